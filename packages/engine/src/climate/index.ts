@@ -1,0 +1,1 @@
+export type { MonthlyClimate } from './monthly-climate.ts';

@@ -1,0 +1,36 @@
+import type { SoilTexture } from '../bed/index.ts';
+import type { OnionType, StartMethod } from '../plant/index.ts';
+
+/** What a grower decides. Days are day numbers (see calendar). */
+export type Plan = {
+  type: OnionType;
+  start: StartMethod;
+  /** Sowing for seed, planting for bought plants and sets. */
+  startDay: number;
+  /** Planting out of raised seedlings; null: as soon as seedlings and bed are ready. */
+  plantOutDay: number | null;
+  densityPerM2: number;
+  setSizeMm: number;
+  setStore: 'cold' | 'warm';
+  cover: 'none' | 'fleece' | 'tunnel';
+  /** Direct sun on the bed at midsummer, h; null: open. */
+  sunHours: number | null;
+  water: 'watered' | 'rain';
+  soil: SoilTexture;
+  nurseryTempC: number;
+  /** Hours of lamps in the nursery; null: natural day. */
+  lampHours: number | null;
+};
+
+export const planDefaults = {
+  plantOutDay: null,
+  densityPerM2: 40,
+  setSizeMm: 16,
+  setStore: 'cold',
+  cover: 'none',
+  sunHours: null,
+  water: 'watered',
+  soil: 'loam',
+  nurseryTempC: 15,
+  lampHours: null,
+} as const satisfies Omit<Plan, 'type' | 'start' | 'startDay'>;

@@ -1,0 +1,100 @@
+import type { DayLengthClass, OnionType, StartMethod, Verdict } from '../plant/index.ts';
+import type { Plan } from './plan.ts';
+
+/** Percentiles over seasons; null where the thing happened in none of them. */
+export type Spread = { p10: number | null; p50: number | null; p90: number | null };
+
+/** Percentiles of a date (day numbers) over the seasons in which it came, and the share of seasons it came in. */
+export type DateSpread = Spread & { share: number };
+
+/** Share of seasons by verdict; the shares sum to 1. */
+export type SeasonShares = Record<Verdict, number>;
+
+/** Why an answer is what it is: a key of the message files, with the numbers that decided. */
+export type Reason = { code: string; values: Record<string, number | string> };
+
+/** One plan over many years. Bulb figures are of the median plant. */
+export type SeasonSummary = {
+  plan: Plan;
+  years: number;
+  seed: number;
+  /** Emergence of seed, sprouting of sets; bought plants: the planting day. */
+  emergence: DateSpread;
+  /** Raised seedlings only. */
+  plantOut: DateSpread | null;
+  onset: DateSpread & { sunUpH: number | null; photoperiodH: number | null };
+  neckFall: DateSpread;
+  leavesMadeAtOnset: Spread;
+  leavesGreenAtOnset: Spread;
+  /** Shoot dry matter at onset, g a plant. */
+  shootGAtOnset: Spread;
+  /** Fresh bulb, g. */
+  bulbMassG: Spread;
+  bulbDiameterMm: Spread;
+  /** Coefficient of variation of bulb mass between plants. */
+  plantSpreadCv: number;
+  totalKgM2: Spread;
+  /** Bulbs of at least 38 mm on plants that neither bolted nor died. */
+  marketableKgM2: Spread;
+  boltedPlantsShare: Spread;
+  winterKilledPlantsShare: Spread;
+  /** Share of the seeds or plants that stand after emergence. */
+  emergedShare: number;
+  thirstyDays: Spread;
+  seasonShares: SeasonShares;
+  outcome: Verdict;
+  /** Good is the likeliest single outcome but comes in under half the seasons. */
+  gamble: boolean;
+  reason: Reason;
+};
+
+/** One day of the median season. */
+export type DayRow = {
+  day: number;
+  sunUpH: number;
+  photoperiodH: number;
+  tempMeanC: number;
+  leavesMade: number;
+  leavesGreen: number;
+  shootG: number;
+  bulbG: number;
+  /** 0…1, onset at 1. */
+  bulbing: number;
+  /** 0…1, neck fall at 1. */
+  ripening: number;
+};
+
+/** One of the 52 week starts of the year. */
+export type StartTrial = {
+  /** 1, 8, …, 358. */
+  dayOfYear: number;
+  summary: SeasonSummary;
+};
+
+/** A run of week starts that end well; `from` may be later in the year than `to`. Days of the year. */
+export type StartWindow = { from: number; to: number; best: number };
+
+export type WhenAnswer = { starts: StartTrial[]; windows: StartWindow[]; reason: Reason };
+
+/** The best a class does at a place. Days of the year for `bestDay`; day numbers elsewhere. */
+export type ClassAnswer = {
+  class: DayLengthClass;
+  type: OnionType;
+  verdict: Verdict;
+  gamble: boolean;
+  bestStart: StartMethod;
+  bestDayOfYear: number;
+  summary: SeasonSummary;
+  reason: Reason;
+};
+
+/** What a start is still worth when made today or soon after. */
+export type TodayAnswer = {
+  start: StartMethod;
+  class: DayLengthClass;
+  /** Last day of the current window; null where it is not, or no longer, in time. */
+  stillGoodUntil: number | null;
+  verdict: Verdict;
+  /** First day of the next window when the current is closed; null where there is none. */
+  nextFrom: number | null;
+};

@@ -1,0 +1,1 @@
+export type { WeatherSeries } from './weather-series.ts';
