@@ -1,0 +1,44 @@
+/** Texture classes of FAO-56 table 19. */
+export type SoilTexture =
+  | 'sand'
+  | 'loamy-sand'
+  | 'sandy-loam'
+  | 'loam'
+  | 'silt-loam'
+  | 'silt'
+  | 'silty-clay-loam'
+  | 'silty-clay'
+  | 'clay';
+
+export type Soil = {
+  /** Water between field capacity and wilting point, m³ m⁻³: lowest and highest of the class. */
+  availableWater: readonly [number, number];
+  /** Multiplies the share of water that a crop draws without stress. */
+  readilyFactor: number;
+};
+
+/**
+ * Water a soil holds for plants. Source: FAO Irrigation and Drainage Paper 56 (Allen, Pereira, Raes & Smith
+ * 1998), table 19, column θFC − θWP; the class's middle is used, which lies nearer to measured values than
+ * the difference of the middles of the other two columns. Readily available share 5–10 % higher on sand and
+ * lower on clay: same source, chapter 8; the middle, 7.5 %, is used.
+ */
+export const soils: Readonly<Record<SoilTexture, Soil>> = {
+  sand: { availableWater: [0.05, 0.11], readilyFactor: 1.075 },
+  'loamy-sand': { availableWater: [0.06, 0.12], readilyFactor: 1 },
+  'sandy-loam': { availableWater: [0.11, 0.15], readilyFactor: 1 },
+  loam: { availableWater: [0.13, 0.18], readilyFactor: 1 },
+  'silt-loam': { availableWater: [0.13, 0.19], readilyFactor: 1 },
+  silt: { availableWater: [0.16, 0.2], readilyFactor: 1 },
+  'silty-clay-loam': { availableWater: [0.13, 0.18], readilyFactor: 1 },
+  'silty-clay': { availableWater: [0.13, 0.19], readilyFactor: 1 },
+  clay: { availableWater: [0.12, 0.2], readilyFactor: 0.925 },
+};
+
+export const soilTextures = Object.keys(soils) as readonly SoilTexture[];
+
+/** Water the soil holds for plants, mm per m of depth: the middle of its class. */
+export function availableMmPerM(texture: SoilTexture): number {
+  const [low, high] = soils[texture].availableWater;
+  return 500 * (low + high);
+}

@@ -1,0 +1,8 @@
+export { type DayLength, type DayLengthConvention, dayLength, fillDayLengths } from './day-length.ts';
+export {
+  clearSkyRadiation,
+  daylightHoursFao,
+  extraterrestrialRadiation,
+  solarRadiation,
+  solarRadiationFromRange,
+} from './radiation.ts';
