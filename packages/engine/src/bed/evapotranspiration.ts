@@ -63,7 +63,7 @@ export function penmanMonteith(
     (mmPerMJ * slope * availableMJ +
       ((psychrometric * 900) / (tempMeanC + 273)) * wind2mMs * (saturationKPa - vapourPressureKPa)) /
     (slope + psychrometric * (1 + 0.34 * wind2mMs));
-  return et > 0 ? et : 0;
+  return Math.max(et, 0);
 }
 
 /**

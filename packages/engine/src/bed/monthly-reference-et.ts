@@ -7,17 +7,17 @@ import { netLongwave, netShortwave, penmanMonteith } from './evapotranspiration.
 export function monthlyReferenceEt(climate: MonthlyClimate): Float64Array {
   const psychrometric = psychrometricConstant(climate.elevationM);
   return Float64Array.from({ length: 12 }, (_, month) => {
-    const mean = climate.tempMeanC[month]!;
-    const half = climate.tempRangeC[month]! / 2;
+    const mean = climate.tempMeanC[month];
+    const half = climate.tempRangeC[month] / 2;
     const saturation = meanSaturationVapourPressure(mean - half, mean + half);
-    const vapour = (saturation * climate.relativeHumidityPct[month]!) / 100;
+    const vapour = (saturation * climate.relativeHumidityPct[month]) / 100;
     const aboveAir = extraterrestrialRadiation(climate.latitudeDeg, middleDayOfYear(month));
-    const solar = solarRadiation(aboveAir, climate.sunshinePct[month]! / 100);
+    const solar = solarRadiation(aboveAir, climate.sunshinePct[month] / 100);
     const clearSky = clearSkyRadiation(aboveAir, climate.elevationM);
     const net = netShortwave(solar) - netLongwave(mean - half, mean + half, vapour, solar, clearSky);
     // Soil warms from last month to next, MJ m⁻² d⁻¹ (FAO-56 Eq. 43).
-    const soilHeat = 0.07 * (climate.tempMeanC[(month + 1) % 12]! - climate.tempMeanC[(month + 11) % 12]!);
-    const wind = windAt2m(climate.wind10mMs[month]!, 10);
+    const soilHeat = 0.07 * (climate.tempMeanC[(month + 1) % 12] - climate.tempMeanC[(month + 11) % 12]);
+    const wind = windAt2m(climate.wind10mMs[month], 10);
     return penmanMonteith(mean, saturation, vapour, net - soilHeat, wind, psychrometric);
   });
 }

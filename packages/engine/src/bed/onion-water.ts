@@ -34,7 +34,7 @@ export function onionReadilyShare(texture: SoilTexture): number {
 export function onionCropCoefficient(groundCover: number, ripening: number): number {
   const byCover = lerp(initial, middle, clamp01((groundCover - initialCover) / (fullCover - initialCover)));
   const byRipening = lerp(middle, end, clamp01((ripening - lateFrom) / (1 - lateFrom)));
-  return byCover < byRipening ? byCover : byRipening;
+  return Math.min(byCover, byRipening);
 }
 
 /** Root depth for planning, m: table 22 gives 0.3–0.6 for grown onions, example 36 takes 0.4. */

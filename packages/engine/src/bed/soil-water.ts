@@ -29,7 +29,7 @@ export function nextDepletion(
 ): number {
   const afterRain = depletionMm > rainMm ? depletionMm - rainMm : 0;
   const atEvening = afterRain + cropEtMm;
-  return atEvening < totalAvailableMm ? atEvening : totalAvailableMm;
+  return Math.min(atEvening, totalAvailableMm);
 }
 
 /**

@@ -13,12 +13,12 @@ export const firstDayOfMonth: readonly number[] = monthLengths.map((_, month) =>
 /** Climate day 0…364 of a day number. */
 export function climateDayOf(day: number): number {
   const { month, day: dayOfMonth } = civilDate(day);
-  return firstDayOfMonth[month - 1]! + Math.min(dayOfMonth, monthLengths[month - 1]!) - 1;
+  return firstDayOfMonth[month - 1] + Math.min(dayOfMonth, monthLengths[month - 1]) - 1;
 }
 
 /** Month 0…11 of a climate day 0…364. */
 export function monthOfClimateDay(climateDay: number): number {
   let month = 11;
-  while (firstDayOfMonth[month]! > climateDay) month--;
+  while (firstDayOfMonth[month] > climateDay) month--;
   return month;
 }

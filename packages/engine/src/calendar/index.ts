@@ -1,4 +1,12 @@
 export {
+  climateDayOf,
+  climateYearDays,
+  firstDayOfMonth,
+  monthLengths,
+  monthOfClimateDay,
+} from './climate-year.ts';
+export {
+  type CivilDate,
   civilDate,
   dayNumber,
   dayOfYear,
@@ -6,6 +14,4 @@ export {
   formatDay,
   isLeapYear,
   parseDay,
-  type CivilDate,
 } from './day-number.ts';
-export { climateDayOf, climateYearDays, firstDayOfMonth, monthLengths, monthOfClimateDay } from './climate-year.ts';

@@ -1,4 +1,4 @@
-export { acosClamped, asinClamped, clamp, clamp01, degreesToRadians, lerp } from './scalar.ts';
-export { mean, quantileSorted, standardDeviation } from './sample.ts';
 export { normalCdf, normalQuantile } from './normal.ts';
-export { randomSource, type RandomSource } from './random.ts';
+export { type RandomSource, randomSource } from './random.ts';
+export { mean, quantileSorted, standardDeviation } from './sample.ts';
+export { acosClamped, asinClamped, clamp, clamp01, degreesToRadians, lerp } from './scalar.ts';

@@ -1,7 +1,7 @@
 /** Arithmetic mean; NaN for an empty sample. */
 export function mean(values: ArrayLike<number>): number {
   let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += values[i]!;
+  for (let i = 0; i < values.length; i++) sum += values[i];
   return sum / values.length;
 }
 
@@ -9,7 +9,7 @@ export function mean(values: ArrayLike<number>): number {
 export function standardDeviation(values: ArrayLike<number>): number {
   const centre = mean(values);
   let squares = 0;
-  for (let i = 0; i < values.length; i++) squares += (values[i]! - centre) ** 2;
+  for (let i = 0; i < values.length; i++) squares += (values[i] - centre) ** 2;
   return values.length < 2 ? Number.NaN : Math.sqrt(squares / (values.length - 1));
 }
 
@@ -24,5 +24,5 @@ export function quantileSorted(ascending: ArrayLike<number>, share: number): num
   const position = share * (n - 1);
   const below = Math.floor(position);
   const above = Math.min(below + 1, n - 1);
-  return ascending[below]! + (ascending[above]! - ascending[below]!) * (position - below);
+  return ascending[below] + (ascending[above] - ascending[below]) * (position - below);
 }

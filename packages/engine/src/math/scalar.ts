@@ -1,11 +1,11 @@
 export const degreesToRadians = Math.PI / 180;
 
 export function clamp(value: number, low: number, high: number): number {
-  return value < low ? low : value > high ? high : value;
+  return value < low ? low : Math.min(value, high);
 }
 
 export function clamp01(value: number): number {
-  return value < 0 ? 0 : value > 1 ? 1 : value;
+  return value < 0 ? 0 : Math.min(value, 1);
 }
 
 /** Straight line from `from` (share 0) to `to` (share 1); not limited outside. */

@@ -30,7 +30,7 @@ export function dayLength(
 ): DayLength {
   const out = new Float64Array(1);
   fillDayLengths(latitudeDeg, longitudeDeg, day, convention, out);
-  const hours = out[0]!;
+  const hours = out[0];
   return { hours, kind: hours === 24 ? 'polar-day' : hours === 0 ? 'polar-night' : 'rises-and-sets' };
 }
 

@@ -31,7 +31,7 @@ export function extraterrestrialRadiation(latitudeDeg: number, dayOfYear: number
     (sunset * Math.sin(latitude) * Math.sin(declination) +
       Math.cos(latitude) * Math.cos(declination) * Math.sin(sunset));
   // Rounding in polar night can leave a trace below zero.
-  return ra > 0 ? ra : 0;
+  return Math.max(ra, 0);
 }
 
 /** Longest possible sunshine N, h (Eq. 34): the sun's centre, without refraction. Day of the year 1…366. */
@@ -54,5 +54,5 @@ export function clearSkyRadiation(extraterrestrialMJ: number, elevationM: number
  * @param kRs °C⁻⁰·⁵: 0.16 inland (FAO-56 example 20), 0.19 at coasts (memory: FAO-56)
  */
 export function solarRadiationFromRange(extraterrestrialMJ: number, tempRangeC: number, kRs = 0.16): number {
-  return kRs * Math.sqrt(tempRangeC > 0 ? tempRangeC : 0) * extraterrestrialMJ;
+  return kRs * Math.sqrt(Math.max(tempRangeC, 0)) * extraterrestrialMJ;
 }
