@@ -43,6 +43,11 @@ export function netLongwave(
   );
 }
 
+/** Heat flowing into the soil in a month, MJ m⁻² d⁻¹, from the mean temperatures of its neighbours (Eq. 43). */
+export function monthlySoilHeat(previousMonthC: number, nextMonthC: number): number {
+  return 0.07 * (nextMonthC - previousMonthC);
+}
+
 /**
  * FAO Penman–Monteith ET₀, mm a day (Eq. 6), never below 0.
  * @param saturationKPa mean of e° at the lowest and highest temperature

@@ -11,6 +11,7 @@ export {
   dailyReferenceEt,
   hargreavesEt,
   mmPerMJ,
+  monthlySoilHeat,
   netLongwave,
   netShortwave,
   penmanMonteith,

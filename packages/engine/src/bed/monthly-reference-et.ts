@@ -1,7 +1,7 @@
 import type { MonthlyClimate } from '../climate/index.ts';
 import { clearSkyRadiation, extraterrestrialRadiation, solarRadiation } from '../sky/index.ts';
 import { meanSaturationVapourPressure, psychrometricConstant, windAt2m } from './air.ts';
-import { netLongwave, netShortwave, penmanMonteith } from './evapotranspiration.ts';
+import { monthlySoilHeat, netLongwave, netShortwave, penmanMonteith } from './evapotranspiration.ts';
 
 /** Mean daily ET₀ of the twelve months, mm a day, January first (FAO-56 Eq. 6 with monthly means). */
 export function monthlyReferenceEt(climate: MonthlyClimate): Float64Array {
@@ -15,8 +15,10 @@ export function monthlyReferenceEt(climate: MonthlyClimate): Float64Array {
     const solar = solarRadiation(aboveAir, climate.sunshinePct[month] / 100);
     const clearSky = clearSkyRadiation(aboveAir, climate.elevationM);
     const net = netShortwave(solar) - netLongwave(mean - half, mean + half, vapour, solar, clearSky);
-    // Soil warms from last month to next, MJ m⁻² d⁻¹ (FAO-56 Eq. 43).
-    const soilHeat = 0.07 * (climate.tempMeanC[(month + 1) % 12] - climate.tempMeanC[(month + 11) % 12]);
+    const soilHeat = monthlySoilHeat(
+      climate.tempMeanC[(month + 11) % 12],
+      climate.tempMeanC[(month + 1) % 12],
+    );
     const wind = windAt2m(climate.wind10mMs[month], 10);
     return penmanMonteith(mean, saturation, vapour, net - soilHeat, wind, psychrometric);
   });
