@@ -1,0 +1,62 @@
+/*
+ * What monthly means do not say about daily weather: how far days stray, how long they remember, how wet and
+ * dry days differ. Regressions on daily records of seven places (Seattle, New York, Adelaide, Melbourne, Berlin,
+ * Toronto, Florianópolis; for rain also one in the Netherlands) by tools/weather/fit-spread.ts; docs/weather-years.md
+ * has their errors. `continentalityC` is the warmest minus the coldest monthly mean, °C.
+ */
+import { clamp } from '../math/index.ts';
+
+/** Correlation of wet with wet the day after, at an even wet share: d = P(wet|wet) − P(wet|dry). */
+export function wetPersistence(continentalityC: number): number {
+  return clamp(0.52 - 0.0145 * continentalityC, 0.12, 0.36);
+}
+
+/** Shape of the gamma distribution of rain above 0.1 mm on wet days, from the wet-day share 0…1. */
+export function rainShape(wetShare: number): number {
+  const variation = clamp(1.851 - 1.022 * wetShare, 0.9, 1.8);
+  return 1 / (variation * variation);
+}
+
+/** Mean minimum of dry days minus that of wet days, in standard deviations of the daily minimum. */
+export function dryMinShift(tempRangeC: number, continentalityC: number): number {
+  return clamp(-1.262 + 0.144 * tempRangeC - 0.013 * continentalityC, -1.1, 0.4);
+}
+
+/** Daily range of dry days minus that of wet days, as a share of the mean range. */
+export function dryRangeShift(tempRangeC: number, continentalityC: number): number {
+  return clamp(0.376 + 0.015 * tempRangeC - 0.013 * continentalityC, 0, 0.5);
+}
+
+/** Correlation of the minimum with the range of the same day, wet and dry days apart. */
+export function minRangeCorrelation(tempRangeC: number, continentalityC: number): number {
+  return clamp(-1.32 + 0.088 * tempRangeC + 0.018 * continentalityC, -0.65, 0.2);
+}
+
+/** How strongly yesterday's range (a warm afternoon) carries into this morning's minimum. */
+export function rangeIntoMin(continentalityC: number): number {
+  return clamp(0.6 - 0.018 * continentalityC, 0.08, 0.43);
+}
+
+/** How strongly yesterday's minimum carries into today's range. */
+export function minIntoRange(continentalityC: number): number {
+  return clamp(-0.4 + 0.022 * continentalityC, -0.18, 0);
+}
+
+/** Memory of the daily minimum and of the range from one day to the next. */
+export const minIntoMin = 0.63;
+export const rangeIntoRange = 0.1;
+/** Standard deviation of the range about its wet-day or dry-day mean, as a share of that mean. */
+export const rangeSpread = 0.344;
+/** Shares of the variance of the minimum that lasts about a month and about a year. */
+export const monthScaleShare = 0.03;
+export const yearScaleShare = 0.025;
+/** Their memories, days. */
+export const monthScaleDays = 25;
+export const yearScaleDays = 300;
+/** Standard deviation of the logarithm of a month's rain amounts beyond independent days. */
+export const monthRainSpread = 0.22;
+/** Clearness: dry minus wet days, spread within each, correlation with the range, memory of the rest. */
+export const dryClearnessShift = 0.145;
+export const clearnessSpread = 0.147;
+export const clearnessRangeCorrelation = 0.62;
+export const clearnessMemory = 0.2;
