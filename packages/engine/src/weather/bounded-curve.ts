@@ -7,7 +7,7 @@ import { clamp } from '../math/index.ts';
  * (which must lie within the limits). Where the smooth curve leaves the limits it is cut, and the month's
  * other days are scaled to make up for it.
  */
-export function boundedCurve(monthly: ArrayLike<number>, low: number, high: number): Float64Array {
+export function boundedCurve(monthly: Float64Array, low: number, high: number): Float64Array {
   const curve = new Float64Array(climateYearDays);
   dailyCurve(monthly, curve);
   for (let month = 0; month < 12; month++) {

@@ -15,23 +15,23 @@ import {
   rainShape,
   rangeIntoMin,
   rangeIntoRange,
-  rangeSpread,
   wetPersistence,
   yearScaleShare,
 } from './spread.ts';
 
-/** The laws of each climate day, 365 values a field; pairs hold the dry day's value, then the wet day's. */
+/** The laws of each climate day, 365 values a field; those marked "by kind" hold 730: each
+ * climate day's value for a dry day, then for a wet day (index 2 × climate day + 1 if wet). */
 export type DailyLaws = {
-  /** Chance of a wet day after a dry and after a wet day. */
-  wetAfter: readonly [Float64Array, Float64Array];
-  /** Mean minimum, °C, and its standard deviation about that. */
-  minMeanC: readonly [Float64Array, Float64Array];
+  /** Chance of a wet day, by kind of the day before. */
+  wetAfter: Float64Array;
+  /** Mean minimum, °C, by kind, and the standard deviation about that. */
+  minMeanC: Float64Array;
   minSdC: Float64Array;
-  /** Mean range, °C. */
-  rangeMeanC: readonly [Float64Array, Float64Array];
-  /** Mean solar radiation, MJ m⁻² d⁻¹, half the width it may take about that, and its standard deviation. */
-  solarMeanMJ: readonly [Float64Array, Float64Array];
-  solarReachMJ: readonly [Float64Array, Float64Array];
+  /** Mean range, °C, by kind. */
+  rangeMeanC: Float64Array;
+  /** Solar radiation, MJ m⁻² d⁻¹: its mean and how far it may stray to either side, by kind; its standard deviation. */
+  solarMeanMJ: Float64Array;
+  solarReachMJ: Float64Array;
   solarSdMJ: Float64Array;
   /** Mean rain beyond 0.1 mm on a wet day, mm, and the gamma shape. */
   rainBeyondMm: Float64Array;
@@ -52,11 +52,11 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
   const curves = climateCurves(climate);
   const continentality = Math.max(...climate.tempMeanC) - Math.min(...climate.tempMeanC);
   const brightest = clearSkyRadiation(1, climate.elevationM);
-  const wetAfter = pair();
-  const minMeanC = pair();
-  const rangeMeanC = pair();
-  const solarMeanMJ = pair();
-  const solarReachMJ = pair();
+  const wetAfter = byKind();
+  const minMeanC = byKind();
+  const rangeMeanC = byKind();
+  const solarMeanMJ = byKind();
+  const solarReachMJ = byKind();
   const solarSdMJ = new Float64Array(climateYearDays);
   const rainBeyondMm = new Float64Array(climateYearDays);
   const shape = new Float64Array(climateYearDays);
@@ -95,16 +95,16 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
     const wetBefore = wetShare[(day + climateYearDays - 1) % climateYearDays]!;
     // Chosen so that the chance of a wet day is exactly the wet share, also while that changes with the season.
     const afterDry = Math.min(Math.max(wet - persistence * wetBefore, 0), 1);
-    wetAfter[0][day] = afterDry;
-    wetAfter[1][day] = wetBefore > 0 ? Math.min((wet - (1 - wetBefore) * afterDry) / wetBefore, 1) : wet;
+    wetAfter[2 * day] = afterDry;
+    wetAfter[2 * day + 1] = wetBefore > 0 ? Math.min((wet - (1 - wetBefore) * afterDry) / wetBefore, 1) : wet;
 
     const range = curves.tempRangeC[day]!;
     const minShift = dryMinShift(range, continentality) * minSdAllC[day]!;
-    minMeanC[0][day] = curves.tempMinC[day]! + wet * minShift;
-    minMeanC[1][day] = curves.tempMinC[day]! - dry * minShift;
+    minMeanC[2 * day] = curves.tempMinC[day]! + wet * minShift;
+    minMeanC[2 * day + 1] = curves.tempMinC[day]! - dry * minShift;
     const rangeShift = dryRangeShift(range, continentality) * range;
-    rangeMeanC[0][day] = range + wet * rangeShift;
-    rangeMeanC[1][day] = range - dry * rangeShift;
+    rangeMeanC[2 * day] = range + wet * rangeShift;
+    rangeMeanC[2 * day + 1] = range - dry * rangeShift;
 
     const sky = curves.extraterrestrialMJ[day]!;
     const clearness = curves.clearness[day]!;
@@ -118,8 +118,8 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
     );
     const ofState = [clearness + wet * clearnessShift, clearness - dry * clearnessShift] as const;
     for (const state of [0, 1] as const) {
-      solarMeanMJ[state][day] = ofState[state] * sky;
-      solarReachMJ[state][day] =
+      solarMeanMJ[2 * day + state] = ofState[state] * sky;
+      solarReachMJ[2 * day + state] =
         Math.max(0, Math.min(brightest - ofState[state], ofState[state] - darkest)) * sky;
     }
     solarSdMJ[day] = clearnessSpread * sky;
@@ -167,8 +167,8 @@ function wetShareThatRainAllows(wetShare: Float64Array, climate: MonthlyClimate)
   return allowed;
 }
 
-function pair(): readonly [Float64Array, Float64Array] {
-  return [new Float64Array(climateYearDays), new Float64Array(climateYearDays)];
+function byKind(): Float64Array {
+  return new Float64Array(2 * climateYearDays);
 }
 
 function mean(values: Float64Array, first: number, days: number): number {

@@ -1,4 +1,4 @@
-import { climateYearDays, firstDayOfMonth } from '../calendar/index.ts';
+import { climateYearDays, monthLengths } from '../calendar/index.ts';
 import type { MonthlyClimate } from '../climate/index.ts';
 import { clamp, randomSource } from '../math/index.ts';
 import { dailyLaws, wetDayMm } from './daily-laws.ts';
@@ -19,6 +19,15 @@ import type { WeatherSeries } from './weather-series.ts';
 const cut = 2.5;
 /** The slow components move in steps of this many days (73 a year). */
 const slowStepDays = 5;
+const monthMemory = Math.exp(-slowStepDays / monthScaleDays);
+const monthFresh = Math.sqrt(1 - monthMemory ** 2);
+const yearMemory = Math.exp(-slowStepDays / yearScaleDays);
+const yearFresh = Math.sqrt(1 - yearMemory ** 2);
+const monthLoad = Math.sqrt(monthScaleShare);
+const yearLoad = Math.sqrt(yearScaleShare);
+const fastLoad = Math.sqrt(1 - monthScaleShare - yearScaleShare);
+/** Clearness beyond what the range tells: fed with uniform noise, whose variance is 1/12. */
+const clearnessFresh = Math.sqrt(12 * (1 - clearnessRangeCorrelation ** 2) * (1 - clearnessMemory ** 2));
 
 /**
  * Consecutive generated years of daily weather whose long-run monthly means are the climate's own. Day 0 is
@@ -33,76 +42,67 @@ const slowStepDays = 5;
  * @param seed whole number
  */
 export function weatherYears(climate: MonthlyClimate, years: number, seed: number): WeatherSeries {
-  const laws = dailyLaws(climate);
-  const { memory, freshMin, freshRangeShared, freshRange, minSdC, solarSdMJ } = laws;
   const days = years * climateYearDays;
   const tempMinC = new Float64Array(days);
   const tempMaxC = new Float64Array(days);
   const rainMm = new Float64Array(days);
   const solarMJ = new Float64Array(days);
   const random = randomSource(seed);
-
-  const monthMemory = Math.exp(-slowStepDays / monthScaleDays);
-  const monthFresh = Math.sqrt(1 - monthMemory * monthMemory);
-  const yearMemory = Math.exp(-slowStepDays / yearScaleDays);
-  const yearFresh = Math.sqrt(1 - yearMemory * yearMemory);
-  const monthLoad = Math.sqrt(monthScaleShare);
-  const yearLoad = Math.sqrt(yearScaleShare);
-  const fastLoad = Math.sqrt(1 - monthScaleShare - yearScaleShare);
-  const clearnessFresh = Math.sqrt(1 - clearnessMemory * clearnessMemory);
-  const clearnessOwn = Math.sqrt(1 - clearnessRangeCorrelation * clearnessRangeCorrelation);
+  const { memory, wetAfter, minMeanC, minSdC, rangeMeanC, solarMeanMJ, solarReachMJ, ...laws } =
+    dailyLaws(climate);
+  const { solarSdMJ, rainBeyondMm, rainShape, freshMin, freshRangeShared, freshRange } = laws;
+  const { minIntoMin, rangeIntoMin, minIntoRange, rangeIntoRange } = memory;
 
   let monthScale = random.normal();
   let yearScale = random.normal();
   let min = random.normal();
   let range = random.normal();
-  let clearness = random.normal();
-  let wet: 0 | 1 = random.uniform() < laws.wetAfter[0][0]! ? 1 : 0;
+  let clearness = 0;
   let slow = 0;
   let rainFactor = 1;
+  let wet = random.uniform() < wetAfter[0]! ? 1 : 0;
 
   let day = 0;
   for (let year = 0; year < years; year++) {
     let month = 0;
+    let nextMonth = 0;
+    let nextSlowStep = 0;
     for (let climateDay = 0; climateDay < climateYearDays; climateDay++, day++) {
-      if (climateDay % slowStepDays === 0) {
+      if (climateDay === nextSlowStep) {
+        nextSlowStep += slowStepDays;
         monthScale = monthMemory * monthScale + monthFresh * random.normal();
         yearScale = yearMemory * yearScale + yearFresh * random.normal();
         slow = monthLoad * monthScale + yearLoad * yearScale;
       }
-      if (climateDay === firstDayOfMonth[month]) {
-        month++;
+      if (climateDay === nextMonth) {
+        nextMonth += monthLengths[month++]!;
         // Lognormal with mean 1.
         rainFactor = Math.exp(monthRainSpread * (random.normal() - monthRainSpread / 2));
       }
-      wet = random.uniform() < laws.wetAfter[wet][climateDay]! ? 1 : 0;
+      wet = random.uniform() < wetAfter[2 * climateDay + wet]! ? 1 : 0;
+      const law = 2 * climateDay + wet;
       if (wet === 1) {
-        const beyond = laws.rainBeyondMm[climateDay]!;
-        const shape = laws.rainShape[climateDay]!;
-        rainMm[day] = wetDayMm + (beyond * rainFactor * standardGamma(shape, random)) / shape;
+        const shape = rainShape[climateDay]!;
+        rainMm[day] =
+          wetDayMm + (rainBeyondMm[climateDay]! * rainFactor * standardGamma(shape, random)) / shape;
       }
 
       const fresh = random.normal();
       const minBefore = min;
-      min = memory.minIntoMin * minBefore + memory.rangeIntoMin * range + freshMin[climateDay]! * fresh;
+      min = minIntoMin * min + rangeIntoMin * range + freshMin[climateDay]! * fresh;
       range =
-        memory.minIntoRange * minBefore +
-        memory.rangeIntoRange * range +
+        minIntoRange * minBefore +
+        rangeIntoRange * range +
         freshRangeShared[climateDay]! * fresh +
         freshRange[climateDay]! * random.normal();
-      clearness = clearnessMemory * clearness + clearnessFresh * random.normal();
+      clearness = clearnessMemory * clearness + clearnessFresh * (random.uniform() - 0.5);
 
-      const low = laws.minMeanC[wet][climateDay]! + minSdC[climateDay]! * (fastLoad * min + slow);
+      const low = minMeanC[law]! + minSdC[climateDay]! * (fastLoad * min + slow);
       tempMinC[day] = low;
-      tempMaxC[day] = low + laws.rangeMeanC[wet][climateDay]! * (1 + rangeSpread * clamp(range, -cut, cut));
-      const reach = laws.solarReachMJ[wet][climateDay]!;
-      solarMJ[day] =
-        laws.solarMeanMJ[wet][climateDay]! +
-        clamp(
-          solarSdMJ[climateDay]! * (clearnessRangeCorrelation * range + clearnessOwn * clearness),
-          -reach,
-          reach,
-        );
+      tempMaxC[day] = low + rangeMeanC[law]! * (1 + rangeSpread * clamp(range, -cut, cut));
+      const reach = solarReachMJ[law]!;
+      const departure = solarSdMJ[climateDay]! * (clearnessRangeCorrelation * range + clearness);
+      solarMJ[day] = solarMeanMJ[law]! + clamp(departure, -reach, reach);
     }
   }
   return { days, tempMinC, tempMaxC, rainMm, solarMJ };
