@@ -1,8 +1,27 @@
 import { defineConfig } from 'vitest/config';
 
+const cliTests = ['packages/cli/test/**/*.test.ts', 'test/**/*.test.ts'];
+
 export default defineConfig({
   test: {
-    include: ['packages/*/test/**/*.test.ts', 'test/**/*.test.ts', 'tools/**/*.test.ts'],
-    testTimeout: 60_000,
+    projects: [
+      {
+        test: {
+          name: 'core',
+          include: ['packages/*/test/**/*.test.ts', 'tools/**/*.test.ts'],
+          exclude: ['**/node_modules/**', ...cliTests],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        // these run the built command line
+        test: {
+          name: 'cli',
+          include: cliTests,
+          testTimeout: 60_000,
+          globalSetup: 'tools/setup/vitest-build.mjs',
+        },
+      },
+    ],
   },
 });

@@ -1,0 +1,67 @@
+/** Refusals: each names the value, what was expected and what to do. One line each. */
+export const errors = {
+  'error.unknown-option':
+    'Unknown option {value}.{nearest, select, none {} other { Did you mean {nearest}?}} `neckfall {command} --help` lists the options.',
+  'error.unknown-command':
+    'Unknown command "{value}".{nearest, select, none {} other { Did you mean {nearest}?}} Commands: {expected}.',
+  'error.missing-value': '{field} needs a value: {field} {expected}.',
+  'error.missing-command': 'Say which command you want: {expected}. For example: {example}',
+  'error.extra-argument':
+    'Unexpected "{value}". A name of more than one word needs quotes, for example {command} "{example}".',
+  'error.missing-option': '{field} is missing: give {expected}.',
+  'error.no-place': 'Which place? Name a town, or give a point as --at LAT,LON.',
+  'error.two-places': 'Both a town ("{value}") and --at {at} were given; leave one out.',
+  'error.town-unknown':
+    'No town "{value}" in the list of places of 1,000 people or more.{nearest, select, none {} other { Nearest: {nearest}.}} For a smaller place give --at LAT,LON.',
+  'error.town-country-unknown':
+    'No town "{town}" in {country}.{nearest, select, none {} other { Elsewhere: {nearest}.}} For a smaller place give --at LAT,LON.',
+  'error.at-form':
+    '--at {value}: expected LAT,LON or LAT,LON,ELEV in degrees and metres, for example --at 45.76,4.84,175 (with decimal commas: --at "45,76;4,84").',
+  'error.latitude-range': '--at {value}: the latitude {latitude} is outside −90 to 90. Latitude comes first.',
+  'error.longitude-range': '--at {value}: the longitude {longitude} is outside −180 to 180.',
+  'error.elevation-range':
+    '--at {value}: the elevation {elevation} m is outside −430 to 6,000 m, where crops could be grown.',
+  'error.at-sea':
+    '--at {value} is at sea. Latitude comes first, then longitude (west and south are negative){nearest, select, none {.} other {; the nearest town is {nearest}.}}',
+  'error.beyond-latitudes':
+    '{value} is beyond the covered land, which reaches from 60° S to 72° N: there is no climate to plan with.',
+  'error.beyond-nodes':
+    '{value} is beyond the covered land: the nearest climate point is {distance} away, more than 150 km. Choose a place nearer to it.',
+  'error.date-form': '{field} {value}: expected a date as MM-DD or YYYY-MM-DD, for example {example}.',
+  'error.full-date-form': '{field} {value}: expected a full date as YYYY-MM-DD, for example {example}.',
+  'error.date-not-in-calendar':
+    '{field} {value}: there is no such day. Expected a day of the calendar, for example {example}.',
+  'error.date-limits': '{field} {value} is beyond the limits: expected a date from {from} to {to}.',
+  'error.today-limits': '--today {value} is beyond the limits: expected a date in the years 1950 to 2090.',
+  'error.number':
+    '{field} {value}: expected a number from {min, number} to {max, number}{unit, select, none {} other { {unit}}}.',
+  'error.whole-number':
+    '{field} {value}: expected a whole number from {min, number} to {max, number}{unit, select, none {} other { {unit}}}.',
+  'error.choice':
+    '{field} {value}: expected {expected}.{nearest, select, none {} other { Did you mean {nearest}?}}',
+  'error.contradiction': '{field} does not go with {other}: {why} Leave one of them out.',
+  'error.json-and-csv':
+    '--json does not go with --csv: one document or one table, not both. Leave one of them out.',
+  'error.plant-out-before-start':
+    '--plant-out {value} is not after the sowing on {start}: seedlings are planted out after they are sown.',
+  'error.plant-out-too-late':
+    '--plant-out {value} is more than {limit} days after the sowing on {start}; expected a date up to {latest}.',
+  'error.no-table': '{field}: this answer is no table. Use --json, or --csv with {expected}.',
+  'error.out-folder': '--out {value}: the folder {folder} does not exist. Make it first, or name another.',
+  'error.out-is-folder': '--out {value} is a folder: expected the name of a file to write.',
+  'error.out-read-only':
+    '--out {value}: this place may not be written to ({reason}). Name a file in a folder of your own.',
+  'error.out-full': '--out {value}: the disk is full. Nothing was written; make room or name another place.',
+  'error.out-failed': '--out {value} could not be written ({reason}). Nothing was written.',
+  'error.stdout-full': 'The answer could not be printed: the disk behind the output is full ({reason}).',
+  'error.stdout-failed': 'The answer could not be printed ({reason}).',
+  'error.data-missing':
+    'The data file {value} is missing or damaged ({reason}). Run `npm run build` again, or make a fresh checkout.',
+  'error.internal':
+    'Something went wrong inside Neckfall ({reason}). Please report it with the command you gave; --debug shows more.',
+  'why.plant-out-only-raised': 'only own seedlings are planted out.',
+  'why.lamp-hours-only-raised': 'only own seedlings stand under lamps.',
+  'why.nursery-temp-only-raised': 'only own seedlings have a nursery.',
+  'why.set-size-only-sets': 'only sets have a size.',
+  'why.set-store-only-sets': 'only sets come out of a store.',
+} as const;

@@ -1,0 +1,27 @@
+import { about } from './en/about.ts';
+import { errors } from './en/errors.ts';
+import { help } from './en/help.ts';
+import { howWeKnow } from './en/how-we-know.ts';
+import { reasons } from './en/reasons.ts';
+import { season } from './en/season.ts';
+import { terms } from './en/terms.ts';
+import { when } from './en/when.ts';
+import { where } from './en/where.ts';
+import { american } from './en-us/american.ts';
+
+export const english = {
+  ...about,
+  ...errors,
+  ...help,
+  ...howWeKnow,
+  ...reasons,
+  ...season,
+  ...terms,
+  ...when,
+  ...where,
+} as const;
+
+export type MessageKey = keyof typeof english;
+
+/** Only what an American gardener says otherwise. */
+export const usEnglish: Partial<Record<MessageKey, string>> = american;

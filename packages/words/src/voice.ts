@@ -1,0 +1,91 @@
+import { type DateWords, dateWords } from './dates.ts';
+import type { MessageKey } from './messages.ts';
+import { type QuantityWords, quantityWords, type Units } from './quantities.ts';
+import { type Locale, type MessageValues, type Say, sayer } from './speaker.ts';
+
+/** Everything a page needs to speak one language in one system of units. */
+export type Speaker = DateWords &
+  QuantityWords & {
+    locale: Locale;
+    units: Units;
+    say: Say;
+    /** An engine's reason: its code is `reason.<code>`, its values are put into words by their unit suffix. */
+    reason(reason: { code: string; values: Record<string, number | string> }): string;
+    number(value: number, digits?: number): string;
+    numberRange(from: number, to: number, digits?: number): string;
+    /** "a, b and c" */
+    all(items: readonly string[]): string;
+    /** "a, b or c" */
+    any(items: readonly string[]): string;
+    /** 15 h 24 min */
+    dayLength(hours: number): string;
+    /** "7 years in 10" */
+    years(share: number): string;
+    /** "7 plants in 10" */
+    plants(share: number): string;
+    /** ISO 3166 code to name. */
+    country(code: string): string;
+  };
+
+/** American words with American units, British words with metric ones. */
+export function speaker(units: Units): Speaker {
+  const locale: Locale = units === 'us' ? 'en-US' : 'en-GB';
+  const say = sayer(locale);
+  const dates = dateWords(locale);
+  const quantities = quantityWords(locale, units, say);
+  const numberFormat = (digits: number) => new Intl.NumberFormat(locale, { maximumFractionDigits: digits });
+  const and = new Intl.ListFormat(locale, { type: 'conjunction' });
+  const or = new Intl.ListFormat(locale, { type: 'disjunction' });
+  const regions = new Intl.DisplayNames(locale, { type: 'region' });
+
+  const share = (value: number, key: MessageKey, none: MessageKey, all: MessageKey) =>
+    value === 0 ? say(none) : value === 1 ? say(all) : say(key, { tenths: Math.round(value * 10) });
+
+  function dayLength(hours: number): string {
+    const minutes = Math.round(hours * 60);
+    return say('unit.day-length', { hours: Math.floor(minutes / 60), minutes: minutes % 60 });
+  }
+
+  /** The suffix of a value's name tells its unit; codes of the trade become its words. */
+  function inWords(name: string, value: number | string): string | number {
+    if (typeof value === 'string') {
+      if (name === 'start' || name === 'class' || name === 'type' || name === 'verdict') {
+        return say(`${name}.${value}` as MessageKey);
+      }
+      return value;
+    }
+    if (name.endsWith('DayOfYear')) return dates.dayOfYear(value);
+    if (name.endsWith('Day')) return dates.day(value);
+    if (name.endsWith('TempC') || name === 'tempC') return quantities.quantity('temperature', value);
+    if (name.endsWith('Mm')) return quantities.quantity('bulbLength', value);
+    if (name.endsWith('H')) return dayLength(value);
+    return value;
+  }
+
+  return {
+    locale,
+    units,
+    say,
+    ...dates,
+    ...quantities,
+    reason({ code, values }) {
+      const words: MessageValues = {};
+      for (const [name, value] of Object.entries(values)) {
+        if (name.endsWith('YearShare') || name === 'share')
+          words[name] = share(Number(value), 'share.years', 'share.no-year', 'share.every-year');
+        else if (name.endsWith('PlantShare'))
+          words[name] = share(Number(value), 'share.plants', 'share.no-plant', 'share.every-plant');
+        else words[name] = inWords(name, value);
+      }
+      return say(`reason.${code}` as MessageKey, words);
+    },
+    number: (value, digits = 0) => numberFormat(digits).format(value),
+    numberRange: (from, to, digits = 0) => numberFormat(digits).formatRange(from, to),
+    all: (items) => and.format(items),
+    any: (items) => or.format(items),
+    dayLength,
+    years: (value) => share(value, 'share.years', 'share.no-year', 'share.every-year'),
+    plants: (value) => share(value, 'share.plants', 'share.no-plant', 'share.every-plant'),
+    country: (code) => regions.of(code) ?? code,
+  };
+}

@@ -1,0 +1,48 @@
+import { IntlMessageFormat } from 'intl-messageformat';
+import { describe, expect, test } from 'vitest';
+import { english, type MessageKey, usEnglish } from '../src/index.ts';
+
+type Element = { type: number; value?: string; options?: Record<string, { value: Element[] }> };
+const literal = 0;
+
+/** Names of the values a message needs. */
+function placeholders(message: string): string[] {
+  const names = new Set<string>();
+  const visit = (elements: readonly Element[]) => {
+    for (const element of elements) {
+      if (element.type !== literal && element.value !== undefined) names.add(element.value);
+      for (const option of Object.values(element.options ?? {})) visit(option.value);
+    }
+  };
+  visit(new IntlMessageFormat(message, 'en-GB').getAst() as Element[]);
+  return [...names].sort();
+}
+
+describe('message files', () => {
+  test('every message can be read', () => {
+    for (const message of Object.values(english)) expect(() => placeholders(message)).not.toThrow();
+  });
+
+  test('American messages replace existing ones and use no value the others lack', () => {
+    for (const [key, message] of Object.entries(usEnglish)) {
+      expect(Object.keys(english)).toContain(key);
+      const known = placeholders(english[key as MessageKey]);
+      expect(known).toEqual(expect.arrayContaining(placeholders(message)));
+    }
+  });
+
+  test('never say a word of the code to a gardener', () => {
+    const words =
+      /\b(class|ensemble|verdict|prior|outcome share|onset|neck fall|photoperiod|p10|p50|p90|not-ripe|winter-killed)\b/i;
+    for (const [key, message] of Object.entries({ ...english, ...usEnglish })) {
+      const said = message.replace(/\{[^{}]*\}/g, '').replace(/--[a-z-]+/g, '');
+      expect({ key, word: words.exec(said)?.[0] }).toEqual({ key, word: undefined });
+    }
+  });
+
+  test('are plain sentences: no markup, no doubled or stray spaces', () => {
+    for (const [key, message] of Object.entries(english)) {
+      expect({ key, bad: /[<>]| {2}|^ .| $/.exec(message)?.[0] }).toEqual({ key, bad: undefined });
+    }
+  });
+});
