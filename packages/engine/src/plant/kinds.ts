@@ -31,4 +31,11 @@ export const startMethods: readonly StartMethod[] = [
 
 export type Verdict = 'winter-killed' | 'bolts' | 'no-bulb' | 'not-ripe' | 'small' | 'good';
 /** In the order in which a season is judged. */
-export const verdicts: readonly Verdict[] = ['winter-killed', 'bolts', 'no-bulb', 'not-ripe', 'small', 'good'];
+export const verdicts: readonly Verdict[] = [
+  'winter-killed',
+  'bolts',
+  'no-bulb',
+  'not-ripe',
+  'small',
+  'good',
+];

@@ -17,7 +17,8 @@ export type Plan = {
   sunHours: number | null;
   water: 'watered' | 'rain';
   soil: SoilTexture;
-  nurseryTempC: number;
+  /** Nursery temperature, °C; null: a seedbed outdoors where it is warm enough at sowing, else 15 °C indoors. */
+  nurseryTempC: number | null;
   /** Hours of lamps in the nursery; null: natural day. */
   lampHours: number | null;
 };
@@ -31,6 +32,6 @@ export const planDefaults = {
   sunHours: null,
   water: 'watered',
   soil: 'loam',
-  nurseryTempC: 15,
+  nurseryTempC: null,
   lampHours: null,
 } as const satisfies Omit<Plan, 'type' | 'start' | 'startDay'>;

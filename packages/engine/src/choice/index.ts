@@ -1,0 +1,5 @@
+export { type PlaceAnswer, type SurveyOptions, surveyPlace } from './survey.ts';
+export { isBetter, type OpenPlan, tryStarts } from './try-starts.ts';
+export { typeForClass } from './type-for-class.ts';
+export { weekStarts } from './week-starts.ts';
+export { weekRuns } from './windows.ts';

@@ -1,0 +1,49 @@
+import type {
+  Plan,
+  Reason,
+  SeasonSummary,
+  Site,
+  StartTrial,
+  StartWindow,
+  WhenAnswer,
+} from '../season/index.ts';
+import { runnerOf, summarise } from '../season/index.ts';
+import { dayInYear, weekStarts } from './week-starts.ts';
+import { weekRuns, weeksOf } from './windows.ts';
+
+/** A plan whose start day is still open. */
+export type OpenPlan = Omit<Plan, 'startDay' | 'plantOutDay'>;
+
+/** Tries a plan at the 52 week starts of a year and finds the windows that end well. */
+export function tryStarts(site: Site, plan: OpenPlan, year: number): WhenAnswer {
+  const runner = runnerOf(site, { ...plan, startDay: dayInYear(year, 1), plantOutDay: null });
+  const starts: StartTrial[] = weekStarts.map((dayOfYear) => {
+    const startDay = dayInYear(year, dayOfYear);
+    runner.moveTo(startDay, null);
+    return { dayOfYear, summary: summarise(site, { ...plan, startDay, plantOutDay: null }, runner) };
+  });
+  const windows = weekRuns(starts.map(({ summary }) => summary.outcome === 'good')).map(
+    (run): StartWindow => {
+      const trials = weeksOf(run).map((week) => starts[week]);
+      return {
+        from: trials[0].dayOfYear,
+        to: trials[trials.length - 1].dayOfYear,
+        best: trials.reduce((a, b) => (isBetter(b.summary, a.summary) ? b : a)).dayOfYear,
+      };
+    },
+  );
+  return { starts, windows, reason: windowReason(starts, windows) };
+}
+
+/** Chance of a good crop first (to within one season in twenty), then size. */
+export function isBetter(a: SeasonSummary, b: SeasonSummary): boolean {
+  const chance = a.seasonShares.good - b.seasonShares.good;
+  if (Math.abs(chance) > 0.05) return chance > 0;
+  return (a.bulbDiameterMm.p50 ?? 0) > (b.bulbDiameterMm.p50 ?? 0);
+}
+
+function windowReason(starts: StartTrial[], windows: StartWindow[]): Reason {
+  const best = starts.reduce((a, b) => (isBetter(b.summary, a.summary) ? b : a)).summary;
+  if (windows.length > 0) return { code: 'window', values: best.reason.values };
+  return { code: `no-window-${best.outcome}`, values: best.reason.values };
+}

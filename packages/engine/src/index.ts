@@ -1,0 +1,13 @@
+/** The engine: numbers in, numbers out. No files, no clock, no screen. */
+export * from './bed/index.ts';
+export * from './calendar/index.ts';
+export * from './choice/index.ts';
+export * from './climate/index.ts';
+export * from './math/index.ts';
+export * from './plant/index.ts';
+export * from './season/index.ts';
+export * from './sky/index.ts';
+export * from './units/index.ts';
+export * from './weather/index.ts';
+
+export const engineVersion = '0.1.0';

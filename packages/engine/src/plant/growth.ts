@@ -1,0 +1,32 @@
+import { ramp } from './thermal.ts';
+
+/** Shoot dry matter of a seedling at emergence, g. Source: Brewster 2008 p. 129, Eqn 4.17 (ln W0 = −6.086). */
+export const seedlingG = 0.00227;
+
+/** Leaf area of a young plant by its dry matter, cm². Source: Brewster 2008 p. 129, Eqns 4.17a, b combined. */
+export function youngLeafArea(shootG: number): number {
+  return 0.5 * (shootG / seedlingG) ** 0.973;
+}
+
+/**
+ * How well light is turned into growth at a daily mean temperature, 0…1: nothing at 4 °C, full from 14 to
+ * 27 °C, nothing at 40 °C. Ends from the Wageningen seed-onion set and Brewster 1979; slopes memory.
+ */
+export function growthTemperatureFactor(meanC: number): number {
+  return meanC < 20 ? ramp(meanC, 4, 14) : ramp(meanC, 40, 27);
+}
+
+/**
+ * Seedlings in a seedbed or tray crowd each other: growth falls to nothing at this shoot dry matter, g
+ * (memory: crowded nursery plants stop near pencil thickness).
+ */
+export const nurseryShootLimitG = 0.9;
+
+/**
+ * Growth kept under foliar disease in a long wet, warm spell, 0…1: rough, stated as such
+ * (common practice, no source: wet-season crops give about a third less).
+ * `wetness` is the smoothed share of wet days.
+ */
+export function wetSpellFactor(wetness: number, meanC: number): number {
+  return 1 - 0.35 * ramp(wetness, 0.45, 0.9) * ramp(meanC, 14, 20);
+}

@@ -1,0 +1,52 @@
+export { boltedShare, boltingSizeFactor, coldResponse, setColdDays, warmthUndoes } from './bolting.ts';
+export { bulbDiameterMm, bulbMassG, marketableMinMm, plantSpreadCv } from './bulb.ts';
+export { canopyHaste, photoperiodFactor, shadePenaltyH } from './bulbing.ts';
+export { type Cover, covers, coverUse } from './cover.ts';
+export { fieldFactor, normalSeedlingShare } from './emergence.ts';
+export {
+  growthTemperatureFactor,
+  nurseryShootLimitG,
+  seedlingG,
+  wetSpellFactor,
+  youngLeafArea,
+} from './growth.ts';
+export {
+  classOfType,
+  type DayLengthClass,
+  dayLengthClasses,
+  type OnionType,
+  onionTypes,
+  type StartMethod,
+  startMethods,
+  type Verdict,
+  verdicts,
+} from './kinds.ts';
+export { areaUpTo, leafAreaTotals, leafLimit, mostGreenLeaves } from './leaves.ts';
+export {
+  defaultPlantValues,
+  type GrowthValues,
+  growthParameters,
+  type Parameter,
+  type PlantValues,
+  type TypeValues,
+  typeParameters,
+} from './parameters.ts';
+export {
+  bulbShare,
+  finalTransferShare,
+  greenShare,
+  lastLeavesRate,
+  lastLeavesRipening,
+  reversal,
+  ripeningDensityFactor,
+  ripeningPhotoperiodFactor,
+} from './ripening.ts';
+export { dayMean, degreesAbove, ramp } from './thermal.ts';
+export {
+  coverShelterC,
+  hardening,
+  killingTempC,
+  nextSnowMm,
+  nightKillShare,
+  snowShelterC,
+} from './winter.ts';

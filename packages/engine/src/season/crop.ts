@@ -1,0 +1,87 @@
+import { availableMmPerM, onionReadilyShare } from '../bed/index.ts';
+import {
+  coverShelterC,
+  type GrowthValues,
+  leafAreaTotals,
+  leafLimit,
+  type PlantValues,
+  ripeningDensityFactor,
+  shadePenaltyH,
+  type TypeValues,
+  youngLeafArea,
+} from '../plant/index.ts';
+import type { Plan } from './plan.ts';
+
+/** How one season's plants differ from the type's mean: one draw a year. */
+export type Draw = { criticalShiftH: number; ripeningFactor: number; phyllochronFactor: number };
+
+export const noDraw: Draw = { criticalShiftH: 0, ripeningFactor: 1, phyllochronFactor: 1 };
+
+/** A plan turned into the numbers the daily loop reads. */
+export type Crop = {
+  growth: GrowthValues;
+  type: TypeValues;
+  draw: Draw;
+  areaTotals: Float64Array;
+  /** Shoot dry matter above which leaf area follows the leaves alone, g. */
+  youngG: number;
+  standPerM2: number;
+  densityHaste: number;
+  ripeningFactor: number;
+  leafCeiling: number;
+  shockDays: number;
+  lightShare: number;
+  shadePenaltyH: number;
+  covered: boolean;
+  coverShelterC: number;
+  watered: boolean;
+  availableMmPerM: number;
+  readilyShare: number;
+  /** Days from the start after which the season is over whatever the state. */
+  lastDay: number;
+};
+
+/** Light left in full shade by the open sky, as a share of a sunny bed's (memory: diffuse share of a half-cloudy climate). */
+const skyLightShare = 0.3;
+
+/** @param longestDayH longest sun-up day of the place, h */
+export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Crop {
+  const { growth } = values;
+  const sunny = plan.sunHours === null ? 1 : Math.min(1, plan.sunHours / longestDayH);
+  const lightShare = skyLightShare + (1 - skyLightShare) * sunny;
+  const areaTotals = leafAreaTotals(growth.leafAreaMaxCm2);
+  const isSet = plan.start === 'sets';
+  return {
+    growth,
+    type: values.types[plan.type],
+    draw: noDraw,
+    areaTotals,
+    youngG: shootCarrying(areaTotals[leafLimit]),
+    standPerM2: plan.densityPerM2,
+    densityHaste: ripeningDensityFactor(plan.densityPerM2, growth.ripeningDensitySlope),
+    ripeningFactor: isSet ? growth.setRipeningFactor : 1,
+    leafCeiling: isSet ? growth.setLeafCeiling : leafLimit - 1,
+    shockDays:
+      plan.start === 'raised-seedlings' || plan.start === 'bought-transplants' ? growth.transplantShockD : 0,
+    lightShare,
+    shadePenaltyH: shadePenaltyH(1 - lightShare),
+    covered: plan.cover !== 'none',
+    coverShelterC: coverShelterC[plan.cover],
+    watered: plan.water === 'watered',
+    availableMmPerM: availableMmPerM(plan.soil),
+    readilyShare: onionReadilyShare(plan.soil),
+    lastDay: 0,
+  };
+}
+
+/** Shoot dry matter, g, whose young-plant leaf area is `areaCm2`; the area grows steadily, so halving finds it. */
+function shootCarrying(areaCm2: number): number {
+  let low = 0;
+  let high = 100;
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2;
+    if (youngLeafArea(middle) < areaCm2) low = middle;
+    else high = middle;
+  }
+  return high;
+}

@@ -1,0 +1,273 @@
+import {
+  adjustedDepletionShare,
+  effectiveRainMm,
+  nextDepletion,
+  onionCropCoefficient,
+  onionRootDepthM,
+  waterStress,
+} from '../bed/index.ts';
+import {
+  areaUpTo,
+  boltedShare,
+  boltingSizeFactor,
+  bulbShare,
+  canopyHaste,
+  coverUse,
+  finalTransferShare,
+  greenShare,
+  hardening,
+  killingTempC,
+  lastLeavesRate,
+  lastLeavesRipening,
+  leafLimit,
+  mostGreenLeaves,
+  nextSnowMm,
+  nightKillShare,
+  photoperiodFactor,
+  reversal,
+  ripeningPhotoperiodFactor,
+  snowShelterC,
+  warmthUndoes,
+  wetSpellFactor,
+  youngLeafArea,
+} from '../plant/index.ts';
+import type { Crop } from './crop.ts';
+import type { Drivers } from './drivers.ts';
+import type { Seedling } from './nursery.ts';
+import type { DayTrace } from './trace.ts';
+
+/** How far a season went. */
+export const stage = { started: 0, emerged: 1, planted: 2, onset: 3, fallen: 4 } as const;
+
+/** One season of the median plant, filled in place so that a run allocates nothing. Days count from the start. */
+export type Outcome = {
+  reached: number;
+  emergedOn: number;
+  plantedOn: number;
+  onsetOn: number;
+  fellOn: number;
+  /** Onset came but ripening was turned back or did not end. */
+  reverted: boolean;
+  leavesMade: number;
+  leavesGreen: number;
+  shootG: number;
+  photoperiodH: number;
+  /** Bulb dry matter at the end, g. */
+  bulbDryG: number;
+  coldDays: number;
+  boltedShare: number;
+  aliveShare: number;
+  emergedShare: number;
+  /** Rain-fed: days short of water; watered: days on which the bed needed water. */
+  thirstyDays: number;
+};
+
+export function emptyOutcome(): Outcome {
+  return {
+    reached: 0,
+    emergedOn: 0,
+    plantedOn: 0,
+    onsetOn: 0,
+    fellOn: 0,
+    reverted: false,
+    leavesMade: 0,
+    leavesGreen: 0,
+    shootG: 0,
+    photoperiodH: 0,
+    bulbDryG: 0,
+    coldDays: 0,
+    boltedShare: 0,
+    aliveShare: 1,
+    emergedShare: 1,
+    thirstyDays: 0,
+  };
+}
+
+/** Smallest share of plants worth growing on. */
+const standLost = 0.02;
+/** Days over which hardening looks back. */
+const hardeningDays = 14;
+
+// Thermal age at which each leaf appeared; reused between runs, one run at a time.
+const leafBorn = new Float64Array(leafLimit + 2);
+
+/**
+ * Grows the median plant in its bed from `seedling` (as it stands on the day it is in the ground and growing)
+ * to neck fall, or to `crop.lastDay`.
+ *
+ * @param open weather drivers of the bare bed; `covered` under the crop's cover (the same where there is none)
+ * @param at index in the drivers of the start day
+ * @param photoperiodH hours of photoperiod; `photoAt` is the index of the start day
+ */
+export function grow(
+  crop: Crop,
+  seedling: Seedling,
+  open: Drivers,
+  covered: Drivers,
+  at: number,
+  photoperiodH: Float64Array,
+  photoAt: number,
+  out: Outcome,
+  trace: DayTrace | null,
+): void {
+  const { growth, type, areaTotals, draw } = crop;
+  const phyllochron = growth.phyllochron * draw.phyllochronFactor;
+  const criticalH = type.criticalPhotoperiodH + draw.criticalShiftH + crop.shadePenaltyH;
+  const ripeningTT = type.ripeningTT * draw.ripeningFactor * crop.ripeningFactor;
+  const coldOpen = open.cold(type.vernalCeilingC);
+  const coldCovered = covered.cold(type.vernalCeilingC);
+  const perM2 = crop.standPerM2;
+  const referenceEt = open.referenceEt();
+
+  let leaves = seedling.leaves;
+  let age = seedling.age;
+  let shootG = seedling.shootG;
+  let bulbG = 0;
+  let bulbing = seedling.bulbing;
+  let cold = seedling.coldDays;
+  let ripening = 0;
+  let onset = false;
+  let lifeTT = 0;
+  let oldest = 0;
+  let turnBack = 0;
+  let alive = 1;
+  let snowMm = 0;
+  let depletionMm = 0;
+  let thirsty = 0;
+  let recentC = open.tempMeanC[at + seedling.day];
+  let leafCounted = Math.floor(leaves);
+  let green = leaves;
+  // Leaves brought along count as born now; the oldest of them go first.
+  for (let i = 0; i <= leafCounted; i++) leafBorn[i] = 0;
+  const shockEnds = seedling.day + crop.shockDays;
+  const coverEnds = seedling.day + coverUse.days;
+  const first = seedling.day;
+
+  for (let day = first; day < crop.lastDay; day++) {
+    const i = at + day;
+    const outsideMinC = open.tempMinC[i];
+    const isCovered = crop.covered && (day < coverEnds || outsideMinC < coverUse.frostBelowC);
+    const air = isCovered ? covered : open;
+    const meanC = air.tempMeanC[i];
+    const P = photoperiodH[photoAt + day];
+
+    // Winter.
+    if (outsideMinC < 0 || snowMm > 0) {
+      const sheltered = outsideMinC + (isCovered ? crop.coverShelterC : 0) + snowShelterC(snowMm);
+      const killing = killingTempC(leaves, hardening(recentC));
+      if (sheltered < killing) {
+        alive *= 1 - nightKillShare(sheltered, killing);
+        if (alive < standLost) {
+          alive = 0;
+          break;
+        }
+      }
+      snowMm = nextSnowMm(snowMm, open.rainMm[i], open.tempMeanC[i]);
+    } else if (open.tempMeanC[i] < 0) {
+      snowMm = nextSnowMm(snowMm, open.rainMm[i], open.tempMeanC[i]);
+    }
+    recentC += (meanC - recentC) / hardeningDays;
+
+    // Leaves.
+    lifeTT += air.lifeTT[i];
+    if (day >= shockEnds) {
+      if (ripening < lastLeavesRipening && leaves < crop.leafCeiling) {
+        const pace = (leaves < 3 ? growth.firstLeavesFactor : 1) * phyllochron;
+        leaves += (air.leafTT[i] / pace) * (onset ? lastLeavesRate : 1);
+        if (leaves > crop.leafCeiling) leaves = crop.leafCeiling;
+        while (leafCounted < Math.floor(leaves)) leafBorn[++leafCounted] = lifeTT;
+      }
+      age += air.leafTT[i];
+    }
+    while (oldest < leafCounted && lifeTT - leafBorn[oldest + 1] > growth.leafLifeTT) oldest++;
+    green = leaves - oldest;
+    if (green > mostGreenLeaves) green = mostGreenLeaves;
+
+    // Growth.
+    const standing = areaUpTo(areaTotals, leaves) - areaUpTo(areaTotals, leaves - green);
+    const young = shootG < crop.youngG ? youngLeafArea(shootG) : standing;
+    const areaCm2 = (young < standing ? young : standing) * greenShare(ripening);
+    const lai = areaCm2 * perM2 * 1e-4;
+    const intercepted = 1 - Math.exp(-growth.extinction * lai);
+
+    // Water: what the bed would lack on rain alone; a watered bed is refilled before it does harm.
+    const et = referenceEt[i];
+    const cropEt = et * onionCropCoefficient(intercepted, ripening);
+    const available = crop.availableMmPerM * onionRootDepthM(leaves);
+    let stress = waterStress(depletionMm, available, adjustedDepletionShare(crop.readilyShare, cropEt));
+    if (stress < 1) {
+      thirsty++;
+      if (crop.watered) {
+        depletionMm = 0;
+        stress = 1;
+      }
+    }
+    depletionMm = nextDepletion(depletionMm, effectiveRainMm(open.rainMm[i], et), cropEt * stress, available);
+
+    if (day >= shockEnds) {
+      const disease = wetSpellFactor(air.wetness[i], meanC);
+      const byLight = (air.canopyGain[i] * crop.lightShare * intercepted) / perM2;
+      const byAge = (shootG + bulbG) * growth.growthRate * air.growthTT[i];
+      const gain = (byAge < byLight ? byAge : byLight) * stress * disease;
+      if (onset) {
+        const toBulb = bulbShare(ripening) * gain;
+        bulbG += toBulb;
+        shootG += gain - toBulb;
+      } else shootG += gain;
+    }
+
+    if (!onset) {
+      // Cold towards flowering.
+      cold += (isCovered ? coldCovered : coldOpen)[i] * boltingSizeFactor(shootG, type.boltingSizeG);
+      if (meanC > warmthUndoes.aboveC && cold > seedling.storeColdDays)
+        cold = Math.max(seedling.storeColdDays, cold - warmthUndoes.days);
+      // Bulbing.
+      if (P < criticalH)
+        bulbing = bulbing > growth.bulbingLossPerDay ? bulbing - growth.bulbingLossPerDay : 0;
+      else if (age >= growth.competenceTT && leaves >= type.minimumLeaves)
+        bulbing +=
+          growth.bulbingRate *
+          photoperiodFactor(P, criticalH, growth.photoperiodRampH) *
+          air.bulbingTemp[i] *
+          canopyHaste(lai);
+      if (bulbing >= 1) {
+        onset = true;
+        bulbing = 1;
+        out.onsetOn = day;
+        out.leavesMade = leaves;
+        out.leavesGreen = green;
+        out.shootG = shootG;
+        out.photoperiodH = P;
+      }
+    } else {
+      ripening +=
+        (air.ripeningTT[i] / ripeningTT) *
+        ripeningPhotoperiodFactor(P, criticalH, growth.ripeningPhotoperiodSlope) *
+        crop.densityHaste;
+      if (ripening < reversal.beforeRipening) {
+        const back = P < criticalH - reversal.shortfallH || meanC < reversal.coldC;
+        turnBack = back ? turnBack + 1 : turnBack > 0 ? turnBack - 1 : 0;
+        if (turnBack > reversal.days) {
+          out.reverted = true;
+          break;
+        }
+      }
+    }
+    if (trace) trace.put(day, leaves, green, shootG, bulbG / type.dryMatterShare, bulbing, ripening);
+    if (ripening >= 1) {
+      out.fellOn = day;
+      break;
+    }
+  }
+  out.reached = ripening >= 1 ? stage.fallen : onset ? stage.onset : stage.planted;
+  if (!onset) {
+    out.leavesMade = leaves;
+    out.leavesGreen = green;
+    out.shootG = shootG;
+  }
+  out.bulbDryG = onset ? bulbG + finalTransferShare * shootG * Math.min(1, ripening) : 0;
+  out.coldDays = cold;
+  out.boltedShare = boltedShare(cold, type.vernalHalfD, type.vernalSpreadD);
+  out.aliveShare = alive;
+  out.thirstyDays = thirsty;
+}

@@ -1,0 +1,25 @@
+export { type Crop, type Draw, noDraw } from './crop.ts';
+export type { Outcome } from './grow.ts';
+export { stage } from './grow.ts';
+export { judge, limits, outcomeOf } from './judge.ts';
+export { medianSeasonDays } from './median-season.ts';
+export { indoorNurseryC, plantingOut, seedbedFromC } from './nursery.ts';
+export { type Plan, planDefaults } from './plan.ts';
+export { referenceBulbG } from './reference-bulb.ts';
+export { type Runner, runnerOf } from './run.ts';
+export { openSite, type Site, type SiteOptions } from './site.ts';
+export { runPlan, summarise } from './summarise.ts';
+export type {
+  ClassAnswer,
+  DateSpread,
+  DayRow,
+  Reason,
+  SeasonShares,
+  SeasonSummary,
+  Spread,
+  StartTrial,
+  StartWindow,
+  TodayAnswer,
+  WhenAnswer,
+} from './summary.ts';
+export { type DayTrace, dayTrace } from './trace.ts';

@@ -1,0 +1,62 @@
+import type { Site } from './site.ts';
+import type { Reason, SeasonSummary } from './summary.ts';
+
+/**
+ * Why a plan ends as it does: a key of the message files with the numbers that decided.
+ * Codes: good, small-early (bulbs begin on few leaves), small-late, small-crowded, days-too-short, never-warm-enough, too-young,
+ * came-up-never, bolts-cold, winter-cold, winter-small, unripe-autumn, unripe-heat.
+ */
+export function reasonFor(site: Site, s: Omit<SeasonSummary, 'reason'>): Reason {
+  const type = site.values.types[s.plan.type];
+  const round = (x: number | null, digits = 0) => (x === null ? 0 : Number(x.toFixed(digits)));
+  const table = site.dayTable(2027);
+  const longestPhotoperiodH = table.photoperiodH.slice(0, 366).reduce((a, b) => Math.max(a, b), 0);
+  const values = {
+    leaves: round(s.leavesMadeAtOnset.p50),
+    diameterMm: round(s.bulbDiameterMm.p50),
+    sunUpH: round(s.onset.sunUpH, 1),
+    longestSunUpH: round(site.longestDayH, 1),
+    neededSunUpH: round(neededSunUp(site, type.criticalPhotoperiodH), 1),
+    boltedTenths: Math.round(10 * (s.boltedPlantsShare.p50 ?? 0)),
+    killedTenths: Math.round(10 * (s.winterKilledPlantsShare.p50 ?? 0)),
+    type: s.plan.type,
+    start: s.plan.start,
+  };
+  return { code: codeFor(s, longestPhotoperiodH, type.criticalPhotoperiodH), values };
+}
+
+/** A bulb that starts on fewer leaves than this stays small for want of leaves. */
+const fewLeaves = 8;
+
+function codeFor(s: Omit<SeasonSummary, 'reason'>, longestH: number, criticalH: number): string {
+  switch (s.outcome) {
+    case 'good':
+      return 'good';
+    case 'winter-killed':
+      return (s.leavesMadeAtOnset.p50 ?? 9) < 4 ? 'winter-small' : 'winter-cold';
+    case 'bolts':
+      return s.plan.start === 'sets' ? 'bolts-sets' : 'bolts-cold';
+    case 'no-bulb':
+      if (longestH < criticalH + 0.3) return 'days-too-short';
+      return s.emergence.share < 0.5 ? 'never-up' : 'too-late';
+    case 'not-ripe':
+      return 'unripe-autumn';
+    case 'small':
+      return (s.leavesMadeAtOnset.p50 ?? 0) < fewLeaves ? 'small-few-leaves' : 'small-season';
+  }
+}
+
+/** Sun-up day length, h, on the day of the year that first reaches a photoperiod; 0 where none does. */
+function neededSunUp(site: Site, photoperiodH: number): number {
+  const { sunUpH, photoperiodH: hours } = site.dayTable(2027);
+  let best = 0;
+  let miss = Number.POSITIVE_INFINITY;
+  for (let day = 0; day < 365; day++) {
+    const off = Math.abs(hours[day] - photoperiodH);
+    if (off < miss) {
+      miss = off;
+      best = sunUpH[day];
+    }
+  }
+  return miss < 0.2 ? best : photoperiodH - 0.9;
+}

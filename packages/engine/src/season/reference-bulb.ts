@@ -1,0 +1,37 @@
+import { dayNumber } from '../calendar/index.ts';
+import { onionTypes } from '../plant/index.ts';
+import { stage } from './grow.ts';
+import { limits } from './judge.ts';
+import type { Plan } from './plan.ts';
+import { runnerOf } from './run.ts';
+import { calendarYear, type Site } from './site.ts';
+
+const datesTried = 16;
+
+/**
+ * Dry matter of the best bulb the place grows this way (same start, spacing, water, cover), over types and
+ * dates in the mean climate, g; 0 where nothing ripens. Kept with the site.
+ */
+export function referenceBulbG(site: Site, plan: Plan): number {
+  const { start, densityPerM2, water, cover, sunHours, soil, setSizeMm, setStore } = plan;
+  const key = [start, densityPerM2, water, cover, sunHours, soil, setSizeMm, setStore].join('|');
+  let best = site.referenceG.get(key);
+  if (best === undefined) {
+    best = 0;
+    const newYear = dayNumber(calendarYear(plan.startDay), 1, 1);
+    for (const type of onionTypes) {
+      const runner = runnerOf(site, { ...plan, type, startDay: newYear, plantOutDay: null });
+      for (let i = 0; i < datesTried; i++) {
+        runner.moveTo(newYear + Math.round((i * 365) / datesTried), null);
+        const outcome = runner.meanSeason();
+        const sound =
+          outcome.reached === stage.fallen &&
+          outcome.boltedShare <= limits.bolted &&
+          outcome.aliveShare >= limits.killed;
+        if (sound && outcome.bulbDryG > best) best = outcome.bulbDryG;
+      }
+    }
+    site.referenceG.set(key, best);
+  }
+  return best;
+}

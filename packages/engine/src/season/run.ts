@@ -1,0 +1,90 @@
+import { climateDayOf } from '../calendar/index.ts';
+import { type Crop, cropOf, type Draw, noDraw } from './crop.ts';
+import type { Drivers } from './drivers.ts';
+import { emptyOutcome, grow, type Outcome, stage } from './grow.ts';
+import { emptySeedling, indoorNurseryC, raise, type Seedling, seedbedFromC } from './nursery.ts';
+import type { Plan } from './plan.ts';
+import { seasonEnd } from './season-end.ts';
+import { calendarYear, type DayTable, driverIndex, type Site } from './site.ts';
+import type { DayTrace } from './trace.ts';
+
+/** A plan bound to a site; runs one season after another without allocating. */
+export type Runner = {
+  crop: Crop;
+  /** Nursery temperature in force: degrees indoors, or null for a seedbed outdoors. */
+  nurseryTempC: number | null;
+  table: DayTable;
+  /** Starts at another day with the rest of the plan unchanged. */
+  moveTo: (startDay: number, plantOutDay: number | null) => void;
+  /** One season of the mean climate, without a draw. */
+  meanSeason: (trace?: DayTrace | null) => Outcome;
+  /** One season of weather year `year`. The outcome is reused by the next run. */
+  season: (year: number, trace?: DayTrace | null) => Outcome;
+};
+
+export function runnerOf(site: Site, plan: Plan): Runner {
+  const crop = cropOf(plan, site.values, site.longestDayH);
+  const outcome = emptyOutcome();
+  const seedling = emptySeedling();
+  let startDay = plan.startDay;
+  let plantOutAfter: number | null = null;
+  const runner: Runner = {
+    crop,
+    nurseryTempC: plan.nurseryTempC,
+    table: site.dayTable(calendarYear(startDay)),
+    moveTo(day, plantOutDay) {
+      startDay = day;
+      plantOutAfter = plantOutDay === null ? null : Math.max(1, plantOutDay - day);
+      runner.table = site.dayTable(calendarYear(day));
+      crop.lastDay = seasonEnd(climateDayOf(day), site.climate.latitudeDeg);
+      runner.nurseryTempC = plan.nurseryTempC ?? usualNursery(site, day);
+    },
+    meanSeason: (trace = null) =>
+      run(site.mean('none'), site.mean(plan.cover), driverIndex(startDay, 0), noDraw, trace),
+    season: (year, trace = null) =>
+      run(
+        site.generated('none'),
+        site.generated(plan.cover),
+        driverIndex(startDay, year),
+        site.draws()[year],
+        trace,
+      ),
+  };
+  const run = (open: Drivers, covered: Drivers, at: number, draw: Draw, trace: DayTrace | null): Outcome => {
+    crop.draw = draw;
+    const photoAt = startDay - runner.table.firstDay;
+    const photoperiodH = runner.table.photoperiodH;
+    raise(plan, crop, open, covered, at, photoperiodH, photoAt, runner.nurseryTempC, plantOutAfter, seedling);
+    begin(outcome, seedling);
+    if (seedling.emerged && seedling.day < crop.lastDay) {
+      grow(crop, seedling, open, covered, at, photoperiodH, photoAt, outcome, trace);
+    }
+    return outcome;
+  };
+  runner.moveTo(plan.startDay, plan.plantOutDay);
+  return runner;
+}
+
+/** Outdoors in a seedbed where the climate at sowing is warm enough, else indoors. */
+function usualNursery(site: Site, day: number): number | null {
+  return site.mean('none').tempMeanC[driverIndex(day, 0)] >= seedbedFromC ? null : indoorNurseryC;
+}
+
+function begin(outcome: Outcome, seedling: Seedling): void {
+  outcome.reached = seedling.emerged ? stage.planted : stage.started;
+  outcome.emergedOn = seedling.emergedOn;
+  outcome.plantedOn = seedling.day;
+  outcome.onsetOn = 0;
+  outcome.fellOn = 0;
+  outcome.reverted = false;
+  outcome.leavesMade = 0;
+  outcome.leavesGreen = 0;
+  outcome.shootG = 0;
+  outcome.photoperiodH = 0;
+  outcome.bulbDryG = 0;
+  outcome.coldDays = 0;
+  outcome.boltedShare = 0;
+  outcome.aliveShare = 1;
+  outcome.emergedShare = seedling.emergedShare;
+  outcome.thirstyDays = 0;
+}

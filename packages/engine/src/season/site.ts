@@ -1,0 +1,156 @@
+import { civilDate, climateDayOf, climateYearDays, dayNumber } from '../calendar/index.ts';
+import { dailyCurve, type MonthlyClimate } from '../climate/index.ts';
+import { randomSource } from '../math/index.ts';
+import { type Cover, defaultPlantValues, type PlantValues } from '../plant/index.ts';
+import { fillDayLengths } from '../sky/index.ts';
+import { meanYear, type WeatherSeries, weatherYears } from '../weather/index.ts';
+import type { Draw } from './crop.ts';
+import { type Drivers, driversOf } from './drivers.ts';
+
+/** Hours of day from 1 January of a year on, three years long. */
+export type DayTable = { firstDay: number; sunUpH: Float64Array; photoperiodH: Float64Array };
+
+/** A place made ready to try plans at: its climate, weather years, day lengths and parameter draws, each made when first asked for. */
+export type Site = {
+  climate: MonthlyClimate;
+  values: PlantValues;
+  years: number;
+  seed: number;
+  longestDayH: number;
+  /** Drivers of the mean climate, three years long. */
+  mean: (cover: Cover) => Drivers;
+  /** Drivers of the weather years, two years longer than `years` so that the last season can end. */
+  generated: (cover: Cover) => Drivers;
+  draws: () => Draw[];
+  dayTable: (year: number) => DayTable;
+  /** Best dry bulb here by way of growing, filled by the judge (see reference-bulb). */
+  referenceG: Map<string, number>;
+};
+
+export type SiteOptions = {
+  /** Climate with any warming already added. */
+  climate: MonthlyClimate;
+  /** Weather years to draw, 1…200. */
+  years: number;
+  /** Whole number; the same seed gives the same answer. */
+  seed: number;
+  values?: PlantValues;
+  /** Changes generated weather where a record knows better; day 0 of the series is 1 January of the first year. */
+  amend?: (series: WeatherSeries) => WeatherSeries;
+};
+
+/** Spread of cultivars within a type and of our knowledge of it. Source: model start values (memory). */
+const drawSpread = { criticalH: 0.25, ripening: 0.06, phyllochron: 0.08 } as const;
+
+const tableYears = 3;
+const spareYears = 2;
+// Share of the days with ≥ 0.1 mm that bring ≥ 1 mm (memory: about 0.7 in temperate records).
+const soakingShare = 0.7;
+
+export function openSite({ climate, years, seed, values = defaultPlantValues, amend }: SiteOptions): Site {
+  const { growth } = values;
+  const means = new Map<Cover, Drivers>();
+  const generated = new Map<Cover, Drivers>();
+  const tables = new Map<number, DayTable>();
+  let weather: WeatherSeries | null = null;
+  let draws: Draw[] | null = null;
+  const dayTable = (year: number): DayTable => {
+    let table = tables.get(year);
+    if (!table) {
+      const firstDay = dayNumber(year, 1, 1);
+      const length = dayNumber(year + tableYears, 1, 1) - firstDay;
+      table = { firstDay, sunUpH: new Float64Array(length), photoperiodH: new Float64Array(length) };
+      fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, firstDay, 'sun-up', table.sunUpH);
+      fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, firstDay, 'civil', table.photoperiodH);
+      tables.set(year, table);
+    }
+    return table;
+  };
+  return {
+    climate,
+    values,
+    years,
+    seed,
+    longestDayH: longest(climate),
+    mean(cover) {
+      let drivers = means.get(cover);
+      if (!drivers) {
+        drivers = driversOf(
+          repeat(meanYear(climate), tableYears),
+          cover,
+          growth,
+          meanWetness(climate),
+          climate,
+        );
+        means.set(cover, drivers);
+      }
+      return drivers;
+    },
+    generated(cover) {
+      let drivers = generated.get(cover);
+      if (!drivers) {
+        weather ??= amend
+          ? amend(weatherYears(climate, years + spareYears, seed))
+          : weatherYears(climate, years + spareYears, seed);
+        drivers = driversOf(weather, cover, growth, null, climate);
+        generated.set(cover, drivers);
+      }
+      return drivers;
+    },
+    draws() {
+      draws ??= drawYears(years, seed);
+      return draws;
+    },
+    dayTable,
+    referenceG: new Map(),
+  };
+}
+
+function longest(climate: MonthlyClimate): number {
+  const hours = new Float64Array(climateYearDays);
+  fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, dayNumber(2027, 1, 1), 'sun-up', hours);
+  return hours.reduce((a, b) => Math.max(a, b), 0);
+}
+
+function repeat(year: WeatherSeries, times: number): WeatherSeries {
+  const tile = (column: Float64Array) => {
+    const out = new Float64Array(column.length * times);
+    for (let i = 0; i < times; i++) out.set(column, i * column.length);
+    return out;
+  };
+  return {
+    days: year.days * times,
+    tempMinC: tile(year.tempMinC),
+    tempMaxC: tile(year.tempMaxC),
+    rainMm: tile(year.rainMm),
+    solarMJ: tile(year.solarMJ),
+  };
+}
+
+function meanWetness(climate: MonthlyClimate): Float64Array {
+  const curve = new Float64Array(climateYearDays);
+  dailyCurve(climate.wetDays, curve);
+  const out = new Float64Array(climateYearDays * tableYears);
+  for (let i = 0; i < out.length; i++)
+    out[i] = (soakingShare * curve[i % climateYearDays]) / (climateYearDays / 12);
+  return out;
+}
+
+function drawYears(years: number, seed: number): Draw[] {
+  // Apart from the weather's own sequence, so that more years leave the earlier ones as they are.
+  const random = randomSource(seed * 2 + 1);
+  return Array.from({ length: years }, () => ({
+    criticalShiftH: drawSpread.criticalH * random.normal(),
+    ripeningFactor: Math.max(0.7, 1 + drawSpread.ripening * random.normal()),
+    phyllochronFactor: Math.max(0.7, 1 + drawSpread.phyllochron * random.normal()),
+  }));
+}
+
+/** Index of a day in a site's drivers, for weather year `year` (0 is the first). */
+export function driverIndex(day: number, year: number): number {
+  return year * climateYearDays + climateDayOf(day);
+}
+
+export function calendarYear(day: number): number {
+  return civilDate(day).year;
+}

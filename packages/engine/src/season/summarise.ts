@@ -1,0 +1,165 @@
+import { normalCdf, quantileSorted } from '../math/index.ts';
+import { bulbDiameterMm, bulbMassG, marketableMinMm, plantSpreadCv, type Verdict } from '../plant/index.ts';
+import { type Outcome, stage } from './grow.ts';
+import { judge, outcomeOf } from './judge.ts';
+import type { Plan } from './plan.ts';
+import { reasonFor } from './reason.ts';
+import { referenceBulbG } from './reference-bulb.ts';
+import { type Runner, runnerOf } from './run.ts';
+import type { Site } from './site.ts';
+import type { DateSpread, SeasonShares, SeasonSummary, Spread } from './summary.ts';
+
+/** Runs a plan over the site's weather years. */
+export function runPlan(site: Site, plan: Plan): SeasonSummary {
+  return summarise(site, plan, runnerOf(site, plan));
+}
+
+/** The same with a runner at hand, standing at the plan's start day. */
+export function summarise(site: Site, plan: Plan, runner: Runner): SeasonSummary {
+  const { years, seed } = site;
+  const reference = referenceBulbG(site, plan);
+  const { dryMatterShare } = site.values.types[plan.type];
+  const seen = collector();
+  const counts: Record<Verdict, number> = {
+    'winter-killed': 0,
+    bolts: 0,
+    'no-bulb': 0,
+    'not-ripe': 0,
+    small: 0,
+    good: 0,
+  };
+  let emergedShare = 0;
+  for (let year = 0; year < years; year++) {
+    const outcome = runner.season(year);
+    seen.add(outcome, dryMatterShare, plan.densityPerM2);
+    counts[judge(outcome, dryMatterShare, reference)]++;
+    emergedShare += outcome.emergedShare;
+  }
+  const seasonShares = Object.fromEntries(
+    Object.entries(counts).map(([verdict, count]) => [verdict, count / years]),
+  ) as SeasonShares;
+  const { outcome, gamble } = outcomeOf(seasonShares);
+  const onset = dateSpread(seen.onset, plan.startDay, years);
+  const onsetIndex = onset.p50 === null ? null : onset.p50 - runner.table.firstDay;
+  const summary: Omit<SeasonSummary, 'reason'> = {
+    plan: {
+      ...plan,
+      nurseryTempC: plan.start === 'raised-seedlings' ? runner.nurseryTempC : plan.nurseryTempC,
+    },
+    years,
+    seed,
+    emergence: dateSpread(seen.emerged, plan.startDay, years),
+    plantOut: plan.start === 'raised-seedlings' ? dateSpread(seen.planted, plan.startDay, years) : null,
+    onset: {
+      ...onset,
+      sunUpH: onsetIndex === null ? null : runner.table.sunUpH[onsetIndex],
+      photoperiodH: onsetIndex === null ? null : runner.table.photoperiodH[onsetIndex],
+    },
+    neckFall: dateSpread(seen.fell, plan.startDay, years),
+    leavesMadeAtOnset: spread(seen.leavesMade),
+    leavesGreenAtOnset: spread(seen.leavesGreen),
+    shootGAtOnset: spread(seen.shootG),
+    bulbMassG: spread(seen.bulbG),
+    bulbDiameterMm: spread(seen.bulbG.map(bulbDiameterMm)),
+    plantSpreadCv,
+    totalKgM2: spread(seen.total),
+    marketableKgM2: spread(seen.marketable),
+    boltedPlantsShare: spread(seen.bolted),
+    winterKilledPlantsShare: spread(seen.killed),
+    emergedShare: emergedShare / years,
+    thirstyDays: spread(seen.thirsty),
+    seasonShares,
+    outcome,
+    gamble,
+  };
+  return { ...summary, reason: reasonFor(site, summary) };
+}
+
+type Collector = Record<
+  | 'emerged'
+  | 'planted'
+  | 'onset'
+  | 'fell'
+  | 'leavesMade'
+  | 'leavesGreen'
+  | 'shootG'
+  | 'bulbG'
+  | 'total'
+  | 'marketable'
+  | 'bolted'
+  | 'killed'
+  | 'thirsty',
+  number[]
+> & { add: (outcome: Outcome, dryMatterShare: number, densityPerM2: number) => void };
+
+function collector(): Collector {
+  const seen: Collector = {
+    emerged: [],
+    planted: [],
+    onset: [],
+    fell: [],
+    leavesMade: [],
+    leavesGreen: [],
+    shootG: [],
+    bulbG: [],
+    total: [],
+    marketable: [],
+    bolted: [],
+    killed: [],
+    thirsty: [],
+    add(o, dryMatterShare, densityPerM2) {
+      if (o.reached >= stage.emerged) {
+        seen.emerged.push(o.emergedOn);
+        seen.planted.push(o.plantedOn);
+        seen.bolted.push(o.boltedShare);
+        seen.killed.push(1 - o.aliveShare);
+        seen.thirsty.push(o.thirstyDays);
+      }
+      if (o.reached < stage.onset) {
+        seen.total.push(0);
+        seen.marketable.push(0);
+        return;
+      }
+      seen.onset.push(o.onsetOn);
+      seen.leavesMade.push(o.leavesMade);
+      seen.leavesGreen.push(o.leavesGreen);
+      seen.shootG.push(o.shootG);
+      if (o.reached === stage.fallen) seen.fell.push(o.fellOn);
+      const medianG = o.bulbDryG / dryMatterShare;
+      const standing = densityPerM2 * o.aliveShare;
+      seen.bulbG.push(medianG);
+      seen.total.push((standing * medianG * meanOverMedian) / 1000);
+      seen.marketable.push(
+        (standing * (1 - o.boltedShare) * medianG * meanOverMedian * shareOfMassAbove(medianG)) / 1000,
+      );
+    },
+  };
+  return seen;
+}
+
+// Bulb masses in a stand are log-normal: σ² = ln(1 + CV²), mean = median · e^(σ²/2).
+const massVariance = Math.log(1 + plantSpreadCv ** 2);
+const meanOverMedian = Math.exp(massVariance / 2);
+const marketableMinG = bulbMassG(marketableMinMm);
+
+/** Share of a stand's mass in bulbs of marketable size. */
+function shareOfMassAbove(medianG: number): number {
+  if (medianG <= 0) return 0;
+  return normalCdf((Math.log(medianG / marketableMinG) + massVariance) / Math.sqrt(massVariance));
+}
+
+function spread(values: number[]): Spread {
+  if (values.length === 0) return { p10: null, p50: null, p90: null };
+  const sorted = Float64Array.from(values).sort();
+  return {
+    p10: quantileSorted(sorted, 0.1),
+    p50: quantileSorted(sorted, 0.5),
+    p90: quantileSorted(sorted, 0.9),
+  };
+}
+
+function dateSpread(offsets: number[], startDay: number, years: number): DateSpread {
+  const days = spread(offsets);
+  const date = (offset: number | null) => (offset === null ? null : startDay + Math.round(offset));
+  return { p10: date(days.p10), p50: date(days.p50), p90: date(days.p90), share: offsets.length / years };
+}
