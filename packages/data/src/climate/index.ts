@@ -1,0 +1,1 @@
+export { climateAssetPath, readClimateNodes } from './read-climate-nodes.ts';
