@@ -44,7 +44,7 @@ export function randomSource(seed: number): RandomSource {
  * constants from memory) breaks that up.
  */
 function scrambled(seed: number, word: number): number {
-  const folded = seed ^ Math.imul(Math.floor(seed / 4294967296), 0x27d4eb2f);
+  const folded = (seed | 0) + Math.imul(Math.floor(seed / 4294967296), 0x27d4eb2f);
   let h = folded + Math.imul(word, 0x9e3779b9);
   h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);
   h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);
