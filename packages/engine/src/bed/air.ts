@@ -25,7 +25,8 @@ export function meanSaturationVapourPressure(tempMinC: number, tempMaxC: number)
 
 /** Slope of the saturation curve, kPa °C⁻¹ (Eq. 13). */
 export function saturationSlope(tempC: number): number {
-  return (4098 * saturationVapourPressure(tempC)) / (tempC + 237.3) ** 2;
+  const warmth = tempC + 237.3;
+  return (4098 * saturationVapourPressure(tempC)) / (warmth * warmth);
 }
 
 /** Actual vapour pressure, kPa, from the day's lowest and highest relative humidity, % (Eq. 17). */

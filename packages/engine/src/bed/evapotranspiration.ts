@@ -1,5 +1,5 @@
 import { clamp } from '../math/index.ts';
-import { saturationVapourPressure } from './air.ts';
+import { meanSaturationVapourPressure, saturationSlope } from './air.ts';
 
 /*
  * Reference evapotranspiration ET₀ of short grass, mm a day.
@@ -62,8 +62,7 @@ export function penmanMonteith(
   wind2mMs: number,
   psychrometric: number,
 ): number {
-  const warmth = tempMeanC + 237.3;
-  const slope = (4098 * saturationVapourPressure(tempMeanC)) / (warmth * warmth);
+  const slope = saturationSlope(tempMeanC);
   const et =
     (mmPerMJ * slope * availableMJ +
       ((psychrometric * 900) / (tempMeanC + 273)) * wind2mMs * (saturationKPa - vapourPressureKPa)) /
@@ -89,7 +88,7 @@ export function dailyReferenceEt(
   wind2mMs: number,
   psychrometric: number,
 ): number {
-  const saturation = (saturationVapourPressure(tempMinC) + saturationVapourPressure(tempMaxC)) / 2;
+  const saturation = meanSaturationVapourPressure(tempMinC, tempMaxC);
   const vapour = (saturation * humidityPct) / 100;
   const net = netShortwave(solarMJ) - netLongwave(tempMinC, tempMaxC, vapour, solarMJ, clearSkyMJ);
   return penmanMonteith((tempMinC + tempMaxC) / 2, saturation, vapour, net, wind2mMs, psychrometric);

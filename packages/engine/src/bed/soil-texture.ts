@@ -19,8 +19,9 @@ export type Soil = {
 
 /**
  * Water a soil holds for plants. Source: FAO Irrigation and Drainage Paper 56 (Allen, Pereira, Raes & Smith
- * 1998), table 19, column θFC − θWP; the class's middle is used, which lies nearer to measured values than
- * the difference of the middles of the other two columns. Readily available share 5–10 % higher on sand and
+ * 1998), table 19, column θFC − θWP; the class's middle is used, nearer to gardeners' figures (loam
+ * 167 mm a metre, Utah State University ENGR/BIE/WM-37, 2002) than the difference of the middles of the other
+ * two columns. Readily available share 5–10 % higher on sand and
  * lower on clay: same source, chapter 8; the middle, 7.5 %, is used.
  */
 export const soils: Readonly<Record<SoilTexture, Soil>> = {

@@ -3,6 +3,8 @@ import { degreesToRadians } from '../math/index.ts';
 /**
  * Sine of the sun's apparent declination. The sun is within about 0.01° for some centuries around 2000.
  * Source: Meeus 1998, Astronomical Algorithms, 2nd ed., ch. 25, in the form of NOAA's solar calculator.
+ * The 3M term and what follows the centre (aberration, nutation, obliquity) are from memory; the tests hold
+ * the whole against two ephemerides.
  * @param day days since 1970-01-01T00:00 UTC, with fraction. The minute between UTC and dynamical time moves
  * the sun by 0.0007° and is left out.
  */
