@@ -5,7 +5,8 @@ export const seedlingG = 0.00227;
 
 /** Leaf area of a young plant by its dry matter, cm². Source: Brewster 2008 p. 129, Eqns 4.17a, b combined. */
 export function youngLeafArea(shootG: number): number {
-  return 0.5 * (shootG / seedlingG) ** 0.973;
+  // e^(0.973 ln x), several times faster than a power.
+  return 0.5 * Math.exp(0.973 * Math.log(shootG / seedlingG));
 }
 
 /**

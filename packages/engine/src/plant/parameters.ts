@@ -38,8 +38,6 @@ export const growthParameters = {
   bulbingBaseC: p(6.4, '°C', 4, 10, 'fit'),
   bulbingFullC: p(20, '°C', 16, 25, 'fit'),
   bulbingLossPerDay: p(0.02, 'd⁻¹', 0, 0.05, 'memory: Kato 1964 for the direction'),
-  ripeningBaseC: p(3.7, '°C', 0, 6, 'fit'),
-  ripeningCapC: p(17, '°C', 15, 21, 'fit'),
   ripeningPhotoperiodSlope: p(0.1, 'h⁻¹', 0, 0.3, 'fit'),
   ripeningDensitySlope: p(
     0.085,
@@ -83,11 +81,25 @@ export const typeParameters = {
     'northern-long': p(6, 'leaves', 4, 7, 'seen: JJSHS 22:95 (1953), late'),
   },
   ripeningTT: {
-    'tropical-short': p(760, '°C d', 570, 950, ripeningOrigin),
+    'tropical-short': p(570, '°C d', 400, 800, ripeningOrigin),
     short: p(760, '°C d', 570, 950, ripeningOrigin),
     intermediate: p(660, '°C d', 495, 825, ripeningOrigin),
     'early-long': p(830, '°C d', 620, 1040, ripeningOrigin),
     'northern-long': p(830, '°C d', 620, 1040, ripeningOrigin),
+  },
+  ripeningBaseC: {
+    'tropical-short': p(9, '°C', 4, 11, 'fit; ripe within six weeks at 29–34 °C, Wickramasinghe 2000'),
+    short: p(3.7, '°C', 0, 6, ripeningOrigin),
+    intermediate: p(3.7, '°C', 0, 6, ripeningOrigin),
+    'early-long': p(3.7, '°C', 0, 6, ripeningOrigin),
+    'northern-long': p(3.7, '°C', 0, 6, ripeningOrigin),
+  },
+  ripeningCapC: {
+    'tropical-short': p(30, '°C', 25, 32, 'fastest at the hottest, Steer 1980a and Wickramasinghe 2000'),
+    short: p(17, '°C', 15, 21, ripeningOrigin),
+    intermediate: p(17, '°C', 15, 21, ripeningOrigin),
+    'early-long': p(17, '°C', 15, 21, ripeningOrigin),
+    'northern-long': p(17, '°C', 15, 21, ripeningOrigin),
   },
   vernalHalfD: {
     'tropical-short': p(75, 'd at 9 °C', 40, 130, 'fit'),

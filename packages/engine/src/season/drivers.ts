@@ -38,7 +38,8 @@ export type Drivers = {
   canopyGain: Float64Array;
   /** Bulbing response to temperature, 0…1. */
   bulbingTemp: Float64Array;
-  ripeningTT: Float64Array;
+  /** Thermal time of ripening, by the type's base and cap temperatures. */
+  ripeningTT: (baseC: number, capC: number) => Float64Array;
   /** Days at 9 °C gained towards flowering, by ceiling temperature of the type. */
   cold: (ceilingC: number) => Float64Array;
   /** Reference evapotranspiration, mm a day. */
@@ -96,7 +97,6 @@ export function driversOf(
     return out;
   };
   let referenceEt: Float64Array | null = null;
-  const colds = new Map<number, Float64Array>();
   return {
     days,
     tempMeanC,
@@ -110,17 +110,54 @@ export function driversOf(
     soilMeanC,
     canopyGain,
     bulbingTemp: response((t) => ramp(t, growth.bulbingBaseC, growth.bulbingFullC)),
-    ripeningTT: response((t) => degreesAbove(t, growth.ripeningBaseC, growth.ripeningCapC)),
-    cold(ceilingC) {
-      let out = colds.get(ceilingC);
-      if (!out) {
-        out = response((t) => coldResponse(t, ceilingC));
-        colds.set(ceilingC, out);
-      }
-      return out;
-    },
+    ripeningTT: keep((baseC, capC) => response((t) => degreesAbove(t, baseC, capC))),
+    cold: keep((ceilingC) => response((t) => coldResponse(t, ceilingC))),
     referenceEt() {
       referenceEt ??= referenceEtOf(weather, climate);
+      return referenceEt;
+    },
+  };
+}
+
+/** Works a column out once for each set of arguments. */
+function keep<A extends number[]>(make: (...args: A) => Float64Array): (...args: A) => Float64Array {
+  const made = new Map<string, Float64Array>();
+  return (...args) => {
+    const key = args.join();
+    let column = made.get(key);
+    if (!column) {
+      column = make(...args);
+      made.set(key, column);
+    }
+    return column;
+  };
+}
+
+/** The drivers of one year, met again `times` times. */
+export function repeatDrivers(year: Drivers, times: number): Drivers {
+  const tile = (column: Float64Array) => {
+    const out = new Float64Array(column.length * times);
+    for (let i = 0; i < times; i++) out.set(column, i * column.length);
+    return out;
+  };
+  let referenceEt: Float64Array | null = null;
+  return {
+    days: year.days * times,
+    tempMeanC: tile(year.tempMeanC),
+    tempMinC: tile(year.tempMinC),
+    rainMm: tile(year.rainMm),
+    wetness: tile(year.wetness),
+    leafTT: tile(year.leafTT),
+    lifeTT: tile(year.lifeTT),
+    growthTT: tile(year.growthTT),
+    soilTT: tile(year.soilTT),
+    soilMeanC: tile(year.soilMeanC),
+    canopyGain: tile(year.canopyGain),
+    bulbingTemp: tile(year.bulbingTemp),
+    ripeningTT: keep((baseC, capC) => tile(year.ripeningTT(baseC, capC))),
+    cold: keep((ceilingC) => tile(year.cold(ceilingC))),
+    referenceEt() {
+      referenceEt ??= tile(year.referenceEt());
       return referenceEt;
     },
   };

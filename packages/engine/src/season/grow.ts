@@ -44,6 +44,8 @@ export type Outcome = {
   reached: number;
   emergedOn: number;
   plantedOn: number;
+  /** Leaves made on the day of planting. */
+  leavesPlanted: number;
   onsetOn: number;
   fellOn: number;
   /** Onset came but ripening was turned back or did not end. */
@@ -67,6 +69,7 @@ export function emptyOutcome(): Outcome {
     reached: 0,
     emergedOn: 0,
     plantedOn: 0,
+    leavesPlanted: 0,
     onsetOn: 0,
     fellOn: 0,
     reverted: false,
@@ -116,6 +119,8 @@ export function grow(
   const ripeningTT = type.ripeningTT * draw.ripeningFactor * crop.ripeningFactor;
   const coldOpen = open.cold(type.vernalCeilingC);
   const coldCovered = covered.cold(type.vernalCeilingC);
+  const ripenOpen = open.ripeningTT(type.ripeningBaseC, type.ripeningCapC);
+  const ripenCovered = covered.ripeningTT(type.ripeningBaseC, type.ripeningCapC);
   const perM2 = crop.standPerM2;
   const referenceEt = open.referenceEt();
 
@@ -241,7 +246,7 @@ export function grow(
       }
     } else {
       ripening +=
-        (air.ripeningTT[i] / ripeningTT) *
+        ((isCovered ? ripenCovered : ripenOpen)[i] / ripeningTT) *
         ripeningPhotoperiodFactor(P, criticalH, growth.ripeningPhotoperiodSlope) *
         crop.densityHaste;
       if (ripening < reversal.beforeRipening) {

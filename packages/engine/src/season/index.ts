@@ -8,6 +8,7 @@ export { type Plan, planDefaults } from './plan.ts';
 export { referenceBulbG } from './reference-bulb.ts';
 export { type Runner, runnerOf } from './run.ts';
 export { openSite, type Site, type SiteOptions } from './site.ts';
+export { sowingFor } from './sowing-for.ts';
 export { runPlan, summarise } from './summarise.ts';
 export type {
   ClassAnswer,

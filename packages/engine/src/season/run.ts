@@ -74,6 +74,7 @@ function begin(outcome: Outcome, seedling: Seedling): void {
   outcome.reached = seedling.emerged ? stage.planted : stage.started;
   outcome.emergedOn = seedling.emergedOn;
   outcome.plantedOn = seedling.day;
+  outcome.leavesPlanted = seedling.leaves;
   outcome.onsetOn = 0;
   outcome.fellOn = 0;
   outcome.reverted = false;

@@ -5,7 +5,7 @@ import { type Cover, defaultPlantValues, type PlantValues } from '../plant/index
 import { fillDayLengths } from '../sky/index.ts';
 import { meanYear, type WeatherSeries, weatherYears } from '../weather/index.ts';
 import type { Draw } from './crop.ts';
-import { type Drivers, driversOf } from './drivers.ts';
+import { type Drivers, driversOf, repeatDrivers } from './drivers.ts';
 
 /** Hours of day from 1 January of a year on, three years long. */
 export type DayTable = { firstDay: number; sunUpH: Float64Array; photoperiodH: Float64Array };
@@ -75,13 +75,8 @@ export function openSite({ climate, years, seed, values = defaultPlantValues, am
     mean(cover) {
       let drivers = means.get(cover);
       if (!drivers) {
-        drivers = driversOf(
-          repeat(meanYear(climate), tableYears),
-          cover,
-          growth,
-          meanWetness(climate),
-          climate,
-        );
+        const year = driversOf(meanYear(climate), cover, growth, meanWetness(climate), climate);
+        drivers = repeatDrivers(year, tableYears);
         means.set(cover, drivers);
       }
       return drivers;
@@ -112,28 +107,10 @@ function longest(climate: MonthlyClimate): number {
   return hours.reduce((a, b) => Math.max(a, b), 0);
 }
 
-function repeat(year: WeatherSeries, times: number): WeatherSeries {
-  const tile = (column: Float64Array) => {
-    const out = new Float64Array(column.length * times);
-    for (let i = 0; i < times; i++) out.set(column, i * column.length);
-    return out;
-  };
-  return {
-    days: year.days * times,
-    tempMinC: tile(year.tempMinC),
-    tempMaxC: tile(year.tempMaxC),
-    rainMm: tile(year.rainMm),
-    solarMJ: tile(year.solarMJ),
-  };
-}
-
 function meanWetness(climate: MonthlyClimate): Float64Array {
   const curve = new Float64Array(climateYearDays);
   dailyCurve(climate.wetDays, curve);
-  const out = new Float64Array(climateYearDays * tableYears);
-  for (let i = 0; i < out.length; i++)
-    out[i] = (soakingShare * curve[i % climateYearDays]) / (climateYearDays / 12);
-  return out;
+  return curve.map((wetDays) => (soakingShare * wetDays) / (climateYearDays / 12));
 }
 
 function drawYears(years: number, seed: number): Draw[] {
