@@ -1,0 +1,2 @@
+/** What runs anywhere; reading files is Node's part (`@neckfall/data/node`). */
+export * from './places/index.ts';

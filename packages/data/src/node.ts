@@ -1,0 +1,3 @@
+/** The door for Node: reads the assets from files. */
+export { readClimateNodes } from './climate/index.ts';
+export { loadGazetteer, loadLandMask } from './places/node.ts';
