@@ -26,7 +26,7 @@ type Rule = { factor: number; digits: number; unit: string; offset?: number };
 /** Exact by definition: inch 25.4 mm, ounce 28.349523125 g, mile 1.609344 km, foot 0.3048 m. */
 const rules: Record<Units, Record<Quantity, Rule>> = {
   metric: {
-    temperature: { factor: 1, digits: 1, unit: 'celsius' },
+    temperature: { factor: 1, digits: 0, unit: 'celsius' },
     temperatureDifference: { factor: 1, digits: 1, unit: 'celsius' },
     rain: { factor: 1, digits: 0, unit: 'millimeter' },
     bulbLength: { factor: 1, digits: 0, unit: 'millimeter' },
@@ -50,6 +50,12 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     density: { factor: 0.3048 ** 2, digits: 1, unit: 'unit.plants-per-ft2' },
   },
 };
+
+/** A range whose ends read alike is one number. */
+export function formatRange(format: Intl.NumberFormat, from: number, to: number): string {
+  const first = format.format(from);
+  return first === format.format(to) ? first : format.formatRange(from, to);
+}
 
 export function quantityWords(locale: Locale, units: Units, say: Say): QuantityWords {
   const formats = new Map<string, Intl.NumberFormat>();
@@ -78,7 +84,7 @@ export function quantityWords(locale: Locale, units: Units, say: Say): QuantityW
     },
     quantityRange(kind, from, to) {
       const rule = rules[units][kind];
-      return finish(rule, number(rule).formatRange(convert(rule, from), convert(rule, to)));
+      return finish(rule, formatRange(number(rule), convert(rule, from), convert(rule, to)));
     },
   };
 }

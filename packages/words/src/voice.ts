@@ -1,6 +1,6 @@
 import { type DateWords, dateWords } from './dates.ts';
 import type { MessageKey } from './messages.ts';
-import { type QuantityWords, quantityWords, type Units } from './quantities.ts';
+import { formatRange, type QuantityWords, quantityWords, type Units } from './quantities.ts';
 import { type Locale, type MessageValues, type Say, sayer } from './speaker.ts';
 
 /** Everything a page needs to speak one language in one system of units. */
@@ -80,7 +80,7 @@ export function speaker(units: Units): Speaker {
       return say(`reason.${code}` as MessageKey, words);
     },
     number: (value, digits = 0) => numberFormat(digits).format(value),
-    numberRange: (from, to, digits = 0) => numberFormat(digits).formatRange(from, to),
+    numberRange: (from, to, digits = 0) => formatRange(numberFormat(digits), from, to),
     all: (items) => and.format(items),
     any: (items) => or.format(items),
     dayLength,

@@ -65,6 +65,7 @@ describe('quantities', () => {
   test('in a range say the unit once', () => {
     expect(metric.quantityRange('bulbLength', 55, 78)).toBe('55–78 mm');
     expect(metric.quantityRange('yield', 1, 2)).toBe('1–2 kg/m²');
+    expect(metric.quantityRange('bulbLength', 54.1, 54.3)).toBe('54 mm');
   });
 
   test('never show a negative zero', () => {
@@ -77,8 +78,8 @@ describe('shares', () => {
     expect(metric.years(0.7)).toBe('in 7 years in 10');
     expect(metric.years(0.1)).toBe('in 1 year in 10');
     expect(metric.years(0.02)).toBe('in hardly any year');
-    expect(metric.years(0)).toBe('in no year');
-    expect(metric.years(1)).toBe('in every year');
+    expect(metric.years(0)).toBe('in no year tried');
+    expect(metric.years(1)).toBe('in every year tried');
     expect(metric.plants(0.32)).toBe('3 plants in 10');
   });
 });

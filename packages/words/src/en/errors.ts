@@ -13,8 +13,10 @@ export const errors = {
   'error.two-places': 'Both a town ("{value}") and --at {at} were given; leave one out.',
   'error.town-unknown':
     'No town "{value}" in the list of places of 1,000 people or more.{nearest, select, none {} other { Nearest: {nearest}.}} For a smaller place give --at LAT,LON.',
-  'error.town-country-unknown':
-    'No town "{town}" in {country}.{nearest, select, none {} other { Elsewhere: {nearest}.}} For a smaller place give --at LAT,LON.',
+  'error.town-not-in-area':
+    'No town "{town}" in "{area}".{nearest, select, none {} other { Nearest: {nearest}.}} For a smaller place give --at LAT,LON.',
+  'error.area-unknown':
+    'No country or state "{area}" is known, after the comma of "{town}, {area}".{nearest, select, none {} other { Did you mean {nearest}?}}',
   'error.at-form':
     '--at {value}: expected LAT,LON or LAT,LON,ELEV in degrees and metres, for example --at 45.76,4.84,175 (with decimal commas: --at "45,76;4,84").',
   'error.latitude-range': '--at {value}: the latitude {latitude} is outside −90 to 90. Latitude comes first.',
@@ -22,11 +24,11 @@ export const errors = {
   'error.elevation-range':
     '--at {value}: the elevation {elevation} m is outside −430 to 6,000 m, where crops could be grown.',
   'error.at-sea':
-    '--at {value} is at sea. Latitude comes first, then longitude (west and south are negative){nearest, select, none {.} other {; the nearest town is {nearest}.}}',
+    '--at {value} is at sea; the nearest town is {nearest}, {distance} away. Latitude comes first, then longitude; south and west are negative.',
   'error.beyond-latitudes':
     '{value} is beyond the covered land, which reaches from 60° S to 72° N: there is no climate to plan with.',
   'error.beyond-nodes':
-    '{value} is beyond the covered land: the nearest climate point is {distance} away, more than 150 km. Choose a place nearer to it.',
+    '{value} is beyond the covered land: the nearest climate point is {distance} away, and {limit} is the limit. Choose a place nearer to a town with records.',
   'error.date-form': '{field} {value}: expected a date as MM-DD or YYYY-MM-DD, for example {example}.',
   'error.full-date-form': '{field} {value}: expected a full date as YYYY-MM-DD, for example {example}.',
   'error.date-not-in-calendar':

@@ -27,7 +27,8 @@ export const help = {
   'help.date': 'sowing, or planting of bought plants and sets: MM-DD is the next such day, or YYYY-MM-DD',
   'help.plant-out':
     'when own seedlings go out (default: once they have 3.5 leaves and the bed is at 7 °C, at the latest after 12 weeks)',
-  'help.nursery-temp': 'warmth of the trays of own seedlings (default: 15)',
+  'help.nursery-temp':
+    'warmth of the trays of own seedlings (default: 15 indoors, or a seedbed outdoors where it is warm at sowing)',
   'help.lamp-hours': 'hours of lamps over the trays (default: the natural day)',
   'help.density': 'plants per m², 5 to 400 (default: 40)',
   'help.set-size': 'across a set, in mm, 5 to 40 (default: 16)',

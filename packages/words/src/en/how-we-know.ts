@@ -5,34 +5,33 @@ export const howWeKnow = {
     'Climate: fitted by us to the records of weather stations, temperatures of 1979–2013, the rest of 1961–1990; the nearest climate point is {distance} away.',
   'how.years':
     'Tried in {years, plural, one {# made-up year} other {# made-up years}} of weather drawn from that climate (draw {seed}), each with plants a little earlier or later than the middle of their kind.',
-  'how.mean-year':
-    'Week by week on {years, plural, one {# made-up year} other {# made-up years}} of weather (draw {seed}).',
   'how.sure':
     'Least sure: the day length at which this kind starts its bulbs, known to about a quarter of an hour; dates can be a week out, weights a third.',
   'how.sure-tropics':
     'Least sure: what long wet spells cost here, and the kinds sold: days hardly change near the equator, so rain and heat decide.',
   'how.sure-mountain':
-    'Least sure: the climate of this slope; ground nearby differs by more than 300 m in height. Give the elevation with --at.',
+    'Least sure: the climate of this slope; ground nearby differs by more than {spread} in height. Give the elevation with --at.',
   'how.sources': 'Sources: {sources}. `neckfall --about` has them in full.',
   'assumed.elevation-town': 'Elevation {elevation}, taken from {town}.',
   'assumed.elevation-near': 'Elevation {elevation}, taken from {town}, {distance} away.',
   'assumed.elevation-node': 'Elevation {elevation}, taken from the nearest climate point, {distance} away.',
   'assumed.elevation-given': 'Elevation {elevation}, as given.',
   'assumed.warmer': 'Taken as {warmer} warmer than that record, for the warming since.',
-  'assumed.warmer-given': 'Taken as {warmer} warmer than that record, as asked.',
-  'assumed.not-warmer': 'Taken as no warmer than that record, as asked.',
+  'assumed.warmer-given':
+    '{way, select, same {Taken as no warmer than that record, as asked.} cooler {Taken as {warmer} cooler than that record, as asked.} other {Taken as {warmer} warmer than that record, as asked.}}',
   'assumed.type': 'A packet that says {class} is taken as {type} here.',
   'assumed.sun': '{hours} of direct sun at midsummer, as given.',
   'assumed.open': 'Open ground: full sun.',
   'assumed.practice': '{density}, {soil} soil, {water}, {cover}.',
   'assumed.sets': 'Sets of {size}, {store}.',
-  'assumed.nursery': 'Trays at {temperature}, {lamps, select, none {natural day} other {{lamps} of lamps}}.',
+  'assumed.nursery':
+    '{temperature, select, outdoors {Seedlings raised in a seedbed outdoors} other {Trays at {temperature}}}, {lamps, select, none {in the natural day} other {under {lamps} of lamps}}.',
   'assumed.plant-out':
     'Planted out once seedlings have 3.5 leaves and the bed is at {temperature}, at the latest 12 weeks after sowing.',
   'warning.ambiguous': '"{asked}" could also be {others}. Taken: {taken}, the one with the most people.',
   'warning.hilly':
-    'Ground within 50 km differs by more than 300 m in height: the elevation {elevation} is a guess. Give your own with --at LAT,LON,ELEV.',
-  'warning.country-ignored': '"{country}" was not understood as a country.',
+    'Ground within {reach} differs by more than {spread} in height: the elevation {elevation} is a guess. Give your own with --at LAT,LON,ELEV.',
+  'warning.more-places': '{more} more',
   'source.chelsa': 'CHELSA V1.1 (Karger et al. 2017)',
   'source.cru': 'CRU CL 2.0 (New et al. 2002)',
   'source.geonames': 'GeoNames (CC BY 4.0)',

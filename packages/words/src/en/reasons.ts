@@ -1,2 +1,36 @@
 /** Why an answer is what it is; codes and values come from the engine. */
-export const reasons = {} as const;
+export const reasons = {
+  'reason.good':
+    'About {leaves} leaves are made by the time the sun is up for {sunUpH} and bulbs start: enough for a bulb {diameterMm} across.',
+  'reason.small-few-leaves':
+    'Bulbs start on about {leaves} leaves, and about 13 make a full-sized bulb: these stay near {diameterMm} across.',
+  'reason.small-season':
+    'Leaves enough, but the weeks in which bulbs fill are too short, too hot or too dull: bulbs reach {diameterMm} across, well under the best of this place.',
+  'reason.days-too-short':
+    'The longest day here has {longestSunUpH} of sun, and {type} onions want about {neededSunUpH} before bulbs start.',
+  'reason.never-up': 'The seed seldom comes up: the bed is too cold or too hot for it.',
+  'reason.too-late':
+    'Plants are not yet big enough to bulb while days are long, and stay green when days shorten.',
+  'reason.winter-cold':
+    'Hard frost kills about {killedTenths, plural, =0 {a few plants} =10 {every plant} one {# plant in 10} other {# plants in 10}} before spring.',
+  'reason.winter-small':
+    'Plants go into winter with too few leaves to stand it: frost kills about {killedTenths, plural, =0 {a few plants} =10 {every plant} one {# plant in 10} other {# plants in 10}}.',
+  'reason.bolts-sets':
+    'Sets remember the cold: about {boltedTenths, plural, =0 {a few plants run} =10 {every plant runs} one {# plant in 10 runs} other {# plants in 10 run}} to flower. Smaller sets, or sets stored warm, do so less.',
+  'reason.bolts-cold':
+    'Plants are already large when the cold comes, and take it for a winter passed: about {boltedTenths, plural, =0 {a few run} =10 {all run} one {# in 10 runs} other {# in 10 run}} to flower.',
+  'reason.unripe-autumn': 'Bulbs start, but the warm weeks end before they ripen: necks stay thick.',
+  'reason.window':
+    'Started then, about {leaves} leaves are made by the time the sun is up for {sunUpH} and bulbs start.',
+  'reason.no-window-good': 'Good bulbs come now and then, from no week often enough to count on.',
+  'reason.no-window-small':
+    'Even from the best week bulbs stay near {diameterMm} across. Bunching onions, shallots, potato onions or leeks do better here.',
+  'reason.no-window-no-bulb':
+    'From no week do bulbs start: the longest day has {longestSunUpH} of sun, and this kind wants about {neededSunUpH} while the plants are big and warm enough. Grow bunching onions, shallots, potato onions or leeks instead.',
+  'reason.no-window-not-ripe':
+    'From no week do bulbs ripen before the warm weeks end. Grow bunching onions, shallots, potato onions or leeks instead.',
+  'reason.no-window-bolts':
+    'From every week that gives bulbs too many plants run to flower. Another way of starting may do better; so may bunching onions, shallots, potato onions or leeks.',
+  'reason.no-window-winter-killed':
+    'Winter kills too many plants from every week that would be early enough. Grow bunching onions, shallots, potato onions or leeks instead.',
+} as const;

@@ -29,9 +29,15 @@ export const season = {
   'season.row.bolted': 'Run to flower',
   'season.row.winter-killed': 'Lost to winter',
   'season.row.thirsty': 'Thirsty days',
-  'season.stand': '{plants} stand after coming up.',
   'season.shares': 'Year by year: {shares}.',
   'season.share': '{verdict} {years}',
   'season.spread':
     'Bulbs differ from plant to plant: for a middle bulb of {middle}, two in three weigh {range}.',
+  'season.range-some': '{range}, {years}',
+  'season.days': 'Week by week, in a middling year',
+  'season.day.date': 'Day',
+  'season.day.sun-up': 'Sun up',
+  'season.day.mean': 'Mean',
+  'season.day.leaves': 'Green leaves',
+  'season.day.bulb': 'Bulb',
 } as const;

@@ -1,0 +1,2 @@
+/** Beside the sources as beside the bundle: `src` and `dist` lie at the same depth. */
+export const assetsFolder = new URL('../../data/assets/', import.meta.url);

@@ -1,0 +1,87 @@
+import type { DayLengthClass, Plan } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import type { PlaceOptions } from './options/place-options.ts';
+import type { Place } from './place/place.ts';
+import { townLabel } from './place/place-label.ts';
+
+/** What was taken for granted about the place, in sentences. */
+export function placeAssumptions(
+  place: Place,
+  warmerC: number,
+  options: PlaceOptions,
+  { say, quantity, ...rest }: Speaker,
+): string[] {
+  const speaker = { say, quantity, ...rest };
+  const elevation = quantity('elevation', place.elevationM);
+  const warmer = quantity('temperatureDifference', Math.abs(warmerC));
+  return [
+    elevationSentence(place, elevation, speaker),
+    options.warmerC === null
+      ? say('assumed.warmer', { warmer })
+      : say('assumed.warmer-given', {
+          warmer,
+          way: warmerC > 0 ? 'warmer' : warmerC < 0 ? 'cooler' : 'same',
+        }),
+    options.sunHours === null
+      ? say('assumed.open')
+      : say('assumed.sun', { hours: rest.dayLength(options.sunHours) }),
+  ];
+}
+
+function elevationSentence(place: Place, elevation: string, speaker: Speaker): string {
+  const { say, quantity } = speaker;
+  switch (place.elevationFrom) {
+    case 'given':
+      return say('assumed.elevation-given', { elevation });
+    case 'town':
+      return say('assumed.elevation-town', { elevation, town: place.town?.name ?? '' });
+    case 'near-town':
+      return say('assumed.elevation-near', {
+        elevation,
+        town: place.near ? townLabel(place.near.town, speaker) : '',
+        distance: quantity('distance', place.near?.distanceKm ?? 0),
+      });
+    case 'node':
+      return say('assumed.elevation-node', {
+        elevation,
+        distance: quantity('distance', place.climate.nearestNodeKm),
+      });
+  }
+}
+
+/** What was taken for granted about the way of growing. */
+export function plantAssumptions(
+  plan: Omit<Plan, 'startDay' | 'plantOutDay'> & { plantOutDay?: number | null },
+  dayLengthClass: DayLengthClass,
+  { say, quantity, dayLength }: Speaker,
+): string[] {
+  const sentences = [
+    say('assumed.type', { class: say(`class.${dayLengthClass}`), type: say(`type.${plan.type}`) }),
+    say('assumed.practice', {
+      density: quantity('density', plan.densityPerM2),
+      soil: say(`soil.${plan.soil}`),
+      water: say(`water.${plan.water}`),
+      cover: say(`cover.${plan.cover}`),
+    }),
+  ];
+  if (plan.start === 'sets') {
+    sentences.push(
+      say('assumed.sets', {
+        size: quantity('bulbLength', plan.setSizeMm),
+        store: say(`store.${plan.setStore}`),
+      }),
+    );
+  }
+  if (plan.start === 'raised-seedlings') {
+    sentences.push(
+      say('assumed.nursery', {
+        temperature: plan.nurseryTempC === null ? 'outdoors' : quantity('temperature', plan.nurseryTempC),
+        lamps: plan.lampHours === null ? 'none' : dayLength(plan.lampHours),
+      }),
+    );
+    if ((plan.plantOutDay ?? null) === null) {
+      sentences.push(say('assumed.plant-out', { temperature: quantity('temperature', 7) }));
+    }
+  }
+  return sentences;
+}

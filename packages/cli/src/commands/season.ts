@@ -1,0 +1,51 @@
+import { medianSeasonDays, runPlan, typeForClass } from '@neckfall/engine';
+import type { Say } from '@neckfall/words';
+import type { Command } from 'commander';
+import type { Answer } from '../answer.ts';
+import { plantAssumptions } from '../assumptions.ts';
+import { deliver } from '../deliver.ts';
+import { dayOf, seasonDocument } from '../documents/season-document.ts';
+import { openFrame } from '../frame.ts';
+import { addOutputOptions, addPlaceOptions, addPlanOptions } from '../options/add-options.ts';
+import { example } from '../options/example.ts';
+import { type RawOutputOptions, type RawPlaceOptions, readPlaceOptions } from '../options/place-options.ts';
+import { type RawPlanOptions, readClass, readDays, readPractice } from '../options/plan-options.ts';
+import { speakerFor } from '../options/speaker-for.ts';
+import { csv } from '../output/csv.ts';
+import { refuse } from '../refusal.ts';
+import { seasonText } from '../text/season-text.ts';
+
+type Raw = RawPlaceOptions & RawOutputOptions & RawPlanOptions & { days?: boolean };
+
+export function addSeason(root: Command, say: Say): void {
+  const command = root.command('season').description(say('help.season'));
+  addPlaceOptions(command, say);
+  addPlanOptions(command, say, true);
+  command.option('--days', say('help.days'));
+  addOutputOptions(command, say);
+  command
+    .addHelpText('after', example(say, 'season Lyon --class long --start direct-seed --date 03-25'))
+    .action((place: string | undefined, raw: Raw) => deliver(season(place, raw), raw));
+}
+
+/** What one crop will do, over many years of weather. */
+export function season(town: string | undefined, raw: Raw): Answer {
+  const speaker = speakerFor(raw);
+  if (raw.csv && !raw.days) throw refuse('no-table', { field: '--csv', expected: '--days' });
+  const options = readPlaceOptions(town, raw);
+  const dayLengthClass = readClass(raw, speaker);
+  const practice = readPractice(raw, speaker);
+  const days = readDays(raw, options.today);
+  const frame = openFrame(options, speaker);
+  const { site, assumed, warnings } = frame;
+  const plan = { ...practice, ...days, sunHours: options.sunHours, type: typeForClass(site, dayLengthClass) };
+  const summary = runPlan(site, plan);
+  assumed.push(...plantAssumptions(summary.plan, dayLengthClass, speaker));
+  const rows = raw.days ? medianSeasonDays(site, plan) : null;
+  return {
+    text: () => seasonText(frame, summary, rows),
+    json: () => seasonDocument(frame, summary, rows),
+    csv: () => csv((rows ?? []).map(dayOf)),
+    warnings,
+  };
+}

@@ -1,0 +1,42 @@
+import { surveyPlace } from '@neckfall/engine';
+import type { Say } from '@neckfall/words';
+import type { Command } from 'commander';
+import type { Answer } from '../answer.ts';
+import { deliver } from '../deliver.ts';
+import { whereDocument } from '../documents/where-document.ts';
+import { openFrame } from '../frame.ts';
+import { addOutputOptions, addPlaceOptions } from '../options/add-options.ts';
+import { example } from '../options/example.ts';
+import { type RawOutputOptions, type RawPlaceOptions, readPlaceOptions } from '../options/place-options.ts';
+import { speakerFor } from '../options/speaker-for.ts';
+import { csv } from '../output/csv.ts';
+import { placeFacts } from '../place-facts.ts';
+import { todaySentence } from '../text/today-sentence.ts';
+import { whereText } from '../text/where-text.ts';
+
+type Raw = RawPlaceOptions & RawOutputOptions;
+
+export function addWhere(root: Command, say: Say): void {
+  const command = root.command('where').description(say('help.where'));
+  addPlaceOptions(command, say);
+  addOutputOptions(command, say);
+  command
+    .addHelpText('after', example(say, 'where "Springfield, US" --units us'))
+    .action((place: string | undefined, raw: Raw) => deliver(where(place, raw), raw));
+}
+
+/** Which onion to buy at a place, when to start it, and what is still in time today. */
+export function where(town: string | undefined, raw: Raw): Answer {
+  const frame = openFrame(readPlaceOptions(town, raw), speakerFor(raw));
+  const facts = placeFacts(frame);
+  const { sunHours, today } = frame.options;
+  const answer = surveyPlace(frame.site, today, { sunHours });
+  const sentence = todaySentence(answer, frame.speaker);
+  const document = () => whereDocument(frame, facts, answer, sentence);
+  return {
+    text: () => whereText(frame, facts, answer, sentence),
+    json: document,
+    csv: () => csv(document().climate.months),
+    warnings: frame.warnings,
+  };
+}

@@ -1,0 +1,19 @@
+import type { Answer } from './answer.ts';
+import { type OutputForm, outputForm, type RawOutputOptions } from './options/place-options.ts';
+import { print } from './output/print.ts';
+import { writeWhole } from './output/write-whole.ts';
+
+/** Prints an answer or writes it to `--out`; warnings go to stderr, and into the document where that is JSON. */
+export async function deliver(answer: Answer, raw: RawOutputOptions): Promise<void> {
+  const text = render(answer, outputForm(raw));
+  // lets a Ctrl-C that came meanwhile through before anything is written
+  await new Promise((resolve) => setImmediate(resolve));
+  if (raw.out === undefined) await print(text);
+  else writeWhole(raw.out, text);
+  for (const warning of answer.warnings) process.stderr.write(`${warning}\n`);
+}
+
+function render(answer: Answer, form: OutputForm): string {
+  if (form === 'json') return `${JSON.stringify(answer.json(), null, 1)}\n`;
+  return form === 'csv' ? answer.csv() : answer.text();
+}

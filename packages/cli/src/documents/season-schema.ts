@@ -1,0 +1,68 @@
+import * as v from 'valibot';
+import {
+  dateRange,
+  dayLengthClass,
+  fullDate,
+  head,
+  onionType,
+  onsetRange,
+  positive,
+  practice,
+  range,
+  seasonShares,
+  share,
+  startMethod,
+  verdict,
+} from './schema-parts.ts';
+
+export const seasonSchema = v.strictObject({
+  schema: v.literal('neckfall/season@1'),
+  ...head,
+  plan: v.strictObject({
+    class: dayLengthClass,
+    type: onionType,
+    cultivar: v.null(),
+    start: startMethod,
+    date: fullDate,
+    plantOut: v.nullable(fullDate),
+    ...practice,
+  }),
+  emergence: dateRange,
+  plantOut: v.nullable(dateRange),
+  onset: onsetRange,
+  neckFall: dateRange,
+  leavesMadeAtOnset: range,
+  leavesGreenAtOnset: range,
+  shootGAtOnset: range,
+  bulbMassG: range,
+  bulbDiameterMm: range,
+  plantSpreadCv: positive,
+  totalKgM2: range,
+  marketableKgM2: range,
+  boltedPlantsShare: range,
+  winterKilledPlantsShare: range,
+  emergedShare: share,
+  thirstyDays: range,
+  seasonShares,
+  outcome: verdict,
+  gamble: v.boolean(),
+  reason: v.string(),
+  days: v.optional(
+    v.array(
+      v.strictObject({
+        date: fullDate,
+        sunUpH: v.number(),
+        photoperiodH: v.number(),
+        tempMeanC: v.number(),
+        leavesMade: v.number(),
+        leavesGreen: v.number(),
+        shootG: v.number(),
+        bulbG: v.number(),
+        bulbing: v.number(),
+        ripening: v.number(),
+      }),
+    ),
+  ),
+});
+
+export type SeasonDocument = v.InferOutput<typeof seasonSchema>;

@@ -1,0 +1,47 @@
+import { landWarmingSinceNormalsC, openSite, type Site, warmed } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import { placeAssumptions } from './assumptions.ts';
+import type { PlaceOptions } from './options/place-options.ts';
+import { openAssets } from './place/assets.ts';
+import type { Place } from './place/place.ts';
+import { placeLabel } from './place/place-label.ts';
+import { placeWarnings } from './place/place-warnings.ts';
+import { resolvePlace } from './place/resolve-place.ts';
+
+/** What every answer stands on. */
+export type Frame = {
+  place: Place;
+  /** The place in words. */
+  label: string;
+  site: Site;
+  options: PlaceOptions;
+  warmerC: number;
+  speaker: Speaker;
+  assumed: string[];
+  warnings: string[];
+  sources: string[];
+};
+
+/** Finds the place, adds the warming and opens it for trying plans. */
+export function openFrame(options: PlaceOptions, speaker: Speaker): Frame {
+  const assets = openAssets();
+  const place = resolvePlace(options.asked, assets, speaker);
+  const warmerC = options.warmerC ?? landWarmingSinceNormalsC;
+  const site = openSite({
+    climate: warmed(place.climate, warmerC),
+    years: options.years,
+    seed: options.seed,
+  });
+  const { say } = speaker;
+  return {
+    place,
+    label: placeLabel(place, speaker),
+    site,
+    options,
+    warmerC,
+    speaker,
+    assumed: placeAssumptions(place, warmerC, options, speaker),
+    warnings: placeWarnings(place, options, assets, speaker),
+    sources: [say('source.chelsa'), say('source.cru'), say('source.geonames'), say('source.model')],
+  };
+}

@@ -1,0 +1,129 @@
+import {
+  type DayLengthClass,
+  dayLengthClasses,
+  formatDay,
+  type Plan,
+  planDefaults,
+  type StartMethod,
+  soilTextures,
+  startMethods,
+} from '@neckfall/engine';
+import type { MessageKey, Speaker } from '@neckfall/words';
+import { refuse } from '../refusal.ts';
+import { parseChoice } from '../values/choice.ts';
+import { type DateLimits, dateLimits, parseDate } from '../values/date.ts';
+import { parseNumber } from '../values/number.ts';
+
+/** Plan options as commander gives them. */
+export type RawPlanOptions = {
+  start?: string;
+  class?: string;
+  date?: string;
+  plantOut?: string;
+  nurseryTemp?: string;
+  lampHours?: string;
+  density?: string;
+  setSize?: string;
+  setStore?: string;
+  cover?: string;
+  water?: string;
+  soil?: string;
+};
+
+/** A plan without its day and type: what `when` tries on every week of the year. */
+export type Practice = Omit<Plan, 'type' | 'startDay' | 'plantOutDay' | 'sunHours'>;
+
+type Rule = { option: keyof RawPlanOptions; flag: string; start: StartMethod; why: MessageKey };
+
+const startRules: readonly Rule[] = [
+  { option: 'plantOut', flag: '--plant-out', start: 'raised-seedlings', why: 'why.plant-out-only-raised' },
+  { option: 'lampHours', flag: '--lamp-hours', start: 'raised-seedlings', why: 'why.lamp-hours-only-raised' },
+  {
+    option: 'nurseryTemp',
+    flag: '--nursery-temp',
+    start: 'raised-seedlings',
+    why: 'why.nursery-temp-only-raised',
+  },
+  { option: 'setSize', flag: '--set-size', start: 'sets', why: 'why.set-size-only-sets' },
+  { option: 'setStore', flag: '--set-store', start: 'sets', why: 'why.set-store-only-sets' },
+];
+
+const covers = ['none', 'fleece', 'tunnel'] as const;
+const waters = ['watered', 'rain'] as const;
+const stores = ['cold', 'warm'] as const;
+/** Own seedlings wait in trays for a winter at most. */
+const longestNurseryDays = 270;
+
+export function readClass(raw: RawPlanOptions, speaker: Speaker): DayLengthClass {
+  if (raw.class === undefined) throw missing('--class', dayLengthClasses, speaker);
+  return parseChoice(raw.class, '--class', dayLengthClasses, speaker);
+}
+
+export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
+  if (raw.start === undefined) throw missing('--start', startMethods, speaker);
+  const start = parseChoice(raw.start, '--start', startMethods, speaker);
+  for (const rule of startRules) {
+    if (raw[rule.option] !== undefined && rule.start !== start) {
+      const why = speaker.say(rule.why);
+      throw refuse('contradiction', { field: rule.flag, values: { other: `--start ${start}`, why } });
+    }
+  }
+  const d = planDefaults;
+  return {
+    start,
+    densityPerM2: optionalNumber(raw.density, '--density', 5, 400, 'per m²') ?? d.densityPerM2,
+    setSizeMm: optionalNumber(raw.setSize, '--set-size', 5, 40, 'mm') ?? d.setSizeMm,
+    setStore: optionalChoice(raw.setStore, '--set-store', stores, speaker) ?? d.setStore,
+    cover: optionalChoice(raw.cover, '--cover', covers, speaker) ?? d.cover,
+    water: optionalChoice(raw.water, '--water', waters, speaker) ?? d.water,
+    soil: optionalChoice(raw.soil, '--soil', soilTextures, speaker) ?? d.soil,
+    nurseryTempC: optionalNumber(raw.nurseryTemp, '--nursery-temp', 2, 35, '°C') ?? d.nurseryTempC,
+    lampHours: optionalNumber(raw.lampHours, '--lamp-hours', 0, 24, 'h') ?? d.lampHours,
+  };
+}
+
+/** The days of a plan; `plantOutDay` null leaves the day to the plants. */
+export function readDays(
+  raw: RawPlanOptions,
+  today: number,
+): { startDay: number; plantOutDay: number | null } {
+  if (raw.date === undefined) throw refuse('missing-option', { field: '--date', expected: '--date MM-DD' });
+  const limits = dateLimits(today);
+  const startDay = parseDate(raw.date, '--date', today, limits);
+  return {
+    startDay,
+    plantOutDay: raw.plantOut === undefined ? null : readPlantOut(raw.plantOut, startDay, limits),
+  };
+}
+
+function readPlantOut(text: string, startDay: number, limits: DateLimits): number {
+  const field = '--plant-out';
+  const day = parseDate(text, field, startDay, { from: limits.from, to: limits.to + longestNurseryDays });
+  const values = { value: text, start: formatDay(startDay) };
+  if (day <= startDay) throw refuse('plant-out-before-start', { field, values });
+  const latest = startDay + longestNurseryDays;
+  if (day > latest) {
+    throw refuse('plant-out-too-late', {
+      field,
+      values: { ...values, limit: longestNurseryDays, latest: formatDay(latest) },
+    });
+  }
+  return day;
+}
+
+function optionalNumber(text: string | undefined, field: string, min: number, max: number, unit: string) {
+  return text === undefined ? null : parseNumber(text, { field, min, max, unit });
+}
+
+function optionalChoice<Choice extends string>(
+  text: string | undefined,
+  field: string,
+  choices: readonly Choice[],
+  speaker: Speaker,
+): Choice | null {
+  return text === undefined ? null : parseChoice(text, field, choices, speaker);
+}
+
+function missing(field: string, choices: readonly string[], { any }: Speaker) {
+  return refuse('missing-option', { field, expected: any(choices) });
+}

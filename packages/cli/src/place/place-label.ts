@@ -1,0 +1,38 @@
+import type { Town } from '@neckfall/data';
+import type { Speaker } from '@neckfall/words';
+import type { Place } from './place.ts';
+
+/** "Lyon, France"; in the United States with the state, by which people tell towns apart. */
+export function townLabel(town: Town, { say, country }: Speaker): string {
+  const { name, region } = town;
+  const values = { name, country: country(town.country) };
+  return town.country === 'US' && region !== null
+    ? say('place.in-region', { ...values, region })
+    : say('place.in-country', values);
+}
+
+/** "45.76° N, 4.84° E, near Lyon, France": swapped coordinates show. */
+export function pointLabel(
+  point: { latitudeDeg: number; longitudeDeg: number },
+  near: Town,
+  speaker: Speaker,
+): string {
+  const { say, number } = speaker;
+  const { latitudeDeg, longitudeDeg } = point;
+  return say('place.near', {
+    latitude: say('place.latitude', {
+      degrees: number(Math.abs(latitudeDeg), 2),
+      side: latitudeDeg < 0 ? 'south' : 'north',
+    }),
+    longitude: say('place.longitude', {
+      degrees: number(Math.abs(longitudeDeg), 2),
+      side: longitudeDeg < 0 ? 'west' : 'east',
+    }),
+    town: townLabel(near, speaker),
+  });
+}
+
+export function placeLabel(place: Place, speaker: Speaker): string {
+  if (place.town) return townLabel(place.town, speaker);
+  return place.near ? pointLabel(place, place.near.town, speaker) : '';
+}

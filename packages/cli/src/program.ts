@@ -1,0 +1,29 @@
+import type { Say } from '@neckfall/words';
+import { Command } from 'commander';
+import { addSeason } from './commands/season.ts';
+import { addWhen } from './commands/when.ts';
+import { addWhere } from './commands/where.ts';
+import { example } from './options/example.ts';
+import { version } from './version.ts';
+
+/** The whole command line; parsing it runs the command. */
+export function program(say: Say): Command {
+  const root = new Command('neckfall')
+    .description(say('help.program'))
+    .version(version, '--version', say('help.version'))
+    .option('--about', say('help.about'))
+    .option('--debug', say('help.debug'))
+    .helpCommand(false);
+  addWhere(root, say);
+  addSeason(root, say);
+  addWhen(root, say);
+  for (const command of [root, ...root.commands]) {
+    command
+      .helpOption('-h, --help', say('help.help'))
+      .allowExcessArguments(false)
+      .showSuggestionAfterError(false)
+      .exitOverride()
+      .configureOutput({ writeErr: () => {} });
+  }
+  return root.addHelpText('after', example(say, 'where Lyon'));
+}

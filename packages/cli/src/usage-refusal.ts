@@ -1,0 +1,59 @@
+import type { Speaker } from '@neckfall/words';
+import type { Command, CommanderError } from 'commander';
+import { nearest } from './nearest.ts';
+import { refuse } from './refusal.ts';
+
+/** The option parser's complaints in our own words. */
+export function usageRefusal(
+  error: CommanderError,
+  root: Command,
+  args: readonly string[],
+  { any }: Speaker,
+) {
+  const commands = root.commands.map((command) => command.name());
+  const command = root.commands.find(({ name }) => args.includes(name())) ?? root;
+  const quoted = /'([^']*)'/s.exec(error.message)?.[1] ?? '';
+  switch (error.code) {
+    case 'commander.unknownOption': {
+      const flags = command.options.map(({ long }) => long).filter((long) => long != null);
+      return refuse('unknown-option', {
+        field: quoted,
+        values: { value: quoted, command: command === root ? '' : command.name() },
+        nearest: nearest(quoted.split('=')[0], flags),
+      });
+    }
+    case 'commander.optionMissingArgument': {
+      const flag = quoted.split(' ')[0];
+      return refuse('missing-value', { field: flag, expected: /<.*>/.exec(quoted)?.[0] ?? '' });
+    }
+    case 'commander.unknownCommand':
+      return refuse('unknown-command', {
+        values: { value: quoted },
+        expected: any(commands),
+        nearest: nearest(quoted, commands),
+      });
+    case 'commander.excessArguments': {
+      const words = wordsOf(command, args);
+      return refuse('extra-argument', {
+        values: {
+          value: words[1] ?? '',
+          command: `neckfall ${command.name()}`,
+          example: words.join(' '),
+        },
+      });
+    }
+    default:
+      return error;
+  }
+}
+
+/** The arguments of a command line that are neither the command, nor options, nor their values. */
+function wordsOf(command: Command, args: readonly string[]): string[] {
+  const words: string[] = [];
+  for (let i = args.indexOf(command.name()) + 1; i < args.length; i++) {
+    const option = command.options.find(({ long }) => long === args[i]);
+    if (option) i += option.required ? 1 : 0;
+    else if (!args[i].startsWith('-')) words.push(args[i]);
+  }
+  return words;
+}
