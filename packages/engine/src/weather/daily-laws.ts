@@ -15,6 +15,7 @@ import {
   rainShape,
   rangeIntoMin,
   rangeIntoRange,
+  rangeMonthScaleShare,
   wetPersistence,
   yearScaleShare,
 } from './spread.ts';
@@ -37,7 +38,8 @@ export type DailyLaws = {
   rainBeyondMm: Float64Array;
   rainShape: Float64Array;
   /** Yesterday's minimum and range carried into today's, and the loads of today's two fresh normals. */
-  memory: { minIntoMin: number; rangeIntoMin: number; minIntoRange: number; rangeIntoRange: number };
+  carryMin: Float64Array;
+  memory: { rangeIntoMin: number; minIntoRange: number; rangeIntoRange: number };
   freshMin: Float64Array;
   freshRangeShared: Float64Array;
   freshRange: Float64Array;
@@ -60,6 +62,7 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
   const solarSdMJ = new Float64Array(climateYearDays);
   const rainBeyondMm = new Float64Array(climateYearDays);
   const shape = new Float64Array(climateYearDays);
+  const carryMin = new Float64Array(climateYearDays);
   const freshMin = new Float64Array(climateYearDays);
   const freshRangeShared = new Float64Array(climateYearDays);
   const freshRange = new Float64Array(climateYearDays);
@@ -82,9 +85,9 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
   const minSdAllC = boundedCurve(climate.minTempSdC, 0, Number.POSITIVE_INFINITY);
 
   const persistence = wetPersistence(continentality);
-  const slow = monthScaleShare + yearScaleShare;
+  const annualMean = mean(climate.tempMeanC, 0, 12);
+  const fastShares = Math.sqrt((1 - monthScaleShare - yearScaleShare) * (1 - rangeMonthScaleShare));
   const memory = {
-    minIntoMin,
     rangeIntoMin: rangeIntoMin(continentality),
     minIntoRange: minIntoRange(continentality),
     rangeIntoRange,
@@ -129,8 +132,12 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
     shape[day] = rainShape(wet);
 
     // Fresh noise that keeps unit variances and the wanted correlation c: S − A S Aᵀ, split by Cholesky.
-    const c = minRangeCorrelation(range, continentality) / Math.sqrt(1 - slow);
-    const { minIntoMin: a, rangeIntoMin: b, minIntoRange: e, rangeIntoRange: g } = memory;
+    const departure = curves.tempMinC[day]! + range / 2 - annualMean;
+    const correlation = minRangeCorrelation(range, continentality, departure);
+    const c = correlation / fastShares;
+    const a = minIntoMin(correlation);
+    carryMin[day] = a;
+    const { rangeIntoMin: b, minIntoRange: e, rangeIntoRange: g } = memory;
     const q11 = 1 - (a * a + b * b + 2 * a * b * c);
     const q12 = c - (a * e + b * g + (a * g + b * e) * c);
     const q22 = 1 - (e * e + g * g + 2 * e * g * c);
@@ -148,6 +155,7 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
     solarSdMJ,
     rainBeyondMm,
     rainShape: shape,
+    carryMin,
     memory,
     freshMin,
     freshRangeShared,

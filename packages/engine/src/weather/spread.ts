@@ -8,7 +8,7 @@ import { clamp } from '../math/index.ts';
 
 /** Correlation of wet with wet the day after, at an even wet share: d = P(wet|wet) − P(wet|dry). */
 export function wetPersistence(continentalityC: number): number {
-  return clamp(0.52 - 0.0145 * continentalityC, 0.12, 0.36);
+  return clamp(0.56 - 0.0165 * continentalityC, 0.15, 0.31);
 }
 
 /** Shape of the gamma distribution of rain above 0.1 mm on wet days, from the wet-day share 0…1. */
@@ -27,9 +27,17 @@ export function dryRangeShift(tempRangeC: number, continentalityC: number): numb
   return clamp(0.376 + 0.015 * tempRangeC - 0.013 * continentalityC, 0, 0.5);
 }
 
-/** Correlation of the minimum with the range of the same day, wet and dry days apart. */
-export function minRangeCorrelation(tempRangeC: number, continentalityC: number): number {
-  return clamp(-1.32 + 0.088 * tempRangeC + 0.018 * continentalityC, -0.65, 0.2);
+/**
+ * Correlation of the minimum with the range of the same day, wet and dry days apart.
+ * @param departureC the day's mean temperature minus the year's, °C
+ */
+export function minRangeCorrelation(tempRangeC: number, continentalityC: number, departureC: number): number {
+  return clamp(-1.094 + 0.065 * tempRangeC + 0.016 * continentalityC + 0.011 * departureC, -0.55, 0.15);
+}
+
+/** How strongly yesterday's minimum carries into today's, from the correlation of minimum and range. */
+export function minIntoMin(correlation: number): number {
+  return 0.58 - 0.28 * correlation;
 }
 
 /** How strongly yesterday's range (a warm afternoon) carries into this morning's minimum. */
@@ -42,14 +50,14 @@ export function minIntoRange(continentalityC: number): number {
   return clamp(-0.4 + 0.022 * continentalityC, -0.18, 0);
 }
 
-/** Memory of the daily minimum and of the range from one day to the next. */
-export const minIntoMin = 0.63;
-export const rangeIntoRange = 0.1;
+/** How strongly yesterday's range carries into today's. */
+export const rangeIntoRange = 0.3;
 /** Standard deviation of the range about its wet-day or dry-day mean, as a share of that mean. */
 export const rangeSpread = 0.344;
-/** Shares of the variance of the minimum that lasts about a month and about a year. */
-export const monthScaleShare = 0.03;
+/** Shares of the variance of the minimum that last about a month and about a year; of the range, a month. */
+export const monthScaleShare = 0.04;
 export const yearScaleShare = 0.025;
+export const rangeMonthScaleShare = 0.04;
 /** Their memories, days. */
 export const monthScaleDays = 25;
 export const yearScaleDays = 300;

@@ -9,6 +9,7 @@ import {
   monthRainSpread,
   monthScaleDays,
   monthScaleShare,
+  rangeMonthScaleShare,
   rangeSpread,
   yearScaleDays,
   yearScaleShare,
@@ -26,6 +27,8 @@ const yearFresh = Math.sqrt(1 - yearMemory ** 2);
 const monthLoad = Math.sqrt(monthScaleShare);
 const yearLoad = Math.sqrt(yearScaleShare);
 const fastLoad = Math.sqrt(1 - monthScaleShare - yearScaleShare);
+const rangeSlowLoad = Math.sqrt(rangeMonthScaleShare);
+const rangeFastLoad = Math.sqrt(1 - rangeMonthScaleShare);
 /** Clearness beyond what the range tells: fed with uniform noise, whose variance is 1/12. */
 const clearnessFresh = Math.sqrt(12 * (1 - clearnessRangeCorrelation ** 2) * (1 - clearnessMemory ** 2));
 
@@ -50,13 +53,14 @@ export function weatherYears(climate: MonthlyClimate, years: number, seed: numbe
   const random = randomSource(seed);
   const { memory, wetAfter, minMeanC, minSdC, rangeMeanC, solarMeanMJ, solarReachMJ, ...laws } =
     dailyLaws(climate);
-  const { solarSdMJ, rainBeyondMm, rainShape, freshMin, freshRangeShared, freshRange } = laws;
-  const { minIntoMin, rangeIntoMin, minIntoRange, rangeIntoRange } = memory;
+  const { solarSdMJ, rainBeyondMm, rainShape, carryMin, freshMin, freshRangeShared, freshRange } = laws;
+  const { rangeIntoMin, minIntoRange, rangeIntoRange } = memory;
 
   let monthScale = random.normal();
   let yearScale = random.normal();
   let min = random.normal();
   let range = random.normal();
+  let rangeSlow = random.normal();
   let clearness = 0;
   let slow = 0;
   let rainFactor = 1;
@@ -72,6 +76,7 @@ export function weatherYears(climate: MonthlyClimate, years: number, seed: numbe
         nextSlowStep += slowStepDays;
         monthScale = monthMemory * monthScale + monthFresh * random.normal();
         yearScale = yearMemory * yearScale + yearFresh * random.normal();
+        rangeSlow = monthMemory * rangeSlow + monthFresh * random.normal();
         slow = monthLoad * monthScale + yearLoad * yearScale;
       }
       if (climateDay === nextMonth) {
@@ -89,7 +94,7 @@ export function weatherYears(climate: MonthlyClimate, years: number, seed: numbe
 
       const fresh = random.normal();
       const minBefore = min;
-      min = minIntoMin * min + rangeIntoMin * range + freshMin[climateDay]! * fresh;
+      min = carryMin[climateDay]! * min + rangeIntoMin * range + freshMin[climateDay]! * fresh;
       range =
         minIntoRange * minBefore +
         rangeIntoRange * range +
@@ -99,9 +104,10 @@ export function weatherYears(climate: MonthlyClimate, years: number, seed: numbe
 
       const low = minMeanC[law]! + minSdC[climateDay]! * (fastLoad * min + slow);
       tempMinC[day] = low;
-      tempMaxC[day] = low + rangeMeanC[law]! * (1 + rangeSpread * clamp(range, -cut, cut));
+      const rangeDeviate = rangeFastLoad * range + rangeSlowLoad * rangeSlow;
+      tempMaxC[day] = low + rangeMeanC[law]! * (1 + rangeSpread * clamp(rangeDeviate, -cut, cut));
       const reach = solarReachMJ[law]!;
-      const departure = solarSdMJ[climateDay]! * (clearnessRangeCorrelation * range + clearness);
+      const departure = solarSdMJ[climateDay]! * (clearnessRangeCorrelation * rangeDeviate + clearness);
       solarMJ[day] = solarMeanMJ[law]! + clamp(departure, -reach, reach);
     }
   }
