@@ -4,12 +4,13 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { gzipSync } from 'node:zlib';
 import { buildPlaceAssets } from './build-place-assets.ts';
+import { readPlaces } from './read-places.ts';
 
 const { values } = parseArgs({ options: { out: { type: 'string' } } });
 if (values.out === undefined)
   throw new Error('--out FOLDER is needed, for instance --out packages/data/assets');
 mkdirSync(values.out, { recursive: true });
-for (const [name, bytes] of buildPlaceAssets()) {
+for (const [name, bytes] of buildPlaceAssets(readPlaces())) {
   const file = join(values.out, `${name}.gz`);
   const packed = gzipSync(bytes, { level: 9 });
   writeFileSync(file, packed);

@@ -2,18 +2,16 @@ import { foldName } from '../../packages/data/src/places/fold-name.ts';
 import { DEGREE_STEPS } from '../../packages/data/src/places/gazetteer.ts';
 import type { Town } from '../../packages/data/src/places/town.ts';
 import { type CityRow, citiesTable } from './cities-table.ts';
+import { regionCode } from './region-codes.ts';
 
 /** A town as it is packed: its folded name, and its other spellings by folded name. */
 export type Place = Town & { readonly key: string; readonly otherKeys: ReadonlyMap<string, boolean> };
 
-export const SMALLEST_POPULATION = 1000;
+const SMALLEST_POPULATION = 1000;
 const OTHER_SPELLINGS_POPULATION = 50_000;
 
 /** Given up, destroyed or historical: nobody gardens there. */
 const GONE = new Set(['PPLH', 'PPLQ', 'PPLW', 'PPLCH']);
-
-/** Countries whose first-level codes in GeoNames are the ones that people write after a town. */
-const COUNTRIES_WITH_REGIONS = new Set(['US', 'GB', 'CH']);
 
 /** GeoNames' mark for "no value in the elevation model"; those places lie on a shore. */
 const NO_ELEVATION = -9999;
@@ -39,7 +37,7 @@ export function readPlaces(): Place[] {
       otherKeys,
       name,
       country: row.country,
-      region: COUNTRIES_WITH_REGIONS.has(row.country) ? row.firstLevelCode : null,
+      region: regionCode(row),
       latitudeDeg: rounded(row.latitudeDeg),
       longitudeDeg: rounded(row.longitudeDeg),
       elevationM: row.modelElevationM === NO_ELEVATION ? (row.elevationM ?? 0) : row.modelElevationM,

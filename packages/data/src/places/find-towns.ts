@@ -5,6 +5,8 @@ import { misspeltKeys, type SpellingMatch } from './misspelt-keys.ts';
 import { type NameTable, nameTables, type RankedTown, rankedTowns } from './ranked-towns.ts';
 import type { Town } from './town.ts';
 
+const MOST_TOWNS = 100;
+
 /** Edits forgiven by length of the query: under 3 letters any two names would be alike. */
 function forgivenEdits(length: number): number {
   return length < 3 ? 0 : length < 6 ? 1 : 2;
@@ -13,12 +15,12 @@ function forgivenEdits(length: number): number {
 /**
  * Towns whose name, or other spelling, begins with the query (accents, case and punctuation ignored). Those of
  * exactly that name come first, the most populous before the others; then the rest in the same order. Where no
- * name begins so, one misspelling is forgiven, or two, from 3 and 6 letters on. At most `limit` (a whole number
- * ≥ 1) different towns; none for an empty query.
+ * name begins so, one misspelling is forgiven, or two, from 3 and 6 letters on. At most `limit` (1 to
+ * 100) different towns; none for an empty query.
  */
 export function findTowns(gazetteer: Gazetteer, query: string, limit: number): Town[] {
-  if (!Number.isInteger(limit) || limit < 1) {
-    throw new RangeError(`limit ${limit}: a whole number of at least 1 was expected`);
+  if (!Number.isInteger(limit) || limit < 1 || limit > MOST_TOWNS) {
+    throw new RangeError(`limit ${limit}: a whole number from 1 to ${MOST_TOWNS} was expected`);
   }
   const bytes = keyBytes(foldPrefix(query));
   if (bytes === null) return [];

@@ -1,12 +1,19 @@
 /** Letters that no Unicode decomposition turns into plain Latin ones. */
-const PLAIN_LETTERS: Record<string, string> = {
-  ß: 'ss', æ: 'ae', œ: 'oe', ø: 'o', ł: 'l', đ: 'd', ð: 'd', þ: 'th', ı: 'i', ħ: 'h', ŧ: 't', ŋ: 'n', ə: 'a',
-}; // biome-ignore format: one line is a table here
+const PLAIN_LETTERS = new Map(
+  'ß ss,æ ae,œ oe,ø o,ł l,đ d,ð d,þ th,ı i,ħ h,ŧ t,ŋ n,ə a'
+    .split(',')
+    .map((pair) => pair.split(' ') as [string, string]),
+);
 
 /** Written short or in full by different people; expanded only in front of another word. */
-const SHORT_WORDS: Record<string, string> = { st: 'saint', ste: 'sainte', mt: 'mount', ft: 'fort' };
+const SHORT_WORDS = new Map([
+  ['st', 'saint'],
+  ['ste', 'sainte'],
+  ['mt', 'mount'],
+  ['ft', 'fort'],
+]);
 
-const SPECIAL = new RegExp(`[${Object.keys(PLAIN_LETTERS).join('')}]`, 'g');
+const SPECIAL = new RegExp(`[${[...PLAIN_LETTERS.keys()].join('')}]`, 'g');
 
 function plainText(text: string): string {
   return text
@@ -14,13 +21,13 @@ function plainText(text: string): string {
     .toLowerCase()
     .normalize('NFKD')
     .replace(/[\p{M}'’‘ʻʼ`´′]/gu, '')
-    .replace(SPECIAL, (letter) => PLAIN_LETTERS[letter])
+    .replace(SPECIAL, (letter) => PLAIN_LETTERS.get(letter) ?? letter)
     .replace(/[^\p{L}\p{N}]+/gu, ' ');
 }
 
 function expandShortWords(plain: string): string {
   const words = plain.split(' ');
-  for (let i = 0; i + 1 < words.length; i++) words[i] = SHORT_WORDS[words[i]] ?? words[i];
+  for (let i = 0; i + 1 < words.length; i++) words[i] = SHORT_WORDS.get(words[i]) ?? words[i];
   return words.join(' ');
 }
 
@@ -34,6 +41,5 @@ export function foldName(text: string): string {
 
 /** As foldName, for a name still being typed: a space at the end says that the last word is complete. */
 export function foldPrefix(text: string): string {
-  const plain = plainText(text).trimStart();
-  return expandShortWords(plain);
+  return expandShortWords(plainText(text).trimStart());
 }

@@ -100,8 +100,8 @@ function openPart(sections: readonly Uint8Array[], firstTown: number): Gazetteer
 }
 
 export function partOf(gazetteer: Gazetteer, town: number): GazetteerPart {
-  for (const part of gazetteer.parts) if (town - part.firstTown < part.count) return part;
-  throw new RangeError(`town ${town}: the gazetteer has ${gazetteer.townCount} towns`);
+  if (town >= 0) for (const part of gazetteer.parts) if (town < part.firstTown + part.count) return part;
+  throw new RangeError(`town ${town}: a number from 0 to ${gazetteer.townCount - 1} was expected`);
 }
 
 export function populationAt(part: GazetteerPart, row: number): number {

@@ -1,9 +1,10 @@
-import { countryCalled, isAnyRegion, isRegionCalled } from './countries.ts';
+import { countryCalled } from './countries.ts';
 import { misspeltTowns } from './find-towns.ts';
 import { foldName } from './fold-name.ts';
 import { type Gazetteer, townAt } from './gazetteer.ts';
 import { keyBytes, prefixRows } from './key-table.ts';
 import { nameTables, rankedTowns } from './ranked-towns.ts';
+import { isAnyRegion, isRegionCalled } from './regions.ts';
 import type { Town } from './town.ts';
 
 /** `others` have the same name and are less populous; `nearest` are the best guesses at what was meant. */

@@ -4,7 +4,7 @@ export type Town = {
   readonly name: string;
   /** ISO 3166-1 alpha-2. */
   readonly country: string;
-  /** State or nation code within the country (ISO 3166-2 without the country), where we ship it: US, GB, CH. */
+  /** Part of the country that people name towns by (ISO 3166-2 without the country): AU, CA, CH, GB, US only. */
   readonly region: string | null;
   /** −90…90, north positive, to 0.001°. */
   readonly latitudeDeg: number;

@@ -33,14 +33,14 @@ describe('searching towns', () => {
     expect(first(query).name).toBe(name);
   });
 
-  test.each(['', '   ', '!?', 'Москва', 'zq', 'zzzzqqqqxxxx', 'x'.repeat(10_000)])(
+  test.each(['', '   ', '!?', 'Москва', 'zq', 'zzzzqqqqxxxx', 'constructor x y z', 'x'.repeat(10_000)])(
     'finds nothing for "%.20s"',
     (query) => {
       expect(findTowns(gazetteer, query, 8)).toEqual([]);
     },
   );
 
-  test.each([0, -1, 1.5, Number.NaN, Number.POSITIVE_INFINITY])('refuses the limit %s', (limit) => {
-    expect(() => findTowns(gazetteer, 'Lyon', limit)).toThrow(`limit ${limit}: a whole number of at least 1`);
+  test.each([0, -1, 1.5, 101, Number.NaN, Number.POSITIVE_INFINITY])('refuses the limit %s', (limit) => {
+    expect(() => findTowns(gazetteer, 'Lyon', limit)).toThrow(`limit ${limit}: a whole number from 1 to 100`);
   });
 });

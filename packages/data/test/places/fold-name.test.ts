@@ -18,6 +18,7 @@ describe('folding a name', () => {
     ['Ft Worth', 'fort worth'],
     ['Frankfurt (Oder)', 'frankfurt oder'],
     ['St', 'st'],
+    ['constructor x', 'constructor x'],
     ['—', ''],
   ])('%s is compared as "%s"', (name, folded) => {
     expect(foldName(name)).toBe(folded);
@@ -28,7 +29,7 @@ describe('folding a name', () => {
       fc.property(fc.oneof(fc.string({ unit: 'binary' }), fc.string({ unit: 'grapheme' })), (text) => {
         expect(foldName(foldName(text))).toBe(foldName(text));
       }),
-      { seed: 1, numRuns: 2000 },
+      { seed: 1, numRuns: 500 },
     );
   });
 

@@ -45,8 +45,14 @@ describe('a town named', () => {
     ['Springfield, United States', 'US', 'MO'],
     ['Springfield, IL', 'US', 'IL'],
     ['Springfield, illinois', 'US', 'IL'],
-    ['Springfield,AU', 'AU', null],
-    ['London, Canada', 'CA', null],
+    ['Springfield,AU', 'AU', 'QLD'],
+    ['Perth, WA', 'AU', 'WA'],
+    ['London, Canada', 'CA', 'ON'],
+    ['London, Ontario', 'CA', 'ON'],
+    ['New York, NY', 'US', 'NY'],
+    ['Washington, DC', 'US', 'DC'],
+    ['Paris, Texas', 'US', 'TX'],
+    ['Cambridge, MA', 'US', 'MA'],
     ['London, UK', 'GB', 'ENG'],
     ['Perth, Scotland', 'GB', 'SCT'],
     ['Atlanta, Georgia', 'US', 'GA'],
@@ -79,6 +85,40 @@ describe('a town named', () => {
     expect(town.name).toBe('Hudson');
     expect(others.map((other) => other.name)).toContain('Jersey City');
   });
+});
+
+// Provincial and state capitals: common knowledge of the map.
+test.each(
+  Object.entries({
+    'Edmonton, CA': 'AB',
+    'Victoria, CA': 'BC',
+    'Winnipeg, CA': 'MB',
+    'Fredericton, CA': 'NB',
+    "St. John's, CA": 'NL',
+    'Halifax, CA': 'NS',
+    'Yellowknife, CA': 'NT',
+    'Iqaluit, CA': 'NU',
+    'Toronto, CA': 'ON',
+    'Charlottetown, CA': 'PE',
+    'Quebec, CA': 'QC',
+    'Regina, CA': 'SK',
+    'Whitehorse, CA': 'YT',
+    'Canberra, AU': 'ACT',
+    'Sydney, AU': 'NSW',
+    'Darwin, AU': 'NT',
+    'Brisbane, AU': 'QLD',
+    'Adelaide, AU': 'SA',
+    'Hobart, AU': 'TAS',
+    'Melbourne, AU': 'VIC',
+    'Perth, AU': 'WA',
+    'Boston, US': 'MA',
+    'Cardiff, GB': 'WLS',
+    'Edinburgh, GB': 'SCT',
+    'Belfast, GB': 'NIR',
+    'Zürich, CH': 'ZH',
+  }),
+)('%s lies in %s', (text, region) => {
+  expect(found(text).town.region).toBe(region);
 });
 
 describe('a town that is not found', () => {
