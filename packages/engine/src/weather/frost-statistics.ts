@@ -30,15 +30,15 @@ const midsummerSouth = 0;
  * Frost dates of a run of weather: the last and the first night below the threshold of each whole winter, winters
  * running from midsummer to midsummer.
  *
- * @param series at least two years
+ * @param series at least three years (south of the equator two do)
  * @param thresholdC a night is a frost when its minimum is below this, °C
  * @throws RangeError for a shorter series
  */
 export function frostStatistics(series: WeatherSeries, latitudeDeg: number, thresholdC = 0): FrostStatistics {
   const start = latitudeDeg < 0 ? midsummerSouth : midsummerNorth;
   const winters = Math.floor((series.days - start) / climateYearDays);
-  if (winters < 1 || series.days < 2 * climateYearDays) {
-    throw new RangeError(`frost statistics: expected at least two years of days, got ${series.days} days`);
+  if (winters < 2) {
+    throw new RangeError(`frost statistics: expected at least three years of days, got ${series.days} days`);
   }
   const firsts: number[] = [];
   const lasts: number[] = [];
@@ -72,7 +72,7 @@ export function frostStatistics(series: WeatherSeries, latitudeDeg: number, thre
   return {
     lastSpring: frostDate(lasts, winters, start),
     firstAutumn: frostDate(firsts, winters, start),
-    frostFreeDays: Math.round(frostFree.length > 0 ? quantileSorted(frostFree, 0.5) : climateYearDays),
+    frostFreeDays: Math.round(quantileSorted(frostFree, 0.5)),
     meanAnnualMinimumC: mean(minima),
   };
 }

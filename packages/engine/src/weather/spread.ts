@@ -13,18 +13,18 @@ export function wetPersistence(continentalityC: number): number {
 
 /** Shape of the gamma distribution of rain above 0.1 mm on wet days, from the wet-day share 0…1. */
 export function rainShape(wetShare: number): number {
-  const variation = clamp(1.851 - 1.022 * wetShare, 0.9, 1.8);
+  const variation = clamp(1.8 - 0.9 * wetShare, 0.9, 1.8);
   return 1 / (variation * variation);
 }
 
 /** Mean minimum of dry days minus that of wet days, in standard deviations of the daily minimum. */
 export function dryMinShift(tempRangeC: number, continentalityC: number): number {
-  return clamp(-1.262 + 0.144 * tempRangeC - 0.013 * continentalityC, -1.1, 0.4);
+  return clamp(-1.2 + 0.138 * tempRangeC - 0.0132 * continentalityC, -1.1, 0.4);
 }
 
 /** Daily range of dry days minus that of wet days, as a share of the mean range. */
 export function dryRangeShift(tempRangeC: number, continentalityC: number): number {
-  return clamp(0.376 + 0.015 * tempRangeC - 0.013 * continentalityC, 0, 0.5);
+  return clamp(0.389 + 0.0142 * tempRangeC - 0.0131 * continentalityC, 0, 0.5);
 }
 
 /**
@@ -32,28 +32,28 @@ export function dryRangeShift(tempRangeC: number, continentalityC: number): numb
  * @param departureC the day's mean temperature minus the year's, °C
  */
 export function minRangeCorrelation(tempRangeC: number, continentalityC: number, departureC: number): number {
-  return clamp(-1.094 + 0.065 * tempRangeC + 0.016 * continentalityC + 0.011 * departureC, -0.55, 0.15);
+  return clamp(-1.014 + 0.0567 * tempRangeC + 0.016 * continentalityC + 0.0102 * departureC, -0.42, 0.15);
 }
 
 /** How strongly yesterday's minimum carries into today's, from the correlation of minimum and range. */
 export function minIntoMin(correlation: number): number {
-  return 0.58 - 0.28 * correlation;
+  return 0.62 - 0.197 * correlation;
 }
 
 /** How strongly yesterday's range (a warm afternoon) carries into this morning's minimum. */
 export function rangeIntoMin(continentalityC: number): number {
-  return clamp(0.6 - 0.018 * continentalityC, 0.08, 0.43);
+  return clamp(0.631 - 0.0198 * continentalityC, 0.08, 0.43);
 }
 
 /** How strongly yesterday's minimum carries into today's range. */
 export function minIntoRange(continentalityC: number): number {
-  return clamp(-0.4 + 0.022 * continentalityC, -0.18, 0);
+  return clamp(-0.32 + 0.0128 * continentalityC, -0.18, 0);
 }
 
 /** How strongly yesterday's range carries into today's. */
-export const rangeIntoRange = 0.3;
+export const rangeIntoRange = 0.33;
 /** Standard deviation of the range about its wet-day or dry-day mean, as a share of that mean. */
-export const rangeSpread = 0.344;
+export const rangeSpread = 0.354;
 /** Shares of the variance of the minimum that last about a month and about a year; of the range, a month. */
 export const monthScaleShare = 0.04;
 export const yearScaleShare = 0.025;
@@ -66,5 +66,5 @@ export const monthRainSpread = 0.22;
 /** Clearness: dry minus wet days, spread within each, correlation with the range, memory of the rest. */
 export const dryClearnessShift = 0.145;
 export const clearnessSpread = 0.147;
-export const clearnessRangeCorrelation = 0.62;
+export const clearnessRangeCorrelation = 0.55;
 export const clearnessMemory = 0.2;
