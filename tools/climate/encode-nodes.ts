@@ -17,11 +17,11 @@ const roundingError: Record<ClimateField, number> = {
   tempMeanC: 0.05,
   tempRangeC: 0.05,
   rainMm: 0.05,
-  wetDays: 0.08,
-  relativeHumidityPct: 0.3,
-  sunshinePct: 0.3,
-  wind10mMs: 0.03,
-  frostNights: 0.05,
+  wetDays: 0.06,
+  relativeHumidityPct: 0.2,
+  sunshinePct: 0.2,
+  wind10mMs: 0.025,
+  frostNights: 0.04,
 };
 
 /** The climate file, unzipped; its form is described at `decodeClimateNodes`. */

@@ -11,7 +11,7 @@ export type NodePositions = {
 /** In the clustering a metre up counts as this many km, so that mountains get nodes on several levels. */
 const kmPerMetreUp = 0.3;
 /** … and one √mm of annual rain as this many, so that nodes crowd where rain changes fast. */
-const kmPerRootMm = 10;
+const kmPerRootMm = 20;
 const rounds = 12;
 /** A node that stands for one station alone is moved this share of the way to its neighbour, at most so many km. */
 const loneShift = { share: 0.25, atMostKm: 15 };

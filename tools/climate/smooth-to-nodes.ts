@@ -4,17 +4,15 @@ import {
   fieldForms,
   lapseCPerM,
   lookupSettings,
-  type Position,
-  type Sites,
   type SiteWeights,
   sitesAt,
   siteWeights,
 } from '../../packages/engine/src/climate/index.ts';
 import type { NodePositions } from './place-nodes.ts';
-import type { Stations } from './stations.ts';
+import { type Stations, siteOf } from './stations.ts';
 
 /** Smoothing of the stations into a node: more neighbours and a larger nugget than the lookup. */
-const smoothing = { neighbours: 24, nugget: 0.1 };
+const smoothing = { neighbours: 24, nugget: 0.05 };
 
 /** No station counts for more than this in any node. */
 const largestWeight = 0.8;
@@ -107,8 +105,4 @@ function toForm(stations: Stations, field: ClimateField): Float64Array {
     if (form === 'sea-level') return value + lapseCPerM * stations.elevationM[Math.floor(i / 12)];
     return form === 'root' ? Math.sqrt(value) : value;
   });
-}
-
-function siteOf(sites: Sites, i: number): Position {
-  return { xKm: sites.xKm[i], yKm: sites.yKm[i], zKm: sites.zKm[i], elevationM: sites.elevationM[i] };
 }

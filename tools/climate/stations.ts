@@ -1,6 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { gunzipSync } from 'node:zlib';
-import { type ClimateField, type Sites, sitesAt } from '../../packages/engine/src/climate/index.ts';
+import {
+  type ClimateField,
+  type Position,
+  type Sites,
+  sitesAt,
+} from '../../packages/engine/src/climate/index.ts';
 
 export type Stations = Sites & {
   latitudeDeg: Float64Array;
@@ -65,4 +70,9 @@ export function pickStations(all: Stations, rows: readonly number[]): Stations {
   const latitudeDeg = take(all.latitudeDeg);
   const longitudeDeg = take(all.longitudeDeg);
   return { ...sitesAt(latitudeDeg, longitudeDeg, take(all.elevationM)), latitudeDeg, longitudeDeg, values };
+}
+
+/** Where one of the sites lies. */
+export function siteOf(sites: Sites, i: number): Position {
+  return { xKm: sites.xKm[i], yKm: sites.yKm[i], zKm: sites.zKm[i], elevationM: sites.elevationM[i] };
 }

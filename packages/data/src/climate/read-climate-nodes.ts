@@ -3,22 +3,18 @@ import { fileURLToPath } from 'node:url';
 import { gunzipSync } from 'node:zlib';
 import { type ClimateNodes, decodeClimateNodes } from '../../../engine/src/climate/index.ts';
 
-/** The climatology that is shipped (gzip inside, whatever its name). */
+/** The climatology that is shipped. Gzip inside; the name hides it from servers that would unzip it on the way. */
 export const climateAssetPath = fileURLToPath(new URL('../../assets/climate.bin', import.meta.url));
 
-/** Loads the shipped climatology, or another one, in Node. Throws an Error that names the file and what is wrong with it. */
+/**
+ * Loads the shipped climatology, or another one, in Node. Throws as readFileSync does when there is no such file, and
+ * an Error naming the file when it is damaged.
+ */
 export function readClimateNodes(path: string = climateAssetPath): ClimateNodes {
-  let bytes: Uint8Array;
+  const zipped = readFileSync(path);
   try {
-    bytes = readFileSync(path);
+    return decodeClimateNodes(gunzipSync(zipped));
   } catch (error) {
-    throw new Error(
-      `climate file ${path}: cannot be read (${(error as NodeJS.ErrnoException).code}); build it with tools/climate/build.ts`,
-    );
-  }
-  try {
-    return decodeClimateNodes(gunzipSync(bytes));
-  } catch (error) {
-    throw new Error(`climate file ${path}: ${(error as Error).message}`);
+    throw new Error(`${path}: ${(error as Error).message}`, { cause: error });
   }
 }

@@ -7,7 +7,6 @@ import {
   fieldForms,
   lapseCPerM,
 } from './climate-nodes.ts';
-import { shiftFrostNights } from './frost-shift.ts';
 import { minTempSd } from './min-temp-sd.ts';
 import { type ClimatePoint, elevationSpreadKm, type FittedClimate } from './monthly-climate.ts';
 import { lookupSettings, type SiteWeights, siteWeights } from './site-weights.ts';
@@ -48,11 +47,9 @@ export function climateAt(
 
   const climate = { latitudeDeg, longitudeDeg, elevationM: elevation } as FittedClimate;
   for (const field of climateFields) climate[field] = blend(nodes, weights, field, elevation);
-  const minTempSdC = minTempSd(climate);
-  climate.frostNights = frostAtElevation(climate, minTempSdC, blendedElevation(nodes, weights));
   return {
     ...climate,
-    minTempSdC,
+    minTempSdC: minTempSd(climate),
     nearestNodeKm: around.nearestKm,
     elevationFrom: elevationM === null ? 'nearest-node' : 'given',
     nodeElevationSpreadM: around.spreadM,
@@ -98,7 +95,8 @@ function blend(
   const months = Float64Array.from(mean);
   for (let c = 0; c < components.length; c++) {
     let score = 0;
-    for (let k = 0; k < weights.site.length; k++) score += weights.weight[k] * scores[c][weights.site[k]]!;
+    for (let k = 0; k < weights.site.length; k++)
+      score += weights.weight[k] * scores[weights.site[k] * components.length + c];
     for (let month = 0; month < 12; month++) months[month] = months[month] + score * components[c][month];
   }
   const form = fieldForms[field];
@@ -110,29 +108,4 @@ function blend(
     months[month] = clamp(value, low, high);
   }
   return months;
-}
-
-function blendedElevation(nodes: ClimateNodes, weights: SiteWeights): number {
-  let elevation = 0;
-  for (let k = 0; k < weights.site.length; k++)
-    elevation += weights.weight[k] * nodes.elevationM[weights.site[k]]!;
-  return elevation;
-}
-
-/** The blended frost nights belong to the blended elevation; the rest of the way follows the lapse of temperature. */
-function frostAtElevation(
-  climate: FittedClimate,
-  minTempSdC: Float64Array,
-  fromElevationM: number,
-): Float64Array {
-  const warmingC = lapseCPerM * (fromElevationM - climate.elevationM);
-  return climate.frostNights.map((nights, month) =>
-    shiftFrostNights(
-      nights,
-      month,
-      climate.tempMeanC[month] - climate.tempRangeC[month] / 2 - warmingC,
-      minTempSdC[month],
-      warmingC,
-    ),
-  );
 }

@@ -28,8 +28,8 @@ export type FieldColumns = {
   mean: Float64Array;
   /** Principal components of the year, most important first. */
   components: Float64Array[];
-  /** One array a component, one score a node. */
-  scores: Float64Array[];
+  /** One score a component, node after node. */
+  scores: Float32Array;
 };
 
 /** The fitted climatology: points of our own, each smoothed from the stations around it. */

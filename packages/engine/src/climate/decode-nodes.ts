@@ -34,21 +34,25 @@ export function decodeClimateNodes(bytes: Uint8Array): ClimateNodes {
       `it has ${bytes.length} bytes where its head announces ${offset + columns * 2 * head.nodes}`,
     );
   }
-  const next = (step: number) => {
-    const column = readColumn(bytes, offset, head.nodes, step);
+  const next = (step: number, out: Float64Array | Float32Array, first = 0, stride = 1) => {
+    readColumn(bytes, offset, head.nodes, step, out, first, stride);
     offset += 2 * head.nodes;
-    return column;
   };
-  const latitudeDeg = next(head.latitudeStep);
-  const longitudeDeg = next(head.longitudeStep);
-  const elevationM = next(head.elevationStep);
+  const latitudeDeg = new Float64Array(head.nodes);
+  const longitudeDeg = new Float64Array(head.nodes);
+  const elevationM = new Float64Array(head.nodes);
+  next(head.latitudeStep, latitudeDeg);
+  next(head.longitudeStep, longitudeDeg);
+  next(head.elevationStep, elevationM);
   const fields = {} as Record<ClimateField, FieldColumns>;
   for (const field of climateFields) {
     const { step, mean, components } = head.fields[field];
+    const scores = new Float32Array(head.nodes * components.length);
+    for (let c = 0; c < components.length; c++) next(step, scores, c, components.length);
     fields[field] = {
       mean: Float64Array.from(mean),
       components: components.map((component) => Float64Array.from(component)),
-      scores: components.map(() => next(step)),
+      scores,
     };
   }
   return { ...sitesAt(latitudeDeg, longitudeDeg, elevationM), latitudeDeg, longitudeDeg, fields };
@@ -81,14 +85,20 @@ function readHead(bytes: Uint8Array): ClimateFileHead {
   return head;
 }
 
-function readColumn(bytes: Uint8Array, offset: number, count: number, step: number): Float64Array {
-  const column = new Float64Array(count);
+function readColumn(
+  bytes: Uint8Array,
+  offset: number,
+  count: number,
+  step: number,
+  out: Float64Array | Float32Array,
+  first: number,
+  stride: number,
+): void {
   let value = 0;
   for (let i = 0; i < count; i++) {
     const zigzag = bytes[offset + i] | (bytes[offset + count + i] << 8);
     const difference = (zigzag >>> 1) ^ -(zigzag & 1);
     value = ((value + difference) << 16) >> 16;
-    column[i] = value * step;
+    out[first + i * stride] = value * step;
   }
-  return column;
 }

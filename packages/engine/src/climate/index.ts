@@ -24,6 +24,13 @@ export {
   type FittedClimate,
   type MonthlyClimate,
 } from './monthly-climate.ts';
-export { lookupSettings, type SiteWeights, siteWeights, type WeightSettings } from './site-weights.ts';
+export {
+  krigingWeights,
+  lookupSettings,
+  nearestSites,
+  type SiteWeights,
+  siteWeights,
+  type WeightSettings,
+} from './site-weights.ts';
 export { earthRadiusKm, groundKm, type Position, positionAt, type Sites, sitesAt } from './sites.ts';
 export { landWarmingSinceNormalsC, warmed } from './warmed.ts';

@@ -2,7 +2,7 @@ import { chordSquared, type Position, type Sites } from './sites.ts';
 
 /**
  * Weights of the nearest sites for a point: ordinary kriging (Matheron 1963, Economic Geology 58:1246–1266)
- * with an exponential covariance over ground distance and elevation together. The weights sum to 1 and serve
+ * with the covariance exp(−(d/1500 km)^1.3), d over ground distance and elevation together. The weights sum to 1 and serve
  * every field and month alike.
  */
 export type SiteWeights = { site: Int32Array; weight: Float64Array };
@@ -15,16 +15,22 @@ export type WeightSettings = {
 };
 
 /** Settings of the lookup in the fitted nodes; found on stations left out of the fit. */
-export const lookupSettings: WeightSettings = { neighbours: 16, nugget: 0.005 };
+export const lookupSettings: WeightSettings = { neighbours: 20, nugget: 0.002 };
 
 /** A metre up counts as this many km on the ground; found on stations left out of the fit. */
-export const kmPerMetreUp = 0.375;
+export const kmPerMetreUp = 0.2;
 
 /** Range of the covariance, km: beyond the neighbours' reach, so that only its slope near 0 matters. */
 const covarianceRangeKm = 1500;
+/** Between 1 (rough ground, as the exponential) and 2 (smooth); found on stations left out of the fit. */
+const covariancePower = 1.3;
+
+function covarianceAt(squaredKm: number): number {
+  return Math.exp(-((squaredKm / covarianceRangeKm ** 2) ** (covariancePower / 2)));
+}
 
 export function siteWeights(sites: Sites, at: Position, settings: WeightSettings): SiteWeights {
-  const site = nearestSites(sites, at, Math.min(settings.neighbours, sites.count));
+  const site = nearestSites(sites, at, settings.neighbours);
   return { site, weight: krigingWeights(sites, site, at, settings.nugget) };
 }
 
@@ -33,12 +39,16 @@ function distanceSquared(sites: Sites, i: number, at: Position): number {
   return chordSquared(sites, i, at) + up * up;
 }
 
-/** Nearest sites by ground distance and elevation together, nearest first. */
-function nearestSites(sites: Sites, at: Position, wanted: number): Int32Array {
+/** Nearest sites by ground distance and elevation together, nearest first; all of them where there are fewer. */
+export function nearestSites(sites: Sites, at: Position, count: number): Int32Array {
+  const wanted = Math.min(count, sites.count);
   const site = new Int32Array(wanted);
   const distance = new Float64Array(wanted).fill(Number.POSITIVE_INFINITY);
   let farthest = Number.POSITIVE_INFINITY;
   for (let i = 0; i < sites.count; i++) {
+    // most sites lie too far on one axis alone
+    const north = sites.zKm[i] - at.zKm;
+    if (north * north >= farthest) continue;
     const d = distanceSquared(sites, i, at);
     if (d >= farthest) continue;
     let slot = wanted - 1;
@@ -54,7 +64,8 @@ function nearestSites(sites: Sites, at: Position, wanted: number): Int32Array {
   return site;
 }
 
-function krigingWeights(sites: Sites, site: Int32Array, at: Position, nugget: number): Float64Array {
+/** Weights of chosen sites; see {@link siteWeights}. */
+export function krigingWeights(sites: Sites, site: Int32Array, at: Position, nugget: number): Float64Array {
   const n = site.length;
   const covariance = new Float64Array(n * n);
   const toPoint = new Float64Array(n);
@@ -62,15 +73,13 @@ function krigingWeights(sites: Sites, site: Int32Array, at: Position, nugget: nu
   const other: Position = { xKm: 0, yKm: 0, zKm: 0, elevationM: 0 };
   for (let a = 0; a < n; a++) {
     const i = site[a];
-    toPoint[a] = Math.exp(-Math.sqrt(distanceSquared(sites, i, at)) / covarianceRangeKm);
+    toPoint[a] = covarianceAt(distanceSquared(sites, i, at));
     other.xKm = sites.xKm[i];
     other.yKm = sites.yKm[i];
     other.zKm = sites.zKm[i];
     other.elevationM = sites.elevationM[i];
     for (let b = 0; b < a; b++) {
-      covariance[a * n + b] = Math.exp(
-        -Math.sqrt(distanceSquared(sites, site[b], other)) / covarianceRangeKm,
-      );
+      covariance[a * n + b] = covarianceAt(distanceSquared(sites, site[b], other));
     }
     covariance[a * n + a] = 1 + nugget;
   }
