@@ -5,8 +5,8 @@ import {
   type FrostStatistics,
   frostStatistics,
   meanYear,
-  weatherYears,
   type WeatherSeries,
+  weatherYears,
 } from '../../packages/engine/src/weather/index.ts';
 import { climateFromRecord } from './climate-from-record.ts';
 import { type StationRecord, yearsOf } from './station-record.ts';
@@ -14,9 +14,15 @@ import { type StationRecord, yearsOf } from './station-record.ts';
 export type FrostComparison = {
   figure: string;
   record: number | null;
-  /** 95 % interval of the record's figure, winters drawn again with replacement; null where half the draws have none. */
-  interval: readonly [number, number] | null;
   generated: number | null;
+  /**
+   * 95 % interval that must hold the other figure; null where half the draws have none. From eight winters on it is
+   * the record's, its winters drawn again with replacement, and must hold the generated figure; below that too few
+   * winters tell their own error, and it is that of generated records of the same length and must hold the record's.
+   */
+  interval: readonly [number, number] | null;
+  intervalOf: 'record' | 'generated';
+  isInside: boolean;
 };
 
 const draws = 400;
@@ -36,17 +42,39 @@ export function compareFrost(
   // Unknown days become mean days, which are no frosts.
   const real = applyRecord(smooth, dayNumber(firstYear, 1, 1), part.record);
   const { latitudeDeg } = station;
-  const figures = (series: WeatherSeries) => figuresOf(frostStatistics(series, latitudeDeg, thresholdC), latitudeDeg);
+  const figures = (series: WeatherSeries) =>
+    figuresOf(frostStatistics(series, latitudeDeg, thresholdC), latitudeDeg);
   const record = figures(real);
   const generated = figures(weatherYears(climate, 600, seed));
 
   const random = randomSource(seed);
-  const resampled = Array.from({ length: draws }, () => figures(winterDraw(real, latitudeDeg, () => random.uniform())));
+  const intervalOf = years > 8 ? 'record' : 'generated';
+  const resampled = Array.from({ length: draws }, (_, draw) =>
+    figures(
+      intervalOf === 'record'
+        ? winterDraw(real, latitudeDeg, () => random.uniform())
+        : weatherYears(climate, years, seed + 1 + draw),
+    ),
+  );
   return Object.keys(record).map((figure) => {
-    const values = resampled.map((draw) => draw[figure]).filter((value) => value !== null && value !== undefined);
+    const values = resampled
+      .map((draw) => draw[figure])
+      .filter((value) => value !== null && value !== undefined);
     values.sort((a, b) => a - b);
-    const interval = values.length > draws / 2 ? ([quantileSorted(values, 0.025), quantileSorted(values, 0.975)] as const) : null;
-    return { figure, record: record[figure] ?? null, interval, generated: generated[figure] ?? null };
+    const interval =
+      values.length > draws / 2
+        ? ([quantileSorted(values, 0.025), quantileSorted(values, 0.975)] as const)
+        : null;
+    const held = (intervalOf === 'record' ? generated : record)[figure] ?? null;
+    const isInside = interval !== null && held !== null && held >= interval[0] && held <= interval[1];
+    return {
+      figure,
+      record: record[figure] ?? null,
+      generated: generated[figure] ?? null,
+      interval,
+      intervalOf,
+      isInside,
+    };
   });
 }
 
@@ -54,7 +82,9 @@ const midsummer = (latitudeDeg: number) => (latitudeDeg < 0 ? 0 : 182);
 
 function figuresOf(frost: FrostStatistics, latitudeDeg: number): Record<string, number | null> {
   const after = (climateDay: number | undefined) =>
-    climateDay === undefined ? null : (climateDay - midsummer(latitudeDeg) + climateYearDays) % climateYearDays;
+    climateDay === undefined
+      ? null
+      : (climateDay - midsummer(latitudeDeg) + climateYearDays) % climateYearDays;
   const { lastSpring, firstAutumn } = frost;
   return {
     'winters with a frost, %': 100 * lastSpring.share,
@@ -92,7 +122,10 @@ function winterDraw(series: WeatherSeries, latitudeDeg: number, uniform: () => n
   const drawn = { ...series, tempMinC: series.tempMinC.slice() };
   for (let winter = 0; winter < winters; winter++) {
     const from = start + Math.floor(uniform() * winters) * climateYearDays;
-    drawn.tempMinC.set(series.tempMinC.subarray(from, from + climateYearDays), start + winter * climateYearDays);
+    drawn.tempMinC.set(
+      series.tempMinC.subarray(from, from + climateYearDays),
+      start + winter * climateYearDays,
+    );
   }
   return drawn;
 }

@@ -42,13 +42,17 @@ for (const { name, years, replicates } of spans) {
     const label = record.length === 1 ? `${statistic}, whole year` : statistic;
     out.push(line(`${label} | record`, record, 2), line('| generated', generated, 2), line('| z', scores, 1));
   }
-  out.push('', `|z| above 2 in ${beyond(2)} of ${z.length} figures, above 3 in ${beyond(3)}.`.replaceAll('|', '\\|'), '');
+  out.push(
+    '',
+    `|z| above 2 in ${beyond(2)} of ${z.length} figures, above 3 in ${beyond(3)}.`.replaceAll('|', '\\|'),
+    '',
+  );
   console.log(`${name}: |z| > 2 in ${beyond(2)} of ${z.length}, > 3 in ${beyond(3)}`);
 }
 
 out.push('### Frost', '');
-out.push('| place, years, night below | figure | record | 95 % interval | generated | inside |');
-out.push('| --- | --- | --: | --: | --: | --- |');
+out.push('| place, years, night below | figure | record | generated | 95 % interval | of | inside |');
+out.push('| --- | --- | --: | --: | --: | --- | --- |');
 const frostCases = [
   ['Seattle', 2012, 2015, 0],
   ['New York', 2012, 2015, 0],
@@ -60,16 +64,28 @@ const frostCases = [
 ] as const;
 const inside: number[] = [];
 for (const [name, from, to, threshold] of frostCases) {
-  for (const { figure, record, interval, generated } of compareFrost(named(name), from, to, threshold, seed)) {
-    const show = (value: number | null) => (value === null ? '–' : value.toFixed(figure.includes('°C') ? 1 : 0));
-    const isInside = interval !== null && generated !== null && generated >= interval[0] && generated <= interval[1];
+  for (const { figure, record, interval, intervalOf, isInside, generated } of compareFrost(
+    named(name),
+    from,
+    to,
+    threshold,
+    seed,
+  )) {
+    const show = (value: number | null) =>
+      value === null ? '–' : value.toFixed(figure.includes('°C') ? 1 : 0);
     if (interval !== null) inside.push(isInside ? 1 : 0);
     const range = interval === null ? '–' : `${show(interval[0])} … ${show(interval[1])}`;
     const verdict = interval === null ? '–' : isInside ? 'yes' : 'no';
-    out.push(`| ${name} ${from}–${to}, ${threshold} °C | ${figure} | ${show(record)} | ${range} | ${show(generated)} | ${verdict} |`);
+    out.push(
+      `| ${name} ${from}–${to}, ${threshold} °C | ${figure} | ${show(record)} | ${show(generated)} | ${range} | ${intervalOf} | ${verdict} |`,
+    );
   }
 }
-out.push('', `Inside the interval: ${inside.filter(Boolean).length} of ${inside.length} (${(100 * mean(inside)).toFixed(0)} %).`, '');
+out.push(
+  '',
+  `Inside the interval: ${inside.filter(Boolean).length} of ${inside.length} (${(100 * mean(inside)).toFixed(0)} %).`,
+  '',
+);
 console.log(`frost: inside ${inside.filter(Boolean).length} of ${inside.length}`);
 
 const [begin, end] = ['<!-- tables: written by tools/weather/compare-records.ts -->', '<!-- tables: end -->'];
@@ -79,4 +95,7 @@ if (head < 0 || tail < head) {
   console.error(`${documentPath}: expected the lines "${begin}" and "${end}" around the tables`);
   process.exit(1);
 }
-writeFileSync(documentPath, `${document.slice(0, head + begin.length)}\n\n${out.join('\n')}\n${document.slice(tail)}`);
+writeFileSync(
+  documentPath,
+  `${document.slice(0, head + begin.length)}\n\n${out.join('\n')}\n${document.slice(tail)}`,
+);

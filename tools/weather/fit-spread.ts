@@ -5,7 +5,11 @@
  */
 import { climateYearDays, dayOfYear, monthOfClimateDay } from '../../packages/engine/src/calendar/index.ts';
 import { mean, standardDeviation } from '../../packages/engine/src/math/index.ts';
-import { daylightHoursFao, extraterrestrialRadiation, solarRadiation } from '../../packages/engine/src/sky/index.ts';
+import {
+  daylightHoursFao,
+  extraterrestrialRadiation,
+  solarRadiation,
+} from '../../packages/engine/src/sky/index.ts';
 import { climateFromRecord } from './climate-from-record.ts';
 import { dot, leastSquares } from './least-squares.ts';
 import { readSamples, readVega } from './read-stations.ts';
@@ -29,6 +33,8 @@ type MonthFit = {
   minShift: number;
   rangeShift: number;
   rangeSpread: number;
+  minSd: number;
+  minSkewness: number;
   correlation: number;
   minOnMin: number;
   minOnRange: number;
@@ -42,7 +48,13 @@ relation('wet persistence ~ 1, swing', 'persistence', (f) => [1, f.swing]);
 relation('variation of rain above 0.1 mm ~ 1, wet share', 'rainVariation', (f) => [1, f.wet]);
 relation('min shift ~ 1, range, swing', 'minShift', (f) => [1, f.range, f.swing]);
 relation('range shift ~ 1, range, swing', 'rangeShift', (f) => [1, f.range, f.swing]);
-relation('min–range correlation ~ 1, range, swing, departure', 'correlation', (f) => [1, f.range, f.swing, f.departure]);
+relation('min–range correlation ~ 1, range, swing, departure', 'correlation', (f) => [
+  1,
+  f.range,
+  f.swing,
+  f.departure,
+]);
+relation('skewness of minima ~ 1, swing, σ', 'minSkewness', (f) => [1, f.swing, f.minSd]);
 relation('spread of the range ~ 1', 'rangeSpread', () => [1]);
 relation('min on min ~ 1, correlation', 'minOnMin', (f) => [1, f.correlation]);
 relation('min on range ~ 1, swing', 'minOnRange', (f) => [1, f.swing]);
@@ -59,7 +71,9 @@ function relation(name: string, target: keyof MonthFit, predictors: (fit: MonthF
   const b = leastSquares(rows, targets, weights);
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   const squares = rows.reduce((sum, row, at) => sum + weights[at]! * (targets[at]! - dot(row, b)) ** 2, 0);
-  console.log(`${name}: ${b.map((v) => v.toFixed(4)).join(', ')}; error ${Math.sqrt(squares / total).toFixed(3)}`);
+  console.log(
+    `${name}: ${b.map((v) => v.toFixed(4)).join(', ')}; error ${Math.sqrt(squares / total).toFixed(3)}`,
+  );
 }
 
 /** What one record says about each month, wet and dry days apart, the season taken out by two harmonics. */
@@ -69,11 +83,18 @@ function monthFits(station: StationRecord): MonthFit[] {
   const places = climateDaysOf(record);
   const climate = climateFromRecord(station);
   const swing = Math.max(...climate.tempMeanC) - Math.min(...climate.tempMeanC);
-  const whole = (at: number) => Boolean(places[at]! >= 0 && known.tempMinC[at] && known.tempMaxC[at] && known.rainMm[at]);
+  const whole = (at: number) =>
+    Boolean(places[at]! >= 0 && known.tempMinC[at] && known.tempMaxC[at] && known.rainMm[at]);
   const isWet = (at: number) => (known.rainMm[at] && record.rainMm[at]! >= 0.1 ? 1 : 0);
   const days = Array.from({ length: record.days }, (_, at) => at).filter(whole);
   const seasonOf = (value: (at: number) => number) => {
-    const b = days.length > 0 ? leastSquares(days.map((at) => harmonics(places[at]!)), days.map(value)) : [];
+    const b =
+      days.length > 0
+        ? leastSquares(
+            days.map((at) => harmonics(places[at]!)),
+            days.map(value),
+          )
+        : [];
     return (at: number) => dot(harmonics(places[at]!), b);
   };
   const minSeason = seasonOf((at) => record.tempMinC[at]!);
@@ -87,7 +108,9 @@ function monthFits(station: StationRecord): MonthFit[] {
     const minDepartures = kinds.map((kind) => kind.map((at) => record.tempMinC[at]! - minSeason(at)));
     const ranges = kinds.map((kind) => kind.map((at) => rangeOf(at) / rangeSeason(at)));
     const sd = standardDeviation(minDepartures.flat());
-    const rests = kinds.map((_, kind) => minDepartures[kind]!.map((value) => value - mean(minDepartures[kind]!)));
+    const rests = kinds.map((_, kind) =>
+      minDepartures[kind]!.map((value) => value - mean(minDepartures[kind]!)),
+    );
     const rangeRests = kinds.map((_, kind) => ranges[kind]!.map((value) => value / mean(ranges[kind]!) - 1));
     const [restSd, rangeSd] = [standardDeviation(rests.flat()), standardDeviation(rangeRests.flat())];
     kinds.forEach((kind, k) => {
@@ -96,7 +119,11 @@ function monthFits(station: StationRecord): MonthFit[] {
         rangeZ[at] = rangeRests[k]![i]! / rangeSd;
       });
     });
+    const all = minDepartures.flat();
+    const centre = mean(all);
     return {
+      minSd: sd,
+      minSkewness: mean(all.map((value) => ((value - centre) / sd) ** 3)),
       minShift: (mean(minDepartures[0]!) - mean(minDepartures[1]!)) / sd,
       rangeShift: mean(ranges[0]!) - mean(ranges[1]!),
       rangeSpread: rangeSd,
@@ -104,15 +131,28 @@ function monthFits(station: StationRecord): MonthFit[] {
   });
   return shifts.map((shift, month) => {
     const rainAt = Array.from({ length: record.days - 1 }, (_, at) => at + 1).filter(
-      (at) => places[at]! >= 0 && monthOfClimateDay(places[at]!) === month && known.rainMm[at] && known.rainMm[at - 1],
+      (at) =>
+        places[at]! >= 0 &&
+        monthOfClimateDay(places[at]!) === month &&
+        known.rainMm[at] &&
+        known.rainMm[at - 1],
     );
     const share = (all: number[]) => all.filter(isWet).length / all.length;
     const beyond = rainAt.filter(isWet).map((at) => record.rainMm[at]! - 0.1);
     const pairs = days.filter(
-      (at) => at > 0 && monthOfClimateDay(places[at]!) === month && Number.isFinite(minZ[at - 1]! + rangeZ[at - 1]!),
+      (at) =>
+        at > 0 &&
+        monthOfClimateDay(places[at]!) === month &&
+        Number.isFinite(minZ[at - 1]! + rangeZ[at - 1]!),
     );
     const before = pairs.map((at) => [minZ[at - 1]!, rangeZ[at - 1]!]);
-    const carry = (values: Float64Array) => (pairs.length > 20 ? leastSquares(before, pairs.map((at) => values[at]!)) : [Number.NaN, Number.NaN]);
+    const carry = (values: Float64Array) =>
+      pairs.length > 20
+        ? leastSquares(
+            before,
+            pairs.map((at) => values[at]!),
+          )
+        : [Number.NaN, Number.NaN];
     const [minOnMin, minOnRange] = carry(minZ);
     const [rangeOnMin, rangeOnRange] = carry(rangeZ);
     return {

@@ -11,6 +11,7 @@ import {
   minIntoMin,
   minIntoRange,
   minRangeCorrelation,
+  minSkewness,
   monthScaleShare,
   rainShape,
   rangeIntoMin,
@@ -28,6 +29,8 @@ export type DailyLaws = {
   /** Mean minimum, °C, by kind, and the standard deviation about that. */
   minMeanC: Float64Array;
   minSdC: Float64Array;
+  /** A sixth of the skewness of the minimum. */
+  minSkewSixth: Float64Array;
   /** Mean range, °C, by kind. */
   rangeMeanC: Float64Array;
   /** Solar radiation, MJ m⁻² d⁻¹: its mean and how far it may stray to either side, by kind; its standard deviation. */
@@ -62,6 +65,7 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
   const solarSdMJ = new Float64Array(climateYearDays);
   const rainBeyondMm = new Float64Array(climateYearDays);
   const shape = new Float64Array(climateYearDays);
+  const minSkewSixth = new Float64Array(climateYearDays);
   const carryMin = new Float64Array(climateYearDays);
   const freshMin = new Float64Array(climateYearDays);
   const freshRangeShared = new Float64Array(climateYearDays);
@@ -105,6 +109,10 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
     const minShift = dryMinShift(range, continentality) * minSdAllC[day]!;
     minMeanC[2 * day] = curves.tempMinC[day]! + wet * minShift;
     minMeanC[2 * day + 1] = curves.tempMinC[day]! - dry * minShift;
+    const skewness = minSkewness(continentality, minSdAllC[day]!);
+    minSkewSixth[day] = skewness / 6;
+    // The bend below widens the spread by this factor.
+    minSdC[day] = minSdC[day]! / Math.sqrt(1 + skewness ** 2 / 18);
     const rangeShift = dryRangeShift(range, continentality) * range;
     rangeMeanC[2 * day] = range + wet * rangeShift;
     rangeMeanC[2 * day + 1] = range - dry * rangeShift;
@@ -149,6 +157,7 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
     wetAfter,
     minMeanC,
     minSdC,
+    minSkewSixth,
     rangeMeanC,
     solarMeanMJ,
     solarReachMJ,

@@ -40,6 +40,14 @@ export function minIntoMin(correlation: number): number {
   return 0.62 - 0.197 * correlation;
 }
 
+/**
+ * Skewness of the daily minimum about its season: warm nights stray far where the sea keeps cold ones close.
+ * @param minSdC standard deviation of the daily minimum, °C
+ */
+export function minSkewness(continentalityC: number, minSdC: number): number {
+  return clamp(-0.163 - 0.039 * continentalityC + 0.305 * minSdC, -0.5, 0.7);
+}
+
 /** How strongly yesterday's range (a warm afternoon) carries into this morning's minimum. */
 export function rangeIntoMin(continentalityC: number): number {
   return clamp(0.631 - 0.0198 * continentalityC, 0.08, 0.43);

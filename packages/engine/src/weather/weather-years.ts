@@ -53,7 +53,16 @@ export function weatherYears(climate: MonthlyClimate, years: number, seed: numbe
   const random = randomSource(seed);
   const { memory, wetAfter, minMeanC, minSdC, rangeMeanC, solarMeanMJ, solarReachMJ, ...laws } =
     dailyLaws(climate);
-  const { solarSdMJ, rainBeyondMm, rainShape, carryMin, freshMin, freshRangeShared, freshRange } = laws;
+  const {
+    solarSdMJ,
+    rainBeyondMm,
+    minSkewSixth,
+    rainShape,
+    carryMin,
+    freshMin,
+    freshRangeShared,
+    freshRange,
+  } = laws;
   const { rangeIntoMin, minIntoRange, rangeIntoRange } = memory;
 
   let monthScale = random.normal();
@@ -102,7 +111,10 @@ export function weatherYears(climate: MonthlyClimate, years: number, seed: numbe
         freshRange[climateDay]! * random.normal();
       clearness = clearnessMemory * clearness + clearnessFresh * (random.uniform() - 0.5);
 
-      const low = minMeanC[law]! + minSdC[climateDay]! * (fastLoad * min + slow);
+      const deviate = fastLoad * min + slow;
+      // Second-order Cornish–Fisher bend: skewed, mean still 0.
+      const bent = deviate + minSkewSixth[climateDay]! * (deviate * deviate - 1);
+      const low = minMeanC[law]! + minSdC[climateDay]! * bent;
       tempMinC[day] = low;
       const rangeDeviate = rangeFastLoad * range + rangeSlowLoad * rangeSlow;
       tempMaxC[day] = low + rangeMeanC[law]! * (1 + rangeSpread * clamp(rangeDeviate, -cut, cut));
