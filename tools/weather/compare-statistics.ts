@@ -1,7 +1,8 @@
+import { type MonthlyClimate, minTempSd } from '../../packages/engine/src/climate/index.ts';
 import { mean, standardDeviation } from '../../packages/engine/src/math/index.ts';
 import { weatherYears } from '../../packages/engine/src/weather/index.ts';
 import { climateFromRecord } from './climate-from-record.ts';
-import { recordStatistics, tableOfRecord, tableOfSeries } from './record-statistics.ts';
+import { type MonthStatistics, recordStatistics, tableOfRecord, tableOfSeries } from './record-statistics.ts';
 import { type StationRecord, yearsOf } from './station-record.ts';
 
 export type Comparison = {
@@ -26,14 +27,32 @@ export function compareStatistics(
 ): Comparison[] {
   const part = { ...station, record: yearsOf(station.record, firstYear, lastYear) };
   const years = lastYear - firstYear + 1;
-  const series = weatherYears(climateFromRecord(part), years * replicates, seed);
-  const samples = Array.from({ length: replicates }, (_, at) =>
-    recordStatistics(tableOfSeries(series, at * years, years)),
-  );
-  return Object.entries(recordStatistics(tableOfRecord(part.record))).map(([statistic, record]) => {
-    const drawn = record.map((_, at) => samples.map((sample) => sample[statistic]![at]!));
-    const generated = drawn.map((values) => mean(values));
-    const z = record.map((value, at) => (value - generated[at]!) / standardDeviation(drawn[at]!));
-    return { statistic, record, generated, z };
-  });
+  const climate = climateFromRecord(part);
+  const samplesOf = (driver: MonthlyClimate) => {
+    const series = weatherYears(driver, years * replicates, seed);
+    return Array.from({ length: replicates }, (_, at) =>
+      recordStatistics(tableOfSeries(series, at * years, years)),
+    );
+  };
+  const given = samplesOf(climate);
+  const related = samplesOf({ ...climate, minTempSdC: minTempSd(climate) });
+  const record = recordStatistics(tableOfRecord(part.record));
+  const rows = Object.keys(record).map((statistic) => compared(statistic, statistic, record, given));
+  return [...rows, compared(relationSpread, 'σ of minima, °C', record, related)];
+}
+
+/** Name of the row whose generated years have the engine's relation for the spread of minima, not the record's own. */
+export const relationSpread = 'σ of minima by the relation, °C';
+
+function compared(
+  name: string,
+  statistic: string,
+  recordStatistic: MonthStatistics,
+  samples: MonthStatistics[],
+): Comparison {
+  const record = recordStatistic[statistic]!;
+  const drawn = record.map((_, at) => samples.map((sample) => sample[statistic]![at]!));
+  const generated = drawn.map((values) => mean(values));
+  const z = record.map((value, at) => (value - generated[at]!) / standardDeviation(drawn[at]!));
+  return { statistic: name, record, generated, z };
 }

@@ -50,6 +50,8 @@ export type DailyLaws = {
 
 /** Least rain of a day that counts as wet, mm (the definition of `wetDays`). */
 export const wetDayMm = 0.1;
+/** Mean rain of a wet day is kept below this, mm (wettest monthly normals have about 40; memory). */
+const heaviestMeanMm = 60;
 /** Clearness of the darkest days: dense overcast; records of Florianópolis 2018 go down to 0.07. */
 const darkest = 0.06;
 
@@ -172,14 +174,22 @@ export function dailyLaws(climate: MonthlyClimate): DailyLaws {
   };
 }
 
-/** Wet days beyond what a month's rain can fill with 0.1 mm each are dropped. */
+/**
+ * The wet share that a month's rain allows: no more days than it fills with 0.1 mm each, and, where a table has rain
+ * but hardly a wet day, enough to hold it.
+ */
 function wetShareThatRainAllows(wetShare: Float64Array, climate: MonthlyClimate): Float64Array {
   const allowed = wetShare.slice();
   for (let month = 0; month < 12; month++) {
-    const most = climate.rainMm[month]! / wetDayMm / Math.max(climate.wetDays[month]!, 1e-9);
-    if (most >= 1) continue;
     const first = firstDayOfMonth[month]!;
-    for (let day = first; day < first + monthLengths[month]!; day++) allowed[day] = allowed[day]! * most;
+    const days = monthLengths[month]!;
+    const rain = climate.rainMm[month]! / days;
+    const share = mean(wetShare, first, days);
+    const kept = Math.max(Math.min(share, rain / wetDayMm), rain / heaviestMeanMm);
+    if (kept === share) continue;
+    for (let day = first; day < first + days; day++) {
+      allowed[day] = share > kept ? (allowed[day]! * kept) / share : kept;
+    }
   }
   return allowed;
 }
