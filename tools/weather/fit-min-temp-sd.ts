@@ -50,6 +50,7 @@ function fitStations(path: string): void {
   const rows: number[][] = [];
   const targets: number[] = [];
   const predictors: number[][] = [];
+  const shares: { latitude: number; meanMin: number; share: number }[] = [];
   for (const line of lines.slice(1)) {
     const cells = line.split(',').map((cell) => (cell === '' ? Number.NaN : Number(cell)));
     const months = (at: number) => cells.slice(at, at + 12);
@@ -58,14 +59,36 @@ function fitStations(path: string): void {
     const frosts = months(first.frost);
     if (![...temps, ...ranges, ...frosts].every(Number.isFinite)) continue;
     for (let month = 0; month < 12; month++) {
+      const meanMin = temps[month]! - ranges[month]! / 2;
+      shares.push({
+        latitude: Math.abs(cells[column('lat')]!),
+        meanMin,
+        share: frosts[month]! / days[month]!,
+      });
       const score = normalQuantile(clamp(frosts[month]! / days[month]!, 0, 1));
       if (!Number.isFinite(score) || Math.abs(score) <= 0.5) continue;
       // score = (threshold − mean minimum) / σ, and σ = b·x, so the mean minimum is threshold − score × b·x.
       const x = monthPredictors(temps, ranges, cells[column('lat')]!, month).slice(0, 5);
       rows.push([1, ...x.map((value) => -score * value)]);
-      targets.push(temps[month]! - ranges[month]! / 2);
+      targets.push(meanMin);
       predictors.push(x);
     }
+  }
+  for (const [from, to] of [
+    [0, 35],
+    [35, 45],
+    [45, 55],
+    [55, 90],
+  ] as const) {
+    const near = (low: number) =>
+      mean(
+        shares
+          .filter((s) => s.latitude >= from && s.latitude < to && Math.abs(s.meanMin - low) <= 0.5)
+          .map(({ share }) => share),
+      ).toFixed(2);
+    console.log(
+      `latitude ${from}–${to}: frost share ${near(-3)} at a mean minimum of −3 °C, ${near(3)} at +3 °C`,
+    );
   }
   const [threshold, ...b] = leastSquares(rows, targets);
   const spreads = predictors.map((x) => clamp(dot(x, b), 1.5, 7)).sort((p, q) => p - q);

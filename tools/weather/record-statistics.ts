@@ -30,16 +30,6 @@ export function tableOfRecord(record: DailyRecord): DayTable {
   return table;
 }
 
-/** The same table with its years drawn in another order or again (whole years as blocks). */
-export function tableOfYears(table: DayTable, years: number[]): DayTable {
-  const pick = (values: Float64Array) => {
-    const picked = new Float64Array(years.length * 365);
-    years.forEach((year, at) => picked.set(values.subarray(year * 365, (year + 1) * 365), at * 365));
-    return picked;
-  };
-  return { years: years.length, min: pick(table.min), max: pick(table.max), rain: pick(table.rain) };
-}
-
 export type MonthStatistics = Record<string, number[]>;
 
 const monthOfPlace = Int8Array.from({ length: 365 }, (_, day) => monthOfClimateDay(day));

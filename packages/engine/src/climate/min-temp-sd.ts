@@ -15,6 +15,7 @@ const perColdness = 0.0297;
 /** Predictors are kept within what the records cover, °C. */
 const rangeLimits = [4.5, 12] as const;
 const swingLimits = [8, 33] as const;
+const coldnessLimits = [-17, 17] as const;
 
 /**
  * Standard deviation of the daily minimum about its month's mean, all years together, °C, 1.5–7: larger where days
@@ -29,7 +30,7 @@ export function minTempSd(climate: FittedClimate): Float64Array {
       constant +
       perRange * clamp(tempRangeC[month]!, ...rangeLimits) +
       perSwing * clamp(swing, ...swingLimits) +
-      perColdness * (annualMean - temperature);
+      perColdness * clamp(annualMean - temperature, ...coldnessLimits);
     return clamp(Math.exp(logSpread), 1.5, 7);
   });
 }

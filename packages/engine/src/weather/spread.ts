@@ -2,8 +2,8 @@ import { clamp } from '../math/index.ts';
 
 /*
  * What monthly means do not say about daily weather: how far days stray, how long they remember, how wet and
- * dry days differ. Regressions on daily records of seven places (Seattle, New York, Adelaide, Melbourne, Berlin,
- * Toronto, Florianópolis; for rain also one in the Netherlands) by tools/weather/fit-spread.ts; values "set" were
+ * dry days differ. Regressions on daily records of eight places (Seattle, New York, Adelaide, Melbourne, Berlin,
+ * Toronto, Florianópolis, Sitka; for rain also one in the Netherlands) by tools/weather/fit-spread.ts; values "set" were
  * then chosen so that generated years meet the records' figures (docs/weather-years.md has both and the errors).
  * Limits keep each relation near what the records cover. `continentalityC` is the warmest minus the coldest
  * monthly mean, °C.
