@@ -26,12 +26,11 @@ export function nearest(word: string, choices: readonly string[]): string[] {
   const typed = word.toLowerCase();
   const rated = choices.map((choice) => {
     const distance = editDistance(typed, choice);
-    // part of a choice ("seed", "seedlings", "long-day") says more than a few letters changed
-    const parts = choice.split('-');
-    const shared =
-      typed.length >= 3 &&
-      (choice.includes(typed) || parts.some((part) => part.length > 3 && typed.includes(part)));
-    return { choice, cost: shared ? Math.min(distance, 1.5) : distance };
+    // part of a choice ("seedlings", "long-day") says more than a few letters changed
+    const isPart = typed.length >= 3 && choice.includes(typed);
+    const hasPart = choice.split('-').some((part) => part.length > 3 && typed.includes(part));
+    const cost = Math.min(distance, isPart ? 1 : hasPart ? 1.5 : distance);
+    return { choice, cost };
   });
   const limit = Math.max(2, Math.floor(typed.length / 3));
   return rated

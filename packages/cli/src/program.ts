@@ -22,8 +22,7 @@ export function program(say: Say): Command {
       .helpOption('-h, --help', say('help.help'))
       .allowExcessArguments(false)
       .showSuggestionAfterError(false)
-      .exitOverride()
-      .configureOutput({ writeErr: () => {} });
+      .exitOverride();
   }
   return root.addHelpText('after', example(say, 'where Lyon'));
 }

@@ -1,11 +1,11 @@
-import { speaker, type Units } from '@neckfall/words';
-import type { CommanderError } from 'commander';
+import { type Speaker, speaker, type Units } from '@neckfall/words';
+import { type Command, CommanderError } from 'commander';
 import { about } from './commands/about.ts';
 import { print } from './output/print.ts';
 import { program } from './program.ts';
 import { type Refusal, refusalOf, refuse } from './refusal.ts';
 import { refusalLine } from './refusal-line.ts';
-import { usageRefusal } from './usage-refusal.ts';
+import { missingValue, usageRefusal } from './usage-refusal.ts';
 
 /** Runs one command line; the result is the exit code. */
 export async function run(args: readonly string[]): Promise<number> {
@@ -13,63 +13,52 @@ export async function run(args: readonly string[]): Promise<number> {
   // a reader that closes stderr must not end us with a stack trace
   process.stderr.on('error', () => {});
   const voice = speaker(unitsOf(args));
-  const root = program(voice.say);
-  let helpText = '';
-  const hold = (text: string) => {
-    helpText += text;
-  };
-  for (const command of [root, ...root.commands])
-    command.configureOutput({ writeOut: hold, writeErr: () => {} });
   try {
-    if (args[0] === '--about') await print(about(voice));
-    else if (args.length === 0)
-      throw noCommand(
-        root.commands.map((command) => command.name()),
-        voice.any,
-      );
-    else await root.parseAsync(args, { from: 'user' });
+    await answer(program(voice.say), args, voice);
     return 0;
   } catch (error) {
-    if (isCommanderError(error) && error.exitCode === 0) return printHelp(helpText);
-    const problem = isCommanderError(error) ? usageRefusal(error, root, args, voice) : error;
-    return report(problem, args.includes('--debug'));
-  }
-
-  function report(error: unknown, debug: boolean): number {
     const refusal = refusalOf(error) ?? ownFault(error);
     process.stderr.write(`${refusalLine(refusal, voice)}\n`);
-    if (debug && error instanceof Error) {
-      const cause = error.cause instanceof Error ? `\n${error.cause.stack}` : '';
-      process.stderr.write(`${error.stack}${cause}\n`);
-    }
+    if (args.includes('--debug')) process.stderr.write(`${stackOf(error)}\n`);
     return refusal.exit;
   }
+}
 
-  async function printHelp(text: string): Promise<number> {
-    try {
-      await print(text);
-      return 0;
-    } catch (error) {
-      return report(error, args.includes('--debug'));
-    }
+async function answer(root: Command, args: readonly string[], voice: Speaker): Promise<void> {
+  if (args[0] === '--about') return print(about(voice));
+  const commands = root.commands.map((command) => command.name());
+  if (args.length === 0) {
+    throw refuse('missing-command', {
+      expected: voice.any(commands),
+      values: { example: 'neckfall where Lyon' },
+    });
+  }
+  const valueless = missingValue(root, args);
+  if (valueless) throw valueless;
+  let helpText = '';
+  for (const command of [root, ...root.commands]) {
+    command.configureOutput({ writeOut: (text) => (helpText += text), writeErr: () => {} });
+  }
+  try {
+    await root.parseAsync(args, { from: 'user' });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    if (error.exitCode !== 0) throw usageRefusal(error, root, args, voice);
+    await print(helpText);
   }
 }
 
 /** The language of refusals is chosen before the options are read. */
 function unitsOf(args: readonly string[]): Units {
-  const flag = args.indexOf('--units');
-  return args[flag + 1] === 'us' && flag >= 0 ? 'us' : args.includes('--units=us') ? 'us' : 'metric';
-}
-
-function isCommanderError(error: unknown): error is CommanderError {
-  return error instanceof Error && 'code' in error && String(error.code).startsWith('commander.');
-}
-
-function noCommand(commands: readonly string[], any: (items: readonly string[]) => string) {
-  return refuse('missing-command', { expected: any(commands), values: { example: 'neckfall where Lyon' } });
+  return args[args.indexOf('--units') + 1] === 'us' || args.includes('--units=us') ? 'us' : 'metric';
 }
 
 function ownFault(error: unknown): Refusal {
   const reason = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
   return { code: 'internal', exit: 1, field: null, values: { reason }, expected: null, nearest: [] };
+}
+
+function stackOf(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  return error.cause === undefined ? String(error.stack) : `${error.stack}\n${stackOf(error.cause)}`;
 }

@@ -11,20 +11,16 @@ export function usageRefusal(
   { any }: Speaker,
 ) {
   const commands = root.commands.map((command) => command.name());
-  const command = root.commands.find(({ name }) => args.includes(name())) ?? root;
+  const command = root.commands.find((candidate) => args.includes(candidate.name())) ?? root;
   const quoted = /'([^']*)'/s.exec(error.message)?.[1] ?? '';
   switch (error.code) {
     case 'commander.unknownOption': {
-      const flags = command.options.map(({ long }) => long).filter((long) => long != null);
+      const flags = command.options.map(({ long }) => long ?? '');
       return refuse('unknown-option', {
         field: quoted,
         values: { value: quoted, command: command === root ? '' : command.name() },
         nearest: nearest(quoted.split('=')[0], flags),
       });
-    }
-    case 'commander.optionMissingArgument': {
-      const flag = quoted.split(' ')[0];
-      return refuse('missing-value', { field: flag, expected: /<.*>/.exec(quoted)?.[0] ?? '' });
     }
     case 'commander.unknownCommand':
       return refuse('unknown-command', {
@@ -45,6 +41,20 @@ export function usageRefusal(
     default:
       return error;
   }
+}
+
+/** An option without its value: the next word is an option itself, or there is none. Null where all have theirs. */
+export function missingValue(root: Command, args: readonly string[]) {
+  const command = root.commands.find((candidate) => candidate.name() === args[0]);
+  for (let i = 1; command && i < args.length; i++) {
+    const option = command.options.find(({ long, required }) => required && long === args[i]);
+    if (!option) continue;
+    const value = args[++i];
+    if (value === undefined || value.startsWith('--')) {
+      return refuse('missing-value', { field: args[i - 1], expected: /<.*>/.exec(option.flags)?.[0] ?? '' });
+    }
+  }
+  return null;
 }
 
 /** The arguments of a command line that are neither the command, nor options, nor their values. */

@@ -27,6 +27,8 @@ function once<Value>(load: () => Value): () => Value {
       value ??= load();
       return value;
     } catch (error) {
+      // a fault of ours is no damage of the file
+      if (error instanceof TypeError || error instanceof ReferenceError) throw error;
       const { path, code, message } = error as NodeJS.ErrnoException;
       throw refuse('data-missing', {
         exit: 3,
