@@ -72,15 +72,7 @@ function squared(a: Float64Array, i: number, b: Float64Array, j: number): number
 }
 
 function cluster(points: Float64Array, n: number, count: number, seed: number) {
-  const random = randomSource(seed);
-  const shuffled = Array.from({ length: n }, (_, i) => i);
-  for (let i = 0; i < count; i++) {
-    const j = i + Math.floor(random.uniform() * (n - i));
-    [shuffled[i], shuffled[j]] = [shuffled[j], shuffled[i]];
-  }
-  const centres = new Float64Array(count * width);
-  for (let c = 0; c < count; c++)
-    centres.set(points.subarray(shuffled[c] * width, (shuffled[c] + 1) * width), c * width);
+  const centres = spreadSeeds(points, n, count, seed);
   const members = new Int32Array(count);
   for (let round = 0; round < rounds; round++) {
     const { nearest, distance } = assign(points, n, centres, count);
@@ -102,6 +94,29 @@ function cluster(points: Float64Array, n: number, count: number, seed: number) {
     }
   }
   return { centres, members };
+}
+
+/**
+ * First centres: stations drawn one by one with chances that grow with the squared distance to those drawn before
+ * (k-means++, Arthur & Vassilvitskii 2007), so that thinly observed country gets its share.
+ */
+function spreadSeeds(points: Float64Array, n: number, count: number, seed: number): Float64Array {
+  const random = randomSource(seed);
+  const centres = new Float64Array(count * width);
+  const distance = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
+  let drawn = Math.floor(random.uniform() * n);
+  for (let c = 0; c < count; c++) {
+    centres.set(points.subarray(drawn * width, (drawn + 1) * width), c * width);
+    let total = 0;
+    for (let i = 0; i < n; i++) {
+      distance[i] = Math.min(distance[i], squared(points, i, centres, c));
+      total += distance[i] ** 1.5;
+    }
+    let left = random.uniform() * total;
+    drawn = 0;
+    while (drawn < n - 1 && left > distance[drawn] ** 1.5) left -= distance[drawn++] ** 1.5;
+  }
+  return centres;
 }
 
 /** Nearest centre of every point; centres sorted along one axis so that most need no look. */

@@ -5,7 +5,7 @@ import {
   type PlantValues,
   type Site,
 } from '../../packages/engine/src/index.ts';
-import { readClimateNodes } from '../../packages/data/src/climate/index.ts';
+import { readClimateNodes } from '../../packages/data/src/node.ts';
 
 /** Years and seed of the validation runs. */
 export const scoreYears = 30;
