@@ -1,5 +1,10 @@
 import { readFileSync } from 'node:fs';
-import { dayNumber, type DayLengthClass, type StartMethod, type Verdict } from '../../packages/engine/src/index.ts';
+import {
+  type DayLengthClass,
+  dayNumber,
+  type StartMethod,
+  type Verdict,
+} from '../../packages/engine/src/index.ts';
 
 /** A published growing calendar or planting-date trial, turned into days of one nominal year. */
 export type CalendarRow = {
@@ -59,7 +64,8 @@ export function readCalendarRows(path: string): CalendarRow[] {
 
 function toRow(raw: RawRow): CalendarRow {
   const start = starts[raw.method];
-  if (!start || !Number.isFinite(raw.lat) || !raw.dayLengthClass) throw new Error(`${raw.id}: row is incomplete`);
+  if (!start || !Number.isFinite(raw.lat) || !raw.dayLengthClass)
+    throw new Error(`${raw.id}: row is incomplete`);
   const raised = start === 'raised-seedlings';
   const planted = start === 'bought-transplants' || start === 'sets';
   const startWindow = windowOf(planted ? raw.transplantWindow : raw.sowWindow);
@@ -91,7 +97,9 @@ function toRow(raw: RawRow): CalendarRow {
 
 function windowOf(text: [string, string] | null): Window | null {
   if (!text) return null;
-  const [from, to] = text.map((part) => dayNumber(nominalYear, Number(part.slice(0, 2)), Number(part.slice(3, 5))));
+  const [from, to] = text.map((part) =>
+    dayNumber(nominalYear, Number(part.slice(0, 2)), Number(part.slice(3, 5))),
+  );
   return { from, to: to < from ? to + 365 : to };
 }
 

@@ -28,8 +28,9 @@ export function growthRoom(
     lampHours < critical
       ? 0
       : growth.bulbingRate *
-        photoperiodFactor(lampHours, critical, growth.photoperiodRampH) *
-        ramp(tempC, growth.bulbingBaseC, growth.bulbingFullC);
+          photoperiodFactor(lampHours, critical, growth.photoperiodRampH) *
+          ramp(tempC, growth.bulbingBaseC, growth.bulbingFullC) -
+        growth.bulbingLossPerDay;
   if (perDay * roomDays < 1) return { onsetDays: null, ripeDays: null };
   const onsetDays = Math.ceil(1 / perDay);
   const ripening =

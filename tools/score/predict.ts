@@ -13,7 +13,11 @@ import type { CalendarRow } from './calendar-rows.ts';
 import { harvestLagDays } from './harvest-lag.ts';
 
 /** Start, middle and end of a row's start window as plans. */
-export function rowPlans(site: Site, row: CalendarRow, type: OnionType = typeForClass(site, row.class)): Plan[] {
+export function rowPlans(
+  site: Site,
+  row: CalendarRow,
+  type: OnionType = typeForClass(site, row.class),
+): Plan[] {
   const base = { ...planDefaults, type, start: row.start };
   return [0, 0.5, 1].map((share) => {
     const at = (window: { from: number; to: number } | null) =>

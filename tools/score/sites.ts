@@ -1,11 +1,11 @@
+import { readClimateNodes } from '../../packages/data/src/node.ts';
 import {
-  climateAt,
   type ClimateNodes,
+  climateAt,
   openSite,
   type PlantValues,
   type Site,
 } from '../../packages/engine/src/index.ts';
-import { readClimateNodes } from '../../packages/data/src/node.ts';
 
 /** Years and seed of the validation runs. */
 export const scoreYears = 30;

@@ -226,15 +226,14 @@ export function grow(
       cold += (isCovered ? coldCovered : coldOpen)[i] * boltingSizeFactor(shootG, type.boltingSizeG);
       if (meanC > warmthUndoes.aboveC && cold > seedling.storeColdDays)
         cold = Math.max(seedling.storeColdDays, cold - warmthUndoes.days);
-      // Bulbing.
-      if (P < criticalH)
-        bulbing = bulbing > growth.bulbingLossPerDay ? bulbing - growth.bulbingLossPerDay : 0;
-      else if (age >= growth.competenceTT && leaves >= type.minimumLeaves)
+      // Bulbing: marginal day lengths induce less than is lost, so they never add up to a bulb.
+      if (P > criticalH && age >= growth.competenceTT && leaves >= type.minimumLeaves)
         bulbing +=
           growth.bulbingRate *
           photoperiodFactor(P, criticalH, growth.photoperiodRampH) *
           air.bulbingTemp[i] *
           canopyHaste(lai);
+      bulbing = bulbing > growth.bulbingLossPerDay ? bulbing - growth.bulbingLossPerDay : 0;
       if (bulbing >= 1) {
         onset = true;
         bulbing = 1;

@@ -190,12 +190,12 @@ function raiseSeedlings(
       shootG * growth.growthRate * (indoors ? indoorGrowthTT : open.growthTT[i]) * (room > 0 ? room : 0);
     if (!indoors) coldDays += cold[i] * boltingSizeFactor(shootG, type.boltingSizeG);
     const P = plan.lampHours ?? photoperiodH[photoAt + day];
-    if (P < criticalH) bulbing = Math.max(0, bulbing - growth.bulbingLossPerDay);
-    else if (age >= growth.competenceTT && leaves >= Math.max(4, type.minimumLeaves))
+    if (P > criticalH && age >= growth.competenceTT && leaves >= Math.max(4, type.minimumLeaves))
       bulbing +=
         growth.bulbingRate *
         photoperiodFactor(P, criticalH, growth.photoperiodRampH) *
         (indoors ? indoorBulbing : open.bulbingTemp[i]);
+    bulbing = Math.max(0, bulbing - growth.bulbingLossPerDay);
   }
   seedling.emerged = warmth >= growth.emergenceTT;
   seedling.emergedOn = emergedOn;
