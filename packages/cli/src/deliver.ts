@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import type { Answer } from './answer.ts';
 import { type OutputForm, outputForm, type RawOutputOptions } from './options/place-options.ts';
 import { print } from './output/print.ts';
@@ -6,8 +7,10 @@ import { writeWhole } from './output/write-whole.ts';
 /** Prints an answer or writes it to `--out`; warnings go to stderr, and into the document where that is JSON. */
 export async function deliver(answer: Answer, raw: RawOutputOptions): Promise<void> {
   const text = render(answer, outputForm(raw));
-  // lets a Ctrl-C that came meanwhile through before anything is written
-  await new Promise((resolve) => setImmediate(resolve));
+  // Lets a Ctrl-C that came meanwhile end us before anything is written: signals are seen between two turns of
+  // the event loop.
+  await setImmediate();
+  await setImmediate();
   if (raw.out === undefined) await print(text);
   else writeWhole(raw.out, text);
   for (const warning of answer.warnings) process.stderr.write(`${warning}\n`);

@@ -1,3 +1,12 @@
+import { demoGarden, demoLines } from './demo-garden.ts';
+import { print } from './output/print.ts';
 import { run } from './run.ts';
 
-process.exitCode = await run(['where', 'Lyon']);
+// `npm start`: the plan for the demo garden; further arguments (`--today`, `--units us`) are passed on
+await print(`${demoLines.join('\n')}\n\n`);
+const common = ['--at', demoGarden.at, '--sun', String(demoGarden.sunHours), ...process.argv.slice(2)];
+process.exitCode = await run(['where', ...common]);
+if (process.exitCode === 0) {
+  await print('\n');
+  process.exitCode = await run(['season', ...common, ...demoGarden.plan]);
+}

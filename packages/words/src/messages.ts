@@ -1,4 +1,5 @@
 import { about } from './en/about.ts';
+import { demo } from './en/demo.ts';
 import { errors } from './en/errors.ts';
 import { help } from './en/help.ts';
 import { howWeKnow } from './en/how-we-know.ts';
@@ -11,6 +12,7 @@ import { american } from './en-us/american.ts';
 
 export const english = {
   ...about,
+  ...demo,
   ...errors,
   ...help,
   ...howWeKnow,

@@ -1,4 +1,5 @@
 import type { Speaker } from '@neckfall/words';
+import { wrap } from '../text/wrap.ts';
 import { version } from '../version.ts';
 
 /** `neckfall --about`: what it rests on, and under which licences. */
@@ -17,7 +18,7 @@ export function about({ say }: Speaker): string {
     say('about.licence'),
     '',
     say('about.sources'),
-    ...sources.map((line) => `  ${line}`),
+    ...sources.map((line) => `  ${wrap(line, 2)}`),
     '',
     say('about.caution'),
     '',

@@ -3,7 +3,6 @@ import type { Speaker } from '@neckfall/words';
 import type { Frame } from '../frame.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { table } from './table.ts';
-import { insteads } from './where-text.ts';
 import { wrap } from './wrap.ts';
 
 export function whenText(frame: Frame, answer: WhenAnswer): string {
@@ -24,9 +23,7 @@ function headline({ starts, windows }: WhenAnswer, place: string, speaker: Speak
   const { say, any, dayOfYear } = speaker;
   const { plan } = starts[0].summary;
   const crop = say(`crop-kind.${plan.start}`, { type: say(`type.${plan.type}`) });
-  if (windows.length === 0) {
-    return say('when.none', { place, crop, instead: any(insteads.map((instead) => say(instead))) });
-  }
+  if (windows.length === 0) return say('when.none', { place, crop });
   if (windows.length === 1 && windows[0].from === 1 && windows[0].to === 358) {
     return say('when.any-week', { place, crop, best: dayOfYear(windows[0].best) });
   }

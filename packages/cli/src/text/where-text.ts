@@ -47,12 +47,7 @@ function headline(best: ClassAnswer, place: string, { say, day, years, any }: Sp
   return say('where.none', { place, instead: any(insteads.map((instead) => say(instead))) });
 }
 
-export const insteads = [
-  'instead.bunching',
-  'instead.shallots',
-  'instead.potato-onions',
-  'instead.leeks',
-] as const;
+const insteads = ['instead.bunching', 'instead.shallots', 'instead.potato-onions', 'instead.leeks'] as const;
 
 function classTable(classes: readonly ClassAnswer[], { say, day, years }: Speaker): string {
   const date = (value: number | null) => (value === null ? say('none') : day(value));

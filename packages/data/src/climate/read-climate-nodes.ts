@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { gunzipSync } from 'node:zlib';
-import { type ClimateNodes, decodeClimateNodes } from '../../../engine/src/climate/index.ts';
+import { type ClimateNodes, decodeClimateNodes } from '@neckfall/engine';
 
 /** The climatology that is shipped. Gzip inside; the name hides it from servers that would unzip it on the way. */
 export const climateAssetPath = fileURLToPath(new URL('../../assets/climate.bin', import.meta.url));

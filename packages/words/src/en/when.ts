@@ -8,7 +8,7 @@ export const when = {
   'when.window': 'from {from} to {to} (best around {best})',
   'when.window-one': 'around {from}',
   'when.any-week': '{place}: {crop} end in good bulbs from any week of the year; best around {best}.',
-  'when.none': '{place}: {crop} end in good bulbs from no week of the year. Grow {instead} instead.',
+  'when.none': '{place}: {crop} end in good bulbs from no week of the year.',
   'when.table': 'The year tried week by week',
   'when.column.weeks': 'Start',
   'when.column.comes': 'What comes',

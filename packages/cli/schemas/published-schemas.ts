@@ -1,0 +1,11 @@
+import { toJsonSchema } from '@valibot/to-json-schema';
+import { seasonSchema } from '../src/documents/season-schema.ts';
+import { whenSchema } from '../src/documents/when-schema.ts';
+import { whereSchema } from '../src/documents/where-schema.ts';
+
+/** JSON Schemas of the documents, by the name in their `schema` field. */
+export const publishedSchemas = {
+  where: toJsonSchema(whereSchema),
+  season: toJsonSchema(seasonSchema),
+  when: toJsonSchema(whenSchema),
+};
