@@ -1,0 +1,239 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  type DayTrace,
+  dayNumber,
+  dayTrace,
+  type Outcome,
+  onionTypes,
+  openSite,
+  type Plan,
+  planDefaults,
+  runnerOf,
+  runPlan,
+  type SeasonSummary,
+  type Spread,
+  stage,
+  startMethods,
+  warmed,
+} from '../../packages/engine/src/index.ts';
+import { climateOf, isCovered, uniformClimate } from './places.ts';
+
+const years = 3;
+const runs = { numRuns: 150, seed: 20270503 };
+/** Longer than any season. */
+const traceDays = 800;
+
+/** Anywhere the program answers for: land from 60° S to 72° N. */
+const points = fc
+  .tuple(fc.integer({ min: -600, max: 720 }), fc.integer({ min: -1800, max: 1799 }))
+  .map(([lat, lon]) => [lat / 10, lon / 10] as const)
+  .filter(([lat, lon]) => isCovered(lat, lon));
+
+const leapDays = [2000, 2028, 2096].map((year) => dayNumber(year, 2, 29));
+const days = fc.oneof(
+  { weight: 4, arbitrary: fc.integer({ min: dayNumber(1950, 1, 1), max: dayNumber(2099, 12, 31) }) },
+  { weight: 1, arbitrary: fc.constantFrom(...leapDays, dayNumber(2028, 12, 31), dayNumber(2027, 1, 1)) },
+);
+
+const plans: fc.Arbitrary<Plan> = fc
+  .record({
+    type: fc.constantFrom(...onionTypes),
+    start: fc.constantFrom(...startMethods),
+    startDay: days,
+    plantOutAfter: fc.option(fc.integer({ min: 1, max: 120 })),
+    densityPerM2: fc.double({ min: 1, max: 400, noNaN: true }),
+    setSizeMm: fc.double({ min: 5, max: 40, noNaN: true }),
+    setStore: fc.constantFrom('cold', 'warm'),
+    cover: fc.constantFrom('none', 'fleece', 'tunnel'),
+    sunHours: fc.option(fc.double({ min: 0, max: 24, noNaN: true })),
+    water: fc.constantFrom('watered', 'rain'),
+    soil: fc.constantFrom('sand', 'loam', 'clay'),
+    nurseryTempC: fc.option(fc.double({ min: 5, max: 30, noNaN: true })),
+    lampHours: fc.option(fc.double({ min: 0, max: 24, noNaN: true })),
+  })
+  .map(({ plantOutAfter, ...plan }) => ({
+    ...plan,
+    plantOutDay: plantOutAfter === null ? null : plan.startDay + plantOutAfter,
+  })) as fc.Arbitrary<Plan>;
+
+const seeds = fc.integer({ min: 0, max: 2 ** 31 - 1 });
+
+describe('anywhere on land, on any day, however started', () => {
+  test('stages come in order and nothing is negative, shrinks where it cannot or is no number', () => {
+    fc.assert(
+      fc.property(points, plans, seeds, ([lat, lon], plan, seed) => {
+        const site = openSite({ climate: climateOf(lat, lon), years, seed });
+        const runner = runnerOf(site, plan);
+        checkSeason((trace) => runner.meanSeason(trace), plan);
+        for (let year = 0; year < years; year++) checkSeason((trace) => runner.season(year, trace), plan);
+      }),
+      runs,
+    );
+  });
+
+  test('a summary holds only numbers, its shares sum to 1 and its percentiles stand in order', () => {
+    fc.assert(
+      fc.property(points, plans, seeds, ([lat, lon], plan, seed) => {
+        const summary = runPlan(openSite({ climate: climateOf(lat, lon), years, seed }), plan);
+        expect(strangeNumbers(summary)).toEqual([]);
+        const shares = Object.values(summary.seasonShares);
+        expect(shares.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
+        for (const share of [...shares, summary.emergedShare, summary.onset.share, summary.neckFall.share]) {
+          expect(share).toBeGreaterThanOrEqual(0);
+          expect(share).toBeLessThanOrEqual(1);
+        }
+        checkSpreads(summary);
+      }),
+      runs,
+    );
+  });
+
+  test('the same seed gives the same answer, whichever season is asked for first', () => {
+    fc.assert(
+      fc.property(points, plans, seeds, ([lat, lon], plan, seed) => {
+        const climate = climateOf(lat, lon);
+        const answer = () => openSite({ climate, years, seed });
+        expect(runPlan(answer(), plan)).toEqual(runPlan(answer(), plan));
+        const runner = runnerOf(answer(), plan);
+        const first = { ...runner.season(0) };
+        runner.season(years - 1);
+        runner.meanSeason();
+        expect(runner.season(0)).toEqual(first);
+      }),
+      { ...runs, numRuns: 60 },
+    );
+  });
+
+  test('another seed gives other seasons where weather varies at all', () => {
+    const plan: Plan = {
+      ...planDefaults,
+      type: 'early-long',
+      start: 'direct-seed',
+      startDay: dayNumber(2027, 4, 1),
+    };
+    const of = (seed: number) => runPlan(openSite({ climate: climateOf(45.76, 4.84), years, seed }), plan);
+    expect(of(1).bulbMassG).not.toEqual(of(2).bulbMassG);
+  });
+});
+
+describe('warmer soil up to 25 °C is never later to bring seed up', () => {
+  const sown = (climate: Parameters<typeof openSite>[0]['climate'], startDay: number) =>
+    runnerOf(openSite({ climate, years: 1, seed: 1 }), {
+      ...planDefaults,
+      type: 'intermediate',
+      start: 'direct-seed',
+      startDay,
+    });
+
+  test('in steady warmth, with any swing between day and night', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 25, noNaN: true }),
+        fc.double({ min: 0, max: 25, noNaN: true }),
+        fc.double({ min: 1, max: 18, noNaN: true }),
+        days,
+        (a, b, rangeC, startDay) => {
+          const coolOne = sown(uniformClimate(Math.min(a, b), rangeC), startDay).meanSeason();
+          const cool = { ...coolOne };
+          const warm = sown(uniformClimate(Math.max(a, b), rangeC), startDay).meanSeason();
+          expectNoLater(warm, cool);
+        },
+      ),
+      runs,
+    );
+  });
+
+  test('and it does speed seed up: 20 °C well before 10 °C', () => {
+    const startDay = dayNumber(2027, 3, 1);
+    const at = (tempC: number) => sown(uniformClimate(tempC, 10), startDay).meanSeason().emergedOn;
+    expect(at(20)).toBeLessThan(0.7 * at(10));
+  });
+
+  test('in any climate made warmer, in the mean season and in a generated one', () => {
+    fc.assert(
+      fc.property(points, fc.double({ min: 0, max: 4, noNaN: true }), days, ([lat, lon], by, startDay) => {
+        const climate = climateOf(lat, lon);
+        const asItIs = sown(climate, startDay);
+        const warmer = sown(warmed(climate, by), startDay);
+        const cool = { ...asItIs.meanSeason() };
+        expectNoLater(warmer.meanSeason(), cool);
+        const coolYear = { ...asItIs.season(0) };
+        expectNoLater(warmer.season(0), coolYear);
+      }),
+      { ...runs, numRuns: 60 },
+    );
+  });
+});
+
+function expectNoLater(warm: Outcome, cool: Outcome): void {
+  if (cool.reached === stage.started) return;
+  expect(warm.reached).toBeGreaterThan(stage.started);
+  expect(warm.emergedOn).toBeLessThanOrEqual(cool.emergedOn);
+}
+
+const nonNegative = [
+  'shootG',
+  'bulbDryG',
+  'coldDays',
+  'boltedShare',
+  'aliveShare',
+  'emergedShare',
+  'thirstyDays',
+] as const;
+
+function checkSeason(run: (trace: DayTrace) => Outcome, plan: Plan): void {
+  const trace = dayTrace(traceDays);
+  const o = run(trace);
+  expect(strangeNumbers(o)).toEqual([]);
+  for (const name of nonNegative) expect(o[name], name).toBeGreaterThanOrEqual(0);
+  for (const share of [o.boltedShare, o.aliveShare, o.emergedShare]) expect(share).toBeLessThanOrEqual(1);
+  if (o.reached >= stage.planted) {
+    expect(o.emergedOn).toBeGreaterThanOrEqual(0);
+    expect(o.plantedOn).toBeGreaterThanOrEqual(o.emergedOn);
+    if (plan.start === 'raised-seedlings' && plan.plantOutDay !== null)
+      expect(plan.startDay + o.plantedOn).toBe(plan.plantOutDay);
+  }
+  if (o.reached >= stage.onset) expect(o.onsetOn).toBeGreaterThanOrEqual(o.plantedOn);
+  if (o.reached >= stage.fallen) expect(o.fellOn).toBeGreaterThan(o.onsetOn);
+  if (o.reached < stage.onset) expect(o.bulbDryG).toBe(0);
+  checkTrace(trace, o.plantedOn);
+}
+
+function checkTrace(trace: DayTrace, first: number): void {
+  for (let day = first; day < trace.length; day++) {
+    const at = `day ${day}`;
+    for (const column of ['leavesMade', 'leavesGreen', 'shootG', 'bulbG', 'bulbing', 'ripening'] as const) {
+      expect(Number.isFinite(trace[column][day]), `${column}, ${at}`).toBe(true);
+      expect(trace[column][day], `${column}, ${at}`).toBeGreaterThanOrEqual(0);
+    }
+    expect(trace.leavesGreen[day], at).toBeLessThanOrEqual(trace.leavesMade[day]);
+    expect(trace.bulbing[day], at).toBeLessThanOrEqual(1);
+    if (day > first) {
+      for (const column of ['leavesMade', 'shootG', 'bulbG', 'ripening'] as const)
+        expect(trace[column][day], `${column}, ${at}`).toBeGreaterThanOrEqual(trace[column][day - 1]);
+    }
+  }
+}
+
+/** Paths of the values that are NaN, infinite or undefined. */
+function strangeNumbers(value: unknown, path = ''): string[] {
+  if (value === undefined) return [path];
+  if (typeof value === 'number') return Number.isFinite(value) ? [] : [path];
+  if (value === null || typeof value !== 'object') return [];
+  return Object.entries(value).flatMap(([key, inner]) => strangeNumbers(inner, `${path}.${key}`));
+}
+
+function checkSpreads(summary: SeasonSummary): void {
+  for (const [name, value] of Object.entries(summary)) {
+    if (value === null || typeof value !== 'object' || !('p10' in value)) continue;
+    const { p10, p50, p90 } = value as Spread;
+    if (p10 === null || p50 === null || p90 === null) {
+      expect([p10, p50, p90], name).toEqual([null, null, null]);
+      continue;
+    }
+    expect(p10, name).toBeLessThanOrEqual(p50);
+    expect(p50, name).toBeLessThanOrEqual(p90);
+    if (!('share' in value)) expect(p10, name).toBeGreaterThanOrEqual(0);
+  }
+}
