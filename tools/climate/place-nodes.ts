@@ -12,7 +12,7 @@ export type NodePositions = {
 const kmPerMetreUp = 0.3;
 /** … and one √mm of annual rain as this many, so that nodes crowd where rain changes fast. */
 const kmPerRootMm = 20;
-const rounds = 12;
+const rounds = 6;
 /** A node that stands for one station alone is moved this share of the way to its neighbour, at most so many km. */
 const loneShift = { share: 0.25, atMostKm: 15 };
 
@@ -97,24 +97,24 @@ function cluster(points: Float64Array, n: number, count: number, seed: number) {
 }
 
 /**
- * First centres: stations drawn one by one with chances that grow with the squared distance to those drawn before
- * (k-means++, Arthur & Vassilvitskii 2007), so that thinly observed country gets its share.
+ * First centres: stations drawn one by one with chances that grow with the distance to those drawn before (k-means++,
+ * Arthur & Vassilvitskii 2007, but with its fourth power), so that thinly observed country gets its share.
  */
 function spreadSeeds(points: Float64Array, n: number, count: number, seed: number): Float64Array {
   const random = randomSource(seed);
   const centres = new Float64Array(count * width);
-  const distance = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
+  const distance = new Float64Array(n).fill(Number.POSITIVE_INFINITY); // squared
   let drawn = Math.floor(random.uniform() * n);
   for (let c = 0; c < count; c++) {
     centres.set(points.subarray(drawn * width, (drawn + 1) * width), c * width);
     let total = 0;
     for (let i = 0; i < n; i++) {
       distance[i] = Math.min(distance[i], squared(points, i, centres, c));
-      total += distance[i] ** 1.5;
+      total += distance[i] ** 2;
     }
     let left = random.uniform() * total;
     drawn = 0;
-    while (drawn < n - 1 && left > distance[drawn] ** 1.5) left -= distance[drawn++] ** 1.5;
+    while (drawn < n - 1 && left > distance[drawn] ** 2) left -= distance[drawn++] ** 2;
   }
   return centres;
 }

@@ -4,6 +4,8 @@ import {
   landWarmingSinceNormalsC,
   lapseCPerM,
   lookupSettings,
+  nearestSites,
+  positionAt,
 } from '../../packages/engine/src/climate/index.ts';
 import { quantileSorted } from '../../packages/engine/src/math/index.ts';
 import { elevationTable, errorTable, signed, worstTable } from './error-table.ts';
@@ -11,12 +13,14 @@ import { type Fit, nodeCount, placementSeed } from './fit.ts';
 import { hourlyNormalsSite, readHourlyNormals } from './hourly-normals.ts';
 import { type LeaveOut, leaveOutGroups, leaveOutSeed } from './leave-out.ts';
 import type { Stations } from './stations.ts';
+import { uncoveredTowns } from './uncovered-towns.ts';
 
 export type ReportInput = { stations: Stations; fit: Fit; zippedBytes: number; ways: LeaveOut[] };
 
 /** `docs/climate.md`: what the climatology is, its errors, and where not to trust it. */
 export function climateReport({ stations, fit, zippedBytes, ways }: ReportInput): string {
   const weights = fit.largestWeights.slice().sort();
+  const towns = uncoveredTowns(decodeClimateNodes(fit.file));
   const share = (quantile: number) => quantileSorted(weights, quantile).toFixed(2);
   return `# The climate of any place on land
 
@@ -29,8 +33,8 @@ frost nights, in ${Math.round(zippedBytes / 1000)} kB. No node is a station:
 
 1. **Stations at odds with their surroundings are left out** (${fit.dropped} of ${stations.count}): a yearly mean more than 5 °C from what the
    stations around give at the elevation stated; mostly an elevation missing and written as 0.
-2. **Places**: k-means over ground, elevation (1 m counts as 0.3 km) and annual rain, seed ${placementSeed}; a node that stands for one
-   station alone is moved away from it.
+2. **Places**: k-means over ground, elevation (1 m counts as 0.3 km) and annual rain, seed ${placementSeed}, begun so that thinly observed
+   country gets its share; a node that stands for one station alone is moved away from it.
 3. **Values**: a weighted mean of the 24 stations nearest in distance and elevation together (ordinary kriging with a nugget), twice:
    what the lookup then misses at the stations is smoothed in the same way and added. Temperature is brought to sea level with
    ${(lapseCPerM * 1000).toFixed(1)} °C/km before and back afterwards. The largest weight of a single station in a node is ${share(0.5)} in the median,
@@ -39,7 +43,11 @@ frost nights, in ${Math.round(zippedBytes / 1000)} kB. No node is a station:
 
 The lookup blends the ${lookupSettings.neighbours} nodes nearest in distance and elevation together, the same weights for all fields. A town's elevation
 matters: without one the nearest node's is taken, and the program warns where nodes within 50 km differ by more than 300 m.
-Covered is land from 60° S to 72° N within 150 km of a node.
+Covered is land from 60° S to 72° N within 150 km of a node. That leaves out ${towns.uncovered.length} of ${towns.all} towns, most because the table
+has no station near: ${towns.uncovered
+    .slice(0, 10)
+    .map((town) => `${town.name} (${town.country})`)
+    .join(', ')} and smaller ones.
 
 ## Periods, sources, licences
 
@@ -79,21 +87,27 @@ high passes where the next node stands on another slope. In such country give th
 
 ## Against hourly normals of another source
 
-${seattleSection(fit)}
+${seattleSection(fit, stations)}
 `;
 }
 
 const monthNames = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
-function seattleSection(fit: Fit): string {
+function seattleSection(fit: Fit, stations: Stations): string {
   const normals = readHourlyNormals();
   const { latitudeDeg, longitudeDeg, elevationM } = hourlyNormalsSite;
   const climate = climateAt(decodeClimateNodes(fit.file), latitudeDeg, longitudeDeg, elevationM);
   const offsets = climate.tempMeanC.map((fitted, month) => fitted - normals.tempMeanC[month]);
+  const [nearest] = nearestSites(stations, positionAt(latitudeDeg, longitudeDeg, elevationM), 1);
+  const atStation = Array.from(
+    offsets,
+    (_, month) => stations.values.tempMeanC[nearest * 12 + month] - normals.tempMeanC[month],
+  );
+  const stationMean = atStation.reduce((sum, offset) => sum + offset, 0) / 12;
   const mean = offsets.reduce((sum, offset) => sum + offset, 0) / 12;
   return `Seattle, hourly normals 1981–2010 of the npm package vega-datasets (from memory the airport: 47.45° N, 122.31° W, 130 m; the file
 names no station). No warming offset added. What remains in mean temperature is ${signed(mean)} °C in the yearly mean, ${signed(Math.min(...offsets))} to
-${signed(Math.max(...offsets))} °C by month. The range of mean hours is smaller than the range of daily extremes, since a day's extremes fall
+${signed(Math.max(...offsets))} °C by month. It is the source's own: the table's station there has ${signed(stationMean)} °C in the yearly mean. The range of mean hours is smaller than the range of daily extremes, since a day's extremes fall
 on changing hours; so our range should lie above it.
 
 | °C | ${monthNames.join(' | ')} |

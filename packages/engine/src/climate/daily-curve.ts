@@ -59,10 +59,10 @@ let curveMatrix: Float64Array | null = null;
 function leastBendingMatrix(): Float64Array {
   const days = climateYearDays;
   const kernel = new Float64Array(days);
+  const cosine = Float64Array.from({ length: days }, (_, lag) => Math.cos((2 * Math.PI * lag) / days));
   for (let k = 1; k <= (days - 1) / 2; k++) {
-    const angle = (2 * Math.PI * k) / days;
-    const weight = 1 / (2 - 2 * Math.cos(angle)) ** 2;
-    for (let lag = 0; lag < days; lag++) kernel[lag] = kernel[lag] + weight * Math.cos(angle * lag);
+    const weight = 1 / (2 - 2 * cosine[k]) ** 2;
+    for (let lag = 0; lag < days; lag++) kernel[lag] += weight * cosine[(k * lag) % days];
   }
   const scale = kernel[0];
   const basis: Float64Array[] = monthLengths.map((length, month) => {

@@ -18,7 +18,9 @@ describe('daily curve', () => {
     fc.assert(
       fc.property(twelve(-60, 60), (months) => {
         const curve = dailyCurve(Float64Array.from(months), new Float64Array(365));
-        monthMeans(curve).forEach((mean, month) => expect(mean).toBeCloseTo(months[month], 8));
+        monthMeans(curve).forEach((mean, month) => {
+          expect(mean).toBeCloseTo(months[month], 8);
+        });
       }),
       { seed: 20270101 },
     );
@@ -36,7 +38,9 @@ describe('daily curve', () => {
       fc.property(driestMixedWithWettest, (months) => {
         const curve = dailyCurve(Float64Array.from(months), new Float64Array(365), { nonNegative: true });
         expect(Math.min(...curve)).toBeGreaterThanOrEqual(0);
-        monthMeans(curve).forEach((mean, month) => expect(mean).toBeCloseTo(months[month], 7));
+        monthMeans(curve).forEach((mean, month) => {
+          expect(mean).toBeCloseTo(months[month], 7);
+        });
       }),
       { seed: 20270101 },
     );

@@ -6,7 +6,7 @@ function smallFile(change: (head: Record<string, unknown>) => void = () => {}): 
   const field = { step: 1, mean: new Array(12).fill(10), components: [new Array(12).fill(0.5)] };
   const head: Record<string, unknown> = {
     nodes: 2,
-    latitudeStep: 0.01,
+    latitudeStep: 0.001,
     longitudeStep: 0.01,
     elevationStep: 5,
     fields: Object.fromEntries(climateFields.map((name) => [name, field])),
@@ -14,9 +14,7 @@ function smallFile(change: (head: Record<string, unknown>) => void = () => {}): 
   change(head);
   const text = new TextEncoder().encode(JSON.stringify(head));
   // zigzag differences, low bytes of both nodes, then high bytes
-  const latitude = [0x20, 0x01, 0x4e, 0x00]; // 10000 → 100.00°?, then −1 step
-  latitude[0] = 20000 & 0xff;
-  latitude[2] = 20000 >> 8;
+  const latitude = [20000 & 0xff, 1, 20000 >> 8, 0]; // +10,000 steps, then −1
   const longitude = [3, 0, 0, 0]; // −2 steps, then 0
   const elevation = [200, 2, 0, 0]; // +100 steps, then +1
   const scores = climateFields.flatMap(() => [4, 1, 0, 0]); // +2, then −1
@@ -39,8 +37,8 @@ describe('climate file', () => {
   it('is read column by column', () => {
     const nodes = decodeClimateNodes(smallFile());
     expect(nodes.count).toBe(2);
-    expect(nodes.latitudeDeg[0]).toBeCloseTo(100, 9);
-    expect(nodes.latitudeDeg[1]).toBeCloseTo(99.99, 9);
+    expect(nodes.latitudeDeg[0]).toBeCloseTo(10, 9);
+    expect(nodes.latitudeDeg[1]).toBeCloseTo(9.999, 9);
     expect([...nodes.longitudeDeg]).toEqual([-0.02, -0.02]);
     expect([...nodes.elevationM]).toEqual([500, 505]);
     expect([...nodes.fields.rainMm.scores]).toEqual([2, 1]);
@@ -58,7 +56,13 @@ describe('climate file', () => {
       smallFile((head) => delete (head.fields as Record<string, unknown>).rainMm),
       'no rainMm',
     ],
-    ['no nodes', smallFile((head) => void (head.nodes = 0)), 'announces 0 nodes'],
+    [
+      'no nodes',
+      smallFile((head) => {
+        head.nodes = 0;
+      }),
+      'announces 0 nodes',
+    ],
   ])('refuses %s, saying why', (_, bytes, message) => {
     expect(() => decodeClimateNodes(bytes)).toThrow(message);
   });

@@ -41,7 +41,9 @@ describe('site weights', () => {
           );
         const sorted = places.map((_, i) => distance(i)).sort((a, b) => a - b);
         const found = [...nearestSites(sites, position, 8)].map(distance);
-        found.forEach((d, k) => expect(d).toBeCloseTo(sorted[k], 6));
+        found.forEach((d, k) => {
+          expect(d).toBeCloseTo(sorted[k], 6);
+        });
         expect(found.length).toBe(Math.min(8, places.length));
       }),
       { seed: 20270101 },

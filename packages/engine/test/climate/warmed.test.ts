@@ -22,7 +22,9 @@ describe('warmed climate', () => {
   it('moves every month by the offset and leaves the given climate alone', () => {
     const before = climate.tempMeanC.slice();
     const warmer = warmed(climate, 0.6);
-    warmer.tempMeanC.forEach((value, month) => expect(value).toBeCloseTo(before[month] + 0.6, 12));
+    warmer.tempMeanC.forEach((value, month) => {
+      expect(value).toBeCloseTo(before[month] + 0.6, 12);
+    });
     expect(climate.tempMeanC).toEqual(before);
     expect(warmer.rainMm).toBe(climate.rainMm);
   });
