@@ -175,7 +175,6 @@ function expectNoLater(warm: Outcome, cool: Outcome): void {
 const nonNegative = [
   'shootG',
   'bulbDryG',
-  'coldDays',
   'boltedShare',
   'aliveShare',
   'emergedShare',
