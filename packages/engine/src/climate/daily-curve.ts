@@ -60,17 +60,20 @@ function leastBendingMatrix(): Float64Array {
   const days = climateYearDays;
   const kernel = new Float64Array(days);
   const cosine = Float64Array.from({ length: days }, (_, lag) => Math.cos((2 * Math.PI * lag) / days));
-  for (let k = 1; k <= (days - 1) / 2; k++) {
+  // shorter waves than a week weigh less than a millionth of the longest
+  for (let k = 1; k <= days / 7; k++) {
     const weight = 1 / (2 - 2 * cosine[k]) ** 2;
     for (let lag = 0; lag < days; lag++) kernel[lag] += weight * cosine[(k * lag) % days];
   }
   const scale = kernel[0];
   const basis: Float64Array[] = monthLengths.map((length, month) => {
     const curve = new Float64Array(days);
+    const lag = (day: number) => (day - firstDayOfMonth[month] + days) % days;
+    let sum = 0;
+    for (let d = 0; d < length; d++) sum += kernel[lag(days - d)];
     for (let day = 0; day < days; day++) {
-      let sum = 0;
-      for (let d = 0; d < length; d++) sum += kernel[(day - firstDayOfMonth[month] - d + days) % days];
       curve[day] = sum / length / scale;
+      sum += kernel[lag(day + 1)] - kernel[lag(day + 1 - length + days)];
     }
     return curve;
   });
