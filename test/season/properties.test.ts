@@ -199,20 +199,22 @@ function checkSeason(run: (trace: DayTrace) => Outcome, plan: Plan): void {
   checkTrace(trace, o.plantedOn);
 }
 
+const columns = ['leavesMade', 'leavesGreen', 'shootG', 'bulbG', 'bulbing', 'ripening'] as const;
+const growing = ['leavesMade', 'shootG', 'bulbG', 'ripening'] as const;
+
 function checkTrace(trace: DayTrace, first: number): void {
+  const faults: string[] = [];
+  const must = (holds: boolean, what: string, day: number) => {
+    if (!holds) faults.push(`${what} on day ${day}`);
+  };
   for (let day = first; day < trace.length; day++) {
-    const at = `day ${day}`;
-    for (const column of ['leavesMade', 'leavesGreen', 'shootG', 'bulbG', 'bulbing', 'ripening'] as const) {
-      expect(Number.isFinite(trace[column][day]), `${column}, ${at}`).toBe(true);
-      expect(trace[column][day], `${column}, ${at}`).toBeGreaterThanOrEqual(0);
-    }
-    expect(trace.leavesGreen[day], at).toBeLessThanOrEqual(trace.leavesMade[day]);
-    expect(trace.bulbing[day], at).toBeLessThanOrEqual(1);
-    if (day > first) {
-      for (const column of ['leavesMade', 'shootG', 'bulbG', 'ripening'] as const)
-        expect(trace[column][day], `${column}, ${at}`).toBeGreaterThanOrEqual(trace[column][day - 1]);
-    }
+    for (const name of columns) must(trace[name][day] >= 0, `${name} negative or no number`, day);
+    must(trace.leavesGreen[day] <= trace.leavesMade[day], 'more green leaves than made', day);
+    must(trace.bulbing[day] <= 1, 'bulbing past 1', day);
+    if (day === first) continue;
+    for (const name of growing) must(trace[name][day] >= trace[name][day - 1], `${name} shrinks`, day);
   }
+  expect(faults).toEqual([]);
 }
 
 /** Paths of the values that are NaN, infinite or undefined. */
