@@ -9,7 +9,7 @@ export const positive = v.pipe(v.number(), v.minValue(0));
 const number = v.nullable(v.number());
 
 /** 1, 5 and 9 seasons in 10 lie below; null where the thing happened in none. */
-export const range = v.strictObject({ p10: number, p50: number, p90: number });
+export const range = v.object({ p10: number, p50: number, p90: number });
 
 const dates = (date: typeof fullDate) => ({
   p10: v.nullable(date),
@@ -19,9 +19,9 @@ const dates = (date: typeof fullDate) => ({
 });
 
 /** Percentiles over the seasons in which the day came, and the share of those seasons. */
-export const dateRange = v.strictObject(dates(fullDate));
-export const monthDayRange = v.strictObject(dates(monthDay));
-export const onsetRange = v.strictObject({ ...dates(fullDate), sunUpH: number, photoperiodH: number });
+export const dateRange = v.object(dates(fullDate));
+export const monthDayRange = v.object(dates(monthDay));
+export const onsetRange = v.object({ ...dates(fullDate), sunUpH: number, photoperiodH: number });
 
 export const dayLengthClass = v.picklist(['short', 'intermediate', 'long']);
 export const onionType = v.picklist([
@@ -34,7 +34,7 @@ export const onionType = v.picklist([
 export const startMethod = v.picklist(['direct-seed', 'raised-seedlings', 'bought-transplants', 'sets']);
 export const verdict = v.picklist(['good', 'small', 'no-bulb', 'bolts', 'winter-killed', 'not-ripe']);
 
-export const seasonShares = v.strictObject({
+export const seasonShares = v.object({
   good: share,
   small: share,
   noBulb: share,
@@ -48,10 +48,10 @@ const sentence = v.pipe(v.string(), v.minLength(1));
 /** What every document begins with. */
 export const head = {
   engine: v.pipe(v.string(), v.regex(/^\d+\.\d+\.\d+/)),
-  place: v.strictObject({
+  place: v.object({
     name: v.nullable(v.string()),
     country: v.nullable(v.pipe(v.string(), v.length(2))),
-    near: v.nullable(v.strictObject({ name: v.string(), country: v.string(), distanceKm: positive })),
+    near: v.nullable(v.object({ name: v.string(), country: v.string(), distanceKm: positive })),
     latitudeDeg: v.pipe(v.number(), v.minValue(-60), v.maxValue(72)),
     longitudeDeg: v.pipe(v.number(), v.minValue(-180), v.maxValue(180)),
     elevationM: v.number(),

@@ -15,10 +15,10 @@ import {
   verdict,
 } from './schema-parts.ts';
 
-export const seasonSchema = v.strictObject({
+export const seasonSchema = v.object({
   schema: v.literal('neckfall/season@1'),
   ...head,
-  plan: v.strictObject({
+  plan: v.object({
     class: dayLengthClass,
     type: onionType,
     cultivar: v.null(),
@@ -49,7 +49,7 @@ export const seasonSchema = v.strictObject({
   reason: v.string(),
   days: v.optional(
     v.array(
-      v.strictObject({
+      v.object({
         date: fullDate,
         sunUpH: v.number(),
         photoperiodH: v.number(),

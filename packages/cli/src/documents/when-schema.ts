@@ -12,10 +12,10 @@ import {
   verdict,
 } from './schema-parts.ts';
 
-export const whenSchema = v.strictObject({
+export const whenSchema = v.object({
   schema: v.literal('neckfall/when@1'),
   ...head,
-  plan: v.strictObject({
+  plan: v.object({
     class: dayLengthClass,
     type: onionType,
     cultivar: v.null(),
@@ -24,7 +24,7 @@ export const whenSchema = v.strictObject({
   }),
   starts: v.pipe(
     v.array(
-      v.strictObject({
+      v.object({
         date: monthDay,
         dayOfYear: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(358)),
         seasonShares,
@@ -39,7 +39,7 @@ export const whenSchema = v.strictObject({
     ),
     v.length(52),
   ),
-  windows: v.array(v.strictObject({ from: monthDay, to: monthDay, best: monthDay })),
+  windows: v.array(v.object({ from: monthDay, to: monthDay, best: monthDay })),
   reason: v.string(),
 });
 

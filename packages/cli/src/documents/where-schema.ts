@@ -14,16 +14,16 @@ const percent = v.pipe(v.number(), v.minValue(0), v.maxValue(100));
 const hours = v.pipe(v.number(), v.minValue(0), v.maxValue(24));
 const hoursByDay = v.pipe(v.array(hours), v.length(365));
 
-export const whereSchema = v.strictObject({
+export const whereSchema = v.object({
   schema: v.literal('neckfall/where@1'),
   ...head,
-  climate: v.strictObject({
+  climate: v.object({
     source: v.literal('built-in'),
     nearestNodeKm: positive,
     warmerC: v.number(),
     months: v.pipe(
       v.array(
-        v.strictObject({
+        v.object({
           month: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(12)),
           tempMeanC: v.number(),
           tempMinC: v.number(),
@@ -40,7 +40,7 @@ export const whereSchema = v.strictObject({
       v.length(12),
     ),
   }),
-  daylight: v.strictObject({
+  daylight: v.object({
     year: v.pipe(v.number(), v.integer()),
     convention: v.literal('sun-up'),
     longestH: hours,
@@ -48,17 +48,17 @@ export const whereSchema = v.strictObject({
     hoursByDay,
     photoperiodByDay: hoursByDay,
   }),
-  frost: v.strictObject({
+  frost: v.object({
     lastSpring: monthDayRange,
     firstAutumn: monthDayRange,
     frostFreeDays: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(365)),
     meanAnnualMinimumC: v.number(),
   }),
-  today: v.strictObject({
+  today: v.object({
     date: fullDate,
     sentence: v.string(),
     starts: v.array(
-      v.strictObject({
+      v.object({
         start: startMethod,
         class: dayLengthClass,
         stillGoodUntil: v.nullable(fullDate),
@@ -68,7 +68,7 @@ export const whereSchema = v.strictObject({
     ),
   }),
   classes: v.array(
-    v.strictObject({
+    v.object({
       class: dayLengthClass,
       verdict,
       gamble: v.boolean(),

@@ -1,0 +1,41 @@
+import {
+  climateAt,
+  dayLengthClasses,
+  openSite,
+  planDefaults,
+  startMethods,
+  tryStarts,
+  typeForClass,
+} from '@neckfall/engine';
+import { speaker } from '@neckfall/words';
+import { describe, expect, test } from 'vitest';
+import { openAssets } from '../src/place/assets.ts';
+
+const nodes = openAssets().climate();
+const { reason } = speaker('metric');
+
+/** Cold, temperate, hot, high, tropical and southern. */
+const places = [
+  [64.8, -147.7, 135],
+  [57.1, -2.1, 40],
+  [45.8, 4.8, 175],
+  [30.3, -97.7, 150],
+  [4.6, -74.1, 2550],
+  [9.0, 38.7, 2350],
+  [-34.6, -58.4, 20],
+] as const;
+
+describe.each(places)('at %f, %f', (latitude, longitude, elevation) => {
+  test('every outcome has its sentence', () => {
+    const site = openSite({ climate: climateAt(nodes, latitude, longitude, elevation), years: 3, seed: 1 });
+    for (const dayLengthClass of dayLengthClasses) {
+      for (const start of startMethods) {
+        const plan = { ...planDefaults, type: typeForClass(site, dayLengthClass), start };
+        const answer = tryStarts(site, plan, 2027);
+        for (const reasoned of [answer, ...answer.starts.map(({ summary }) => summary)]) {
+          expect(reason(reasoned.reason)).toMatch(/^[A-Z].*\.$/);
+        }
+      }
+    }
+  });
+});
