@@ -1,5 +1,6 @@
 export { type PlaceAnswer, type SurveyOptions, surveyPlace } from './survey.ts';
-export { isBetter, type OpenPlan, tryStarts } from './try-starts.ts';
+export { type OpenPlan, tryStarts } from './try-starts.ts';
 export { typeForClass } from './type-for-class.ts';
 export { weekStarts } from './week-starts.ts';
 export { weekRuns } from './windows.ts';
+export { worth } from './worth.ts';

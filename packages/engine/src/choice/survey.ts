@@ -12,9 +12,10 @@ import {
   summarise,
   type TodayAnswer,
 } from '../season/index.ts';
-import { isBetter, type OpenPlan } from './try-starts.ts';
+import type { OpenPlan } from './try-starts.ts';
 import { typeForClass } from './type-for-class.ts';
 import { weekStarts } from './week-starts.ts';
+import { worth } from './worth.ts';
 
 export type PlaceAnswer = { classes: ClassAnswer[]; today: TodayAnswer[] };
 
@@ -37,12 +38,12 @@ export function surveyPlace(site: Site, today: number, options: SurveyOptions = 
       const year = yearAhead(site, dayLengthClass, start, today, options);
       outlook.push(todayOf(year, dayLengthClass, start, today));
       for (const summary of year.summaries) {
-        if (summary && (!best || isBetter(summary, best.summary))) best = { start, summary };
+        if (summary && (!best || worth(site, summary) > worth(site, best.summary))) best = { start, summary };
       }
     }
     if (best) classes.push(classAnswer(dayLengthClass, best.start, best.summary));
   }
-  classes.sort((a, b) => (isBetter(a.summary, b.summary) ? -1 : 1));
+  classes.sort((a, b) => worth(site, b.summary) - worth(site, a.summary));
   return { classes, today: outlook };
 }
 

@@ -10,6 +10,7 @@ import type {
 import { runnerOf, summarise } from '../season/index.ts';
 import { dayInYear, weekStarts } from './week-starts.ts';
 import { weekRuns, weeksOf } from './windows.ts';
+import { worth } from './worth.ts';
 
 /** A plan whose start day is still open. */
 export type OpenPlan = Omit<Plan, 'startDay' | 'plantOutDay'>;
@@ -28,22 +29,15 @@ export function tryStarts(site: Site, plan: OpenPlan, year: number): WhenAnswer 
       return {
         from: trials[0].dayOfYear,
         to: trials[trials.length - 1].dayOfYear,
-        best: trials.reduce((a, b) => (isBetter(b.summary, a.summary) ? b : a)).dayOfYear,
+        best: trials.reduce((a, b) => (worth(site, b.summary) > worth(site, a.summary) ? b : a)).dayOfYear,
       };
     },
   );
-  return { starts, windows, reason: windowReason(starts, windows) };
+  return { starts, windows, reason: windowReason(site, starts, windows) };
 }
 
-/** Chance of a good crop first (to within one season in twenty), then size. */
-export function isBetter(a: SeasonSummary, b: SeasonSummary): boolean {
-  const chance = a.seasonShares.good - b.seasonShares.good;
-  if (Math.abs(chance) > 0.05) return chance > 0;
-  return (a.bulbDiameterMm.p50 ?? 0) > (b.bulbDiameterMm.p50 ?? 0);
-}
-
-function windowReason(starts: StartTrial[], windows: StartWindow[]): Reason {
-  const best = starts.reduce((a, b) => (isBetter(b.summary, a.summary) ? b : a)).summary;
+function windowReason(site: Site, starts: StartTrial[], windows: StartWindow[]): Reason {
+  const best = starts.reduce((a, b) => (worth(site, b.summary) > worth(site, a.summary) ? b : a)).summary;
   if (windows.length > 0) return { code: 'window', values: best.reason.values };
   return { code: `no-window-${best.outcome}`, values: best.reason.values };
 }

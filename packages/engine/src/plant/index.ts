@@ -21,7 +21,7 @@ export {
   type Verdict,
   verdicts,
 } from './kinds.ts';
-export { areaUpTo, leafAreaTotals, leafLimit, mostGreenLeaves } from './leaves.ts';
+export { areaUpTo, leafAreaTotals, leafLimit, leafSizeScale, mostGreenLeaves } from './leaves.ts';
 export {
   defaultPlantValues,
   type GrowthValues,

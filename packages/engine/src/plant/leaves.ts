@@ -5,14 +5,19 @@ export const leafLimit = 40;
 export const mostGreenLeaves = 9;
 
 /**
- * Running total of full-grown leaf areas: entry n is the area of leaves 1…n, cm².
- * Leaf i reaches areaMax·(1 − e^(−(i/5)²)) (memory: shape chosen so that 7, 10 and 13 leaves carry about
- * 240, 450 and 610 cm² with nine green).
+ * Leaf number at which leaves near their full size: early leaves are small, so a plant that bulbs on few leaves
+ * stays small. Leaves fed by a set are large sooner. Memory; chosen between published good and small crops.
  */
-export function leafAreaTotals(areaMaxCm2: number): Float64Array {
+export const leafSizeScale = { seed: 6.5, set: 4 } as const;
+
+/**
+ * Running total of full-grown leaf areas: entry n is the area of leaves 1…n, cm².
+ * Leaf i reaches areaMax·(1 − e^(−(i/scale)²)) (shape from memory).
+ */
+export function leafAreaTotals(areaMaxCm2: number, scale: number): Float64Array {
   const totals = new Float64Array(leafLimit + 2);
   for (let i = 1; i < totals.length; i++)
-    totals[i] = totals[i - 1] + areaMaxCm2 * (1 - Math.exp(-((i / 5) ** 2)));
+    totals[i] = totals[i - 1] + areaMaxCm2 * (1 - Math.exp(-((i / scale) ** 2)));
   return totals;
 }
 

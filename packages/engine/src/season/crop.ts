@@ -4,6 +4,7 @@ import {
   type GrowthValues,
   leafAreaTotals,
   leafLimit,
+  leafSizeScale,
   mostGreenLeaves,
   type PlantValues,
   ripeningDensityFactor,
@@ -50,8 +51,8 @@ export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Cr
   const { growth } = values;
   const sunny = plan.sunHours === null ? 1 : Math.min(1, plan.sunHours / longestDayH);
   const lightShare = skyLightShare + (1 - skyLightShare) * sunny;
-  const areaTotals = leafAreaTotals(growth.leafAreaMaxCm2);
   const isSet = plan.start === 'sets';
+  const areaTotals = leafAreaTotals(growth.leafAreaMaxCm2, isSet ? leafSizeScale.set : leafSizeScale.seed);
   return {
     growth,
     type: values.types[plan.type],

@@ -156,9 +156,10 @@ export function grow(
     const meanC = air.tempMeanC[i];
     const P = photoperiodH[photoAt + day];
 
-    // Winter.
+    // Winter: the growing point sits at the ground, half way between air and bed.
     if (outsideMinC < 0 || snowMm > 0) {
-      const sheltered = outsideMinC + (isCovered ? crop.coverShelterC : 0) + snowShelterC(snowMm);
+      const crownC = (outsideMinC + open.soilMeanC[i]) / 2;
+      const sheltered = crownC + (isCovered ? crop.coverShelterC : 0) + snowShelterC(snowMm);
       const killing = killingTempC(leaves, hardening(recentC));
       if (sheltered < killing) {
         alive *= 1 - nightKillShare(sheltered, killing);
@@ -223,7 +224,10 @@ export function grow(
 
     if (!onset) {
       // Cold towards flowering.
-      cold += (isCovered ? coldCovered : coldOpen)[i] * boltingSizeFactor(shootG, type.boltingSizeG);
+      cold +=
+        seedling.coldPace *
+        (isCovered ? coldCovered : coldOpen)[i] *
+        boltingSizeFactor(shootG, type.boltingSizeG);
       if (meanC > warmthUndoes.aboveC && cold > seedling.storeColdDays)
         cold = Math.max(seedling.storeColdDays, cold - warmthUndoes.days);
       // Bulbing: marginal day lengths induce less than is lost, so they never add up to a bulb.

@@ -1,7 +1,7 @@
 export { type Crop, type Draw, noDraw } from './crop.ts';
 export type { Outcome } from './grow.ts';
 export { stage } from './grow.ts';
-export { judge, limits, outcomeOf } from './judge.ts';
+export { fullSizeDryG, judge, limits, outcomeOf } from './judge.ts';
 export { medianSeasonDays } from './median-season.ts';
 export { indoorNurseryC, plantingOut, seedbedFromC } from './nursery.ts';
 export { type Plan, planDefaults } from './plan.ts';

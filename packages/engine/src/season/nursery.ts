@@ -29,6 +29,8 @@ export type Seedling = {
   coldDays: number;
   /** Cold days that warmth in the bed cannot undo, brought by sets from their store. */
   storeColdDays: number;
+  /** Share at which cold in the bed counts. */
+  coldPace: number;
 };
 
 export function emptySeedling(): Seedling {
@@ -43,6 +45,7 @@ export function emptySeedling(): Seedling {
     bulbing: 0,
     coldDays: 0,
     storeColdDays: 0,
+    coldPace: 1,
   };
 }
 
@@ -55,7 +58,9 @@ export const indoorNurseryC = 15;
 export const plantingOut = { leaves: 3.5, bedC: 7, latestWeeks: 12 } as const;
 
 /** Cold that sets of a usual spring planting still meet in the bed, days at 9 °C; part of the Sapporo figures. */
-const setSpringColdD = 18;
+const setSpringColdD = 6;
+/** Share of that cold that still counts for sets, whose fate their store has mostly settled (fit: Sapporo; spring sets in Germany). */
+const setColdPace = 0.3;
 
 /** Days over which the warmth of the bed is judged before planting out. */
 const bedMemoryDays = 10;
@@ -77,6 +82,7 @@ export function raise(
   seedling.bulbing = 0;
   seedling.coldDays = 0;
   seedling.storeColdDays = 0;
+  seedling.coldPace = plan.start === 'sets' ? setColdPace : 1;
   seedling.emerged = true;
   seedling.emergedOn = 0;
   seedling.emergedShare = 1;
