@@ -29,7 +29,7 @@ export function addSeason(root: Command, say: Say): void {
 }
 
 /** What one crop will do, over many years of weather. */
-export function season(town: string | undefined, raw: Raw): Answer {
+function season(town: string | undefined, raw: Raw): Answer {
   const speaker = speakerFor(raw);
   if (raw.csv && !raw.days) throw refuse('no-table', { field: '--csv', expected: '--days' });
   const options = readPlaceOptions(town, raw);

@@ -29,7 +29,7 @@ export function addWhen(root: Command, say: Say): void {
 }
 
 /** The year tried week by week. */
-export function when(town: string | undefined, raw: Raw): Answer {
+function when(town: string | undefined, raw: Raw): Answer {
   const speaker = speakerFor(raw);
   const options = readPlaceOptions(town, raw);
   const dayLengthClass = readClass(raw, speaker);

@@ -26,7 +26,7 @@ export function addWhere(root: Command, say: Say): void {
 }
 
 /** Which onion to buy at a place, when to start it, and what is still in time today. */
-export function where(town: string | undefined, raw: Raw): Answer {
+function where(town: string | undefined, raw: Raw): Answer {
   const frame = openFrame(readPlaceOptions(town, raw), speakerFor(raw));
   const facts = placeFacts(frame);
   const { sunHours, today } = frame.options;

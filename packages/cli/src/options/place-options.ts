@@ -27,8 +27,8 @@ export type PlaceOptions = {
   today: number;
 };
 
-export const defaultYears = 30;
-export const defaultSeed = 1;
+const defaultYears = 30;
+const defaultSeed = 1;
 
 export function readPlaceOptions(town: string | undefined, raw: RawPlaceOptions): PlaceOptions {
   const number = (text: string | undefined, rule: Parameters<typeof parseNumber>[1]) =>
