@@ -72,11 +72,11 @@ const cases: Case[] = [
   },
   {
     verdict: 'not-ripe',
-    place: 'Tromsø',
-    at: [69.65, 18.96],
+    place: 'Oulu',
+    at: [65.01, 25.47],
     plan: { type: 'early-long', start: 'bought-transplants' },
-    on: [5, 15],
-    why: 'days are long enough, but July has 12 °C and the summer ends first (common practice, no source)',
+    on: [6, 15],
+    why: 'planted at midsummer this far north, autumn comes before the tops fall (common practice, no source)',
   },
   {
     verdict: 'small',
