@@ -5,6 +5,7 @@ export { fullSizeDryG, judge, limits, outcomeOf } from './judge.ts';
 export { medianSeasonDays } from './median-season.ts';
 export { indoorNurseryC, plantingOut, seedbedFromC } from './nursery.ts';
 export { type Plan, planDefaults } from './plan.ts';
+export { reasonCodes } from './reason.ts';
 export { referenceBulbG } from './reference-bulb.ts';
 export { type Runner, runnerOf } from './run.ts';
 export { openSite, type Site, type SiteOptions } from './site.ts';

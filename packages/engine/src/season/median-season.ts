@@ -2,7 +2,7 @@ import { type Outcome, stage } from './grow.ts';
 import type { Plan } from './plan.ts';
 import { runnerOf } from './run.ts';
 import { longestSeason } from './season-end.ts';
-import { driverIndex, type Site } from './site.ts';
+import { calendarYear, driverIndex, type Site } from './site.ts';
 import type { DayRow } from './summary.ts';
 import { dayTrace } from './trace.ts';
 
@@ -17,8 +17,8 @@ export function medianSeasonDays(site: Site, plan: Plan): DayRow[] {
   const { year } = order[order.length >> 1];
   const trace = dayTrace(longestSeason + 1);
   const outcome = runner.season(year, trace);
-  const drivers = site.generated(plan.cover);
-  const at = driverIndex(plan.startDay, year);
+  const drivers = site.generated(plan.cover, calendarYear(plan.startDay));
+  const at = driverIndex(site, plan.startDay, year);
   const photoAt = plan.startDay - runner.table.firstDay;
   const rows: DayRow[] = [];
   for (let day = outcome.plantedOn; day < trace.length; day++) {

@@ -1,11 +1,30 @@
+import { verdicts } from '../plant/index.ts';
 import type { Site } from './site.ts';
 import type { Reason, SeasonSummary } from './summary.ts';
 
-/**
- * Why a plan ends as it does: a key of the message files with the numbers that decided.
- * Codes: good, small-early (bulbs begin on few leaves), small-late, small-crowded, days-too-short, never-warm-enough, too-young,
- * came-up-never, bolts-cold, winter-cold, winter-small, unripe-autumn, unripe-heat.
- */
+/** Codes of why one plan ends as it does. */
+const planReasonCodes = [
+  'good',
+  'small-few-leaves',
+  'small-season',
+  'days-too-short',
+  'never-up',
+  'too-late',
+  'winter-small',
+  'winter-cold',
+  'bolts-sets',
+  'bolts-cold',
+  'unripe-autumn',
+] as const;
+
+/** Every code a reason may have; `window` and `no-window-…` are those of a year of starts. Each needs a message. */
+export const reasonCodes: readonly string[] = [
+  ...planReasonCodes,
+  'window',
+  ...verdicts.map((verdict) => `no-window-${verdict}`),
+];
+
+/** Why a plan ends as it does: a code of {@link reasonCodes} with the numbers that decided. */
 export function reasonFor(site: Site, s: Omit<SeasonSummary, 'reason'>): Reason {
   const type = site.values.types[s.plan.type];
   const round = (x: number | null, digits = 0) => (x === null ? 0 : Number(x.toFixed(digits)));
@@ -28,7 +47,11 @@ export function reasonFor(site: Site, s: Omit<SeasonSummary, 'reason'>): Reason 
 /** A bulb that starts on fewer leaves than this stays small for want of leaves. */
 const fewLeaves = 8;
 
-function codeFor(s: Omit<SeasonSummary, 'reason'>, longestH: number, criticalH: number): string {
+function codeFor(
+  s: Omit<SeasonSummary, 'reason'>,
+  longestH: number,
+  criticalH: number,
+): (typeof planReasonCodes)[number] {
   switch (s.outcome) {
     case 'good':
       return 'good';

@@ -27,25 +27,27 @@ export function runnerOf(site: Site, plan: Plan): Runner {
   const outcome = emptyOutcome();
   const seedling = emptySeedling();
   let startDay = plan.startDay;
+  let startYear = calendarYear(startDay);
   let plantOutAfter: number | null = null;
   const runner: Runner = {
     crop,
     nurseryTempC: plan.nurseryTempC,
-    table: site.dayTable(calendarYear(startDay)),
+    table: site.dayTable(startYear),
     moveTo(day, plantOutDay) {
       startDay = day;
+      startYear = calendarYear(day);
       plantOutAfter = plantOutDay === null ? null : Math.max(1, plantOutDay - day);
-      runner.table = site.dayTable(calendarYear(day));
+      runner.table = site.dayTable(startYear);
       crop.lastDay = seasonEnd(climateDayOf(day), site.climate.latitudeDeg);
       runner.nurseryTempC = plan.nurseryTempC ?? usualNursery(site, day);
     },
     meanSeason: (trace = null) =>
-      run(site.mean('none'), site.mean(plan.cover), driverIndex(startDay, 0), noDraw, trace),
+      run(site.mean('none'), site.mean(plan.cover), driverIndex(site, startDay, 0), noDraw, trace),
     season: (year, trace = null) =>
       run(
-        site.generated('none'),
-        site.generated(plan.cover),
-        driverIndex(startDay, year),
+        site.generated('none', startYear),
+        site.generated(plan.cover, startYear),
+        driverIndex(site, startDay, year),
         site.draws()[year],
         trace,
       ),
@@ -67,7 +69,7 @@ export function runnerOf(site: Site, plan: Plan): Runner {
 
 /** Outdoors in a seedbed where the climate at sowing is warm enough, else indoors. */
 function usualNursery(site: Site, day: number): number | null {
-  return site.mean('none').tempMeanC[driverIndex(day, 0)] >= seedbedFromC ? null : indoorNurseryC;
+  return site.mean('none').tempMeanC[driverIndex(site, day, 0)] >= seedbedFromC ? null : indoorNurseryC;
 }
 
 function begin(outcome: Outcome, seedling: Seedling): void {

@@ -3,7 +3,13 @@ import { dailyCurve, type MonthlyClimate } from '../climate/index.ts';
 import { randomSource } from '../math/index.ts';
 import { type Cover, defaultPlantValues, type PlantValues } from '../plant/index.ts';
 import { fillDayLengths } from '../sky/index.ts';
-import { meanYear, type WeatherSeries, weatherYears } from '../weather/index.ts';
+import {
+  type DailyRecord,
+  meanYear,
+  recordedYears,
+  type WeatherSeries,
+  weatherYears,
+} from '../weather/index.ts';
 import type { Draw } from './crop.ts';
 import { type Drivers, driversOf, repeatDrivers } from './drivers.ts';
 
@@ -19,8 +25,14 @@ export type Site = {
   longestDayH: number;
   /** Drivers of the mean climate, three years long. */
   mean: (cover: Cover) => Drivers;
-  /** Drivers of the weather years, two years longer than `years` so that the last season can end. */
-  generated: (cover: Cover) => Drivers;
+  /**
+   * Drivers of the weather years, `strideDays` apart, long enough for the last season to end. With a record they
+   * hold its days for seasons started in the calendar year `startYear`; 29 February is left out, so days after one
+   * within a season are met a day late.
+   */
+  generated: (cover: Cover, startYear: number) => Drivers;
+  /** Days from one weather year to the next in {@link Site.generated}. */
+  strideDays: number;
   draws: () => Draw[];
   dayTable: (year: number) => DayTable;
   /** Best dry bulb here by way of growing, filled by the judge (see reference-bulb). */
@@ -35,22 +47,23 @@ export type SiteOptions = {
   /** Whole number; the same seed gives the same answer. */
   seed: number;
   values?: PlantValues;
-  /** Changes generated weather where a record knows better; day 0 of the series is 1 January of the first year. */
-  amend?: (series: WeatherSeries) => WeatherSeries;
+  /** Measured days, which every weather year then shares: they take the place of generated ones. */
+  record?: DailyRecord | null;
 };
 
 /** Spread of cultivars within a type and of our knowledge of it. Source: model start values (memory). */
 const drawSpread = { criticalH: 0.25, ripening: 0.06, phyllochron: 0.08 } as const;
 
-const tableYears = 3;
-const spareYears = 2;
+/** No season started in a year ends after the second year that follows. */
+const seasonYears = 3;
 // Share of the days with ≥ 0.1 mm that bring ≥ 1 mm (memory: about 0.7 in temperate records).
 const soakingShare = 0.7;
 
-export function openSite({ climate, years, seed, values = defaultPlantValues, amend }: SiteOptions): Site {
+export function openSite(options: SiteOptions): Site {
+  const { climate, years, seed, values = defaultPlantValues, record = null } = options;
   const { growth } = values;
   const means = new Map<Cover, Drivers>();
-  const generated = new Map<Cover, Drivers>();
+  const generated = new Map<number, Map<Cover, Drivers>>();
   const tables = new Map<number, DayTable>();
   let weather: WeatherSeries | null = null;
   let draws: Draw[] | null = null;
@@ -58,7 +71,7 @@ export function openSite({ climate, years, seed, values = defaultPlantValues, am
     let table = tables.get(year);
     if (!table) {
       const firstDay = dayNumber(year, 1, 1);
-      const length = dayNumber(year + tableYears, 1, 1) - firstDay;
+      const length = dayNumber(year + seasonYears, 1, 1) - firstDay;
       table = { firstDay, sunUpH: new Float64Array(length), photoperiodH: new Float64Array(length) };
       fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, firstDay, 'sun-up', table.sunUpH);
       fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, firstDay, 'civil', table.photoperiodH);
@@ -76,22 +89,29 @@ export function openSite({ climate, years, seed, values = defaultPlantValues, am
       let drivers = means.get(cover);
       if (!drivers) {
         const year = driversOf(meanYear(climate), cover, growth, meanWetness(climate), climate);
-        drivers = repeatDrivers(year, tableYears);
+        drivers = repeatDrivers(year, seasonYears);
         means.set(cover, drivers);
       }
       return drivers;
     },
-    generated(cover) {
-      let drivers = generated.get(cover);
+    generated(cover, startYear) {
+      // without a record every start year meets the same weather
+      const year = record ? startYear : 0;
+      let byCover = generated.get(year);
+      if (!byCover) {
+        byCover = new Map();
+        generated.set(year, byCover);
+      }
+      let drivers = byCover.get(cover);
       if (!drivers) {
-        weather ??= amend
-          ? amend(weatherYears(climate, years + spareYears, seed))
-          : weatherYears(climate, years + spareYears, seed);
-        drivers = driversOf(weather, cover, growth, null, climate);
-        generated.set(cover, drivers);
+        weather ??= weatherYears(climate, years + seasonYears - 1, seed);
+        const met = record ? recordedYears(weather, years, seasonYears, year, record) : weather;
+        drivers = driversOf(met, cover, growth, null, climate);
+        byCover.set(cover, drivers);
       }
       return drivers;
     },
+    strideDays: record ? seasonYears * climateYearDays : climateYearDays,
     draws() {
       draws ??= drawYears(years, seed);
       return draws;
@@ -123,9 +143,9 @@ function drawYears(years: number, seed: number): Draw[] {
   }));
 }
 
-/** Index of a day in a site's drivers, for weather year `year` (0 is the first). */
-export function driverIndex(day: number, year: number): number {
-  return year * climateYearDays + climateDayOf(day);
+/** Index of a day in a site's drivers, for weather year `year` (0 is the first); the mean climate has year 0 only. */
+export function driverIndex(site: Site, day: number, year: number): number {
+  return year * site.strideDays + climateDayOf(day);
 }
 
 export function calendarYear(day: number): number {

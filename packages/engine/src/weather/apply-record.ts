@@ -27,11 +27,14 @@ export function applyRecord(
     solarMJ: series.solarMJ.slice(),
   };
   const { known } = record;
-  for (let at = 0; at < record.days; at++) {
+  // a record may be a hundred years longer than the series
+  const lastYear = firstYear + Math.ceil(series.days / climateYearDays);
+  const end = Math.min(record.days, dayNumber(lastYear, 1, 1) - record.firstDay);
+  for (let at = Math.max(0, seriesFirstDay - record.firstDay); at < end; at++) {
     const { year, month, day } = civilDate(record.firstDay + at);
     if (month === 2 && day === 29) continue;
     const into = (year - firstYear) * climateYearDays + climateDayOf(record.firstDay + at);
-    if (into < 0 || into >= series.days) continue;
+    if (into >= series.days) continue;
     const range = series.tempMaxC[into]! - series.tempMinC[into]!;
     if (known.tempMinC[at]) {
       joined.tempMinC[into] = record.tempMinC[at]!;

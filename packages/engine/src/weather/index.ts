@@ -3,5 +3,6 @@ export { type DailyRecord, emptyRecord, type RecordField, recordFields } from '.
 export { type FrostDate, type FrostStatistics, frostStatistics } from './frost-statistics.ts';
 export { meanYear } from './mean-year.ts';
 export { type DailyCsvIssue, type DailyCsvResult, readDailyCsv } from './read-daily-csv.ts';
+export { recordedYears } from './recorded-years.ts';
 export type { WeatherSeries } from './weather-series.ts';
 export { weatherYears } from './weather-years.ts';
