@@ -14,7 +14,6 @@ import {
 } from '../season/index.ts';
 import type { OpenPlan } from './try-starts.ts';
 import { typeForClass } from './type-for-class.ts';
-import { weekStarts } from './week-starts.ts';
 import { worth } from './worth.ts';
 
 export type PlaceAnswer = { classes: ClassAnswer[]; today: TodayAnswer[] };
@@ -22,7 +21,9 @@ export type PlaceAnswer = { classes: ClassAnswer[]; today: TodayAnswer[] };
 /** What is common to all plans of a survey. */
 export type SurveyOptions = Partial<Omit<OpenPlan, 'type' | 'start'>>;
 
-const weeks = weekStarts.length;
+/** Starts are surveyed a fortnight apart; the edges of a window are then found to the day. */
+const stepDays = 14;
+const steps = 26;
 
 /**
  * Which class suits a place, how and when it is best started, and what a start is worth today.
@@ -48,7 +49,7 @@ export function surveyPlace(site: Site, today: number, options: SurveyOptions = 
 }
 
 type YearAhead = {
-  /** A week apart, the first today; null where the mean climate already says no. */
+  /** A step apart, the first today; null where the mean climate already says no. */
   summaries: (SeasonSummary | null)[];
   /** Summary of any day. */
   at: (day: number) => SeasonSummary;
@@ -75,7 +76,7 @@ function yearAhead(
     return summarise(site, { ...plan, startDay: day }, runner);
   };
   const promising = screen(site, runner, today, plan);
-  const summaries = promising.map((promise, week) => (promise ? at(today + 7 * week) : null));
+  const summaries = promising.map((promise, step) => (promise ? at(today + stepDays * step) : null));
   return { summaries, at };
 }
 
@@ -90,17 +91,17 @@ function screen(
   const { dryMatterShare } = site.values.types[plan.type];
   let fallback = 0;
   let fallbackG = -1;
-  const good = Array.from({ length: weeks }, (_, week) => {
-    runner.moveTo(today + 7 * week, null);
+  const good = Array.from({ length: steps }, (_, step) => {
+    runner.moveTo(today + stepDays * step, null);
     const outcome = runner.meanSeason();
     if (outcome.bulbDryG > fallbackG) {
       fallbackG = outcome.bulbDryG;
-      fallback = week;
+      fallback = step;
     }
     return judge(outcome, dryMatterShare, reference) === 'good';
   });
   if (!good.includes(true)) good[fallback] = true;
-  return good.map((here, week) => here || good[(week + 1) % weeks] || good[(week + weeks - 1) % weeks]);
+  return good.map((here, step) => here || good[(step + 1) % steps] || good[(step + steps - 1) % steps]);
 }
 
 function todayOf(
@@ -109,34 +110,36 @@ function todayOf(
   start: StartMethod,
   today: number,
 ): TodayAnswer {
-  const isGood = (week: number) => summaries[week]?.outcome === 'good';
+  const isGood = (step: number) => summaries[step]?.outcome === 'good';
   if (isGood(0)) {
     let last = 0;
-    while (last + 1 < weeks && isGood(last + 1)) last++;
+    while (last + 1 < steps && isGood(last + 1)) last++;
     return {
       start,
       class: dayLengthClass,
       verdict: 'good',
-      stillGoodUntil: lastGoodDay(at, today + 7 * last, last + 1 < weeks),
+      stillGoodUntil:
+        last + 1 < steps
+          ? edgeOfGood(at, today + stepDays * last, today + stepDays * (last + 1))
+          : today + stepDays * last,
       nextFrom: null,
     };
   }
-  const next = summaries.findIndex((_, week) => isGood(week));
+  const next = summaries.findIndex((_, step) => isGood(step));
   return {
     start,
     class: dayLengthClass,
     verdict: (summaries[0] ?? at(today)).outcome,
     stillGoodUntil: null,
-    nextFrom: next < 0 ? null : today + 7 * next,
+    nextFrom: next < 0 ? null : edgeOfGood(at, today + stepDays * next, today + stepDays * (next - 1)),
   };
 }
 
-/** Last good day within the week after a good one, by halving. */
-function lastGoodDay(at: (day: number) => SeasonSummary, goodDay: number, closes: boolean): number {
-  if (!closes) return goodDay;
+/** The good day nearest to a bad one, by halving between them; works in both directions. */
+function edgeOfGood(at: (day: number) => SeasonSummary, goodDay: number, badDay: number): number {
   let good = goodDay;
-  let bad = goodDay + 7;
-  while (bad - good > 1) {
+  let bad = badDay;
+  while (Math.abs(bad - good) > 1) {
     const middle = (good + bad) >> 1;
     if (at(middle).outcome === 'good') good = middle;
     else bad = middle;

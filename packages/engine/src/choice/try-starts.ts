@@ -1,12 +1,4 @@
-import type {
-  Plan,
-  Reason,
-  SeasonSummary,
-  Site,
-  StartTrial,
-  StartWindow,
-  WhenAnswer,
-} from '../season/index.ts';
+import type { Plan, Reason, Site, StartTrial, StartWindow, WhenAnswer } from '../season/index.ts';
 import { runnerOf, summarise } from '../season/index.ts';
 import { dayInYear, weekStarts } from './week-starts.ts';
 import { weekRuns, weeksOf } from './windows.ts';

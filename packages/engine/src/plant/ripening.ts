@@ -31,6 +31,7 @@ export const lastLeavesRate = 0.6;
 
 /**
  * Days under short photoperiod or cold that turn a bulbing plant back to leaves before half-ripe.
- * Direction: Kato 1964, Brewster 2008 p. 142; values memory.
+ * Direction: Kato 1964, Brewster 2008 p. 142; bulbing stops when days fall below the critical length (Ikeda et al.
+ * 2020), a fifth of an hour is left for weather and plants; other values memory.
  */
-export const reversal = { days: 14, shortfallH: 0.5, coldC: 10, beforeRipening: 0.5 } as const;
+export const reversal = { days: 14, shortfallH: 0.2, coldC: 10, beforeRipening: 0.5 } as const;

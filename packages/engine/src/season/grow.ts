@@ -88,6 +88,8 @@ export function emptyOutcome(): Outcome {
 
 /** Smallest share of plants worth growing on. */
 const standLost = 0.02;
+/** Flower stalks show about ten weeks after cold has set them (Holdsworth & Heath IV). */
+const stalkDays = 70;
 /** Days over which hardening looks back. */
 const hardeningDays = 14;
 
@@ -223,11 +225,12 @@ export function grow(
     }
 
     if (!onset) {
-      // Cold towards flowering.
-      cold +=
-        seedling.coldPace *
-        (isCovered ? coldCovered : coldOpen)[i] *
-        boltingSizeFactor(shootG, type.boltingSizeG);
+      // Cold towards flowering; what comes in the last weeks shows no stalk before the crop is over.
+      if (day < crop.lastDay - stalkDays)
+        cold +=
+          seedling.coldPace *
+          (isCovered ? coldCovered : coldOpen)[i] *
+          boltingSizeFactor(shootG, type.boltingSizeG);
       if (meanC > warmthUndoes.aboveC && cold > seedling.storeColdDays)
         cold = Math.max(seedling.storeColdDays, cold - warmthUndoes.days);
       // Bulbing: marginal day lengths induce less than is lost, so they never add up to a bulb.

@@ -1,0 +1,82 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import {
+  climateDayOf,
+  type DayLengthClass,
+  dayNumber,
+  defaultPlantValues,
+  type PlantValues,
+  planDefaults,
+  runPlan,
+  type SeasonSummary,
+  type StartMethod,
+  typeForClass,
+  type Verdict,
+} from '../../packages/engine/src/index.ts';
+import { scoreSite } from './sites.ts';
+
+/** A place, a plan and what an expert would expect of it (memory, with tolerance). Dates `MM-DD`. */
+export type Story = {
+  id: string;
+  lat: number;
+  lon: number;
+  elevationM: number;
+  dayLengthClass: DayLengthClass;
+  start: StartMethod;
+  date: string;
+  plantOut: string | null;
+  expected: {
+    outcome: Verdict[];
+    onset: [string, string] | null;
+    neckFall: [string, string] | null;
+    leavesAtOnset: [number, number] | null;
+    bulbDiameterMm: [number, number] | null;
+  };
+};
+
+const storyYear = 2027;
+
+export function readStories(): Story[] {
+  const path = fileURLToPath(new URL('./fixtures/stories.json', import.meta.url));
+  return JSON.parse(readFileSync(path, 'utf8')) as Story[];
+}
+
+function day(date: string): number {
+  return dayNumber(storyYear, Number(date.slice(0, 2)), Number(date.slice(3)));
+}
+
+export function tellStory(story: Story, values: PlantValues = defaultPlantValues): SeasonSummary {
+  const site = scoreSite(
+    { latitudeDeg: story.lat, longitudeDeg: story.lon, elevationM: story.elevationM },
+    values,
+  );
+  const startDay = day(story.date);
+  const plantOut = story.plantOut === null ? null : day(story.plantOut);
+  return runPlan(site, {
+    ...planDefaults,
+    type: typeForClass(site, story.dayLengthClass),
+    start: story.start,
+    startDay,
+    plantOutDay: plantOut !== null && plantOut < startDay ? plantOut + 365 : plantOut,
+  });
+}
+
+/** What of a story the model does not tell, in words; empty where it tells it all. */
+export function missesOfStory(story: Story, summary: SeasonSummary): string[] {
+  const { expected } = story;
+  const misses: string[] = [];
+  if (!expected.outcome.includes(summary.outcome))
+    misses.push(`outcome ${summary.outcome}, not ${expected.outcome.join(' or ')}`);
+  const within = (name: string, found: number | null, range: [number, number] | null) => {
+    if (range && (found === null || found < range[0] || found > range[1]))
+      misses.push(`${name} ${found === null ? 'none' : found.toFixed(1)}, not ${range[0]}–${range[1]}`);
+  };
+  const climateDay = (of: number | null) => (of === null ? null : climateDayOf(of));
+  const dates = (range: [string, string] | null): [number, number] | null =>
+    range && [climateDayOf(day(range[0])), climateDayOf(day(range[1]))];
+  within('onset, climate day', climateDay(summary.onset.p50), dates(expected.onset));
+  within('neck fall, climate day', climateDay(summary.neckFall.p50), dates(expected.neckFall));
+  within('leaves at onset', summary.leavesMadeAtOnset.p50, expected.leavesAtOnset);
+  within('bulb, mm', summary.bulbDiameterMm.p50, expected.bulbDiameterMm);
+  return misses;
+}
