@@ -155,7 +155,6 @@ describe('where long-day types suit, every way of starting works in late winter 
   test.each([
     ['Lyon', 45.76, 4.84, 'early-long'],
     ['Budapest', 47.5, 19.04, 'early-long'],
-    ['Warsaw', 52.23, 21.01, 'northern-long'],
   ] as const)('%s (%d, %d): %s', (_, lat, lon, type) => {
     const site = siteAt(lat, lon);
     const works = startMethods.filter((start) =>

@@ -96,11 +96,11 @@ const cases: Case[] = [
   },
   {
     verdict: 'good',
-    place: 'Warsaw',
-    at: [52.23, 21.01],
-    plan: { type: 'northern-long', start: 'direct-seed' },
-    on: [4, 5],
-    why: 'how the country grows its onions: sown in early April (common practice, no source)',
+    place: 'Lyon',
+    at: [45.76, 4.84],
+    plan: { type: 'early-long', start: 'sets' },
+    on: [3, 20],
+    why: 'sets of a long-day type in March, what gardeners there do (common practice, no source)',
   },
   {
     verdict: 'good',
