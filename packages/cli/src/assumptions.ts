@@ -3,15 +3,16 @@ import type { Speaker } from '@neckfall/words';
 import type { PlaceOptions } from './options/place-options.ts';
 import type { Place } from './place/place.ts';
 import { townLabel } from './place/place-label.ts';
+import { weatherAssumption } from './weather-notes.ts';
 
 /** What was taken for granted about the place, in sentences. */
 export function placeAssumptions(
   place: Place,
   warmerC: number,
   options: PlaceOptions,
-  { say, quantity, ...rest }: Speaker,
+  speaker: Speaker,
 ): string[] {
-  const speaker = { say, quantity, ...rest };
+  const { say, quantity, dayLength } = speaker;
   const elevation = quantity('elevation', place.elevationM);
   const warmer = quantity('temperatureDifference', Math.abs(warmerC));
   return [
@@ -24,7 +25,8 @@ export function placeAssumptions(
         }),
     options.sunHours === null
       ? say('assumed.open')
-      : say('assumed.sun', { hours: rest.dayLength(options.sunHours) }),
+      : say('assumed.sun', { hours: dayLength(options.sunHours) }),
+    ...(options.weather ? [weatherAssumption(options.weather, speaker)] : []),
   ];
 }
 

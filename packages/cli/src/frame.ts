@@ -31,6 +31,7 @@ export function openFrame(options: PlaceOptions, speaker: Speaker): Frame {
     climate: warmed(place.climate, warmerC),
     years: options.years,
     seed: options.seed,
+    record: options.weather?.record ?? null,
   });
   const { say } = speaker;
   return {

@@ -14,6 +14,7 @@ import { speakerFor } from '../options/speaker-for.ts';
 import { csv } from '../output/csv.ts';
 import { refuse } from '../refusal.ts';
 import { seasonText } from '../text/season-text.ts';
+import { weatherWarnings } from '../weather-notes.ts';
 
 type Raw = RawPlaceOptions & RawOutputOptions & RawPlanOptions & { days?: boolean };
 
@@ -35,10 +36,11 @@ function season(town: string | undefined, raw: Raw): Answer {
   const options = readPlaceOptions(town, raw);
   const dayLengthClass = readClass(raw, speaker);
   const practice = readPractice(raw, speaker);
-  const days = readDays(raw, options.today);
+  const days = readDays(raw, options);
   const frame = openFrame(options, speaker);
   const { site, assumed, warnings } = frame;
   const plan = { ...practice, ...days, sunHours: options.sunHours, type: typeForClass(site, dayLengthClass) };
+  warnings.push(...weatherWarnings(frame, plan.startDay, plan.startDay));
   const summary = runPlan(site, plan);
   assumed.push(...plantAssumptions(summary.plan, dayLengthClass, speaker));
   const rows = raw.days ? medianSeasonDays(site, plan) : null;

@@ -1,4 +1,4 @@
-import { tryStarts, typeForClass } from '@neckfall/engine';
+import { dayNumber, tryStarts, typeForClass } from '@neckfall/engine';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
@@ -15,6 +15,7 @@ import { type RawPlanOptions, readClass, readPractice } from '../options/plan-op
 import { speakerFor } from '../options/speaker-for.ts';
 import { csv } from '../output/csv.ts';
 import { whenText } from '../text/when-text.ts';
+import { weatherWarnings } from '../weather-notes.ts';
 
 type Raw = RawPlaceOptions & RawOutputOptions & RawPlanOptions;
 
@@ -39,6 +40,7 @@ function when(town: string | undefined, raw: Raw): Answer {
   const plan = { ...practice, sunHours: options.sunHours, type: typeForClass(site, dayLengthClass) };
   assumed.push(...plantAssumptions(plan, dayLengthClass, speaker));
   const year = yearOf(options.today);
+  warnings.push(...weatherWarnings(frame, dayNumber(year, 1, 1), dayNumber(year, 12, 31)));
   const answer = tryStarts(site, plan, year);
   const document = () => whenDocument(frame, answer, year);
   return {

@@ -13,6 +13,7 @@ import { csv } from '../output/csv.ts';
 import { placeFacts } from '../place-facts.ts';
 import { todaySentence } from '../text/today-sentence.ts';
 import { whereText } from '../text/where-text.ts';
+import { weatherWarnings } from '../weather-notes.ts';
 
 type Raw = RawPlaceOptions & RawOutputOptions;
 
@@ -30,6 +31,7 @@ function where(town: string | undefined, raw: Raw): Answer {
   const frame = openFrame(readPlaceOptions(town, raw), speakerFor(raw));
   const facts = placeFacts(frame);
   const { sunHours, today } = frame.options;
+  frame.warnings.push(...weatherWarnings(frame, today, today + 364));
   const answer = surveyPlace(frame.site, today, { sunHours });
   const sentence = todaySentence(answer, frame.speaker);
   const document = () => whereDocument(frame, facts, answer, sentence);

@@ -18,6 +18,7 @@ export function addPlaceOptions(command: Command, say: Say): Command {
     .option('--today <date>', say('help.today'))
     .option('--sun <hours>', say('help.sun'))
     .option('--warmer <celsius>', say('help.warmer'))
+    .option('--weather <file>', say('help.weather'))
     .option('--years <n>', say('help.years'))
     .option('--seed <n>', say('help.seed'));
 }

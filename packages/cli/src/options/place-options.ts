@@ -3,12 +3,14 @@ import { refuse } from '../refusal.ts';
 import { parseToday } from '../values/date.ts';
 import { parseNumber } from '../values/number.ts';
 import { type Point, parsePoint } from '../values/point.ts';
+import { readWeatherFile, type WeatherFile } from '../weather-file.ts';
 
 /** Options of every command that answers for a place, as commander gives them. */
 export type RawPlaceOptions = {
   at?: string;
   sun?: string;
   warmer?: string;
+  weather?: string;
   years?: string;
   seed?: string;
   today?: string;
@@ -21,6 +23,8 @@ export type PlaceOptions = {
   sunHours: number | null;
   /** Warming offset, °C; null: the default. */
   warmerC: number | null;
+  /** Measured days in place of made-up ones. */
+  weather: WeatherFile | null;
   years: number;
   seed: number;
   /** Day number. */
@@ -37,6 +41,7 @@ export function readPlaceOptions(town: string | undefined, raw: RawPlaceOptions)
     asked: askedPlace(town, raw.at),
     sunHours: number(raw.sun, { field: '--sun', min: 0, max: 24, unit: 'h' }),
     warmerC: number(raw.warmer, { field: '--warmer', min: -5, max: 10, unit: '°C' }),
+    weather: raw.weather === undefined ? null : readWeatherFile(raw.weather),
     years: number(raw.years, { field: '--years', min: 1, max: 200, whole: true }) ?? defaultYears,
     seed: number(raw.seed, { field: '--seed', min: 0, max: 2 ** 31 - 1, whole: true }) ?? defaultSeed,
     today: raw.today === undefined ? machineToday() : parseToday(raw.today),

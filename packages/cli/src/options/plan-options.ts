@@ -11,8 +11,9 @@ import {
 import type { MessageKey, Speaker } from '@neckfall/words';
 import { refuse } from '../refusal.ts';
 import { parseChoice } from '../values/choice.ts';
-import { type DateLimits, dateLimits, parseDate } from '../values/date.ts';
+import { dateLimits, parseDate } from '../values/date.ts';
 import { parseNumber } from '../values/number.ts';
+import type { PlaceOptions } from './place-options.ts';
 
 /** Plan options as commander gives them. */
 export type RawPlanOptions = {
@@ -85,20 +86,19 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
 /** The days of a plan; `plantOutDay` null leaves the day to the plants. */
 export function readDays(
   raw: RawPlanOptions,
-  today: number,
+  { today, weather }: Pick<PlaceOptions, 'today' | 'weather'>,
 ): { startDay: number; plantOutDay: number | null } {
   if (raw.date === undefined) throw refuse('missing-option', { field: '--date', expected: '--date MM-DD' });
-  const limits = dateLimits(today);
-  const startDay = parseDate(raw.date, '--date', today, limits);
+  const startDay = parseDate(raw.date, '--date', today, dateLimits(today, weather?.record ?? null));
   return {
     startDay,
-    plantOutDay: raw.plantOut === undefined ? null : readPlantOut(raw.plantOut, startDay, limits),
+    plantOutDay: raw.plantOut === undefined ? null : readPlantOut(raw.plantOut, startDay),
   };
 }
 
-function readPlantOut(text: string, startDay: number, limits: DateLimits): number {
+function readPlantOut(text: string, startDay: number): number {
   const field = '--plant-out';
-  const day = parseDate(text, field, startDay, { from: limits.from, to: limits.to + longestNurseryDays });
+  const day = parseDate(text, field, startDay, null);
   const values = { value: text, start: formatDay(startDay) };
   if (day <= startDay) throw refuse('plant-out-before-start', { field, values });
   const latest = startDay + longestNurseryDays;

@@ -1,21 +1,35 @@
-import { civilDate, dayNumber, formatDay, parseDay } from '@neckfall/engine';
+import { civilDate, type DailyRecord, dayNumber, formatDay, parseDay, recordFields } from '@neckfall/engine';
 import { refuse } from '../refusal.ts';
 
 /** Days that may be asked for. */
-export type DateLimits = { from: number; to: number };
+export type DateLimits = {
+  from: number;
+  to: number;
+  /** Years that may be asked for besides. */
+  years: ReadonlySet<number>;
+};
 
 const firstYearOfToday = 1950;
 const lastYearOfToday = 2090;
 const yearsBack = 2;
 const yearsAhead = 5;
 
-/** Two years back to five ahead of today. */
-export function dateLimits(today: number): DateLimits {
+/** Two years back to five ahead of today, and the years of which the record knows a day. */
+export function dateLimits(today: number, record: DailyRecord | null = null): DateLimits {
   const { year, month, day } = civilDate(today);
   const shifted = (years: number) =>
     // 29 February of a common year becomes 1 March
     dayNumber(year + years, month, day);
-  return { from: shifted(-yearsBack), to: shifted(yearsAhead) };
+  return { from: shifted(-yearsBack), to: shifted(yearsAhead), years: yearsOf(record) };
+}
+
+function yearsOf(record: DailyRecord | null): ReadonlySet<number> {
+  const years = new Set<number>();
+  for (let at = 0; record && at < record.days; at++) {
+    if (recordFields.some((field) => record.known[field][at]))
+      years.add(civilDate(record.firstDay + at).year);
+  }
+  return years;
 }
 
 /** `--today`: a full date. */
@@ -30,14 +44,14 @@ export function parseToday(text: string): number {
 
 /**
  * A date of the grower's: `YYYY-MM-DD`, or `MM-DD` for the first such day at or after `from`
- * (for 29 February the next leap year's).
+ * (for 29 February the next leap year's). Without limits any day will do.
  */
-export function parseDate(text: string, field: string, from: number, limits: DateLimits): number {
+export function parseDate(text: string, field: string, from: number, limits: DateLimits | null): number {
   const short = /^(\d{2})-(\d{2})$/.exec(text.trim());
   const day = short
     ? nextSuchDay(text, field, Number(short[1]), Number(short[2]), from)
     : fullDate(text, field, 'date-form');
-  if (day < limits.from || day > limits.to) {
+  if (limits && (day < limits.from || day > limits.to) && !limits.years.has(civilDate(day).year)) {
     throw refuse('date-limits', {
       field,
       values: { value: text, from: formatDay(limits.from), to: formatDay(limits.to) },

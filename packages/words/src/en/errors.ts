@@ -33,7 +33,8 @@ export const errors = {
   'error.full-date-form': '{field} {value}: expected a full date as YYYY-MM-DD, for example {example}.',
   'error.date-not-in-calendar':
     '{field} {value}: there is no such day. Expected a day of the calendar, for example {example}.',
-  'error.date-limits': '{field} {value} is beyond the limits: expected a date from {from} to {to}.',
+  'error.date-limits':
+    '{field} {value} is beyond the limits: expected a date from {from} to {to}, or in a year that --weather covers.',
   'error.today-limits': '--today {value} is beyond the limits: expected a date in the years 1950 to 2090.',
   'error.number':
     '{field} {value}: expected a number from {min, number} to {max, number}{unit, select, none {} other { {unit}}}.',
@@ -57,6 +58,14 @@ export const errors = {
   'error.out-failed': '--out {value} could not be written ({reason}). Nothing was written.',
   'error.stdout-full': 'The answer could not be printed: the disk behind the output is full ({reason}).',
   'error.stdout-failed': 'The answer could not be printed ({reason}).',
+  'error.weather-missing':
+    '--weather {value}: there is no such file. Expected a CSV file with the columns date, temp_min_c and temp_max_c.',
+  'error.weather-unreadable':
+    '--weather {value} could not be read ({reason}). Expected a CSV file that you may read.',
+  'error.weather-encoding':
+    '--weather {value} is not text in UTF-8. Expected a CSV file; save it as “CSV UTF-8”.',
+  'error.weather-refused':
+    '--weather {value}, line {line}{column, select, none {} other {, {column}}}: "{received}", expected {expected}.{more, plural, =0 {} one { One more issue in the file.} other { # more issues in the file.}} Mend the file and try again.',
   'error.data-missing':
     'The data file {value} is missing or damaged ({reason}). Run `npm run build` again, or make a fresh checkout.',
   'error.internal':

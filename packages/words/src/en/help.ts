@@ -15,6 +15,8 @@ export const help = {
   'help.today': 'the day it is, as YYYY-MM-DD (default: this machine’s date)',
   'help.sun': 'hours of direct sun on the bed at midsummer (default: open ground)',
   'help.warmer': 'how much warmer than the recorded climate (default: see How we know)',
+  'help.weather':
+    'measured days in place of made-up ones: a CSV file with date, temp_min_c, temp_max_c and, if at hand, rain_mm and solar_mj_m2',
   'help.years': 'how many years of weather to try, 1 to 200 (default: 30)',
   'help.seed': 'another draw of weather years (default: 1)',
   'help.json': 'one JSON document, in metric units',

@@ -22,6 +22,7 @@ export const howWeKnow = {
   'assumed.type': 'A packet that says {class} is taken as {type} here.',
   'assumed.sun': '{hours} of direct sun at midsummer, as given.',
   'assumed.open': 'Open ground: full sun.',
+  'assumed.weather': 'Days from {from} to {to} as measured, where {file} has them.',
   'assumed.practice': '{density}, {soil} soil, {water}, {cover}.',
   'assumed.sets': 'Sets of {size}, {store}.',
   'assumed.nursery':
@@ -31,6 +32,8 @@ export const howWeKnow = {
   'warning.ambiguous': '"{asked}" could also be {others}. Taken: {taken}, the one with the most people.',
   'warning.hilly':
     'Ground within {reach} differs by more than {spread} in height: the elevation {elevation} is a guess. Give your own with --at LAT,LON,ELEV.',
+  'warning.weather-unused':
+    '--weather {file} has no day of the seasons tried, so it changes nothing. Give dates in the years it covers.',
   'warning.more-places': '{more} more',
   'source.chelsa': 'CHELSA V1.1 (Karger et al. 2017)',
   'source.cru': 'CRU CL 2.0 (New et al. 2002)',
