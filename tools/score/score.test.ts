@@ -47,7 +47,12 @@ describe('hard tests of the model', () => {
 });
 
 /** Stories the model does not tell in full, with the reason. Everything else must be met. */
-const knownMisfits: Record<string, string> = {};
+const knownMisfits: Record<string, string> = {
+  'aberdeen-seed-may':
+    'bulbs start ten days late: the fit holds plants back to 650 °C d before they can bulb',
+  'nashik-kharif': 'one tropical type stands for all: monsoon crops bulb sooner here than kharif kinds do',
+  'ituporanga-crioula': 'one intermediate type stands for all: this kind starts bulbs two weeks sooner',
+};
 
 describe('stories an expert would tell (memory, with tolerance)', () => {
   for (const story of readStories()) {

@@ -2,7 +2,7 @@ import { fullSizeDryG, type SeasonSummary, type Site } from '../season/index.ts'
 
 /** What counts beside the chance of a good crop (our choice): a full-sized bulb, and weeks of care spared. */
 const sizeWeight = 0.3;
-const careWeightPerYear = 0.5;
+const careWeightPerYear = 0.35;
 
 /**
  * Ranks ways to grow a crop: share of good seasons, plus size up to a full bulb's dry matter (so that a watery

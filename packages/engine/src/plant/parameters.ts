@@ -21,7 +21,7 @@ export const growthParameters = {
   phyllochron: p(98.75, '°C d per leaf', 80, 120, 'memory'),
   firstLeavesFactor: p(1.4, '–', 1, 1.6, 'memory: the first three leaves come slower'),
   leafLifeTT: p(960, '°C d above 3 °C', 700, 1200, 'derived: Wageningen seed-onion parameter set'),
-  leafAreaMaxCm2: p(85, 'cm² a leaf', 55, 90, 'memory'),
+  leafAreaMaxCm2: p(90, 'cm² a leaf', 55, 90, 'memory'),
   growthBaseC: p(6, '°C', 5, 6.4, 'seen: Brewster 2008 p. 129, Eqns 4.17'),
   growthRate: p(0.0111, '(°C d)⁻¹', 0.0105, 0.0115, 'seen: Brewster 2008 p. 129, Eqns 4.17'),
   radiationUseGMJ: p(

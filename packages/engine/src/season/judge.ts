@@ -6,8 +6,8 @@ import type { SeasonShares } from './summary.ts';
 /** Limits of the verdicts: shares of plants, mm, and share of the best bulb this place grows this way. */
 export const limits = { killed: 0.5, bolted: 0.25, smallMm: 45, smallShare: 0.6 } as const;
 
-/** Dry matter of a bulb that is full size anywhere, g: about 120 g fresh, 62 mm (memory). */
-export const fullSizeDryG = 12;
+/** Dry matter of a bulb that is full size anywhere, g: about 110 g fresh, 60 mm (memory). */
+export const fullSizeDryG = 11;
 
 /** What became of one season, worst first: the order is part of the meaning. */
 export function judge(outcome: Outcome, dryMatterShare: number, referenceDryG: number): Verdict {
