@@ -3,11 +3,12 @@ import {
   dayLengthClasses,
   openSite,
   planDefaults,
+  reasonCodes,
   startMethods,
   tryStarts,
   typeForClass,
 } from '@neckfall/engine';
-import { speaker } from '@neckfall/words';
+import { english, speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
 import { openAssets } from '../src/place/assets.ts';
 
@@ -25,6 +26,11 @@ const places = [
   [-34.6, -58.4, 20],
 ] as const;
 
+test('every code has a message, and no message is without a code', () => {
+  const keys = Object.keys(english).filter((key) => key.startsWith('reason.'));
+  expect(keys.sort()).toEqual(reasonCodes.map((code) => `reason.${code}`).sort());
+});
+
 describe.each(places)('at %f, %f', (latitude, longitude, elevation) => {
   test('every outcome has its sentence', () => {
     const site = openSite({ climate: climateAt(nodes, latitude, longitude, elevation), years: 3, seed: 1 });
@@ -33,6 +39,7 @@ describe.each(places)('at %f, %f', (latitude, longitude, elevation) => {
         const plan = { ...planDefaults, type: typeForClass(site, dayLengthClass), start };
         const answer = tryStarts(site, plan, 2027);
         for (const reasoned of [answer, ...answer.starts.map(({ summary }) => summary)]) {
+          expect(reasonCodes).toContain(reasoned.reason.code);
           expect(reason(reasoned.reason)).toMatch(/^[A-Z].*\.$/);
         }
       }
