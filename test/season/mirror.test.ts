@@ -89,7 +89,7 @@ describe('south of the equator the season is the mirror of the same climate to t
     expect(b.reached).toBe(stage.fallen);
     for (const date of ['emergedOn', 'plantedOn', 'onsetOn', 'fellOn'] as const)
       expect(Math.abs(b[date] - a[date]), `${date}: ${a[date]}, ${b[date]}`).toBeLessThanOrEqual(4);
-    // the harvest; the shoot at onset is taken on another day and grows by some 4 % in one
+    // the harvest; the shoot at onset is weighed while it grows, on days that may lie 4 apart
     expect(Math.abs(b.bulbDryG / a.bulbDryG - 1), `${a.bulbDryG}, ${b.bulbDryG} g`).toBeLessThanOrEqual(0.1);
   });
 });
