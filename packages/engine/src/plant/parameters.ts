@@ -15,10 +15,16 @@ function p(value: number, unit: string, low: number, high: number, origin: strin
 export const growthParameters = {
   emergenceBaseC: p(2.4, '°C', 0, 3.5, 'derived: Harrington & Minges 1954, 1/days on temperature, 5–25 °C'),
   emergenceCapC: p(25, '°C', 20, 30, 'seen: Harrington & Minges 1954, no gain above'),
-  emergenceTT: p(85.088, '°C d', 80, 130, 'derived: Harrington & Minges 1954; field check Oshima 1950–52'),
+  emergenceTT: p(
+    85.088,
+    '°C d',
+    80,
+    130,
+    'fit; bounds derived: Harrington & Minges 1954; field check Oshima 1950–52',
+  ),
   leafBaseC: p(5, '°C', 5, 7, 'seen: Usuki et al., Hort. Res. (Japan), direct-sown onion'),
   leafCapC: p(20, '°C', 20, 27, 'seen: Brewster 2008 p. 129, cap of the growth equations'),
-  phyllochron: p(98.75, '°C d per leaf', 80, 120, 'memory'),
+  phyllochron: p(98.75, '°C d per leaf', 80, 120, 'fit; bounds memory'),
   firstLeavesFactor: p(1.4, '–', 1, 1.6, 'memory: the first three leaves come slower'),
   leafLifeTT: p(960, '°C d above 3 °C', 700, 1200, 'derived: Wageningen seed-onion parameter set'),
   leafAreaMaxCm2: p(90, 'cm² a leaf', 55, 90, 'memory'),
@@ -32,7 +38,13 @@ export const growthParameters = {
     'seen, mixed bases: Brewster, Mondal & Morris 1986',
   ),
   extinction: p(0.4, '–', 0.32, 0.5, 'derived: Brewster 2008 p. 103, Wellesbourne'),
-  competenceTT: p(650, '°C d above 5 °C', 345, 650, 'derived: Tesfay 2011; Lancaster et al. 1996'),
+  competenceTT: p(
+    650,
+    '°C d above 5 °C',
+    345,
+    650,
+    'fit; bounds derived: Tesfay 2011; Lancaster et al. 1996',
+  ),
   photoperiodRampH: p(0.701, 'h', 0.5, 2, 'fit'),
   bulbingRate: p(0.109, 'd⁻¹', 0.05, 0.11, 'fit'),
   bulbingBaseC: p(7.283, '°C', 4, 10, 'fit'),
@@ -48,8 +60,8 @@ export const growthParameters = {
   ),
   transplantLeaves: p(4.5, 'leaves', 3, 5, 'common practice, no source: bought plants come with 4–5 leaves'),
   transplantG: p(0.3, 'g dry matter', 0.1, 0.8, 'memory; Boyhan 2009 for fresh mass'),
-  transplantShockD: p(19.035, 'd', 8, 20, 'memory'),
-  setSproutTT: p(40, '°C d above 5 °C', 40, 120, 'memory'),
+  transplantShockD: p(19.035, 'd', 8, 20, 'fit; bounds memory'),
+  setSproutTT: p(40, '°C d above 5 °C', 40, 120, 'fit; bounds memory'),
   setLeaves: p(2, 'leaves', 1, 3, 'memory'),
   setG: p(0.8, 'g dry matter, 16 mm set', 0.3, 1.2, 'fit: Sapporo 1949–50'),
   setLeafCeiling: p(8, 'leaves', 7, 10, 'memory'),
@@ -61,7 +73,7 @@ type PerType = Record<OnionType, Parameter>;
 const photoperiodOrigin = 'growth rooms seen (Wickramasinghe 2000, Tesfay 2011, Austin 1972); field fit';
 const ripeningOrigin = 'fit';
 const memoryOrigin = 'memory';
-const boltSizeOrigin = 'seen: Brewster 2008 p. 152, sensitive 0.06 g, resistant 0.45 g';
+const boltSizeOrigin = 'fit; bounds seen: Brewster 2008 p. 152, sensitive 0.06 g, resistant 0.45 g';
 
 /** What makes a type. */
 export const typeParameters = {
@@ -95,7 +107,13 @@ export const typeParameters = {
     'northern-long': p(0, '°C', 0, 6, ripeningOrigin),
   },
   ripeningCapC: {
-    'tropical-short': p(30, '°C', 25, 32, 'fastest at the hottest, Steer 1980a and Wickramasinghe 2000'),
+    'tropical-short': p(
+      30,
+      '°C',
+      25,
+      32,
+      'memory; direction seen: fastest at the hottest, Steer 1980a, Wickramasinghe 2000',
+    ),
     short: p(16.373, '°C', 15, 21, ripeningOrigin),
     intermediate: p(16.373, '°C', 15, 21, ripeningOrigin),
     'early-long': p(16.373, '°C', 15, 21, ripeningOrigin),
@@ -125,11 +143,17 @@ export const typeParameters = {
   },
   /** Temperature above which cold no longer counts towards flowering. */
   vernalCeilingC: {
-    'tropical-short': p(26, '°C', 17, 24, 'fit: Faridpur bolting by planting date'),
-    short: p(15.92, '°C', 15, 20, 'seen: Holdsworth & Heath IV'),
-    intermediate: p(15.92, '°C', 15, 20, 'seen: Holdsworth & Heath IV'),
-    'early-long': p(16.53, '°C', 15, 20, 'seen: Holdsworth & Heath IV'),
-    'northern-long': p(16.53, '°C', 15, 20, 'seen: Holdsworth & Heath IV'),
+    'tropical-short': p(
+      26,
+      '°C',
+      17,
+      26,
+      'fit: Faridpur bolting by planting date; tropical kinds are turned by milder cold (memory)',
+    ),
+    short: p(15.92, '°C', 15, 20, 'fit; bounds seen: Holdsworth & Heath IV'),
+    intermediate: p(15.92, '°C', 15, 20, 'fit; bounds seen: Holdsworth & Heath IV'),
+    'early-long': p(16.53, '°C', 15, 20, 'fit; bounds seen: Holdsworth & Heath IV'),
+    'northern-long': p(16.53, '°C', 15, 20, 'fit; bounds seen: Holdsworth & Heath IV'),
   },
   dryMatterShare: {
     'tropical-short': p(0.12, '–', 0.06, 0.17, memoryOrigin),

@@ -13,8 +13,8 @@ const datesTried = 16;
  * dates in the mean climate, g; 0 where nothing ripens. Kept with the site.
  */
 export function referenceBulbG(site: Site, plan: Plan): number {
-  const { start, densityPerM2, water, cover, sunHours, soil, setSizeMm, setStore } = plan;
-  const key = [start, densityPerM2, water, cover, sunHours, soil, setSizeMm, setStore].join('|');
+  const { type: _, startDay: __, plantOutDay: ___, ...way } = plan;
+  const key = Object.values(way).join('|');
   let best = site.referenceG.get(key);
   if (best === undefined) {
     best = 0;
