@@ -1,4 +1,3 @@
-import { clamp01, lerp } from '../math/index.ts';
 import { type SoilTexture, soils } from './soil-texture.ts';
 
 /*
@@ -32,9 +31,19 @@ export function onionReadilyShare(texture: SoilTexture): number {
  * @param ripening 0 until bulbs start, 1 when tops are down
  */
 export function onionCropCoefficient(groundCover: number, ripening: number): number {
-  const byCover = lerp(initial, middle, clamp01((groundCover - initialCover) / (fullCover - initialCover)));
-  const byRipening = lerp(middle, end, clamp01((ripening - lateFrom) / (1 - lateFrom)));
-  return Math.min(byCover, byRipening);
+  if (ripening > lateFrom) {
+    const late = middle + (end - middle) * ((ripening - lateFrom) / (1 - lateFrom));
+    const byCover = coverCoefficient(groundCover);
+    return late < byCover ? late : byCover;
+  }
+  return coverCoefficient(groundCover);
+}
+
+const perCover = (middle - initial) / (fullCover - initialCover);
+
+function coverCoefficient(groundCover: number): number {
+  if (groundCover <= initialCover) return initial;
+  return groundCover >= fullCover ? middle : initial + perCover * (groundCover - initialCover);
 }
 
 /** Root depth for planning, m: table 22 gives 0.3–0.6 for grown onions, example 36 takes 0.4. */
@@ -44,7 +53,9 @@ const seedlingRootM = 0.15;
 /** Leaves made when roots have reached their depth: an assumption without source. */
 const grownLeaves = 8;
 
+const rootPerLeafM = (grownRootM - seedlingRootM) / grownLeaves;
+
 /** Effective root depth, m, by leaves made. */
 export function onionRootDepthM(leavesMade: number): number {
-  return lerp(seedlingRootM, grownRootM, clamp01(leavesMade / grownLeaves));
+  return leavesMade >= grownLeaves ? grownRootM : seedlingRootM + rootPerLeafM * leavesMade;
 }

@@ -1,5 +1,3 @@
-import { clamp } from '../math/index.ts';
-
 /*
  * Root-zone water balance with a single crop coefficient, a day at a time.
  * Source: FAO Irrigation and Drainage Paper 56 (Allen, Pereira, Raes & Smith 1998), chapter 8.
@@ -29,7 +27,7 @@ export function nextDepletion(
 ): number {
   const afterRain = depletionMm > rainMm ? depletionMm - rainMm : 0;
   const atEvening = afterRain + cropEtMm;
-  return Math.min(atEvening, totalAvailableMm);
+  return atEvening < totalAvailableMm ? atEvening : totalAvailableMm;
 }
 
 /**
@@ -48,5 +46,6 @@ export function waterStress(depletionMm: number, totalAvailableMm: number, readi
  * footnote). Limits 0.1 and 0.8 — memory: FAO-56.
  */
 export function adjustedDepletionShare(shareAt5Mm: number, cropEtMm: number): number {
-  return clamp(shareAt5Mm + 0.04 * (5 - cropEtMm), 0.1, 0.8);
+  const share = shareAt5Mm + 0.04 * (5 - cropEtMm);
+  return share < 0.1 ? 0.1 : share > 0.8 ? 0.8 : share;
 }

@@ -11,9 +11,13 @@ export function coldResponse(temp: number, ceilingC: number): number {
 /** Daily mean from which warmth takes cold back, °C, and how much a day (memory; direction seen: Yamasaki 2000). */
 export const warmthUndoes = { aboveC: 20, days: 0.5 } as const;
 
+/** A plant this many times the bolting size feels cold in full. */
+const fullyBig = Math.exp(1.4);
+
 /** How far a plant is big enough to be turned by cold, 0…1, by shoot dry matter and the type's bolting size, g. */
 export function boltingSizeFactor(shootG: number, boltingSizeG: number): number {
-  return shootG <= boltingSizeG ? 0 : Math.min(1, Math.log(shootG / boltingSizeG) / 1.4);
+  if (shootG <= boltingSizeG) return 0;
+  return shootG >= fullyBig * boltingSizeG ? 1 : Math.log(shootG / boltingSizeG) / 1.4;
 }
 
 /** Share of plants that bolt after `coldDays`. */
@@ -35,5 +39,5 @@ export function setColdDays(
   springD: number,
 ): number {
   const halfMm = store === 'cold' ? 18.9 : 32.9;
-  return halfD + spreadD * 0.5 * (diameterMm - halfMm) - springD;
+  return Math.max(0, halfD + spreadD * 0.5 * (diameterMm - halfMm) - springD);
 }

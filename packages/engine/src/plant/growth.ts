@@ -29,5 +29,21 @@ export const nurseryShootLimitG = 0.9;
  * `wetness` is the smoothed share of wet days.
  */
 export function wetSpellFactor(wetness: number, meanC: number): number {
+  if (wetness <= 0.45 || meanC <= 14) return 1;
   return 1 - 0.35 * ramp(wetness, 0.45, 0.9) * ramp(meanC, 14, 20);
+}
+
+// 1 − e^(−x) for x in 0…8 by steps of 1/512; straight lines between err by less than 5e-7.
+const interceptSteps = 512;
+const interceptTable = Float64Array.from(
+  { length: 8 * interceptSteps + 2 },
+  (_, i) => 1 - Math.exp(-i / interceptSteps),
+);
+
+/** Share of light a canopy intercepts, 0…1, by extinction × leaf area index (Beer–Lambert law), from a table. */
+export function interceptedShare(depth: number): number {
+  if (depth >= 8) return 1;
+  const place = depth * interceptSteps;
+  const below = Math.floor(place);
+  return interceptTable[below] + (interceptTable[below + 1] - interceptTable[below]) * (place - below);
 }

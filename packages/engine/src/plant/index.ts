@@ -5,6 +5,7 @@ export { type Cover, covers, coverUse } from './cover.ts';
 export { fieldFactor, normalSeedlingShare } from './emergence.ts';
 export {
   growthTemperatureFactor,
+  interceptedShare,
   nurseryShootLimitG,
   seedlingG,
   wetSpellFactor,
@@ -48,5 +49,6 @@ export {
   killingTempC,
   nextSnowMm,
   nightKillShare,
+  noHarmAboveC,
   snowShelterC,
 } from './winter.ts';

@@ -1,5 +1,8 @@
 import { ramp } from './thermal.ts';
 
+/** No plant dies above this, °C. */
+export const noHarmAboveC = -4;
+
 /**
  * Temperature of the night, °C, at which plants begin to die, by true leaves made and hardening 0…1:
  * −4 at the loop stage, −6 at two leaves, −11 hardened with four leaves and more.

@@ -16,6 +16,7 @@ import {
   finalTransferShare,
   greenShare,
   hardening,
+  interceptedShare,
   killingTempC,
   lastLeavesRate,
   lastLeavesRipening,
@@ -23,6 +24,7 @@ import {
   mostGreenLeaves,
   nextSnowMm,
   nightKillShare,
+  noHarmAboveC,
   photoperiodFactor,
   reversal,
   ripeningPhotoperiodFactor,
@@ -38,6 +40,8 @@ import type { DayTrace } from './trace.ts';
 
 /** How far a season went. */
 export const stage = { started: 0, emerged: 1, planted: 2, onset: 3, fallen: 4 } as const;
+// Plain numbers for the loop: reading them off the object costs the optimiser its bets.
+const { planted, onset: begun, fallen } = stage;
 
 /** One season of the median plant, filled in place so that a run allocates nothing. Days count from the start. */
 export type Outcome = {
@@ -125,6 +129,7 @@ export function grow(
   const ripenCovered = covered.ripeningTT(type.ripeningBaseC, type.ripeningCapC);
   const perM2 = crop.standPerM2;
   const referenceEt = open.referenceEt();
+  const leastAreaPerG = youngLeafArea(crop.youngG) / crop.youngG;
 
   let leaves = seedling.leaves;
   let age = seedling.age;
@@ -162,16 +167,13 @@ export function grow(
     if (outsideMinC < 0 || snowMm > 0) {
       const crownC = (outsideMinC + open.soilMeanC[i]) / 2;
       const sheltered = crownC + (isCovered ? crop.coverShelterC : 0) + snowShelterC(snowMm);
-      const killing = killingTempC(leaves, hardening(recentC));
-      if (sheltered < killing) {
-        alive *= 1 - nightKillShare(sheltered, killing);
+      if (sheltered < noHarmAboveC) {
+        alive *= 1 - nightKillShare(sheltered, killingTempC(leaves, hardening(recentC)));
         if (alive < standLost) {
           alive = 0;
           break;
         }
       }
-      snowMm = nextSnowMm(snowMm, open.rainMm[i], open.tempMeanC[i]);
-    } else if (open.tempMeanC[i] < 0) {
       snowMm = nextSnowMm(snowMm, open.rainMm[i], open.tempMeanC[i]);
     }
     recentC += (meanC - recentC) / hardeningDays;
@@ -193,10 +195,11 @@ export function grow(
 
     // Growth.
     const standing = areaUpTo(areaTotals, leaves) - areaUpTo(areaTotals, leaves - green);
-    const young = shootG < crop.youngG ? youngLeafArea(shootG) : standing;
+    // A young plant's area lies above the chord to its end, so most days need no logarithm.
+    const young = shootG * leastAreaPerG >= standing ? standing : youngLeafArea(shootG);
     const areaCm2 = (young < standing ? young : standing) * greenShare(ripening);
     const lai = areaCm2 * perM2 * 1e-4;
-    const intercepted = 1 - Math.exp(-growth.extinction * lai);
+    const intercepted = interceptedShare(growth.extinction * lai);
 
     // Water: what the bed would lack on rain alone; a watered bed is refilled before it does harm.
     const et = referenceEt[i];
@@ -226,11 +229,9 @@ export function grow(
 
     if (!onset) {
       // Cold towards flowering; what comes in the last weeks shows no stalk before the crop is over.
-      if (day < crop.lastDay - stalkDays)
-        cold +=
-          seedling.coldPace *
-          (isCovered ? coldCovered : coldOpen)[i] *
-          boltingSizeFactor(shootG, type.boltingSizeG);
+      const chill = (isCovered ? coldCovered : coldOpen)[i];
+      if (chill > 0 && shootG > type.boltingSizeG && day < crop.lastDay - stalkDays)
+        cold += seedling.coldPace * chill * boltingSizeFactor(shootG, type.boltingSizeG);
       if (meanC > warmthUndoes.aboveC && cold > seedling.storeColdDays)
         cold = Math.max(seedling.storeColdDays, cold - warmthUndoes.days);
       // Bulbing: marginal day lengths induce less than is lost, so they never add up to a bulb.
@@ -270,7 +271,7 @@ export function grow(
       break;
     }
   }
-  out.reached = ripening >= 1 ? stage.fallen : onset ? stage.onset : stage.planted;
+  out.reached = ripening >= 1 ? fallen : onset ? begun : planted;
   if (!onset) {
     out.leavesMade = leaves;
     out.leavesGreen = green;
