@@ -31,11 +31,11 @@ export const growthParameters = {
   growthBaseC: p(6, '°C', 5, 6.4, 'seen: Brewster 2008 p. 129, Eqns 4.17'),
   growthRate: p(0.0111, '(°C d)⁻¹', 0.0105, 0.0115, 'seen: Brewster 2008 p. 129, Eqns 4.17'),
   radiationUseGMJ: p(
-    1.15,
+    1.3,
     'g MJ⁻¹ total solar',
     0.9,
     1.4,
-    'seen, mixed bases: Brewster, Mondal & Morris 1986',
+    'fit; bounds seen on mixed bases: Brewster, Mondal & Morris 1986',
   ),
   extinction: p(0.4, '–', 0.32, 0.5, 'derived: Brewster 2008 p. 103, Wellesbourne'),
   competenceTT: p(
