@@ -6,7 +6,7 @@ import { boltingKnobs, type Knob, moved, positionOf, timingKnobs } from './knobs
 import { minimise } from './minimise.ts';
 import { timingLoss } from './timing-loss.ts';
 
-export type Stage = { name: string; knobs: readonly Knob[]; before: number; after: number };
+type Stage = { name: string; knobs: readonly Knob[]; before: number; after: number };
 export type Fit = { values: PlantValues; stages: Stage[] };
 
 /** Dates first, then bolting with the dates held: what a plant is when cold comes hangs on how it grows. */

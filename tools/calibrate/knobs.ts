@@ -19,7 +19,7 @@ type Range = readonly [low: number, high: number];
 const apart: readonly (readonly OnionType[])[] = onionTypes.map((type) => [type]);
 const temperate: readonly OnionType[] = ['short', 'intermediate', 'early-long', 'northern-long'];
 
-// Narrower than the parameter's own bounds where the data alone pull a value to where plants do not live (memory).
+// Narrowed by hand after earlier fits ran to the far bound (choice of ours).
 const narrower: Partial<Record<keyof GrowthValues, Range>> = {
   phyllochron: [88, 102],
   ripeningPhotoperiodSlope: [0.1, 0.3],
@@ -49,7 +49,7 @@ export const timingKnobs: readonly Knob[] = [
   typeKnob('ripeningCapC', temperate),
 ];
 
-/** What moves the share of plants that flower. */
+/** What moves the share of plants that flower. Ranges given here are narrower by choice of ours. */
 export const boltingKnobs: readonly Knob[] = [
   ...apart.map((types) => typeKnob('vernalHalfD', types, [45, 130])),
   typeKnob('vernalSpreadD', onionTypes, [4, 9]),
