@@ -1,3 +1,4 @@
 import { run } from './run.ts';
 
-process.exitCode = await run(process.argv.slice(2));
+// All output is flushed by now; nothing left open may keep the process waiting.
+process.exit(await run(process.argv.slice(2)));

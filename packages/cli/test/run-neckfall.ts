@@ -13,6 +13,7 @@ export function neckfall(...args: string[]): Run {
   const { status, stdout, stderr, error } = spawnSync(process.execPath, [program, ...args], {
     encoding: 'utf8',
     maxBuffer: 1 << 26,
+    timeout: 30_000,
     env: { ...process.env, NO_COLOR: '1' },
   });
   if (error) throw error;
