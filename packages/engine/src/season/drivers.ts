@@ -119,17 +119,20 @@ export function driversOf(
   };
 }
 
-/** Works a column out once for each set of arguments. */
-function keep<A extends number[]>(make: (...args: A) => Float64Array): (...args: A) => Float64Array {
+/** Works a column out once for each pair of temperatures; asked for the same pair as last time, it answers at once. */
+function keep(make: (a: number, b: number) => Float64Array): (a: number, b?: number) => Float64Array {
   const made = new Map<string, Float64Array>();
-  return (...args) => {
-    const key = args.join();
-    let column = made.get(key);
-    if (!column) {
-      column = make(...args);
-      made.set(key, column);
-    }
-    return column;
+  let lastA = Number.NaN;
+  let lastB = Number.NaN;
+  let last: Float64Array = new Float64Array(0);
+  return (a, b = 0) => {
+    if (a === lastA && b === lastB) return last;
+    const key = `${a} ${b}`;
+    last = made.get(key) ?? make(a, b);
+    made.set(key, last);
+    lastA = a;
+    lastB = b;
+    return last;
   };
 }
 
