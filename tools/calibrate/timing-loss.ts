@@ -11,6 +11,7 @@ import {
 } from '../../packages/engine/src/index.ts';
 import { type CalendarRow, nominalYear } from '../score/calendar-rows.ts';
 import { growthRoom } from '../score/growth-rooms.ts';
+import { below15, below25, type Spot } from '../score/hard-tests.ts';
 import { predictLifting } from '../score/predict.ts';
 import { scoreSite } from '../score/sites.ts';
 import { missOf } from '../score/timing.ts';
@@ -23,28 +24,6 @@ const missCapDays = 45;
 const centreCapDays = 60;
 /** Price of a day from the middle of the window beside a day outside it. */
 const centrePrice = 0.3;
-
-type Spot = readonly [latitude: number, longitude: number];
-
-// Low places in the tropics, dry and wet. Most are among those of tools/score/hard-tests.ts, which must hold afterwards.
-const below15: readonly Spot[] = [
-  [13.5, 2.1],
-  [12.1, -86.3],
-  [13.75, 100.5],
-  [14.7, -17.4],
-  [13.1, 80.2],
-  [10.3, -66.9],
-];
-const atTropic: readonly Spot[] = [
-  [23.1, -82.4],
-  [23.8, 90.4],
-  [21, 105.8],
-  [19.1, 72.8],
-  [24.1, 32.9],
-  [22.3, 114.2],
-  [21.3, -157.9],
-  [25.47, -80.48],
-];
 
 /**
  * What the timing fit makes small, in days: how far predicted liftings lie from the published windows, plus
@@ -85,7 +64,7 @@ function roomPrice(values: PlantValues): number {
 function tropicsPrice(values: PlantValues): number {
   return (
     0.12 * goodCrops(below15, ['intermediate'], values) +
-    0.05 * goodCrops(atTropic, ['early-long', 'northern-long'], values)
+    0.05 * goodCrops(below25, ['early-long', 'northern-long'], values)
   );
 }
 

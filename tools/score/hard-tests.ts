@@ -16,7 +16,7 @@ import { scoreSite } from './sites.ts';
 export type HardTest = { name: string; source: string; holds: boolean; found: string };
 
 // Low places by latitude, chosen by design: dry and wet, both hemispheres, every continent with land there.
-const below15: readonly Spot[] = [
+export const below15: readonly Spot[] = [
   [13.5, 2.1],
   [12.1, -86.3],
   [13.75, 100.5],
@@ -26,7 +26,7 @@ const below15: readonly Spot[] = [
   [-6.8, -79.85],
   [-12.4, 130.9],
 ];
-const below25: readonly Spot[] = [
+export const below25: readonly Spot[] = [
   [23.1, -82.4],
   [23.8, 90.4],
   [21, 105.8],
@@ -43,7 +43,8 @@ const below20: readonly Spot[] = [
   [-12.4, 130.9],
   [1.35, 103.82],
 ];
-type Spot = readonly [latitude: number, longitude: number];
+/** A low place, degrees. */
+export type Spot = readonly [latitude: number, longitude: number];
 
 const longTypes: readonly OnionType[] = ['early-long', 'northern-long'];
 
