@@ -72,6 +72,7 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
   const d = planDefaults;
   return {
     start,
+    traits: d.traits,
     densityPerM2: optionalNumber(raw.density, '--density', 5, 400, 'per m²') ?? d.densityPerM2,
     setSizeMm: optionalNumber(raw.setSize, '--set-size', 5, 40, 'mm') ?? d.setSizeMm,
     setStore: optionalChoice(raw.setStore, '--set-store', stores, speaker) ?? d.setStore,

@@ -88,7 +88,7 @@ function screen(
   plan: Parameters<typeof referenceBulbG>[1],
 ): boolean[] {
   const reference = referenceBulbG(site, plan);
-  const { dryMatterShare } = site.values.types[plan.type];
+  const { dryMatterShare } = runner.crop.type;
   let fallback = 0;
   let fallbackG = -1;
   const good = Array.from({ length: steps }, (_, step) => {

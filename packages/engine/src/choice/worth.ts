@@ -1,4 +1,4 @@
-import { classOfType } from '../plant/index.ts';
+import { classOfType, plantValuesOf } from '../plant/index.ts';
 import { fullSizeDryG, type SeasonSummary, type Site } from '../season/index.ts';
 
 /** What counts beside the chance of a good crop (our choice): a full-sized bulb, and weeks of care spared. */
@@ -18,7 +18,7 @@ const rareSetsCost = 0.15;
  */
 export function worth(site: Site, summary: SeasonSummary): number {
   const { type, start, startDay } = summary.plan;
-  const { dryMatterShare } = site.values.types[type];
+  const { dryMatterShare } = plantValuesOf(site.values, summary.plan);
   const dryG = (summary.bulbMassG.p50 ?? 0) * dryMatterShare;
   const keeps = (dryMatterShare - sweetShare) / (storageShare - sweetShare);
   const isRare = start === 'sets' && classOfType[type] !== 'long';

@@ -43,6 +43,7 @@ export {
   ripeningPhotoperiodFactor,
 } from './ripening.ts';
 export { dayMean, degreesAbove, ramp } from './thermal.ts';
+export { type CultivarTraits, plantValuesOf } from './traits.ts';
 export {
   coverShelterC,
   hardening,

@@ -7,6 +7,7 @@ import {
   leafSizeScale,
   mostGreenLeaves,
   type PlantValues,
+  plantValuesOf,
   ripeningDensityFactor,
   shadePenaltyH,
   type TypeValues,
@@ -55,7 +56,7 @@ export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Cr
   const areaTotals = leafAreaTotals(growth.leafAreaMaxCm2, isSet ? leafSizeScale.set : leafSizeScale.seed);
   return {
     growth,
-    type: values.types[plan.type],
+    type: plantValuesOf(values, plan),
     draw: noDraw,
     areaTotals,
     youngG: shootCarrying(areaTotals[leafLimit] - areaTotals[leafLimit - mostGreenLeaves]),

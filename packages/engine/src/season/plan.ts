@@ -1,9 +1,11 @@
 import type { SoilTexture } from '../bed/index.ts';
-import type { OnionType, StartMethod } from '../plant/index.ts';
+import type { CultivarTraits, OnionType, StartMethod } from '../plant/index.ts';
 
 /** What a grower decides. Days are day numbers (see calendar). */
 export type Plan = {
   type: OnionType;
+  /** What the cultivar does otherwise than its type; null: nothing known. */
+  traits: CultivarTraits | null;
   start: StartMethod;
   /** Sowing for seed, planting for bought plants and sets. */
   startDay: number;
@@ -24,6 +26,7 @@ export type Plan = {
 };
 
 export const planDefaults = {
+  traits: null,
   plantOutDay: null,
   densityPerM2: 40,
   setSizeMm: 16,

@@ -1,4 +1,4 @@
-import { verdicts } from '../plant/index.ts';
+import { plantValuesOf, verdicts } from '../plant/index.ts';
 import type { Site } from './site.ts';
 import type { Reason, SeasonSummary } from './summary.ts';
 
@@ -26,7 +26,7 @@ export const reasonCodes: readonly string[] = [
 
 /** Why a plan ends as it does: a code of {@link reasonCodes} with the numbers that decided. */
 export function reasonFor(site: Site, s: Omit<SeasonSummary, 'reason'>): Reason {
-  const type = site.values.types[s.plan.type];
+  const type = plantValuesOf(site.values, s.plan);
   const round = (x: number | null, digits = 0) => (x === null ? 0 : Number(x.toFixed(digits)));
   const table = site.dayTable(2027);
   const longestPhotoperiodH = table.photoperiodH.slice(0, 366).reduce((a, b) => Math.max(a, b), 0);

@@ -13,14 +13,14 @@ const datesTried = 16;
  * dates in the mean climate, g; 0 where nothing ripens. Kept with the site.
  */
 export function referenceBulbG(site: Site, plan: Plan): number {
-  const { type: _, startDay: __, plantOutDay: ___, ...way } = plan;
+  const { type: _, traits: __, startDay: ___, plantOutDay: ____, ...way } = plan;
   const key = Object.values(way).join('|');
   let best = site.referenceG.get(key);
   if (best === undefined) {
     best = 0;
     const newYear = dayNumber(calendarYear(plan.startDay), 1, 1);
     for (const type of onionTypes) {
-      const runner = runnerOf(site, { ...plan, type, startDay: newYear, plantOutDay: null });
+      const runner = runnerOf(site, { ...plan, type, traits: null, startDay: newYear, plantOutDay: null });
       for (let i = 0; i < datesTried; i++) {
         runner.moveTo(newYear + Math.round((i * 365) / datesTried), null);
         const outcome = runner.meanSeason();

@@ -18,7 +18,7 @@ export function runPlan(site: Site, plan: Plan): SeasonSummary {
 export function summarise(site: Site, plan: Plan, runner: Runner): SeasonSummary {
   const { years, seed } = site;
   const reference = referenceBulbG(site, plan);
-  const { dryMatterShare } = site.values.types[plan.type];
+  const { dryMatterShare } = runner.crop.type;
   const seen = collector();
   const counts: Record<Verdict, number> = {
     'winter-killed': 0,
