@@ -8,7 +8,7 @@ export default defineConfig({
       {
         test: {
           name: 'core',
-          include: ['packages/*/test/**/*.test.ts', 'tools/**/*.test.ts'],
+          include: ['packages/*/test/**/*.test.{ts,tsx}', 'tools/**/*.test.ts'],
           exclude: ['**/node_modules/**', ...cliTests],
           testTimeout: 60_000,
         },

@@ -21,7 +21,8 @@ const env = chromium ? { ...rest, CHROMIUM_PATH: chromium } : rest;
 const node = process.execPath;
 const steps = [
   ['lint', () => show(node, [packageProgram('@biomejs', 'biome', 'bin', 'biome'), 'check', '.'])],
-  ['types', () => show(node, [packageProgram('typescript', 'bin', 'tsc'), '--noEmit'])],
+  ['types', () => types()],
+  ['types of the app', () => types('--project', join('packages', 'app'))],
 ];
 const failedSteps = steps.filter(([, run]) => run() !== 0).map(([name]) => name);
 
@@ -50,6 +51,10 @@ const passed = tests.passed + steps.length - failedSteps.length;
 const failed = tests.failed.length + failedSteps.length;
 process.stdout.write(`${passed} passed, ${failed} failed\n`);
 process.exitCode = failed === 0 ? 0 : 1;
+
+function types(...args) {
+  return show(node, [packageProgram('typescript', 'bin', 'tsc'), '--noEmit', ...args]);
+}
 
 function readReport(path) {
   try {
