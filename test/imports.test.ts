@@ -6,13 +6,15 @@ import { describe, expect, test } from 'vitest';
 const root = fileURLToPath(new URL('../', import.meta.url));
 
 /** Packages from the lowest up; each may import those below it. */
-const packages = ['engine', 'data', 'words', 'cli'];
+const packages = ['engine', 'data', 'words', 'answers', 'cli', 'app'];
 /** Words speak for themselves: they know no package but the one that formats messages. */
 const mayImport: Record<string, string[]> = {
   engine: [],
   data: ['engine'],
   words: [],
-  cli: ['engine', 'data', 'words'],
+  answers: ['engine', 'data', 'words'],
+  cli: ['engine', 'data', 'words', 'answers'],
+  app: ['engine', 'data', 'words', 'answers'],
 };
 
 /** Folders of the engine from the lowest level up; a folder imports from lower levels only. */
@@ -30,7 +32,7 @@ type Import = { file: string; from: string };
 
 function sourceFiles(folder: string): string[] {
   return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith('.ts'))
+    .filter((name) => /\.tsx?$/.test(name))
     .map((name) => join(folder, name).split(sep).join('/'));
 }
 

@@ -1,12 +1,11 @@
+import { type Place, placeAssumptions, placeLabel, sourceNames } from '@neckfall/answers';
 import { landWarmingSinceNormalsC, openSite, type Site, warmed } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { placeAssumptions } from './assumptions.ts';
 import type { PlaceOptions } from './options/place-options.ts';
 import { openAssets } from './place/assets.ts';
-import type { Place } from './place/place.ts';
-import { placeLabel } from './place/place-label.ts';
 import { placeWarnings } from './place/place-warnings.ts';
 import { resolvePlace } from './place/resolve-place.ts';
+import { weatherAssumption } from './weather-notes.ts';
 
 /** What every answer stands on. */
 export type Frame = {
@@ -33,7 +32,10 @@ export function openFrame(options: PlaceOptions, speaker: Speaker): Frame {
     seed: options.seed,
     record: options.weather?.record ?? null,
   });
-  const { say } = speaker;
+  const { weather, sunHours } = options;
+  const warmerFrom = options.warmerC === null ? 'default' : 'given';
+  const assumed = placeAssumptions(place, { warmerC, warmerFrom, sunHours }, speaker);
+  if (weather) assumed.push(weatherAssumption(weather, speaker));
   return {
     place,
     label: placeLabel(place, speaker),
@@ -41,8 +43,8 @@ export function openFrame(options: PlaceOptions, speaker: Speaker): Frame {
     options,
     warmerC,
     speaker,
-    assumed: placeAssumptions(place, warmerC, options, speaker),
+    assumed,
     warnings: placeWarnings(place, options, assets, speaker),
-    sources: [say('source.chelsa'), say('source.cru'), say('source.geonames'), say('source.model')],
+    sources: sourceNames(speaker),
   };
 }

@@ -1,8 +1,8 @@
+import { plantAssumptions } from '@neckfall/answers';
 import { medianSeasonDays, runPlan, typeForClass } from '@neckfall/engine';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
-import { plantAssumptions } from '../assumptions.ts';
 import { deliver } from '../deliver.ts';
 import { dayOf, seasonDocument } from '../documents/season-document.ts';
 import { openFrame } from '../frame.ts';

@@ -1,8 +1,8 @@
+import { plantAssumptions } from '@neckfall/answers';
 import { dayNumber, tryStarts, typeForClass } from '@neckfall/engine';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
-import { plantAssumptions } from '../assumptions.ts';
 import { deliver } from '../deliver.ts';
 import { yearOf } from '../documents/values.ts';
 import { whenRows } from '../documents/when-csv.ts';

@@ -1,3 +1,4 @@
+import { placeFacts, todaySentence } from '@neckfall/answers';
 import { surveyPlace } from '@neckfall/engine';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
@@ -10,8 +11,6 @@ import { example } from '../options/example.ts';
 import { type RawOutputOptions, type RawPlaceOptions, readPlaceOptions } from '../options/place-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { csv } from '../output/csv.ts';
-import { placeFacts } from '../place-facts.ts';
-import { todaySentence } from '../text/today-sentence.ts';
 import { whereText } from '../text/where-text.ts';
 import { weatherWarnings } from '../weather-notes.ts';
 
@@ -29,8 +28,8 @@ export function addWhere(root: Command, say: Say): void {
 /** Which onion to buy at a place, when to start it, and what is still in time today. */
 function where(town: string | undefined, raw: Raw): Answer {
   const frame = openFrame(readPlaceOptions(town, raw), speakerFor(raw));
-  const facts = placeFacts(frame);
   const { sunHours, today } = frame.options;
+  const facts = placeFacts(frame.site, today);
   frame.warnings.push(...weatherWarnings(frame, today, today + 364));
   const answer = surveyPlace(frame.site, today, { sunHours });
   const sentence = todaySentence(answer, frame.speaker);

@@ -1,10 +1,9 @@
+import { elevationIsUnsure, type Place, townLabel } from '@neckfall/answers';
 import { nearbyLarger, type Town } from '@neckfall/data';
 import { elevationSpreadKm, elevationSpreadWarningM } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { PlaceOptions } from '../options/place-options.ts';
 import type { Assets } from './assets.ts';
-import type { Place } from './place.ts';
-import { townLabel } from './place-label.ts';
 
 const othersNamed = 4;
 
@@ -37,12 +36,6 @@ export function placeWarnings(
     );
   }
   return warnings;
-}
-
-/** A guessed elevation where the ground nearby lies at very different heights. */
-export function elevationIsUnsure({ elevationFrom, climate }: Place): boolean {
-  const guessed = elevationFrom === 'node' || elevationFrom === 'near-town';
-  return guessed && climate.nodeElevationSpreadM > elevationSpreadWarningM;
 }
 
 /** Towns of one name told apart by country, state and the nearest larger town. */

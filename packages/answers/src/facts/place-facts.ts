@@ -1,4 +1,5 @@
 import {
+  civilDate,
   dayNumber,
   daysInYear,
   type FrostStatistics,
@@ -7,10 +8,9 @@ import {
   isLeapYear,
   type MonthlyClimate,
   monthlyReferenceEt,
+  type Site,
   weatherYears,
 } from '@neckfall/engine';
-import { yearOf } from './documents/values.ts';
-import type { Frame } from './frame.ts';
 
 /** The sky and climate of a place, warming included. */
 export type PlaceFacts = {
@@ -30,15 +30,15 @@ const leapDay = 59;
 /** Frost dates need whole winters: at least this many weather years. */
 const fewestYears = 30;
 
-export function placeFacts({ site, options }: Frame): PlaceFacts {
+export function placeFacts(site: Site, today: number): PlaceFacts {
   const { climate } = site;
-  const year = yearOf(options.today);
+  const { year } = civilDate(today);
   const hours = (convention: 'sun-up' | 'civil') => {
     const byDay = new Float64Array(daysInYear(year));
     fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, dayNumber(year, 1, 1), convention, byDay);
     return isLeapYear(year) ? byDay.filter((_, day) => day !== leapDay) : byDay;
   };
-  const weather = weatherYears(climate, Math.max(fewestYears, options.years) + 1, options.seed);
+  const weather = weatherYears(climate, Math.max(fewestYears, site.years) + 1, site.seed);
   return {
     climate,
     months: Array.from({ length: 12 }, (_, month) => month + 1),

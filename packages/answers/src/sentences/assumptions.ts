@@ -1,15 +1,21 @@
 import type { DayLengthClass, Plan } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import type { PlaceOptions } from './options/place-options.ts';
-import type { Place } from './place/place.ts';
-import { townLabel } from './place/place-label.ts';
-import { weatherAssumption } from './weather-notes.ts';
+import type { Place } from '../place/place.ts';
+import { townLabel } from '../place/place-label.ts';
+
+/** What is set about the weather and the light of a place. */
+export type SiteSettings = {
+  /** Warming offset in force, °C. */
+  warmerC: number;
+  warmerFrom: 'default' | 'given';
+  /** Direct sun at midsummer, h; null: open. */
+  sunHours: number | null;
+};
 
 /** What was taken for granted about the place, in sentences. */
 export function placeAssumptions(
   place: Place,
-  warmerC: number,
-  options: PlaceOptions,
+  { warmerC, warmerFrom, sunHours }: SiteSettings,
   speaker: Speaker,
 ): string[] {
   const { say, quantity, dayLength } = speaker;
@@ -17,16 +23,13 @@ export function placeAssumptions(
   const warmer = quantity('temperatureDifference', Math.abs(warmerC));
   return [
     elevationSentence(place, elevation, speaker),
-    options.warmerC === null
+    warmerFrom === 'default'
       ? say('assumed.warmer', { warmer })
       : say('assumed.warmer-given', {
           warmer,
           way: warmerC > 0 ? 'warmer' : warmerC < 0 ? 'cooler' : 'same',
         }),
-    options.sunHours === null
-      ? say('assumed.open')
-      : say('assumed.sun', { hours: dayLength(options.sunHours) }),
-    ...(options.weather ? [weatherAssumption(options.weather, speaker)] : []),
+    sunHours === null ? say('assumed.open') : say('assumed.sun', { hours: dayLength(sunHours) }),
   ];
 }
 
