@@ -1,0 +1,12 @@
+/** What every face of Neckfall says of an answer: places, facts and whole sentences, without any layout. */
+export { type MonthFacts, monthsOf } from './facts/months.ts';
+export { type PlaceFacts, placeFacts } from './facts/place-facts.ts';
+export { elevationIsUnsure } from './place/elevation-is-unsure.ts';
+export { locatePoint, locateTown, type PlaceAssets, type PlaceProblem, type Point } from './place/locate.ts';
+export type { Place } from './place/place.ts';
+export { placeLabel, pointLabel, townLabel } from './place/place-label.ts';
+export { placeAssumptions, plantAssumptions, type SiteSettings } from './sentences/assumptions.ts';
+export { type Grounds, howWeKnowLines, sourceNames } from './sentences/how-we-know.ts';
+export { skyAndFrost } from './sentences/sky-and-frost.ts';
+export { todaySentence } from './sentences/today-sentence.ts';
+export { whereHeadline } from './sentences/where-headline.ts';
