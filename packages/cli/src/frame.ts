@@ -2,7 +2,7 @@ import { type Place, placeAssumptions, placeLabel, sourceNames } from '@neckfall
 import { landWarmingSinceNormalsC, openSite, type Site, warmed } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { PlaceOptions } from './options/place-options.ts';
-import { openAssets } from './place/assets.ts';
+import { type Assets, openAssets } from './place/assets.ts';
 import { placeWarnings } from './place/place-warnings.ts';
 import { resolvePlace } from './place/resolve-place.ts';
 import { weatherAssumption } from './weather-notes.ts';
@@ -21,9 +21,10 @@ export type Frame = {
   sources: string[];
 };
 
-/** Finds the place, adds the warming and opens it for trying plans. */
-export function openFrame(options: PlaceOptions, speaker: Speaker): Frame {
-  const assets = openAssets();
+/** The place asked for with its warming, opened for trying plans. */
+export type Ground = Pick<Frame, 'place' | 'warmerC' | 'site'>;
+
+export function openGround(options: PlaceOptions, speaker: Speaker, assets: Assets): Ground {
   const place = resolvePlace(options.asked, assets, speaker);
   const warmerC = options.warmerC ?? landWarmingSinceNormalsC;
   const site = openSite({
@@ -32,6 +33,19 @@ export function openFrame(options: PlaceOptions, speaker: Speaker): Frame {
     seed: options.seed,
     record: options.weather?.record ?? null,
   });
+  return { place, warmerC, site };
+}
+
+/** How a command comes by its frame; many rows of one place share its ground. */
+export type OpenFrame = (options: PlaceOptions, speaker: Speaker) => Frame;
+
+export function openFrame(
+  options: PlaceOptions,
+  speaker: Speaker,
+  assets = openAssets(),
+  ground = openGround(options, speaker, assets),
+): Frame {
+  const { place, warmerC, site } = ground;
   const { weather, sunHours } = options;
   const warmerFrom = options.warmerC === null ? 'default' : 'given';
   const assumed = placeAssumptions(place, { warmerC, warmerFrom, sunHours }, speaker);

@@ -1,14 +1,19 @@
 import { plantAssumptions } from '@neckfall/answers';
 import { medianSeasonDays, runPlan, typeForClass } from '@neckfall/engine';
-import type { Say } from '@neckfall/words';
+import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
 import { deliver } from '../deliver.ts';
 import { dayOf, seasonDocument } from '../documents/season-document.ts';
-import { openFrame } from '../frame.ts';
+import { type OpenFrame, openFrame } from '../frame.ts';
 import { addOutputOptions, addPlaceOptions, addPlanOptions } from '../options/add-options.ts';
 import { example } from '../options/example.ts';
-import { type RawOutputOptions, type RawPlaceOptions, readPlaceOptions } from '../options/place-options.ts';
+import {
+  type PlaceOptions,
+  type RawOutputOptions,
+  type RawPlaceOptions,
+  readPlaceOptions,
+} from '../options/place-options.ts';
 import { type RawPlanOptions, readClass, readDays, readPractice } from '../options/plan-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { csv } from '../output/csv.ts';
@@ -16,7 +21,7 @@ import { refuse } from '../refusal.ts';
 import { seasonText } from '../text/season-text.ts';
 import { weatherWarnings } from '../weather-notes.ts';
 
-type Raw = RawPlaceOptions & RawOutputOptions & RawPlanOptions & { days?: boolean };
+export type RawSeason = RawPlaceOptions & RawOutputOptions & RawPlanOptions & { days?: boolean };
 
 export function addSeason(root: Command, say: Say): void {
   const command = root.command('season').description(say('help.season'));
@@ -26,18 +31,26 @@ export function addSeason(root: Command, say: Say): void {
   addOutputOptions(command, say);
   command
     .addHelpText('after', example(say, 'season Lyon --class long --start direct-seed --date 03-25'))
-    .action((place: string | undefined, raw: Raw) => deliver(season(place, raw), raw));
+    .action((place: string | undefined, raw: RawSeason) => deliver(season(place, raw), raw));
 }
 
 /** What one crop will do, over many years of weather. */
-function season(town: string | undefined, raw: Raw): Answer {
+function season(town: string | undefined, raw: RawSeason): Answer {
   const speaker = speakerFor(raw);
   if (raw.csv && !raw.days) throw refuse('no-table', { field: '--csv', expected: '--days' });
-  const options = readPlaceOptions(town, raw);
+  return seasonAnswer(readPlaceOptions(town, raw), raw, speaker, openFrame);
+}
+
+export function seasonAnswer(
+  options: PlaceOptions,
+  raw: RawSeason,
+  speaker: Speaker,
+  open: OpenFrame,
+): Answer {
   const dayLengthClass = readClass(raw, speaker);
   const practice = readPractice(raw, speaker);
   const days = readDays(raw, options);
-  const frame = openFrame(options, speaker);
+  const frame = open(options, speaker);
   const { site, assumed, warnings } = frame;
   const plan = { ...practice, ...days, sunHours: options.sunHours, type: typeForClass(site, dayLengthClass) };
   warnings.push(...weatherWarnings(frame, plan.startDay, plan.startDay));

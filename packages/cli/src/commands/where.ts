@@ -1,20 +1,25 @@
 import { placeFacts, todaySentence } from '@neckfall/answers';
 import { surveyPlace } from '@neckfall/engine';
-import type { Say } from '@neckfall/words';
+import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
 import { deliver } from '../deliver.ts';
 import { whereDocument } from '../documents/where-document.ts';
-import { openFrame } from '../frame.ts';
+import { type OpenFrame, openFrame } from '../frame.ts';
 import { addOutputOptions, addPlaceOptions } from '../options/add-options.ts';
 import { example } from '../options/example.ts';
-import { type RawOutputOptions, type RawPlaceOptions, readPlaceOptions } from '../options/place-options.ts';
+import {
+  type PlaceOptions,
+  type RawOutputOptions,
+  type RawPlaceOptions,
+  readPlaceOptions,
+} from '../options/place-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { csv } from '../output/csv.ts';
 import { whereText } from '../text/where-text.ts';
 import { weatherWarnings } from '../weather-notes.ts';
 
-type Raw = RawPlaceOptions & RawOutputOptions;
+export type RawWhere = RawPlaceOptions & RawOutputOptions;
 
 export function addWhere(root: Command, say: Say): void {
   const command = root.command('where').description(say('help.where'));
@@ -22,12 +27,16 @@ export function addWhere(root: Command, say: Say): void {
   addOutputOptions(command, say);
   command
     .addHelpText('after', example(say, 'where "Springfield, US" --units us'))
-    .action((place: string | undefined, raw: Raw) => deliver(where(place, raw), raw));
+    .action((place: string | undefined, raw: RawWhere) => deliver(where(place, raw), raw));
 }
 
 /** Which onion to buy at a place, when to start it, and what is still in time today. */
-function where(town: string | undefined, raw: Raw): Answer {
-  const frame = openFrame(readPlaceOptions(town, raw), speakerFor(raw));
+function where(town: string | undefined, raw: RawWhere): Answer {
+  return whereAnswer(readPlaceOptions(town, raw), speakerFor(raw), openFrame);
+}
+
+export function whereAnswer(options: PlaceOptions, speaker: Speaker, open: OpenFrame): Answer {
+  const frame = open(options, speaker);
   const { sunHours, today } = frame.options;
   const facts = placeFacts(frame.site, today);
   frame.warnings.push(...weatherWarnings(frame, today, today + 364));
