@@ -31,21 +31,31 @@ export type PlaceOptions = {
   today: number;
 };
 
+export type Setting = Omit<PlaceOptions, 'asked'>;
+
 const defaultYears = 30;
 const defaultSeed = 1;
 
 export function readPlaceOptions(town: string | undefined, raw: RawPlaceOptions): PlaceOptions {
+  return { asked: askedPlace(town, raw.at), ...readSetting(raw) };
+}
+
+/** All but the place itself. */
+export function readSetting(raw: RawPlaceOptions): Setting {
   const number = (text: string | undefined, rule: Parameters<typeof parseNumber>[1]) =>
     text === undefined ? null : parseNumber(text, rule);
   return {
-    asked: askedPlace(town, raw.at),
-    sunHours: number(raw.sun, { field: '--sun', min: 0, max: 24, unit: 'h' }),
+    sunHours: readSun(raw.sun),
     warmerC: number(raw.warmer, { field: '--warmer', min: -5, max: 10, unit: '°C' }),
     weather: raw.weather === undefined ? null : readWeatherFile(raw.weather),
     years: number(raw.years, { field: '--years', min: 1, max: 200, whole: true }) ?? defaultYears,
     seed: number(raw.seed, { field: '--seed', min: 0, max: 2 ** 31 - 1, whole: true }) ?? defaultSeed,
     today: raw.today === undefined ? machineToday() : parseToday(raw.today),
   };
+}
+
+export function readSun(text: string | undefined): number | null {
+  return text === undefined ? null : parseNumber(text, { field: '--sun', min: 0, max: 24, unit: 'h' });
 }
 
 function askedPlace(town: string | undefined, at: string | undefined): PlaceOptions['asked'] {

@@ -84,6 +84,13 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
   };
 }
 
+/** Without the options that have no part in a way of starting. */
+export function withoutOthers(raw: RawPlanOptions, start: string | undefined): RawPlanOptions {
+  const kept = { ...raw };
+  for (const rule of startRules) if (rule.start !== start?.trim().toLowerCase()) delete kept[rule.option];
+  return kept;
+}
+
 /** The days of a plan; `plantOutDay` null leaves the day to the plants. */
 export function readDays(
   raw: RawPlanOptions,
