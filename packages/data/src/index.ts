@@ -1,2 +1,3 @@
 /** What runs anywhere; reading files is Node's part (`@neckfall/data/node`). */
+export * from './catalogue/index.ts';
 export * from './places/index.ts';

@@ -1,0 +1,23 @@
+export {
+  type Colour,
+  type CropKind,
+  type Cultivar,
+  type CultivarField,
+  colours,
+  cropKinds,
+  cultivarUses,
+  type Maturity,
+  maturities,
+  type Origin,
+  type PublishedNeed,
+  type Shape,
+  type Source,
+  shapes,
+  type TypeReason,
+  typeReasons,
+  type Use,
+} from './cultivar.ts';
+export { catalogueSources, cultivars } from './cultivars.ts';
+export { editDistance } from './edit-distance.ts';
+export { type CultivarAnswer, findCultivar, searchCultivars } from './find-cultivar.ts';
+export { plantOf } from './plant-of.ts';
