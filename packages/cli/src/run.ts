@@ -2,8 +2,9 @@ import { type Speaker, speaker, type Units } from '@neckfall/words';
 import { type Command, CommanderError } from 'commander';
 import { about } from './commands/about.ts';
 import { print } from './output/print.ts';
+import { ownFault } from './own-fault.ts';
 import { program } from './program.ts';
-import { type Refusal, refusalOf, refuse } from './refusal.ts';
+import { refusalOf, refuse } from './refusal.ts';
 import { refusalLine } from './refusal-line.ts';
 import { missingValue, usageRefusal } from './usage-refusal.ts';
 
@@ -51,11 +52,6 @@ async function answer(root: Command, args: readonly string[], voice: Speaker): P
 /** The language of refusals is chosen before the options are read. */
 function unitsOf(args: readonly string[]): Units {
   return args[args.indexOf('--units') + 1] === 'us' || args.includes('--units=us') ? 'us' : 'metric';
-}
-
-function ownFault(error: unknown): Refusal {
-  const reason = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-  return { code: 'internal', exit: 1, field: null, values: { reason }, expected: null, nearest: [] };
 }
 
 function stackOf(error: unknown): string {

@@ -1,8 +1,10 @@
 import { about } from './en/about.ts';
+import { batch } from './en/batch.ts';
 import { demo } from './en/demo.ts';
 import { errors } from './en/errors.ts';
 import { help } from './en/help.ts';
 import { howWeKnow } from './en/how-we-know.ts';
+import { pictures } from './en/pictures.ts';
 import { reasons } from './en/reasons.ts';
 import { season } from './en/season.ts';
 import { terms } from './en/terms.ts';
@@ -12,10 +14,12 @@ import { american } from './en-us/american.ts';
 
 export const english = {
   ...about,
+  ...batch,
   ...demo,
   ...errors,
   ...help,
   ...howWeKnow,
+  ...pictures,
   ...reasons,
   ...season,
   ...terms,

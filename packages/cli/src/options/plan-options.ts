@@ -85,7 +85,7 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
 }
 
 /** Without the options that have no part in a way of starting. */
-export function withoutOthers(raw: RawPlanOptions, start: string | undefined): RawPlanOptions {
+export function withoutOthers<Raw extends RawPlanOptions>(raw: Raw, start: string | undefined): Raw {
   const kept = { ...raw };
   for (const rule of startRules) if (rule.start !== start?.trim().toLowerCase()) delete kept[rule.option];
   return kept;

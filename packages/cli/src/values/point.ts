@@ -4,8 +4,8 @@ import { readNumber } from './number.ts';
 export type Point = { latitudeDeg: number; longitudeDeg: number; elevationM: number | null };
 
 /** Shore of the Dead Sea; the highest fields. */
-const lowestM = -430;
-const highestM = 6000;
+export const lowestM = -430;
+export const highestM = 6000;
 
 /** `LAT,LON[,ELEV]`, or with decimal commas `LAT;LON[;ELEV]`. Degrees, north and east positive; metres. */
 export function parsePoint(text: string): Point {

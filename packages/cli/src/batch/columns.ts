@@ -1,0 +1,37 @@
+import type { RawSeason } from '../commands/season.ts';
+
+type PlanColumn = { flag: string; option: keyof RawSeason };
+
+const planColumns = {
+  class: { flag: '--class', option: 'class' },
+  start: { flag: '--start', option: 'start' },
+  date: { flag: '--date', option: 'date' },
+  plant_out: { flag: '--plant-out', option: 'plantOut' },
+  density_per_m2: { flag: '--density', option: 'density' },
+  set_size_mm: { flag: '--set-size', option: 'setSize' },
+  set_store: { flag: '--set-store', option: 'setStore' },
+  cover: { flag: '--cover', option: 'cover' },
+  sun_hours: { flag: '--sun', option: 'sun' },
+  water: { flag: '--water', option: 'water' },
+} as const satisfies Record<string, PlanColumn>;
+
+/** Columns of a batch that stand for an option of the command. */
+export const optionColumns = Object.entries(planColumns) as [keyof typeof planColumns, PlanColumn][];
+
+export type Column = 'id' | 'latitude' | 'longitude' | 'elevation_m' | keyof typeof planColumns;
+
+const placeColumns: readonly Column[] = ['id', 'latitude', 'longitude', 'elevation_m'];
+
+export type BatchCommand = 'season' | 'where';
+
+export const columnsOf: Record<BatchCommand, readonly Column[]> = {
+  where: placeColumns,
+  season: [...placeColumns, ...optionColumns.map(([column]) => column)],
+};
+
+const columnOfFlag = new Map<string, string>(optionColumns.map(([column, { flag }]) => [flag, column]));
+
+/** What an option is called in a table; anything else keeps its name. */
+export function columnName(flag: string): string {
+  return flag === '--at' ? 'latitude, longitude' : (columnOfFlag.get(flag) ?? flag);
+}

@@ -1,0 +1,51 @@
+import { type Speaker, speaker } from '@neckfall/words';
+import type { RawSeason } from '../commands/season.ts';
+import type { Setting } from '../options/place-options.ts';
+import { ownFault } from '../own-fault.ts';
+import { openAssets } from '../place/assets.ts';
+import { type Refusal, refusalOf } from '../refusal.ts';
+import { refusalLine } from '../refusal-line.ts';
+import { type BatchCommand, columnName } from './columns.ts';
+import { type Row, refuseFault } from './rows.ts';
+import { seasonOfRow } from './season-of-row.ts';
+import { sharedGround } from './shared-ground.ts';
+import { whereOfRow } from './where-of-row.ts';
+
+/** What is common to all rows: plain values, so that another thread can be handed them. */
+export type BatchJob = { command: BatchCommand; raw: RawSeason; setting: Setting };
+
+/** A row's answer as one line of JSON, and what it failed for. */
+export type Line = { text: string; failed: RowError | null };
+
+export type RowError = { code: string; field: string | null; message: string };
+
+/** Answers rows one by one. A row at fault gets a line that says so; a fault of the data files is thrown. */
+export function lineMaker({ command, raw, setting }: BatchJob, assets = openAssets()): (row: Row) => Line {
+  const metric = speaker('metric');
+  const open = sharedGround(assets);
+  return (row) => {
+    const id = row.cells.id ?? row.line;
+    try {
+      refuseFault(row);
+      const answer =
+        command === 'season'
+          ? seasonOfRow(row.cells, raw, setting, metric, open)
+          : whereOfRow(row.cells, setting, metric, open);
+      return { text: `${JSON.stringify({ id, ...(answer.json() as object) })}\n`, failed: null };
+    } catch (thrown) {
+      const refusal = refusalOf(thrown) ?? ownFault(thrown);
+      if (refusal.exit === 3) throw thrown;
+      const error = errorOf(refusal, metric);
+      return { text: `${JSON.stringify({ id, error })}\n`, failed: error };
+    }
+  };
+}
+
+/** A refusal in the terms of a table: columns in place of options. */
+function errorOf(refusal: Refusal, metric: Speaker): RowError {
+  return {
+    code: refusal.code,
+    field: refusal.field === null ? null : columnName(refusal.field),
+    message: refusalLine(refusal, metric).replace(/--[a-z-]+/g, columnName),
+  };
+}

@@ -1,0 +1,38 @@
+import type { Speaker } from '@neckfall/words';
+import { nearest } from '../nearest.ts';
+import { refuse } from '../refusal.ts';
+import { type BatchCommand, type Column, columnsOf } from './columns.ts';
+
+/** A header quoted in a message is cut here. */
+const longestQuote = 60;
+
+/** The columns of a batch in the order of its file, or a refusal of the file. */
+export function readHeader(
+  cells: readonly string[],
+  command: BatchCommand,
+  path: string,
+  { all }: Speaker,
+): Column[] {
+  const known = Object.keys(columnsOf[command]);
+  const details = { field: '--batch', exit: 3, expected: all(known) } as const;
+  if (cells.some((cell) => /[\0\ufffd]/.test(cell))) {
+    throw refuse('batch-encoding', { ...details, values: { value: path } });
+  }
+  const names = cells.map((cell) => cell.trim().toLowerCase());
+  for (const [at, name] of names.entries()) {
+    const column = cells[at].trim().slice(0, longestQuote);
+    if (!known.includes(name)) {
+      const near = nearest(name.slice(0, longestQuote), known);
+      throw refuse('batch-column', { ...details, values: { value: path, column }, nearest: near });
+    }
+    if (names.indexOf(name) !== at) {
+      throw refuse('batch-column-twice', { ...details, values: { value: path, column } });
+    }
+  }
+  for (const column of ['latitude', 'longitude']) {
+    if (!names.includes(column)) {
+      throw refuse('batch-column-missing', { ...details, values: { value: path, column } });
+    }
+  }
+  return names as Column[];
+}
