@@ -1,4 +1,7 @@
 import { about } from './en/about.ts';
+import { app } from './en/app.ts';
+import { appAbout } from './en/app-about.ts';
+import { appWhere } from './en/app-where.ts';
 import { batch } from './en/batch.ts';
 import { demo } from './en/demo.ts';
 import { errors } from './en/errors.ts';
@@ -14,6 +17,9 @@ import { american } from './en-us/american.ts';
 
 export const english = {
   ...about,
+  ...app,
+  ...appAbout,
+  ...appWhere,
   ...batch,
   ...demo,
   ...errors,

@@ -1,0 +1,68 @@
+import type { ComponentChildren } from 'preact';
+import { ink } from './ink.ts';
+import { px } from './path.ts';
+
+/** Font sizes of all pictures, px of the page: pictures are laid out for the width they get, so text never shrinks. */
+export const type = { text: 14, small: 12.5 } as const;
+
+export type Size = { width: number; height: number };
+
+/** An SVG with one label for those who don't see it; its numbers stand in a table beside it. */
+export function Picture(props: Size & { name: string; summary: string; children: ComponentChildren }) {
+  const { width, height, name, summary, children } = props;
+  return (
+    <figure class={`picture ${name}`} role="img" aria-label={summary}>
+      <svg
+        class="picture-svg"
+        aria-hidden="true"
+        viewBox={`0 0 ${px(width)} ${px(height)}`}
+        width={px(width)}
+        height={px(height)}
+        font-size={type.text}
+      >
+        {children}
+      </svg>
+    </figure>
+  );
+}
+
+type LabelProps = {
+  x: number;
+  y: number;
+  children: string;
+  anchor?: 'start' | 'middle' | 'end';
+  small?: boolean;
+  bold?: boolean;
+  fill?: string;
+  /** Colour it stands on: lines behind the letters are kept off. */
+  on?: string | null;
+};
+
+export function Label(props: LabelProps) {
+  const {
+    x,
+    y,
+    children,
+    anchor = 'start',
+    small = false,
+    bold = false,
+    fill = ink.ink,
+    on = ink.paper,
+  } = props;
+  const halo = on
+    ? { stroke: on, 'stroke-width': 4, 'stroke-linejoin': 'round' as const, 'paint-order': 'stroke' }
+    : {};
+  return (
+    <text
+      x={px(x)}
+      y={px(y)}
+      text-anchor={anchor}
+      font-size={small ? type.small : type.text}
+      font-weight={bold ? 600 : 400}
+      fill={fill}
+      {...halo}
+    >
+      {children}
+    </text>
+  );
+}

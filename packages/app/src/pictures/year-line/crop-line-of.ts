@@ -1,0 +1,94 @@
+import {
+  bulbDiameterMm,
+  type DayRow,
+  defaultPlantValues,
+  type Plan,
+  plantValuesOf,
+  type SeasonSummary,
+} from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import type { CropLine, CropMark, CropMarkKind } from './year-line-props.ts';
+
+/** The bulb is drawn at every fourth day. */
+const bulbStepDays = 4;
+/** Two marks nearer than this are one, days. */
+const togetherDays = 3;
+
+/** Photoperiod (civil twilight) above which a plan's plants are turned to bulbs, h. */
+export function criticalPhotoperiodOf(plan: Pick<Plan, 'type' | 'traits'>): number {
+  return plantValuesOf(defaultPlantValues, plan).criticalPhotoperiodH;
+}
+
+/** A crop for the year line, from what many years say (dates) and the median season's days (steps). */
+export function cropLineOf(summary: SeasonSummary, rows: readonly DayRow[], speaker: Speaker): CropLine {
+  const leaves = stepsOf(rows);
+  const made = rows.findIndex(({ bulbing }) => bulbing >= 1);
+  const atBulbs = rows[made >= 0 ? made : rows.length - 1];
+  const bulb = rows
+    .filter(({ bulbG }, i) => bulbG > 0 && (i % bulbStepDays === 0 || i === rows.length - 1))
+    .map(({ day, bulbG }) => ({ day, acrossMm: bulbDiameterMm(bulbG) }));
+  const last = rows.at(-1);
+  return {
+    leaves,
+    leavesText: atBulbs
+      ? { day: atBulbs.day, text: speaker.say('picture.leaves', { count: Math.floor(atBulbs.leavesMade) }) }
+      : null,
+    bulb,
+    topsOver: last && last.ripening >= 1 ? last.day : null,
+    marks: marksOf(summary, rows, speaker),
+  };
+}
+
+/** The day of each further whole leaf. */
+function stepsOf(rows: readonly DayRow[]): CropLine['leaves'] {
+  const steps: CropLine['leaves'] = [];
+  for (const { day, leavesMade } of rows) {
+    const made = Math.floor(leavesMade);
+    if (made > (steps.at(-1)?.made ?? 0)) steps.push({ day, made });
+  }
+  const last = rows.at(-1);
+  if (last && steps.length > 0) steps.push({ day: last.day, made: steps[steps.length - 1].made });
+  return steps;
+}
+
+function marksOf(summary: SeasonSummary, rows: readonly DayRow[], speaker: Speaker): CropMark[] {
+  const { plan, plantOut, onset, neckFall } = summary;
+  const marks: CropMark[] = [];
+  const add = (
+    kind: CropMarkKind,
+    key: Parameters<Speaker['say']>[0],
+    day: number,
+    span: CropMark['span'] = null,
+  ) => marks.push({ kind, day, text: speaker.say(key, { date: speaker.day(day) }), span });
+  add('start', `picture.mark.${plan.start}`, plan.startDay);
+  if (plantOut && plantOut.p50 !== null) add('out', 'picture.mark.out', Math.round(plantOut.p50));
+  const { long, big } = readiness(rows, criticalPhotoperiodOf(plan));
+  if (long !== null && big !== null && big - long <= togetherDays) add('big', 'picture.mark.ready', big);
+  else {
+    if (long !== null) add('long', 'picture.mark.long', long);
+    if (big !== null) add('big', 'picture.mark.big', big);
+  }
+  if (onset.p50 !== null) add('bulbs', 'picture.mark.bulbs', Math.round(onset.p50), spanOf(onset));
+  if (neckFall.p50 !== null) add('tops', 'picture.mark.tops', Math.round(neckFall.p50), spanOf(neckFall));
+  return marks;
+}
+
+function spanOf({ p10, p90 }: { p10: number | null; p90: number | null }): CropMark['span'] {
+  return p10 === null || p90 === null ? null : { from: Math.round(p10), to: Math.round(p90) };
+}
+
+/**
+ * The day from which days are long enough, null where they were so from the start or never are; and the first day on
+ * which bulbing gains, which takes long days, a plant big enough and warmth together.
+ */
+export function readiness(
+  rows: readonly DayRow[],
+  criticalPhotoperiodH: number,
+): { long: number | null; big: number | null } {
+  const gains = rows.findIndex(({ bulbing }) => bulbing > 0);
+  const isLong = (i: number) => rows[i].photoperiodH > criticalPhotoperiodH;
+  let from = gains >= 0 ? gains : rows.findIndex((_, i) => isLong(i));
+  if (from < 0) return { long: null, big: null };
+  while (from > 0 && isLong(from - 1)) from--;
+  return { long: from === 0 ? null : rows[from].day, big: gains >= 0 ? rows[gains].day : null };
+}

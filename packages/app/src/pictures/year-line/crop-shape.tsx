@@ -1,0 +1,151 @@
+import { xOfDay } from '../day-axis.ts';
+import { ink } from '../ink.ts';
+import { areaPath, linePath, type Point, px } from '../path.ts';
+import { type as font, Label } from '../picture.tsx';
+import { textWidth } from '../text-fit.ts';
+import { placeMarks } from './place-marks.ts';
+import { markRow, type YearLayout } from './year-layout.ts';
+import type { CropLine, CropMark } from './year-line-props.ts';
+
+/** The stairs fill the ridge's height at this many leaves; more leaves make lower steps. */
+const usualLeaves = 13;
+/** A bulb this wide fills the soil's depth, mm; a wider one is drawn to its own scale. */
+const usualBulbMm = 90;
+
+/** Leaves climb as steps, one a leaf; under them the bulb swells; at the end the tops lie down. */
+export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine }) {
+  const { axis, ground } = layout;
+  const most = Math.max(usualLeaves, ...crop.leaves.map(({ made }) => made));
+  const yOf = (leaves: number) => ground - (leaves / most) * (ground - layout.ridgeTop);
+  const stairs: Point[] = [];
+  for (const { day, made } of crop.leaves) {
+    const x = xOfDay(axis, day);
+    if (stairs.length > 0) stairs.push([x, stairs[stairs.length - 1][1]]);
+    stairs.push([x, yOf(made)]);
+  }
+  if (crop.topsOver !== null && stairs.length > 0) {
+    const x = xOfDay(axis, crop.topsOver);
+    const top = stairs[stairs.length - 1][1];
+    stairs.push(
+      [x, top],
+      [x + 5, top + (ground - top) * 0.2],
+      [x + 12, ground - (ground - top) * 0.12],
+      [x + 14, ground],
+    );
+  }
+  const text = crop.leavesText;
+  const textY = stairs.length > 0 ? Math.min(...stairs.map(([, y]) => y)) - 6 : ground;
+  return (
+    <>
+      <path d={areaPath(stairs, ground)} fill={ink.leaf} fill-opacity={0.3} />
+      <path d={linePath(stairs)} fill="none" stroke={ink.leaf} stroke-width={2} stroke-linejoin="round" />
+      <Bulb layout={layout} bulb={crop.bulb} />
+      {text && (
+        <Label
+          x={clampText(layout, xOfDay(axis, text.day), text.text)}
+          y={textY}
+          anchor="middle"
+          bold
+          fill={ink.leaf}
+        >
+          {text.text}
+        </Label>
+      )}
+    </>
+  );
+}
+
+function clampText({ axis }: YearLayout, x: number, text: string): number {
+  const half = textWidth(text, font.text) / 2;
+  return Math.min(axis.right - half, Math.max(axis.left + half, x));
+}
+
+/** The bulb, lying in the soil, as wide as it is that day; one line in it for each layer is left to the section. */
+function Bulb({ layout, bulb }: { layout: YearLayout; bulb: CropLine['bulb'] }) {
+  if (bulb.length < 2) return null;
+  const { axis, ground, soilBottom } = layout;
+  const widest = Math.max(usualBulbMm, ...bulb.map(({ acrossMm }) => acrossMm));
+  const line = (part: number): Point[] => {
+    const points = bulb.map(
+      ({ day, acrossMm }): Point => [
+        xOfDay(axis, day),
+        ground + part * (acrossMm / widest) * (soilBottom - ground - 3),
+      ],
+    );
+    const [x, y] = points[points.length - 1];
+    const round = Math.min(12, (y - ground) * 0.7);
+    for (let turn = 1; turn <= 6; turn++) {
+      const angle = (turn / 6) * (Math.PI / 2);
+      points.push([x + round * Math.sin(angle), ground + (y - ground) * Math.cos(angle)]);
+    }
+    return points;
+  };
+  return (
+    <>
+      <path d={areaPath(line(1), ground)} fill={ink.skin} />
+      {[0.3, 0.55, 0.78].map((part) => (
+        <path
+          key={part}
+          d={linePath(line(part))}
+          fill="none"
+          stroke={ink.paper}
+          stroke-width={1.1}
+          stroke-opacity={0.75}
+        />
+      ))}
+    </>
+  );
+}
+
+/** What the eye can't infer: each with a plumb line to its own row of words. */
+export function CropMarks({ layout, marks }: { layout: YearLayout; marks: readonly CropMark[] }) {
+  const { axis, ground, firstMarkY } = layout;
+  const sorted = marks.toSorted((a, b) => a.day - b.day);
+  const placed = placeMarks(
+    sorted.map(({ day, text }) => ({ x: xOfDay(axis, day), text })),
+    axis.left,
+    axis.right,
+    font.text,
+  );
+  const rowY = (row: number) => firstMarkY + row * markRow;
+  return (
+    <>
+      {placed.map(({ x, row }, i) => (
+        <g key={sorted[i].kind}>
+          <path d={`M${px(x)} ${px(ground)}V${px(rowY(row) - 5)}`} stroke={ink.ink2} stroke-width={1} />
+          <circle cx={px(x)} cy={px(ground)} r={3.2} fill={ink.paper} stroke={ink.ink} stroke-width={1.6} />
+        </g>
+      ))}
+      {placed.map(({ x, row, anchor, textX }, i) => {
+        const { kind, span, text } = sorted[i];
+        const y = rowY(row) - 5;
+        return (
+          <g key={kind}>
+            {span && (
+              <path
+                d={`M${px(xOfDay(axis, span.from))} ${px(y)}H${px(xOfDay(axis, span.to + 1))}`}
+                stroke={ink.skin}
+                stroke-width={6}
+                stroke-opacity={0.85}
+                stroke-linecap="round"
+              />
+            )}
+            <circle cx={px(x)} cy={px(y)} r={3} fill={ink.ink} />
+            <Label
+              x={span ? textBeside(anchor, textX, xOfDay(axis, span.from), xOfDay(axis, span.to)) : textX}
+              y={y + 5}
+              anchor={anchor}
+            >
+              {text}
+            </Label>
+          </g>
+        );
+      })}
+    </>
+  );
+}
+
+/** A text clear of the bar of its span. */
+function textBeside(anchor: 'start' | 'end', x: number, from: number, to: number): number {
+  return anchor === 'end' ? Math.min(x, from - 9) : Math.max(x, to + 9);
+}

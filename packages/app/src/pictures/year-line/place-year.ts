@@ -1,0 +1,75 @@
+import {
+  climateDayOf,
+  climateYearDays,
+  dailyCurve,
+  fillDayLengths,
+  firstDayOfMonth,
+  type MonthlyClimate,
+  monthLengths,
+} from '@neckfall/engine';
+
+/** A place's year, day by day from `firstDay` (a day number) on; what the year line is drawn from. */
+export type PlaceYear = {
+  firstDay: number;
+  /** Hours of sun-up, 0…24. */
+  sunUpH: number[];
+  /** Mean rain of a day, mm. */
+  rainMm: number[];
+  /** Share of nights with ground frost, 0…1. */
+  frostShare: number[];
+  /** Mean daily maximum, °C. */
+  highC: number[];
+  /** Monthly figures, January first, for the table. */
+  months: { sunUpH: number; rainMm: number; frostNights: number; highC: number }[];
+};
+
+/** Plain numbers from a climate: to be made where the climate is (the worker), drawn elsewhere. `days` 1…1000. */
+export function placeYear(climate: MonthlyClimate, firstDay: number, days: number): PlaceYear {
+  const perDay = (monthly: Float64Array) => monthly.map((value, month) => value / monthLengths[month]);
+  const curve = (monthly: Float64Array, nonNegative: boolean) => {
+    const year = dailyCurve(monthly, new Float64Array(climateYearDays), { nonNegative });
+    return Array.from({ length: days }, (_, i) => year[climateDayOf(firstDay + i)]);
+  };
+  const high = climate.tempMeanC.map((mean, month) => mean + climate.tempRangeC[month] / 2);
+  const sunUp = new Float64Array(days);
+  fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, firstDay, 'sun-up', sunUp);
+  // 2027 has 365 days; monthly means of any year differ by seconds
+  const common = new Float64Array(climateYearDays);
+  fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, commonYearStart, 'sun-up', common);
+  return {
+    firstDay,
+    sunUpH: [...sunUp],
+    rainMm: curve(perDay(climate.rainMm), true),
+    frostShare: curve(perDay(climate.frostNights), true).map((share) => Math.min(1, share)),
+    highC: curve(high, false),
+    months: monthLengths.map((length, month) => {
+      const from = firstDayOfMonth[month];
+      const sum = common.subarray(from, from + length).reduce((a, b) => a + b, 0);
+      return {
+        sunUpH: sum / length,
+        rainMm: climate.rainMm[month],
+        frostNights: climate.frostNights[month],
+        highC: high[month],
+      };
+    }),
+  };
+}
+
+/** 1 January 2027. */
+const commonYearStart = 20_819;
+
+/**
+ * Sun-up hours at which the photoperiod of a place reaches `photoperiodH`: a packet's need, and the engine's, in what
+ * people see. Taken on the day of the year that comes nearest.
+ */
+export function sunUpAtPhotoperiod(latitudeDeg: number, longitudeDeg: number, photoperiodH: number): number {
+  const sunUp = new Float64Array(climateYearDays);
+  const civil = new Float64Array(climateYearDays);
+  fillDayLengths(latitudeDeg, longitudeDeg, commonYearStart, 'sun-up', sunUp);
+  fillDayLengths(latitudeDeg, longitudeDeg, commonYearStart, 'civil', civil);
+  let best = 0;
+  for (let day = 1; day < climateYearDays; day++) {
+    if (Math.abs(civil[day] - photoperiodH) < Math.abs(civil[best] - photoperiodH)) best = day;
+  }
+  return sunUp[best] + photoperiodH - civil[best];
+}

@@ -1,0 +1,41 @@
+import { type Point, px } from '../path.ts';
+
+/** Rain one stroke stands for, mm; the same in every picture, so that two places can be compared. */
+export const mmPerStroke = 5;
+
+const strokePx = 9;
+const slant = -2.2;
+/** Golden ratio: heights that never line up, without chance. */
+const golden = 0.618_033_988_749_895;
+
+/**
+ * Rain as one path of fine strokes: each falls on the day on which another 5 mm have come down.
+ * @param xOf x of a day by its index, px
+ * @param fall lowest y a stroke of that day reaches, px
+ */
+export function rainStrokes(
+  rainMm: readonly number[],
+  xOf: (index: number) => number,
+  top: number,
+  fall: (index: number) => number,
+): string {
+  let path = '';
+  let come = mmPerStroke / 2;
+  let stroke = 0;
+  for (let i = 0; i < rainMm.length; i++) {
+    const before = come;
+    come += rainMm[i];
+    while (come >= mmPerStroke) {
+      come -= mmPerStroke;
+      stroke++;
+      const part = rainMm[i] > 0 ? Math.min(1, Math.max(0, (mmPerStroke - before) / rainMm[i])) : 0;
+      const x = xOf(i) + part * (xOf(i + 1) - xOf(i));
+      const room = fall(i) - top - strokePx;
+      const y = top + Math.max(0, room) * ((stroke * golden) % 1);
+      const from: Point = [x - slant / 2, y];
+      const to: Point = [x + slant / 2, y + strokePx];
+      path += `M${px(from[0])} ${px(from[1])}L${px(to[0])} ${px(to[1])}`;
+    }
+  }
+  return path;
+}

@@ -1,0 +1,75 @@
+import { type DayAxis, dayAxis, xOfDay } from '../day-axis.ts';
+import type { Point } from '../path.ts';
+import type { YearLineProps } from './year-line-props.ts';
+
+/** Hours at the foot and the top of the ridge: the same for most places, so that two of them can be compared. */
+const usualHours = { low: 7, high: 17 } as const;
+
+/** Where things of a year line stand, px. */
+export type YearLayout = {
+  axis: DayAxis;
+  skyTop: number;
+  /** y of the lowest and the highest day length drawn. */
+  ground: number;
+  ridgeTop: number;
+  soilBottom: number;
+  monthsY: number;
+  firstMarkY: number;
+  height: number;
+  yOfHours: (hours: number) => number;
+  /** The ridge, thinned for drawing. */
+  ridge: Point[];
+  /** Where rain ends: the ridge, or the water above it. */
+  surfaceY: (index: number) => number;
+};
+
+export const markRow = 22;
+const dayStep = 3;
+
+export function yearLayout(
+  props: Pick<YearLineProps, 'width' | 'firstDay' | 'sunUpH' | 'need' | 'lead' | 'crop' | 'today'>,
+): YearLayout {
+  const { width, firstDay, sunUpH, need, lead, crop } = props;
+  const axis = dayAxis(firstDay, sunUpH.length, width);
+  const low = Math.min(usualHours.low, ...sunUpH);
+  const high = Math.max(usualHours.high, ...sunUpH);
+  const roomy = width >= 600;
+  const skyTop = 24;
+  const ridgeTop = skyTop + (lead === 'weather' ? (roomy ? 66 : 54) : roomy ? 40 : 34);
+  const ground = ridgeTop + (roomy ? 170 : 140) * (lead === 'weather' ? 0.8 : 1);
+  const soilBottom = ground + (crop ? 40 : 26);
+  const monthsY = soilBottom + 17;
+  const firstMarkY = monthsY + 26;
+  const marks = crop?.marks.length ?? 0;
+  const yOfHours = (hours: number) => ground - ((hours - low) / (high - low)) * (ground - ridgeTop);
+  const waterY = need ? Math.min(ground, Math.max(ridgeTop, yOfHours(need.hours))) : ground;
+  const ridge: Point[] = [];
+  for (let i = 0; i < sunUpH.length; i += dayStep)
+    ridge.push([xOfDay(axis, firstDay + i), yOfHours(sunUpH[i])]);
+  ridge.push([axis.right, yOfHours(sunUpH[sunUpH.length - 1])]);
+  return {
+    axis,
+    skyTop,
+    ground,
+    ridgeTop,
+    soilBottom,
+    monthsY,
+    firstMarkY,
+    height: marks > 0 ? firstMarkY + (marks - 1) * markRow + 8 : monthsY + 8,
+    yOfHours,
+    ridge,
+    surfaceY: (index) => Math.min(yOfHours(sunUpH[index]), waterY),
+  };
+}
+
+/** Runs of consecutive days for which something holds, as first and last index. */
+export function runsOf(days: number, holds: (index: number) => boolean): { first: number; last: number }[] {
+  const runs: { first: number; last: number }[] = [];
+  for (let i = 0; i < days; i++) {
+    if (!holds(i)) continue;
+    const run = runs.at(-1);
+    if (run && run.last === i - 1) run.last = i;
+    else runs.push({ first: i, last: i });
+  }
+  return runs;
+}

@@ -1,0 +1,51 @@
+/** A level day length must reach, in words of the packet. */
+export type Need = { hours: number; text: string };
+
+export type CropMarkKind = 'start' | 'out' | 'long' | 'big' | 'bulbs' | 'tops';
+
+/** Something of the crop at a day, in words; `span` is where it falls in 8 years of 10. */
+export type CropMark = {
+  kind: CropMarkKind;
+  day: number;
+  text: string;
+  span: { from: number; to: number } | null;
+};
+
+/** A crop on the year line. */
+export type CropLine = {
+  /** Leaves made, in rising order of days. */
+  leaves: { day: number; made: number }[];
+  leavesText: { day: number; text: string } | null;
+  /** The bulb across, mm, in rising order of days; empty where none forms. */
+  bulb: { day: number; acrossMm: number }[];
+  /** Day on which the tops go over; null where they stand to the end. */
+  topsOver: number | null;
+  marks: CropMark[];
+};
+
+export type YearLineProps = {
+  /** Tells the patterns of pictures on one page apart. */
+  id: string;
+  /** px; see FitWidth. */
+  width: number;
+  /** What the picture says, for those who don't see it. */
+  summary: string;
+  firstDay: number;
+  sunUpH: readonly number[];
+  rainMm: readonly number[];
+  frostShare: readonly number[];
+  highC: readonly number[];
+  need: Need | null;
+  /** Said at the day they name: the longest and the shortest, or what the sun does beyond the polar circles. */
+  dayTexts: { day: number; text: string; above: boolean }[];
+  today: { day: number; text: string } | null;
+  /** Short names, January first. */
+  months: readonly string[];
+  frostText: string;
+  heatText: string;
+  /** What one stroke of rain stands for. */
+  rainText: string;
+  /** In the tropics days hardly change: rain and heat lead. */
+  lead: 'days' | 'weather';
+  crop: CropLine | null;
+};

@@ -1,0 +1,199 @@
+import { monthSpans, xOfDay } from '../day-axis.ts';
+import { ink } from '../ink.ts';
+import { areaPath, linePath, px } from '../path.ts';
+import { Label, Picture, type } from '../picture.tsx';
+import { textWidth } from '../text-fit.ts';
+import { CropMarks, CropShape } from './crop-shape.tsx';
+import { Frost, FrostPattern, Heat } from './frost-and-heat.tsx';
+import { rainStrokes } from './rain-strokes.ts';
+import { runsOf, type YearLayout, yearLayout } from './year-layout.ts';
+import type { YearLineProps } from './year-line-props.ts';
+
+/**
+ * The year of a place: day length as a ridge, what the onion needs as the water it must rise out of, rain and heat
+ * above, frost in the ground, and if wanted a crop on it.
+ */
+export function YearLine(props: YearLineProps) {
+  const { id, width, summary, need, today, crop } = props;
+  const layout = yearLayout(props);
+  const { axis, skyTop, ground, soilBottom, height } = layout;
+  const { left, right } = axis;
+  const span = right - left;
+  return (
+    <Picture name="year-line" width={width} height={height} summary={summary}>
+      <defs>
+        <FrostPattern id={id} />
+      </defs>
+      <path d={areaPath(layout.ridge, ground)} fill={ink.skin2} fill-opacity={0.55} />
+      {need && <Water layout={layout} need={need.hours} />}
+      <path d={linePath(layout.ridge)} fill="none" stroke={ink.ink2} stroke-width={1.6} />
+      <path
+        d={rainStrokes(
+          props.rainMm,
+          (i) => xOfDay(axis, axis.firstDay + i),
+          skyTop,
+          (i) => layout.surfaceY(i) - 3,
+        )}
+        stroke={ink.sky}
+        stroke-width={1.1}
+        stroke-linecap="round"
+        fill="none"
+      />
+      <Heat layout={layout} highC={props.highC} text={props.heatText} />
+      <rect
+        x={px(left)}
+        y={px(ground)}
+        width={px(span)}
+        height={px(soilBottom - ground)}
+        fill={ink.earth}
+        fill-opacity={0.22}
+      />
+      <Frost id={id} layout={layout} share={props.frostShare} text={props.frostText} />
+      {crop && <CropShape layout={layout} crop={crop} />}
+      <path d={`M${px(left)} ${px(ground)}H${px(right)}`} stroke={ink.earth} stroke-width={1.5} />
+      {need && <NeedText layout={layout} need={need} sunUpH={props.sunUpH} />}
+      {props.dayTexts.map((text) => (
+        <DayText key={text.day} layout={layout} sunUpH={props.sunUpH} {...text} />
+      ))}
+      <Months layout={layout} names={props.months} />
+      <Label x={left} y={14} small fill={ink.ink2}>
+        {props.rainText}
+      </Label>
+      {today && (
+        <Today layout={layout} {...today} taken={left + textWidth(props.rainText, type.small) + 12} />
+      )}
+      {crop && <CropMarks layout={layout} marks={crop.marks} />}
+    </Picture>
+  );
+}
+
+function waterLevel(layout: YearLayout, needHours: number): number {
+  return Math.min(layout.ground, Math.max(layout.ridgeTop - 8, layout.yOfHours(needHours)));
+}
+
+function Water({ layout, need }: { layout: YearLayout; need: number }) {
+  const { left, right } = layout.axis;
+  const y = waterLevel(layout, need);
+  return (
+    <>
+      <rect
+        x={px(left)}
+        y={px(y)}
+        width={px(right - left)}
+        height={px(layout.ground - y)}
+        fill={ink.sky}
+        fill-opacity={0.26}
+      />
+      <path d={`M${px(left)} ${px(y)}H${px(right)}`} stroke={ink.sky} stroke-width={1.6} />
+    </>
+  );
+}
+
+/** The need is written on the widest water, or under the line where the ridge stands out all year. */
+function NeedText({
+  layout,
+  need,
+  sunUpH,
+}: {
+  layout: YearLayout;
+  need: { hours: number; text: string };
+  sunUpH: readonly number[];
+}) {
+  const { axis } = layout;
+  const waters = runsOf(sunUpH.length, (i) => sunUpH[i] < need.hours);
+  const widest = waters.toSorted((a, b) => b.last - b.first - (a.last - a.first))[0] ?? {
+    first: 0,
+    last: 60,
+  };
+  const half = textWidth(need.text, type.text) / 2 + 4;
+  const middle = xOfDay(axis, axis.firstDay + (widest.first + widest.last + 1) / 2);
+  const x = Math.min(axis.right - half, Math.max(axis.left + half, middle));
+  return (
+    <Label x={x} y={waterLevel(layout, need.hours) + 17} anchor="middle" bold on={null}>
+      {need.text}
+    </Label>
+  );
+}
+
+function DayText(props: {
+  layout: YearLayout;
+  sunUpH: readonly number[];
+  day: number;
+  text: string;
+  above: boolean;
+}) {
+  const { layout, sunUpH, day, text, above } = props;
+  const { axis } = layout;
+  const half = textWidth(text, type.small) / 2 + 4;
+  const x = Math.min(axis.right - half, Math.max(axis.left + half, xOfDay(axis, day)));
+  const y = layout.yOfHours(sunUpH[Math.min(sunUpH.length - 1, Math.max(0, day - axis.firstDay))]);
+  return (
+    <Label
+      x={x}
+      y={above ? y - 8 : Math.min(y + 17, layout.ground - 5)}
+      anchor="middle"
+      small
+      on={above ? ink.paper : null}
+    >
+      {text}
+    </Label>
+  );
+}
+
+function Months({ layout, names }: { layout: YearLayout; names: readonly string[] }) {
+  const { axis, soilBottom, monthsY } = layout;
+  const spans = monthSpans(axis);
+  const widest = Math.max(...names.map((name) => textWidth(name, type.small))) + 6;
+  const every = Math.max(1, Math.ceil(widest / ((axis.right - axis.left) / (axis.days / 30.44))));
+  return (
+    <>
+      {spans.map(({ month, from, to }, i) => (
+        <g key={from}>
+          <path d={`M${px(from)} ${px(soilBottom)}v5`} stroke={ink.line} />
+          {i % every === 0 && to - from > widest / (every > 1 ? 2 : 1.2) && (
+            <Label
+              x={every > 1 ? from + 2 : (from + to) / 2}
+              y={monthsY}
+              anchor={every > 1 ? 'start' : 'middle'}
+              small
+              fill={ink.ink2}
+            >
+              {names[month - 1]}
+            </Label>
+          )}
+        </g>
+      ))}
+    </>
+  );
+}
+
+function Today({
+  layout,
+  day,
+  text,
+  taken,
+}: {
+  layout: YearLayout;
+  day: number;
+  text: string;
+  taken: number;
+}) {
+  const { axis, soilBottom } = layout;
+  if (day < axis.firstDay || day >= axis.firstDay + axis.days) return null;
+  const x = xOfDay(axis, day + 0.5);
+  const half = textWidth(text, type.text) / 2 + 2;
+  return (
+    <>
+      <path
+        d={`M${px(x)} 20V${px(soilBottom)}`}
+        stroke={ink.ink}
+        stroke-width={1.6}
+        stroke-dasharray="1 4"
+        stroke-linecap="round"
+      />
+      <Label x={Math.min(axis.right - half, Math.max(taken + half, x))} y={14} anchor="middle" bold>
+        {text}
+      </Label>
+    </>
+  );
+}
