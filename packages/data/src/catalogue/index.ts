@@ -21,3 +21,11 @@ export { catalogueSources, cultivars } from './cultivars.ts';
 export { editDistance } from './edit-distance.ts';
 export { type CultivarAnswer, findCultivar, searchCultivars } from './find-cultivar.ts';
 export { plantOf } from './plant-of.ts';
+export {
+  type StartFact,
+  type StartFacts,
+  type StartLevel,
+  type StartTopic,
+  startTopics,
+} from './start-fact.ts';
+export { startFacts } from './start-facts.ts';
