@@ -15,6 +15,7 @@ export {
   climateFileVersion,
   decodeClimateNodes,
 } from './decode-nodes.ts';
+export { frostHollowC, inFrostHollow } from './frost-hollow.ts';
 export { minTempSd } from './min-temp-sd.ts';
 export {
   type ClimatePoint,

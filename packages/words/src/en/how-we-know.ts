@@ -10,7 +10,7 @@ export const howWeKnow = {
   'how.sure-tropics':
     'Least sure: what long wet spells cost here, and the kinds sold: days hardly change near the equator, so rain and heat decide.',
   'how.sure-mountain':
-    'Least sure: the climate of this slope; ground nearby differs by more than {spread} in height. Give the elevation with --at.',
+    'Least sure: the climate of this slope; ground nearby differs by more than {spread} in height. Give the elevation of your own ground.',
   'how.sources': 'Sources: {sources}. `neckfall --about` has them in full.',
   'assumed.elevation-town': 'Elevation {elevation}, taken from {town}.',
   'assumed.elevation-near': 'Elevation {elevation}, taken from {town}, {distance} away.',

@@ -1,0 +1,24 @@
+import type { engineHandlers } from '../worker/engine-handlers.ts';
+import type { groundHandlers } from '../worker/ground-handlers.ts';
+import { openLine } from './line.ts';
+
+type Engine = typeof engineHandlers;
+type Ground = typeof groundHandlers;
+
+const openEngine = () =>
+  new Worker(new URL('../worker/engine-worker.ts', import.meta.url), { type: 'module' });
+
+const engine = openLine<Engine>(openEngine);
+const heavy = openLine<Engine>(openEngine);
+const ground = openLine<Ground>(
+  () => new Worker(new URL('../worker/ground-worker.ts', import.meta.url), { type: 'module' }),
+);
+
+/** Asks the engine, which runs in a worker: `ask('season', { site, plan })`. */
+export const ask = engine.ask;
+export const cancel = engine.cancel;
+/** The same on a thread of its own, for work of seconds that must not keep a dragged date waiting. */
+export const askLong = heavy.ask;
+export const cancelLong = heavy.cancel;
+/** Asks for towns and places, on a thread of their own so that typing never waits for a season. */
+export const askGround = ground.ask;

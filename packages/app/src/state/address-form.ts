@@ -1,0 +1,161 @@
+import {
+  type DayLengthClass,
+  dayLengthClasses,
+  formatDay,
+  parseDay,
+  type SoilTexture,
+  type StartMethod,
+  soilTextures,
+  startMethods,
+} from '@neckfall/engine';
+
+/** What may stand in the address of a page, all of it optional: null where it does not. */
+export type Asked = {
+  /** Latitude and longitude in degrees. */
+  at: { latitudeDeg: number; longitudeDeg: number } | null;
+  /** What the place is called: a town of the list, or the grower's own name for it. */
+  name: string | null;
+  /** Elevation of the ground where it is known better than by the list, m. */
+  elevation: number | null;
+  /** Direct sun on the bed at midsummer, h. */
+  sun: number | null;
+  hollow: true | null;
+  cover: 'fleece' | 'tunnel' | null;
+  water: 'rain' | null;
+  soil: SoilTexture | null;
+  class: DayLengthClass | null;
+  cultivar: string | null;
+  /** Day length printed on a packet, h. */
+  packetHours: number | null;
+  /** Days to maturity printed on a packet. */
+  packetDays: number | null;
+  start: StartMethod | null;
+  /** Day on which the grower starts, a day number. */
+  date: number | null;
+  /** Planting out of raised seedlings, a day number. */
+  plantOut: number | null;
+  /** Names of the onions that can be had. */
+  have: readonly string[] | null;
+  colour: 'yellow' | 'red' | 'white' | 'brown' | 'pink' | null;
+  keeps: number | null;
+  mild: true | null;
+  /** The day to take for today, a day number; null: the machine's. */
+  today: number | null;
+};
+
+export type AskedName = keyof Asked;
+
+/** How a value stands in an address. `read` gives undefined for what it cannot take. */
+type Form<Value> = {
+  key: string;
+  /** Message that says what was expected. */
+  expects: 'number' | 'word' | 'day' | 'point' | 'text';
+  read: (text: string) => Value | undefined;
+  write: (value: Value) => string;
+};
+
+const longestName = 120;
+
+const number = (key: string, min: number, max: number, digits = 0): Form<number> => ({
+  key,
+  expects: 'number',
+  read: (text) => {
+    const value = readNumber(text);
+    return value !== null && value >= min && value <= max ? value : undefined;
+  },
+  write: (value) => String(Number(value.toFixed(digits))),
+});
+
+const word = <Word extends string>(key: string, words: readonly Word[]): Form<Word> => ({
+  key,
+  expects: 'word',
+  read: (text) => words.find((candidate) => candidate === text.toLowerCase()),
+  write: (value) => value,
+});
+
+const yes = (key: string): Form<true> => ({
+  key,
+  expects: 'word',
+  read: (text) => (text === 'yes' ? true : undefined),
+  write: () => 'yes',
+});
+
+const day = (key: string): Form<number> => ({
+  key,
+  expects: 'day',
+  read: (text) => {
+    const found = parseDay(text);
+    return found !== null && found >= firstDay && found <= lastDay ? found : undefined;
+  },
+  write: formatDay,
+});
+
+const text = (key: string): Form<string> => ({
+  key,
+  expects: 'text',
+  read: (raw) => {
+    const clean = plainName(raw);
+    return clean === '' || clean.length > longestName ? undefined : clean;
+  },
+  write: (value) => value,
+});
+
+/** 1950-01-01 and 2090-12-31: the years the command line takes for today. */
+const firstDay = -7305;
+const lastDay = 44_194;
+
+export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
+  at: {
+    key: 'at',
+    expects: 'point',
+    read: (raw) => {
+      const [latitude, longitude, more] = raw.split(',').map(readNumber);
+      if (latitude == null || longitude == null || more !== undefined) return undefined;
+      if (Math.abs(latitude) > 90 || Math.abs(longitude) > 180) return undefined;
+      return { latitudeDeg: latitude, longitudeDeg: longitude };
+    },
+    write: ({ latitudeDeg, longitudeDeg }) =>
+      `${Number(latitudeDeg.toFixed(4))},${Number(longitudeDeg.toFixed(4))}`,
+  },
+  name: text('name'),
+  elevation: number('elevation', -430, 6000),
+  sun: number('sun', 0, 24, 1),
+  hollow: yes('hollow'),
+  cover: word('cover', ['fleece', 'tunnel']),
+  water: word('water', ['rain']),
+  soil: word('soil', soilTextures),
+  class: word('class', dayLengthClasses),
+  cultivar: text('cultivar'),
+  packetHours: number('packet-hours', 9, 20, 2),
+  packetDays: number('packet-days', 40, 400),
+  start: word('start', startMethods),
+  date: day('date'),
+  plantOut: day('plant-out'),
+  have: {
+    key: 'have',
+    expects: 'text',
+    read: (raw) => {
+      const names = raw.split(',').map(plainName).filter(Boolean);
+      return names.length > 0 && names.length <= 50 && raw.length < 4000 ? names : undefined;
+    },
+    write: (names) => names.join(','),
+  },
+  colour: word('colour', ['yellow', 'red', 'white', 'brown', 'pink']),
+  keeps: number('keeps', 1, 12),
+  mild: yes('mild'),
+  today: day('today'),
+};
+
+/** A number with a decimal point or comma, and nothing else; null otherwise. */
+export function readNumber(raw: string): number | null {
+  const trimmed = raw.trim().replace('−', '-');
+  return /^[+-]?\d{1,7}([.,]\d{0,12})?$/.test(trimmed) ? Number(trimmed.replace(',', '.')) : null;
+}
+
+/** A name as it may be shown: no control or direction marks, spaces single. */
+function plainName(raw: string): string {
+  return raw
+    .replace(/[\p{C}\p{Zl}\p{Zp}]/gu, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
+}

@@ -1,0 +1,95 @@
+import { type Place, type PlaceProblem, placeLabel } from '@neckfall/answers';
+import { landWarmingSinceNormalsC, type Plan } from '@neckfall/engine';
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { askGround } from '../ask/ask.ts';
+import type { SiteAsked } from '../worker/site.ts';
+import { asked } from './route.ts';
+import { voice } from './settings.ts';
+
+/** The place of the address, as far as it is known. */
+export type PlaceState =
+  | { state: 'none' }
+  | { state: 'looking' }
+  | { state: 'found'; place: Place }
+  | { state: 'refused'; problem: PlaceProblem }
+  | { state: 'failed'; message: string };
+
+/** As on the command line, so that both give the same numbers. */
+const years = 30;
+const seed = 1;
+
+const known = signal<PlaceState>({ state: 'none' });
+export const placeState: ReadonlySignal<PlaceState> = computed(() => known.value);
+
+/** The place found; null while there is none. */
+export const place: ReadonlySignal<Place | null> = computed(() =>
+  known.value.state === 'found' ? known.value.place : null,
+);
+
+/** What the reader calls the place: a town with its country, or a name of their own with the point. */
+export const placeName: ReadonlySignal<string> = computed(() => {
+  if (!place.value) return '';
+  const label = placeLabel(place.value, voice.value);
+  const own = place.value.town ? null : asked.value.name;
+  return own === null ? label : voice.value.say('app.place.own', { name: own, label });
+});
+
+/** The ground to try plans on, for {@link ask}; null while there is no place. */
+export const site: ReadonlySignal<SiteAsked | null> = computed(() =>
+  place.value
+    ? {
+        climate: place.value.climate,
+        warmerC: landWarmingSinceNormalsC,
+        frostHollow: asked.value.hollow === true,
+        years,
+        seed,
+      }
+    : null,
+);
+
+/** A key of {@link site} that changes when an answer does. */
+export const siteKey: ReadonlySignal<string | null> = computed(() => {
+  const { value } = place;
+  if (!value) return null;
+  const { latitudeDeg, longitudeDeg, elevationM } = value;
+  return [latitudeDeg, longitudeDeg, elevationM, asked.value.hollow].join(' ');
+});
+
+/** How things are grown here, where it is otherwise than usual. */
+export const practice: ReadonlySignal<Partial<Pick<Plan, 'sunHours' | 'cover' | 'water' | 'soil'>>> = computed(
+  () => {
+    const { sun, cover, water, soil } = asked.value;
+    return {
+      ...(sun === null ? {} : { sunHours: sun }),
+      ...(cover === null ? {} : { cover }),
+      ...(water === null ? {} : { water }),
+      ...(soil === null ? {} : { soil }),
+    };
+  },
+);
+
+const whereAsked = computed(() => {
+  const { at, name, elevation } = asked.value;
+  return at && JSON.stringify({ ...at, name, elevationM: elevation });
+});
+
+/** Looks for the place whenever the address names another. */
+export function followPlace(): void {
+  effect(() => {
+    const wanted = whereAsked.value;
+    if (wanted === null) {
+      known.value = { state: 'none' };
+      return;
+    }
+    known.value = { state: 'looking' };
+    void askGround('locate', JSON.parse(wanted)).then((reply) => {
+      if (whereAsked.peek() !== wanted || reply.state === 'overtaken') return;
+      known.value =
+        reply.state === 'failed'
+          ? reply
+          : 'problem' in reply.answer
+            ? { state: 'refused', problem: reply.answer }
+            : { state: 'found', place: reply.answer };
+    });
+  });
+}

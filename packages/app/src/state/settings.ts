@@ -1,0 +1,46 @@
+import { type Speaker, speaker, type Units } from '@neckfall/words';
+import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { keep, onKeptElsewhere, readKept } from './keep.ts';
+
+export type Theme = 'system' | 'light' | 'dark';
+
+/** Countries that measure in inches and °F; by the language the browser speaks, since nobody is asked. */
+const inInches = /-(US|LR|MM)\b/i;
+
+export const units: Signal<Units> = keptChoice(
+  'units',
+  ['metric', 'us'],
+  inInches.test(navigator.language) ? 'us' : 'metric',
+);
+export const theme: Signal<Theme> = keptChoice('theme', ['system', 'light', 'dark'], 'system');
+
+/** Words, dates and units for the reader. */
+export const voice: ReadonlySignal<Speaker> = computed(() => speaker(units.value));
+
+function keptChoice<Choice extends string>(key: string, choices: readonly Choice[], usual: Choice) {
+  const known = (text: string | null) => choices.find((choice) => choice === text) ?? usual;
+  const choice = signal(known(readKept(key)));
+  onKeptElsewhere(key, (text) => {
+    choice.value = known(text);
+  });
+  return choice;
+}
+
+export function choose<Choice extends string>(
+  key: 'units' | 'theme',
+  setting: Signal<Choice>,
+  value: Choice,
+) {
+  setting.value = value;
+  keep(key, value);
+}
+
+/** The theme is a mark on the page, which the style sheets follow. */
+export function followSettings(): void {
+  effect(() => {
+    document.documentElement.dataset.theme = theme.value;
+  });
+  effect(() => {
+    document.documentElement.lang = voice.value.locale;
+  });
+}

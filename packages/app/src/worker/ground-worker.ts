@@ -1,0 +1,4 @@
+import { groundHandlers } from './ground-handlers.ts';
+import { serve } from './serve.ts';
+
+serve(groundHandlers);

@@ -1,0 +1,26 @@
+import {
+  type DayRow,
+  medianSeasonDays,
+  type Plan,
+  planDefaults,
+  runPlan,
+  type SeasonSummary,
+} from '@neckfall/engine';
+import { type CropAsked, cropAt } from './crop.ts';
+import { type SiteAsked, siteOf } from './site.ts';
+
+export type SeasonAsked = {
+  site: SiteAsked;
+  crop: CropAsked;
+  plan: Pick<Plan, 'start' | 'startDay'> & Partial<Omit<Plan, 'type' | 'traits'>>;
+  /** Whether the middling season is wanted day by day. */
+  days: boolean;
+};
+export type SeasonReply = { summary: SeasonSummary; days: DayRow[] };
+
+/** One crop over many years of weather. */
+export function season({ site: asked, crop, plan: chosen, days }: SeasonAsked): SeasonReply {
+  const site = siteOf(asked);
+  const plan = { ...planDefaults, ...chosen, ...cropAt(site, crop) };
+  return { summary: runPlan(site, plan), days: days ? medianSeasonDays(site, plan) : [] };
+}

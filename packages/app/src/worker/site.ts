@@ -1,0 +1,33 @@
+import { inFrostHollow, type MonthlyClimate, openSite, type Site, warmed } from '@neckfall/engine';
+
+/** The ground that plans are tried on, in a form that can be copied between threads. */
+export type SiteAsked = {
+  /** Without any warming offset. */
+  climate: MonthlyClimate;
+  warmerC: number;
+  frostHollow: boolean;
+  years: number;
+  seed: number;
+};
+
+/** Sites hold weather years and drivers, a few MB each. */
+const mostSites = 6;
+const sites = new Map<string, Site>();
+
+/** The site asked for, made ready once and kept while it is among the last used. */
+export function siteOf(asked: SiteAsked): Site {
+  const { climate, warmerC, frostHollow, years, seed } = asked;
+  const { latitudeDeg, longitudeDeg, elevationM } = climate;
+  const key = [latitudeDeg, longitudeDeg, elevationM, warmerC, frostHollow, years, seed].join(' ');
+  const known = sites.get(key);
+  const site =
+    known ??
+    openSite({ climate: warmed(frostHollow ? inFrostHollow(climate) : climate, warmerC), years, seed });
+  sites.delete(key);
+  sites.set(key, site);
+  for (const oldest of sites.keys()) {
+    if (sites.size <= mostSites) break;
+    sites.delete(oldest);
+  }
+  return site;
+}
