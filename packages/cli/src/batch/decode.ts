@@ -3,7 +3,7 @@
  * U+FFFD, which the rows that hold it are refused for.
  */
 export async function* decode(pieces: AsyncIterable<Uint8Array>): AsyncGenerator<string> {
-  let decoder: TextDecoder | null = null;
+  let decoder: InstanceType<typeof TextDecoder> | null = null;
   let head: Uint8Array = new Uint8Array(0);
   for await (const piece of pieces) {
     if (decoder) {

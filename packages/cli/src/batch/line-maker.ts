@@ -45,7 +45,7 @@ export function lineMaker({ command, raw, setting }: BatchJob, assets = openAsse
 function errorOf(refusal: Refusal, metric: Speaker): RowError {
   return {
     code: refusal.code,
-    field: refusal.field === null ? null : columnName(refusal.field),
+    field: refusal.field === '--at' ? 'latitude' : refusal.field && columnName(refusal.field),
     message: refusalLine(refusal, metric).replace(/--[a-z-]+/g, columnName),
   };
 }

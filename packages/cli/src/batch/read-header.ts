@@ -13,7 +13,7 @@ export function readHeader(
   path: string,
   { all }: Speaker,
 ): Column[] {
-  const known = Object.keys(columnsOf[command]);
+  const known: readonly string[] = columnsOf[command];
   const details = { field: '--batch', exit: 3, expected: all(known) } as const;
   if (cells.some((cell) => /[\0\ufffd]/.test(cell))) {
     throw refuse('batch-encoding', { ...details, values: { value: path } });

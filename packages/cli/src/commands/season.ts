@@ -3,13 +3,15 @@ import { medianSeasonDays, runPlan, typeForClass } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
+import { batch } from '../batch/batch.ts';
 import { deliver } from '../deliver.ts';
 import { dayOf, seasonDocument } from '../documents/season-document.ts';
 import { type OpenFrame, openFrame } from '../frame.ts';
-import { addOutputOptions, addPlaceOptions, addPlanOptions } from '../options/add-options.ts';
+import { addBatchOption, addOutputOptions, addPlaceOptions, addPlanOptions } from '../options/add-options.ts';
 import { example } from '../options/example.ts';
 import {
   type PlaceOptions,
+  type RawBatchOption,
   type RawOutputOptions,
   type RawPlaceOptions,
   readPlaceOptions,
@@ -21,17 +23,23 @@ import { refuse } from '../refusal.ts';
 import { seasonText } from '../text/season-text.ts';
 import { weatherWarnings } from '../weather-notes.ts';
 
-export type RawSeason = RawPlaceOptions & RawOutputOptions & RawPlanOptions & { days?: boolean };
+export type RawSeason = RawPlaceOptions &
+  RawOutputOptions &
+  RawBatchOption &
+  RawPlanOptions & { days?: boolean };
 
 export function addSeason(root: Command, say: Say): void {
   const command = root.command('season').description(say('help.season'));
   addPlaceOptions(command, say);
   addPlanOptions(command, say, true);
   command.option('--days', say('help.days'));
+  addBatchOption(command, say);
   addOutputOptions(command, say);
   command
     .addHelpText('after', example(say, 'season Lyon --class long --start direct-seed --date 03-25'))
-    .action((place: string | undefined, raw: RawSeason) => deliver(season(place, raw), raw));
+    .action((place: string | undefined, raw: RawSeason) =>
+      raw.batch === undefined ? deliver(season(place, raw), raw) : batch('season', place, raw.batch, raw),
+    );
 }
 
 /** What one crop will do, over many years of weather. */

@@ -3,13 +3,15 @@ import { surveyPlace } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
+import { batch } from '../batch/batch.ts';
 import { deliver } from '../deliver.ts';
 import { whereDocument } from '../documents/where-document.ts';
 import { type OpenFrame, openFrame } from '../frame.ts';
-import { addOutputOptions, addPlaceOptions } from '../options/add-options.ts';
+import { addBatchOption, addOutputOptions, addPlaceOptions } from '../options/add-options.ts';
 import { example } from '../options/example.ts';
 import {
   type PlaceOptions,
+  type RawBatchOption,
   type RawOutputOptions,
   type RawPlaceOptions,
   readPlaceOptions,
@@ -19,15 +21,18 @@ import { csv } from '../output/csv.ts';
 import { whereText } from '../text/where-text.ts';
 import { weatherWarnings } from '../weather-notes.ts';
 
-export type RawWhere = RawPlaceOptions & RawOutputOptions;
+export type RawWhere = RawPlaceOptions & RawOutputOptions & RawBatchOption;
 
 export function addWhere(root: Command, say: Say): void {
   const command = root.command('where').description(say('help.where'));
   addPlaceOptions(command, say);
+  addBatchOption(command, say);
   addOutputOptions(command, say);
   command
     .addHelpText('after', example(say, 'where "Springfield, US" --units us'))
-    .action((place: string | undefined, raw: RawWhere) => deliver(where(place, raw), raw));
+    .action((place: string | undefined, raw: RawWhere) =>
+      raw.batch === undefined ? deliver(where(place, raw), raw) : batch('where', place, raw.batch, raw),
+    );
 }
 
 /** Which onion to buy at a place, when to start it, and what is still in time today. */

@@ -11,6 +11,10 @@ export function addOutputOptions(command: Command, say: Say): Command {
     .option('--debug', say('help.debug'));
 }
 
+export function addBatchOption(command: Command, say: Say): Command {
+  return command.option('--batch <file>', say('help.batch'));
+}
+
 export function addPlaceOptions(command: Command, say: Say): Command {
   return command
     .argument('[place]', say('help.place'))

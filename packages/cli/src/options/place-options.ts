@@ -67,6 +67,9 @@ function askedPlace(town: string | undefined, at: string | undefined): PlaceOpti
   return { at, point: parsePoint(at) };
 }
 
+/** Of the commands that answer for many places at once. */
+export type RawBatchOption = { batch?: string };
+
 /** How an answer is given. */
 export type RawOutputOptions = {
   json?: boolean;

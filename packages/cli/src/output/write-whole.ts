@@ -11,45 +11,85 @@ import {
 import { basename, dirname, join } from 'node:path';
 import { refuse } from '../refusal.ts';
 
+/** A file in the making: nothing is seen of it until it is kept. */
+export type WholeFile = {
+  write(text: string): void;
+  keep(): void;
+  /** Leaves everything as it was. */
+  drop(): void;
+};
+
+/** Writes a file whole or not at all; see {@link wholeFile}. */
+export function writeWhole(path: string, text: string): void {
+  const file = wholeFile(path);
+  file.write(text);
+  file.keep();
+}
+
 /**
- * Writes a file whole or not at all: temporary file in the same folder, fsync, rename.
+ * A file that appears whole or not at all: temporary file in the same folder, fsync, rename. It is dropped when a
+ * write fails and when the process ends before it is kept.
  * A device or pipe (`/dev/stdout`) cannot be replaced, so it is written to as it is.
  */
-export function writeWhole(path: string, text: string): void {
-  try {
+export function wholeFile(path: string): WholeFile {
+  const { target, draft } = placesOf(path);
+  const file = refusing(path, () => openSync(draft ?? target, draft === null ? 'w' : 'wx'));
+  let isOpen = true;
+  let isSettled = false;
+  const close = () => {
+    if (isOpen) closeSync(file);
+    isOpen = false;
+  };
+  const settle = () => {
+    isSettled = true;
+    process.off('exit', drop);
+  };
+  const drop = () => {
+    if (isSettled) return;
+    settle();
+    close();
+    if (draft !== null) removeIfThere(draft);
+  };
+  const orDrop = (work: () => void) => {
+    try {
+      refusing(path, work);
+    } catch (refusal) {
+      drop();
+      throw refusal;
+    }
+  };
+  process.on('exit', drop);
+  return {
+    write: (text) =>
+      orDrop(() => {
+        const bytes = Buffer.from(text);
+        let written = 0;
+        while (written < bytes.length) written += writeSync(file, bytes, written);
+      }),
+    keep: () =>
+      orDrop(() => {
+        if (draft !== null) fsyncSync(file);
+        close();
+        if (draft !== null) {
+          renameSync(draft, target);
+          syncFolder(dirname(target));
+        }
+        settle();
+      }),
+    drop,
+  };
+}
+
+/** Where to write, and the temporary file to write to first; null for a device. */
+function placesOf(path: string): { target: string; draft: string | null } {
+  return refusing(path, () => {
     const stats = statSync(path, { throwIfNoEntry: false });
-    const target = stats ? realpathSync(path) : path;
     if (stats?.isDirectory())
       throw refuse('out-is-folder', { field: '--out', values: { value: path }, exit: 3 });
-    if (stats && !stats.isFile()) writeTo(target, 'w', text);
-    else replace(target, text);
-  } catch (error) {
-    throw fileRefusal(path, error);
-  }
-}
-
-function replace(target: string, text: string): void {
-  const draft = join(dirname(target), `.${basename(target)}.${process.pid}.tmp`);
-  try {
-    writeTo(draft, 'wx', text);
-    renameSync(draft, target);
-  } catch (error) {
-    removeIfThere(draft);
-    throw error;
-  }
-  syncFolder(dirname(target));
-}
-
-function writeTo(path: string, flag: 'w' | 'wx', text: string): void {
-  const file = openSync(path, flag);
-  try {
-    const bytes = Buffer.from(text);
-    let written = 0;
-    while (written < bytes.length) written += writeSync(file, bytes, written);
-    if (flag === 'wx') fsyncSync(file);
-  } finally {
-    closeSync(file);
-  }
+    const target = stats ? realpathSync(path) : path;
+    if (stats && !stats.isFile()) return { target, draft: null };
+    return { target, draft: join(dirname(target), `.${basename(target)}.${process.pid}.tmp`) };
+  });
 }
 
 /** Makes the rename itself last; some systems cannot open folders. */
@@ -68,6 +108,14 @@ function removeIfThere(path: string): void {
   try {
     unlinkSync(path);
   } catch {}
+}
+
+function refusing<Result>(path: string, work: () => Result): Result {
+  try {
+    return work();
+  } catch (error) {
+    throw fileRefusal(path, error);
+  }
 }
 
 function fileRefusal(path: string, error: unknown): unknown {

@@ -1,0 +1,37 @@
+import type { MessageKey } from '@neckfall/words';
+import type { RawSeason } from '../commands/season.ts';
+import { readSetting } from '../options/place-options.ts';
+import { speakerFor } from '../options/speaker-for.ts';
+import { refuse } from '../refusal.ts';
+import type { BatchCommand } from './columns.ts';
+import { threadCrew } from './crew.ts';
+import { openRows } from './open-rows.ts';
+import { runBatch } from './run-batch.ts';
+import { openSink } from './sink.ts';
+
+/** `--batch FILE`, or `-`: a line of JSON for each row of a file. */
+export async function batch(
+  command: BatchCommand,
+  town: string | undefined,
+  path: string,
+  raw: RawSeason,
+): Promise<void> {
+  const speaker = speakerFor({ ...raw, json: true });
+  const bar = (field: string, why: MessageKey) =>
+    refuse('not-in-batch', { field, values: { why: speaker.say(why) } });
+  if (town !== undefined) throw bar(town, 'why.batch-has-places');
+  if (raw.at !== undefined) throw bar('--at', 'why.batch-has-places');
+  if (raw.csv) throw bar('--csv', 'why.batch-is-lines');
+  if (raw.weather !== undefined) throw bar('--weather', 'why.record-of-one-place');
+  const job = { command, raw, setting: readSetting(raw) };
+  const rows = openRows(path, command, speaker);
+  const warning = await runBatch(
+    rows,
+    command,
+    path,
+    threadCrew(job, new URL(import.meta.url)),
+    openSink(raw.out),
+    speaker,
+  );
+  if (warning !== null) process.stderr.write(`${warning}\n`);
+}
