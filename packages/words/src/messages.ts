@@ -3,6 +3,7 @@ import { app } from './en/app.ts';
 import { appAbout } from './en/app-about.ts';
 import { appWhere } from './en/app-where.ts';
 import { batch } from './en/batch.ts';
+import { catalogue } from './en/catalogue.ts';
 import { demo } from './en/demo.ts';
 import { errors } from './en/errors.ts';
 import { help } from './en/help.ts';
@@ -21,6 +22,7 @@ export const english = {
   ...appAbout,
   ...appWhere,
   ...batch,
+  ...catalogue,
   ...demo,
   ...errors,
   ...help,

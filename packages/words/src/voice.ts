@@ -3,6 +3,9 @@ import type { MessageKey } from './messages.ts';
 import { formatRange, type QuantityWords, quantityWords, type Units } from './quantities.ts';
 import { type Locale, type MessageValues, type Say, sayer } from './speaker.ts';
 
+/** The suffix of a name tells the unit. */
+type Values = Readonly<Record<string, number | string>>;
+
 /** Everything a page needs to speak one language in one system of units. */
 export type Speaker = DateWords &
   QuantityWords & {
@@ -10,7 +13,9 @@ export type Speaker = DateWords &
     units: Units;
     say: Say;
     /** An engine's reason: its code is `reason.<code>`, its values are put into words by their unit suffix. */
-    reason(reason: { code: string; values: Record<string, number | string> }): string;
+    reason(reason: { code: string; values: Values }): string;
+    /** A fact on a way of starting: its message is `start-fact.<code>`. */
+    fact(fact: { code: string; values: Values }): string;
     number(value: number, digits?: number): string;
     numberRange(from: number, to: number, digits?: number): string;
     /** "a, b and c" */
@@ -62,23 +67,26 @@ export function speaker(units: Units): Speaker {
     return value;
   }
 
+  function filled(key: MessageKey, values: Values): string {
+    const words: MessageValues = {};
+    for (const [name, value] of Object.entries(values)) {
+      if (name.endsWith('YearShare') || name === 'share')
+        words[name] = share(Number(value), 'share.years', 'share.no-year', 'share.every-year');
+      else if (name.endsWith('PlantShare'))
+        words[name] = share(Number(value), 'share.plants', 'share.no-plant', 'share.every-plant');
+      else words[name] = inWords(name, value);
+    }
+    return say(key, words);
+  }
+
   return {
     locale,
     units,
     say,
     ...dates,
     ...quantities,
-    reason({ code, values }) {
-      const words: MessageValues = {};
-      for (const [name, value] of Object.entries(values)) {
-        if (name.endsWith('YearShare') || name === 'share')
-          words[name] = share(Number(value), 'share.years', 'share.no-year', 'share.every-year');
-        else if (name.endsWith('PlantShare'))
-          words[name] = share(Number(value), 'share.plants', 'share.no-plant', 'share.every-plant');
-        else words[name] = inWords(name, value);
-      }
-      return say(`reason.${code}` as MessageKey, words);
-    },
+    reason: ({ code, values }) => filled(`reason.${code}` as MessageKey, values),
+    fact: ({ code, values }) => filled(`start-fact.${code}` as MessageKey, values),
     number: (value, digits = 0) => numberFormat(digits).format(value),
     numberRange: (from, to, digits = 0) => formatRange(numberFormat(digits), from, to),
     all: (items) => and.format(items),
