@@ -1,5 +1,6 @@
-import { monthSpans, xOfDay } from '../day-axis.ts';
+import { xOfDay } from '../day-axis.ts';
 import { ink } from '../ink.ts';
+import { MonthNames } from '../month-names.tsx';
 import { areaPath, linePath, px } from '../path.ts';
 import { Label, Picture, type } from '../picture.tsx';
 import { textWidth } from '../text-fit.ts';
@@ -55,7 +56,7 @@ export function YearLine(props: YearLineProps) {
       {props.dayTexts.map((text) => (
         <DayText key={text.day} layout={layout} sunUpH={props.sunUpH} {...text} />
       ))}
-      <Months layout={layout} names={props.months} />
+      <MonthNames axis={axis} names={props.months} tickY={soilBottom} textY={layout.monthsY} />
       <Label x={left} y={14} small fill={ink.ink2}>
         {props.rainText}
       </Label>
@@ -137,33 +138,6 @@ function DayText(props: {
     >
       {text}
     </Label>
-  );
-}
-
-function Months({ layout, names }: { layout: YearLayout; names: readonly string[] }) {
-  const { axis, soilBottom, monthsY } = layout;
-  const spans = monthSpans(axis);
-  const widest = Math.max(...names.map((name) => textWidth(name, type.small))) + 6;
-  const every = Math.max(1, Math.ceil(widest / ((axis.right - axis.left) / (axis.days / 30.44))));
-  return (
-    <>
-      {spans.map(({ month, from, to }, i) => (
-        <g key={from}>
-          <path d={`M${px(from)} ${px(soilBottom)}v5`} stroke={ink.line} />
-          {i % every === 0 && to - from > widest / (every > 1 ? 2 : 1.2) && (
-            <Label
-              x={every > 1 ? from + 2 : (from + to) / 2}
-              y={monthsY}
-              anchor={every > 1 ? 'start' : 'middle'}
-              small
-              fill={ink.ink2}
-            >
-              {names[month - 1]}
-            </Label>
-          )}
-        </g>
-      ))}
-    </>
   );
 }
 

@@ -1,0 +1,11 @@
+export { type Onion, type OnionColour, type OnionForm, onionColours } from './onion.ts';
+export { scaleFor } from './row-layout.ts';
+export {
+  type NamedSummary,
+  onionOf,
+  onionOnDay,
+  type SectionAnswer,
+  sectionOf,
+  sectionRowOf,
+} from './section-of.ts';
+export { type CaptionedOnion, SectionRow, type SectionRowProps } from './section-row.tsx';

@@ -1,0 +1,191 @@
+import {
+  bulbDiameterMm,
+  type DayRow,
+  defaultPlantValues,
+  leafAreaTotals,
+  type SeasonSummary,
+  type Spread,
+  type Verdict,
+} from '@neckfall/engine';
+import type { MessageKey, Speaker } from '@neckfall/words';
+import type { DataTableProps } from '../data-table.tsx';
+import type { Onion, OnionColour, OnionForm } from './onion.ts';
+import { type CaptionedOnion, discMm, type SectionRowProps } from './section-row.tsx';
+
+/** The picture's numbers without its width. */
+export type SectionAnswer = { picture: Omit<SectionRowProps, 'width'>; table: DataTableProps };
+
+const forms: Readonly<Record<Verdict, OnionForm>> = {
+  good: 'bulb',
+  small: 'bulb',
+  bolts: 'bolted',
+  'not-ripe': 'thick-neck',
+  'no-bulb': 'green',
+  'winter-killed': 'lost',
+};
+
+const formWords: Readonly<Partial<Record<OnionForm, MessageKey>>> = {
+  'thick-neck': 'picture.thick-neck',
+  bolted: 'picture.bolted',
+  green: 'picture.green',
+  lost: 'picture.lost',
+};
+
+/** Stem of a plant without a bulb, mm across (common practice, no source). */
+const stemMm = 14;
+/** Dry skins beyond these fall off in the hand (common practice, no source). */
+const mostSkins = 3;
+const leastRings = 3;
+
+/** What a plan's plants come to, as an onion to be drawn; `at` picks a poor, the middle or a good year. */
+export function onionOf(summary: SeasonSummary, colour: OnionColour, at: keyof Spread = 'p50'): Onion {
+  const across = summary.bulbDiameterMm[at];
+  const form = forms[summary.outcome];
+  const { ringLeaves, skins } = layersOf(summary, at);
+  // a plan that mostly bolts or is lost may still have no bulb measured
+  const hasBulb = across !== null && across > 0;
+  return {
+    form: hasBulb || form === 'lost' ? form : 'green',
+    colour,
+    acrossMm: hasBulb && form !== 'green' ? across : stemMm,
+    ringLeaves,
+    skins,
+    rangeMm: null,
+  };
+}
+
+/**
+ * Leaves standing when bulbs start become rings, the oldest outside; those withered before are the dry skins. Each
+ * ring is as thick as its leaf is large (the engine's leaf sizes).
+ */
+function layersOf({ plan, leavesMadeAtOnset, leavesGreenAtOnset }: SeasonSummary, at: keyof Spread) {
+  const made = Math.max(leastRings, Math.round(leavesMadeAtOnset[at] ?? leastRings));
+  const rings = Math.min(made, Math.max(leastRings, Math.round(leavesGreenAtOnset[at] ?? leastRings)));
+  const { leafSizeScale, setLeafSizeScale } = defaultPlantValues.growth;
+  const totals = leafAreaTotals(1, plan.start === 'sets' ? setLeafSizeScale : leafSizeScale);
+  const ringLeaves = Array.from({ length: rings }, (_, i) => {
+    const leaf = made - rings + 1 + i;
+    return totals[leaf] - totals[leaf - 1];
+  });
+  return { ringLeaves, skins: Math.min(mostSkins, Math.max(1, made - rings)) };
+}
+
+/** Harvest of one plan: a poor, the middle and a good year beside a disc of a coin's size. */
+export function sectionOf(summary: SeasonSummary, colour: OnionColour, speaker: Speaker): SectionAnswer {
+  const { say, quantity, quantityRange } = speaker;
+  const { bulbDiameterMm: across } = summary;
+  const form = onionOf(summary, colour).form;
+  const hasSizes =
+    across.p10 !== null && across.p50 !== null && across.p90 !== null && form !== 'green' && form !== 'lost';
+  const years: [keyof Spread, MessageKey][] = hasSizes
+    ? [
+        ['p10', 'picture.in-poor-year'],
+        ['p50', 'picture.in-middle-year'],
+        ['p90', 'picture.in-good-year'],
+      ]
+    : [['p50', formWords[form] ?? 'picture.in-middle-year']];
+  const onions = years.map(([at, words]): CaptionedOnion => {
+    const onion = onionOf(summary, colour, at);
+    const size = sizeText(onion, speaker);
+    const what = at === 'p50' ? formWords[onion.form] : undefined;
+    const lines = [size, say(words), what && what !== words ? say(what) : null];
+    return { onion, lines: lines.filter((line) => line !== null) };
+  });
+  const middle = onionOf(summary, colour);
+  const summaryText = [
+    hasSizes
+      ? say('picture.section.sizes', {
+          middle: quantity('bulbLength', across.p50 ?? 0),
+          range: quantityRange('bulbLength', across.p10 ?? 0, across.p90 ?? 0),
+        })
+      : say(formWords[form] ?? 'picture.in-middle-year'),
+    hasSizes ? say('picture.section.rings', { rings: middle.ringLeaves.length, skins: middle.skins }) : null,
+  ];
+  return {
+    picture: {
+      summary: summaryText.filter((sentence) => sentence !== null).join(' '),
+      onions,
+      discText: say('picture.disc', { across: quantity('bulbLength', discMm) }),
+    },
+    table: onionTable(onions, speaker),
+  };
+}
+
+/** An onion of a measured size, as those of a row of the Which page or of one day of a season. */
+export type NamedSummary = { name: string; summary: SeasonSummary; colour: OnionColour };
+
+/** Many plans side by side: the middle year of each, its range as outlines, and how often it goes well in words. */
+export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker): SectionAnswer {
+  const { say } = speaker;
+  const onions = entries.map(({ name, summary, colour }): CaptionedOnion => {
+    const onion = withRange(onionOf(summary, colour), summary);
+    const what = formWords[onion.form];
+    const bolted = summary.boltedPlantsShare.p50 ?? 0;
+    const lines = [
+      name,
+      sizeText(onion, speaker),
+      what ? say(what) : null,
+      say('picture.row.good', { years: speaker.years(summary.seasonShares.good) }),
+      bolted >= 0.05 ? say('picture.row.bolts', { plants: speaker.plants(bolted) }) : null,
+    ];
+    return { onion, lines: lines.filter((line) => line !== null) };
+  });
+  const described = onions.map(({ onion, lines }) =>
+    onion.form === 'green' || onion.form === 'lost'
+      ? say('picture.row.one-without', {
+          name: lines[0],
+          form: say(formWords[onion.form] ?? 'picture.green'),
+        })
+      : say('picture.row.one', { name: lines[0], size: sizeText(onion, speaker) ?? '' }),
+  );
+  const table = onionTable(onions, speaker);
+  return {
+    picture: {
+      summary: say('picture.row.summary', { onions: speaker.all(described) }),
+      onions,
+      discText: say('picture.disc', { across: speaker.quantity('bulbLength', discMm) }),
+    },
+    table: {
+      ...table,
+      head: [...table.head, say('picture.row.column-good'), say('picture.row.column-bolts')],
+      rows: table.rows.map((row, i) => [
+        onions[i].lines[0],
+        ...row.slice(1),
+        speaker.years(entries[i].summary.seasonShares.good),
+        speaker.plants(entries[i].summary.boltedPlantsShare.p50 ?? 0),
+      ]),
+    },
+  };
+}
+
+function withRange(onion: Onion, { bulbDiameterMm: across }: SeasonSummary): Onion {
+  if (onion.form === 'green' || onion.form === 'lost' || across.p10 === null || across.p90 === null)
+    return onion;
+  return { ...onion, rangeMm: { from: across.p10, to: across.p90 } };
+}
+
+/** The onion as it is on one day of the median season: it grows as a date is moved. */
+export function onionOnDay(row: DayRow, onion: Onion): Onion {
+  const acrossMm = row.bulbG > 0 ? bulbDiameterMm(row.bulbG) : 0;
+  if (acrossMm < stemMm) return { ...onion, form: 'green', acrossMm: stemMm, rangeMm: null };
+  return { ...onion, form: row.ripening >= 1 ? onion.form : 'thick-neck', acrossMm, rangeMm: null };
+}
+
+function sizeText({ form, acrossMm }: Onion, { say, quantity }: Speaker): string | null {
+  return form === 'green' || form === 'lost'
+    ? null
+    : say('picture.across', { across: quantity('bulbLength', acrossMm) });
+}
+
+function onionTable(onions: readonly CaptionedOnion[], speaker: Speaker): DataTableProps {
+  const { say } = speaker;
+  return {
+    caption: say('picture.section.table'),
+    head: [say('picture.section.onion'), say('picture.section.across'), say('picture.section.leaves')],
+    rows: onions.map(({ onion, lines }) => [
+      lines.at(-1) ?? '',
+      sizeText(onion, speaker) ?? say('none'),
+      onion.form === 'lost' ? say('none') : speaker.number(onion.ringLeaves.length),
+    ]),
+  };
+}
