@@ -1,6 +1,17 @@
+export {
+  type ChooseOptions,
+  type ChooseProgress,
+  type CoarseChoice,
+  chooseKinds,
+  type GrownKind,
+  growKinds,
+} from './choose-kinds.ts';
+export { type Kind, kindsOf, type Offer, usualMonths } from './kind.ts';
+export { type Choice, choiceReasonCodes, rankChoices } from './rank.ts';
+export type { MeanTrial } from './start-scan.ts';
 export { type PlaceAnswer, type SurveyOptions, surveyPlace } from './survey.ts';
 export { type OpenPlan, tryStarts } from './try-starts.ts';
 export { typeForClass } from './type-for-class.ts';
 export { weekStarts } from './week-starts.ts';
 export { weekRuns } from './windows.ts';
-export { worth } from './worth.ts';
+export { type WorthParts, worth } from './worth.ts';

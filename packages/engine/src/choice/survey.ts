@@ -12,6 +12,7 @@ import {
   summarise,
   type TodayAnswer,
 } from '../season/index.ts';
+import { bestStretch, middleAhead } from './best-stretch.ts';
 import type { OpenPlan } from './try-starts.ts';
 import { typeForClass } from './type-for-class.ts';
 import { worth } from './worth.ts';
@@ -38,9 +39,8 @@ export function surveyPlace(site: Site, today: number, options: SurveyOptions = 
     for (const start of startMethods) {
       const year = yearAhead(site, dayLengthClass, start, today, options);
       outlook.push(todayOf(year, dayLengthClass, start, today));
-      for (const summary of year.summaries) {
-        if (summary && (!best || worth(site, summary) > worth(site, best.summary))) best = { start, summary };
-      }
+      const summary = bestOf(site, year, today);
+      if (!best || worth(site, summary) > worth(site, best.summary)) best = { start, summary };
     }
     if (best) classes.push(classAnswer(dayLengthClass, best.start, best.summary));
   }
@@ -78,6 +78,17 @@ function yearAhead(
   const promising = screen(site, runner, today, plan);
   const summaries = promising.map((promise, step) => (promise ? at(today + stepDays * step) : null));
   return { summaries, at };
+}
+
+/** The best start of the year ahead, or a middling one of those as good as it. */
+function bestOf(site: Site, { summaries, at }: YearAhead, today: number): SeasonSummary {
+  const worths = summaries.map((summary) => (summary ? worth(site, summary) : Number.NEGATIVE_INFINITY));
+  const best = worths.indexOf(Math.max(...worths));
+  const middle = middleAhead(
+    bestStretch(best, steps, (step) => worths[step]),
+    steps,
+  );
+  return summaries[middle] ?? at(today + stepDays * middle);
 }
 
 /** Weeks worth running on weather years: good in the mean climate, or next to such; else the one with the best bulb. */

@@ -1,5 +1,6 @@
 import type { Plan, Reason, Site, StartTrial, StartWindow, WhenAnswer } from '../season/index.ts';
 import { runnerOf, summarise } from '../season/index.ts';
+import { bestStretch, middleOf } from './best-stretch.ts';
 import { dayInYear, weekStarts } from './week-starts.ts';
 import { weekRuns, weeksOf } from './windows.ts';
 import { worth } from './worth.ts';
@@ -17,11 +18,15 @@ export function tryStarts(site: Site, plan: OpenPlan, year: number): WhenAnswer 
   });
   const windows = weekRuns(starts.map(({ summary }) => summary.outcome === 'good')).map(
     (run): StartWindow => {
-      const trials = weeksOf(run).map((week) => starts[week]);
+      const weeks = weeksOf(run);
+      const worthAt = (week: number) =>
+        weeks.includes(week) ? worth(site, starts[week].summary) : Number.NEGATIVE_INFINITY;
+      const best = weeks.reduce((a, b) => (worthAt(b) > worthAt(a) ? b : a));
+      const middle = middleOf(bestStretch(best, starts.length, worthAt), starts.length);
       return {
-        from: trials[0].dayOfYear,
-        to: trials[trials.length - 1].dayOfYear,
-        best: trials.reduce((a, b) => (worth(site, b.summary) > worth(site, a.summary) ? b : a)).dayOfYear,
+        from: starts[run.first].dayOfYear,
+        to: starts[run.last].dayOfYear,
+        best: starts[middle].dayOfYear,
       };
     },
   );

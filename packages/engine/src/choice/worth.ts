@@ -1,33 +1,116 @@
-import { classOfType, plantValuesOf } from '../plant/index.ts';
-import { fullSizeDryG, type SeasonSummary, type Site } from '../season/index.ts';
+import { climateDayOf } from '../calendar/index.ts';
+import { classOfType, plantValuesOf, type StartMethod } from '../plant/index.ts';
+import { fullSizeDryG, type Plan, type SeasonSummary, type Site } from '../season/index.ts';
 
-/** What counts beside the chance of a good crop (our choice): a full-sized bulb, and weeks of care spared. */
+/** What a way of growing is worth, in good seasons of one; the parts add up. */
+export type WorthParts = {
+  /** Share of good seasons. */
+  chance: number;
+  /** Plants lost to flower; never positive. */
+  flower: number;
+  /** Size up to a full bulb's dry matter, so that a watery bulb does not win on looks. */
+  size: number;
+  keeping: number;
+  /** Weeks of care beyond a summer's; never positive, like the rest. */
+  time: number;
+  /** Thinning and weeding of rows sown in place, trays to tend. */
+  work: number;
+  /** A bed too cold to work in at the start. */
+  coldBed: number;
+  /** Tops that go over in weather too cool to dry bulbs. */
+  drying: number;
+  /** Sets that shops seldom have. */
+  scarce: number;
+};
+
+/** What came of a plan: of many seasons or of one. */
+export type Harvest = {
+  goodShare: number;
+  boltedShare: number;
+  /** Dry matter of the bulb, g. */
+  dryG: number;
+  /** Days from the start to neck fall; null where none comes. */
+  days: number | null;
+};
+
+// All weights are our choice: what a gardener may want, so no fit may touch them.
 const sizeWeight = 0.3;
-const careWeightPerYear = 0.35;
-
-/** Onions of more dry matter keep longer (husbandry figures: sweet 8 %, storage 12 %); worth of the difference. */
 const keepWeight = 0.1;
+/** A plant in flower is a bulb lost. */
+const flowerWeight = 0.3;
+const careWeightPerYear = 0.35;
+/** Care up to half a summer's is what an onion takes. */
+const easyDays = 150;
+/** Most sets on sale are long-day types (common practice, no source): others are hard to come by. */
+const scarceSets = 0.15;
+const workOf: Readonly<Record<StartMethod, number>> = {
+  'direct-seed': 0.02,
+  'raised-seedlings': 0.03,
+  'bought-transplants': 0,
+  sets: 0,
+};
+/** Beds colder than this at the start are wet or frozen: nobody sows or plants (common practice, no source). */
+const workableBedC = 5;
+const coldBedPerC = 0.06;
+const coldBedMost = 0.4;
+/** Bulbs dry off well from this mean temperature on (memory). */
+const dryingC = 15;
+const coolDryingPerC = 0.02;
+const coolDryingMost = 0.2;
+
+/** Months that sweet, watery onions and the hardest keepers last (memory); between them more is better. */
+const shortestKeep = 1.5;
+const longestKeep = 9;
+/** Onions of more dry matter keep longer (husbandry figures: sweet 8 %, storage 12 %). */
 const sweetShare = 0.08;
 const storageShare = 0.12;
-/** Most sets on sale are long-day types (common practice, no source): others are hard to come by. */
-const rareSetsCost = 0.15;
 
-/**
- * Ranks ways to grow a crop: share of good seasons, plus size up to a full bulb's dry matter (so that a watery
- * bulb does not win on looks), plus keeping, minus the time from the start to neck fall and what is hard to buy.
- */
-export function worth(site: Site, summary: SeasonSummary): number {
-  const { type, start, startDay } = summary.plan;
-  const { dryMatterShare } = plantValuesOf(site.values, summary.plan);
-  const dryG = (summary.bulbMassG.p50 ?? 0) * dryMatterShare;
-  const keeps = (dryMatterShare - sweetShare) / (storageShare - sweetShare);
-  const isRare = start === 'sets' && classOfType[type] !== 'long';
-  const days = summary.neckFall.p50 === null ? 365 : summary.neckFall.p50 - startDay;
-  return (
-    summary.seasonShares.good +
-    sizeWeight * Math.min(1, dryG / fullSizeDryG) +
-    keepWeight * keeps -
-    (isRare ? rareSetsCost : 0) -
-    (careWeightPerYear * days) / 365
-  );
+/** Ranks ways to grow a crop. @param keepsMonths usual keeping where known; null: taken from dry matter */
+export function worth(site: Site, summary: SeasonSummary, keepsMonths: number | null = null): number {
+  return total(worthParts(site, summary.plan, harvestOf(site, summary), keepsMonths));
+}
+
+export function total(parts: WorthParts): number {
+  let sum = 0;
+  for (const part of Object.values(parts)) sum += part;
+  return sum;
+}
+
+export function harvestOf(site: Site, { plan, ...s }: SeasonSummary): Harvest {
+  return {
+    goodShare: s.seasonShares.good,
+    boltedShare: s.boltedPlantsShare.p50 ?? 0,
+    dryG: (s.bulbMassG.p50 ?? 0) * plantValuesOf(site.values, plan).dryMatterShare,
+    days: s.neckFall.p50 === null ? null : s.neckFall.p50 - plan.startDay,
+  };
+}
+
+export function worthParts(site: Site, plan: Plan, harvest: Harvest, keepsMonths: number | null): WorthParts {
+  const { dryMatterShare } = plantValuesOf(site.values, plan);
+  const keeps =
+    keepsMonths === null
+      ? (dryMatterShare - sweetShare) / (storageShare - sweetShare)
+      : (keepsMonths - shortestKeep) / (longestKeep - shortestKeep);
+  const isRare = plan.start === 'sets' && classOfType[plan.type] !== 'long';
+  return {
+    chance: harvest.goodShare,
+    flower: -flowerWeight * harvest.boltedShare,
+    size: sizeWeight * Math.min(1, harvest.dryG / fullSizeDryG),
+    keeping: keepWeight * Math.max(0, Math.min(1, keeps)),
+    time: (-careWeightPerYear * Math.max(0, (harvest.days ?? 365) - easyDays)) / 365,
+    work: -workOf[plan.start],
+    coldBed: plan.start === 'raised-seedlings' ? 0 : -coldBedCost(site, plan.startDay),
+    drying: harvest.days === null ? -coolDryingMost : -coolDryingCost(site, plan.startDay + harvest.days),
+    scarce: isRare ? -scarceSets : 0,
+  };
+}
+
+function coldBedCost(site: Site, startDay: number): number {
+  const bedC = site.mean('none').soilMeanC[climateDayOf(startDay)];
+  return Math.min(coldBedMost, coldBedPerC * Math.max(0, workableBedC - bedC));
+}
+
+function coolDryingCost(site: Site, neckFallDay: number): number {
+  const meanC = site.mean('none').tempMeanC[climateDayOf(neckFallDay)];
+  return Math.min(coolDryingMost, coolDryingPerC * Math.max(0, dryingC - meanC));
 }

@@ -1,0 +1,38 @@
+/** Dates worth this much less than the best are as good as it: a little more than one season in thirty. */
+const asGoodWithin = 0.04;
+
+/** First and last date of a stretch in a year taken as a circle: `first` may be negative, `last` beyond the year. */
+export type Stretch = { first: number; last: number };
+
+/**
+ * The dates about the best one that are as good as it, so that a start may slip either way. Where nearly the whole
+ * year is, none stands out, and the best is left alone. Dates are asked for two apart, and each side's edge once more.
+ *
+ * @param best index of the best date, 0…dates − 1
+ */
+export function bestStretch(best: number, dates: number, worthAt: (date: number) => number): Stretch {
+  const top = worthAt(best);
+  const isAsGood = (date: number) => worthAt((date + dates) % dates) >= top - asGoodWithin;
+  const reach = (direction: 1 | -1) => {
+    let far = 0;
+    while (far + 2 < dates / 2 && isAsGood(best + direction * (far + 2))) far += 2;
+    return isAsGood(best + direction * (far + 1)) ? far + 1 : far;
+  };
+  const before = reach(-1);
+  const after = reach(1);
+  return before + after >= dates - 4
+    ? { first: best, last: best }
+    : { first: best - before, last: best + after };
+}
+
+/** Middle of a stretch, as a date of the circle. */
+export function middleOf({ first, last }: Stretch, dates: number): number {
+  return (Math.round((first + last) / 2) + dates) % dates;
+}
+
+/** The same for a year that begins now: where now lies in the stretch and past its middle, it is now. */
+export function middleAhead({ first, last }: Stretch, dates: number): number {
+  // a stretch that reaches over the year's end holds now
+  const past = last >= dates ? dates : 0;
+  return Math.max(0, Math.round((first + last) / 2) - past);
+}

@@ -1,0 +1,136 @@
+import type { Reason, SeasonSummary, Site } from '../season/index.ts';
+import type { GrownKind } from './choose-kinds.ts';
+import { type Kind, usualMonths } from './kind.ts';
+import { harvestOf, total, type WorthParts, worthParts } from './worth.ts';
+
+/** One kind at its best date. */
+export type Choice = {
+  /** 1 is best; choices that these years cannot tell apart share a rank. */
+  rank: number;
+  /** How many others share it. */
+  alike: number;
+  kind: Kind;
+  summary: SeasonSummary;
+  worth: number;
+  parts: WorthParts;
+  /** Of this onion alone, without what is usual for its type. */
+  ownParts: WorthParts;
+  /** What told it from the next in rank; where it is not good itself, why. */
+  why: Reason;
+};
+
+/** Codes that `why` may have besides those of a season. Each needs a message. */
+export const choiceReasonCodes: readonly string[] = [
+  'choice-chance',
+  'choice-flower',
+  'choice-size',
+  'choice-keeping',
+  'choice-time',
+  'choice-work',
+  'choice-cold-bed',
+  'choice-drying',
+  'choice-scarce',
+  'choice-usual',
+  'choice-last',
+];
+
+/** Half of the seasons end with tops down: below this nothing is worth calling a crop. */
+const ripensShare = 0.5;
+
+/**
+ * Puts kinds in order, best first. What is printed of one onion counts half and what is usual for its type the
+ * other half: of many onions the one that seems best mostly owes it to a figure that is off. Where tops don't go
+ * over, ease counts for nothing.
+ */
+export function rankChoices(site: Site, grown: readonly GrownKind[]): Choice[] {
+  const choices = grown.map(({ kind, summary, usual }): Choice => {
+    const ownParts = partsOf(site, kind, summary);
+    const usualParts = partsOf(site, kind, usual);
+    const parts = { ...ownParts };
+    for (const part of partNames) parts[part] = (ownParts[part] + usualParts[part]) / 2;
+    return { rank: 0, alike: 0, kind, summary, worth: total(parts), parts, ownParts, why: summary.reason };
+  });
+  choices.sort((a, b) => Number(ripens(b)) - Number(ripens(a)) || b.worth - a.worth);
+  for (let first = 0; first < choices.length; ) {
+    let end = first + 1;
+    while (end < choices.length && cannotTell(choices[first], choices[end])) end++;
+    for (let i = first; i < end; i++) {
+      const choice = choices[i];
+      choice.rank = first + 1;
+      choice.alike = end - first - 1;
+      choice.why = reasonOf(choice, choices[end] ?? null);
+    }
+    first = end;
+  }
+  return choices;
+}
+
+function partsOf(site: Site, kind: Kind, summary: SeasonSummary): WorthParts {
+  return worthParts(site, summary.plan, harvestOf(site, summary), usualMonths(kind));
+}
+
+function ripens({ summary }: Choice): boolean {
+  return summary.neckFall.share >= ripensShare;
+}
+
+function cannotTell(a: Choice, b: Choice): boolean {
+  return ripens(a) === ripens(b) && a.worth - b.worth <= Math.hypot(samplingError(a), samplingError(b));
+}
+
+/**
+ * Standard error of the share of good seasons in so many years tried. Half a season is added to both sides
+ * (Jeffreys' prior, Brown, Cai & DasGupta 2001), so that "every year" of thirty is not taken for certainty.
+ */
+function samplingError({ summary: { years, seasonShares } }: Choice): number {
+  const share = (seasonShares.good * years + 0.5) / (years + 1);
+  return Math.sqrt((share * (1 - share)) / years);
+}
+
+function reasonOf(choice: Choice, next: Choice | null): Reason {
+  const { summary, alike } = choice;
+  if (summary.outcome !== 'good') return summary.reason;
+  const values = {
+    ...sideOf(choice, ''),
+    alike,
+    years: summary.years,
+  };
+  if (!next) return { code: 'choice-last', values };
+  const lead = (part: WorthPart) => choice.parts[part] - next.parts[part];
+  const ownLead = (part: WorthPart) => choice.ownParts[part] - next.ownParts[part];
+  // the numbers shown are its own, so they must say the same
+  const [decided] = partNames
+    .filter((part) => lead(part) > 0 && ownLead(part) > 0)
+    .sort((a, b) => lead(b) - lead(a));
+  return {
+    code: `choice-${decided ? codeOf[decided] : 'usual'}`,
+    values: { ...values, ...sideOf(next, 'next'), nextType: next.kind.type, nextStart: next.kind.start },
+  };
+}
+
+type WorthPart = keyof WorthParts;
+
+const codeOf: Readonly<Record<WorthPart, string>> = {
+  chance: 'chance',
+  flower: 'flower',
+  size: 'size',
+  keeping: 'keeping',
+  time: 'time',
+  work: 'work',
+  coldBed: 'cold-bed',
+  drying: 'drying',
+  scarce: 'scarce',
+};
+const partNames = Object.keys(codeOf) as WorthPart[];
+
+/** The numbers that may decide, of either side. */
+function sideOf({ summary, kind }: Choice, prefix: '' | 'next'): Record<string, number> {
+  const name = (key: string) => (prefix === '' ? key : prefix + key[0].toUpperCase() + key.slice(1));
+  const { neckFall, plan } = summary;
+  return {
+    [name('goodYearShare')]: summary.seasonShares.good,
+    [name('boltedPlantShare')]: summary.boltedPlantsShare.p50 ?? 0,
+    [name('diameterMm')]: Math.round(summary.bulbDiameterMm.p50 ?? 0),
+    [name('months')]: Math.round(usualMonths(kind)),
+    [name('weeks')]: Math.round(((neckFall.p50 ?? plan.startDay + 365) - plan.startDay) / 7),
+  };
+}
