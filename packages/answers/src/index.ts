@@ -1,4 +1,5 @@
 /** What every face of Neckfall says of an answer: places, facts and whole sentences, without any layout. */
+export { type CultivarFact, cultivarFacts } from './facts/cultivar-facts.ts';
 export { type MonthFacts, monthsOf } from './facts/months.ts';
 export { type PlaceFacts, placeFacts } from './facts/place-facts.ts';
 export { elevationIsUnsure } from './place/elevation-is-unsure.ts';
@@ -6,6 +7,7 @@ export { locatePoint, locateTown, type PlaceAssets, type PlaceProblem, type Poin
 export type { Place } from './place/place.ts';
 export { placeLabel, pointLabel, townLabel } from './place/place-label.ts';
 export { placeAssumptions, plantAssumptions, type SiteSettings } from './sentences/assumptions.ts';
+export { cultivarHeadline } from './sentences/cultivar-headline.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './sentences/how-we-know.ts';
 export { skyAndFrost } from './sentences/sky-and-frost.ts';
 export { todaySentence } from './sentences/today-sentence.ts';

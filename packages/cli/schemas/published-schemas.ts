@@ -1,4 +1,5 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
+import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
 import { seasonSchema } from '../src/documents/season-schema.ts';
 import { whenSchema } from '../src/documents/when-schema.ts';
 import { whereSchema } from '../src/documents/where-schema.ts';
@@ -8,4 +9,5 @@ export const publishedSchemas = {
   where: toJsonSchema(whereSchema),
   season: toJsonSchema(seasonSchema),
   when: toJsonSchema(whenSchema),
+  cultivars: toJsonSchema(cultivarsSchema),
 };

@@ -1,5 +1,6 @@
 import type { Say } from '@neckfall/words';
 import { Command } from 'commander';
+import { addCultivars } from './commands/cultivars.ts';
 import { addSeason } from './commands/season.ts';
 import { addWhen } from './commands/when.ts';
 import { addWhere } from './commands/where.ts';
@@ -17,6 +18,7 @@ export function program(say: Say): Command {
   addWhere(root, say);
   addSeason(root, say);
   addWhen(root, say);
+  addCultivars(root, say);
   for (const command of [root, ...root.commands]) {
     command
       .helpOption('-h, --help', say('help.help'))
