@@ -1,3 +1,3 @@
 /** The door for browsers: fetches the assets. */
 export { fetchClimateNodes } from './climate/browser.ts';
-export { fetchLandMask, fetchLargeTowns, fetchSmallTowns } from './places/browser.ts';
+export { fetchLandMask, fetchLandOutline, fetchLargeTowns, fetchSmallTowns } from './places/browser.ts';

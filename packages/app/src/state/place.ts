@@ -56,8 +56,8 @@ export const siteKey: ReadonlySignal<string | null> = computed(() => {
 });
 
 /** How things are grown here, where it is otherwise than usual. */
-export const practice: ReadonlySignal<Partial<Pick<Plan, 'sunHours' | 'cover' | 'water' | 'soil'>>> = computed(
-  () => {
+export const practice: ReadonlySignal<Partial<Pick<Plan, 'sunHours' | 'cover' | 'water' | 'soil'>>> =
+  computed(() => {
     const { sun, cover, water, soil } = asked.value;
     return {
       ...(sun === null ? {} : { sunHours: sun }),
@@ -65,8 +65,7 @@ export const practice: ReadonlySignal<Partial<Pick<Plan, 'sunHours' | 'cover' | 
       ...(water === null ? {} : { water }),
       ...(soil === null ? {} : { soil }),
     };
-  },
-);
+  });
 
 const whereAsked = computed(() => {
   const { at, name, elevation } = asked.value;

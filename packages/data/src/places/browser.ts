@@ -1,6 +1,7 @@
 /** The door for browsers. Each is fetched when called; all throw an Error naming the file when it does not come. */
 import { fetchAsset } from '../fetch-asset.ts';
 import { type LandMask, openLandMask } from './land-mask.ts';
+import { type LandOutline, readLandOutline } from './land-outline.ts';
 
 /** Towns of at least 15,000 people, for {@link openGazetteer}. */
 export function fetchLargeTowns(): Promise<Uint8Array> {
@@ -14,4 +15,10 @@ export function fetchSmallTowns(): Promise<Uint8Array> {
 
 export async function fetchLandMask(): Promise<LandMask> {
   return openLandMask(await fetchAsset(new URL('../../assets/land.bin.gz', import.meta.url)));
+}
+
+/** Coastlines to draw. */
+export async function fetchLandOutline(): Promise<LandOutline> {
+  const bytes = await fetchAsset(new URL('../../assets/land-outline.json', import.meta.url));
+  return readLandOutline(new TextDecoder().decode(bytes));
 }

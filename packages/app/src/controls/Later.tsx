@@ -1,0 +1,40 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { voice } from '../state/settings.ts';
+
+type Props<Own> = { load: () => Promise<ComponentType<Own>>; own: Own };
+
+/** Shows a part of the app that is fetched when first needed. */
+export function Later<Own extends object>({ load, own }: Props<Own>) {
+  const { say } = voice.value;
+  const [Part, setPart] = useState<ComponentType<Own> | null>(null);
+  const [failed, setFailed] = useState<string | null>(null);
+  const [tries, setTries] = useState(0);
+  // loaded once, and again when asked to
+  useEffect(() => {
+    let isGone = false;
+    load().then(
+      (found) => isGone || setPart(() => found),
+      (error: Error) => isGone || setFailed(error.message),
+    );
+    return () => {
+      isGone = true;
+    };
+  }, [tries]);
+  if (Part) return <Part {...own} />;
+  if (failed === null) return <p role="status">{say('app.working')}</p>;
+  return (
+    <div role="alert">
+      <p>{say('app.place.failed', { reason: failed })}</p>
+      <button
+        type="button"
+        onClick={() => {
+          setFailed(null);
+          setTries(tries + 1);
+        }}
+      >
+        {say('app.try-again')}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,55 @@
+import { useEffect, useId, useState } from 'preact/hooks';
+import { readNumber } from '../state/address-form.ts';
+import { voice } from '../state/settings.ts';
+
+type Props = {
+  label: string;
+  hint: string;
+  value: number | null;
+  min: number;
+  max: number;
+  digits?: number;
+  onValue: (value: number | null) => void;
+};
+
+/** A number that may be left empty; taken when the field is left, refused in words. */
+export function NumberField({ label, hint, value, min, max, digits = 0, onValue }: Props) {
+  const { say } = voice.value;
+  const id = useId();
+  const shown = value === null ? '' : String(Number(value.toFixed(digits)));
+  const [text, setText] = useState(shown);
+  const [bad, setBad] = useState<string | null>(null);
+  useEffect(() => setText(shown), [shown]);
+
+  function take(): void {
+    const typed = text.trim();
+    const number = typed === '' ? null : readNumber(typed);
+    const isBad = typed !== '' && (number === null || number < min || number > max);
+    setBad(isBad ? typed : null);
+    if (!isBad && typed !== shown) onValue(number);
+  }
+
+  return (
+    <div>
+      <label for={id}>{label}</label>
+      <input
+        id={id}
+        type="text"
+        inputmode="decimal"
+        autocomplete="off"
+        value={text}
+        aria-invalid={bad !== null}
+        aria-describedby={`${id}-hint`}
+        onInput={(event) => setText(event.currentTarget.value)}
+        onChange={take}
+      />
+      <p
+        id={`${id}-hint`}
+        class={bad === null ? 'hint' : 'hint alarm'}
+        role={bad === null ? undefined : 'alert'}
+      >
+        {bad === null ? hint : say('app.ground.bad', { value: bad, min, max })}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+import { useState } from 'preact/hooks';
+import { address, hrefTo } from '../state/route.ts';
+import { voice } from '../state/settings.ts';
+
+/** Copies the link of what is on the page, without the day it was looked at. */
+export function ShareLink() {
+  const { say } = voice.value;
+  const [state, setState] = useState<'idle' | 'done' | 'by-hand'>('idle');
+  const { page, asked } = address.value;
+  if (!asked.at) return null;
+  const link = new URL(hrefTo(page, { today: null }), location.href).href;
+  const copy = () =>
+    (navigator.clipboard ? navigator.clipboard.writeText(link) : Promise.reject()).then(
+      () => setState('done'),
+      () => setState('by-hand'),
+    );
+  return (
+    <div>
+      <button type="button" onClick={copy}>
+        {say('app.share')}
+      </button>
+      <p class="hint" role="status">
+        {state === 'done' && say('app.share.done')}
+        {state === 'by-hand' && (
+          <label>
+            {say('app.share.by-hand')}
+            <input readonly value={link} onFocus={(event) => event.currentTarget.select()} />
+          </label>
+        )}
+      </p>
+    </div>
+  );
+}

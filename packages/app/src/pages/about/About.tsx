@@ -1,0 +1,36 @@
+import { engineVersion } from '@neckfall/engine';
+import { voice } from '../../state/settings.ts';
+
+const sources = [
+  'about.chelsa',
+  'about.cru',
+  'about.geonames',
+  'about.land',
+  'about.sun',
+  'about.water',
+  'about.plant',
+] as const;
+
+/** What it rests on, what it does not know, and what leaves the device: nothing. */
+export function About() {
+  const { say } = voice.value;
+  return (
+    <>
+      <h1>{say('app.tagline')}</h1>
+      <p>{say('app.about.what.text')}</p>
+      <h2>{say('app.about.privacy')}</h2>
+      <p>{say('app.about.privacy.text')}</p>
+      <h2>{say('app.about.limits')}</h2>
+      <p>{say('app.about.limits.text')}</p>
+      <p>{say('app.about.defer')}</p>
+      <h2>{say('app.about.sources')}</h2>
+      <ul>
+        {sources.map((key) => (
+          <li key={key}>{say(key)}</li>
+        ))}
+      </ul>
+      <p>{say('app.about.libraries')}</p>
+      <p>{say('app.about.version', { version: engineVersion })}</p>
+    </>
+  );
+}

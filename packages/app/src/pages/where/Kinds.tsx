@@ -1,0 +1,46 @@
+import type { ClassAnswer, PlaceAnswer } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import { hrefTo } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+
+/** Each kind of onion in one sentence, with the reason. */
+export function Kinds({ answer }: { answer: PlaceAnswer }) {
+  const speaker = voice.value;
+  const { say, reason } = speaker;
+  return (
+    <section aria-labelledby="kinds">
+      <h2 id="kinds">{say('app.where.kinds')}</h2>
+      <dl class="kinds">
+        {answer.classes.map((kind) => (
+          <div key={kind.class}>
+            <dt>
+              <a href={hrefTo('when', { class: kind.class, start: kind.bestStart, date: null })}>
+                {capital(say(`type.${kind.type}`))}
+              </a>
+            </dt>
+            <dd>
+              {kindSentence(kind, speaker)} {reason(kind.reason)}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+function kindSentence({ summary, verdict, gamble, type, bestStart }: ClassAnswer, speaker: Speaker): string {
+  const { say, day, years } = speaker;
+  const { onset, neckFall, plan, seasonShares } = summary;
+  const outcome = gamble ? 'gamble' : verdict;
+  const date = (value: number | null) => (value === null ? say('never') : day(value));
+  return say(`app.where.kind.${outcome}`, {
+    buy: capital(say(`buy.${bestStart}`, { type: say(`type.${type}`), date: day(plan.startDay) })),
+    onset: date(onset.p50),
+    neckFall: date(neckFall.p50),
+    years: years(gamble ? seasonShares.good : seasonShares[verdict]),
+  });
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,28 @@
+import { monthsOf, type PlaceFacts } from '@neckfall/answers';
+import type { Speaker } from '@neckfall/words';
+
+/** Where the longest day is shorter than this, seasons are those of rain and heat (as at 23.5°, computed), h. */
+const tropicsLongestH = 13.6;
+/** Months named of each kind. */
+const named = 3;
+
+/** In the tropics what leads is rain and heat; null elsewhere. */
+export function tropicsSentence(facts: PlaceFacts, { say, dayLength, all, month }: Speaker): string | null {
+  const longest = Math.max(...facts.sunUpH);
+  if (longest > tropicsLongestH) return null;
+  const months = monthsOf(facts);
+  const first = (key: 'rainMm' | 'tempMaxC', sign: 1 | -1) =>
+    all(
+      [...months]
+        .sort((a, b) => sign * (a[key] - b[key]))
+        .slice(0, named)
+        .sort((a, b) => a.month - b.month)
+        .map((row) => month(row.month)),
+    );
+  return say('app.where.tropics', {
+    shortest: dayLength(Math.min(...facts.sunUpH)),
+    longest: dayLength(longest),
+    driest: first('rainMm', 1),
+    hottest: first('tempMaxC', -1),
+  });
+}

@@ -1,0 +1,63 @@
+import { type PlaceProblem, townLabel } from '@neckfall/answers';
+import { coverageKm } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import type { ComponentChildren } from 'preact';
+import { PlacePicker } from '../controls/PlacePicker.tsx';
+import { placeState } from '../state/place.ts';
+import { voice } from '../state/settings.ts';
+
+/** Shows its children once the place is known; before that asks for it, or says why there is no answer. */
+export function NeedsPlace({ children }: { children: ComponentChildren }) {
+  const { say } = voice.value;
+  const found = placeState.value;
+  switch (found.state) {
+    case 'none':
+      return (
+        <>
+          <h1>{say('app.welcome')}</h1>
+          <p>{say('app.welcome.lead')}</p>
+          <PlacePicker autoFocus />
+        </>
+      );
+    case 'looking':
+      return <p role="status">{say('app.place.looking')}</p>;
+    case 'refused':
+      return (
+        <>
+          <p role="alert" class="alarm">
+            {problemSentence(found.problem, voice.value)}
+          </p>
+          <PlacePicker />
+        </>
+      );
+    case 'failed':
+      return (
+        <div role="alert">
+          <p>{say('app.place.failed', { reason: found.message })}</p>
+          <button type="button" onClick={() => location.reload()}>
+            {say('app.try-again')}
+          </button>
+        </div>
+      );
+    case 'found':
+      return <>{children}</>;
+  }
+}
+
+function problemSentence(problem: PlaceProblem, speaker: Speaker): string {
+  const { say, quantity } = speaker;
+  switch (problem.problem) {
+    case 'beyond-latitudes':
+      return say('app.place.beyond-latitudes');
+    case 'at-sea':
+      return say('app.place.at-sea', {
+        town: townLabel(problem.near.town, speaker),
+        distance: quantity('distance', problem.near.distanceKm),
+      });
+    case 'beyond-nodes':
+      return say('app.place.beyond-nodes', {
+        distance: quantity('distance', problem.nearestNodeKm),
+        limit: quantity('distance', coverageKm),
+      });
+  }
+}

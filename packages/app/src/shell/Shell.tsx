@@ -1,0 +1,66 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { Later } from '../controls/Later.tsx';
+import { Where } from '../pages/where/Where.tsx';
+import type { PageName } from '../state/address.ts';
+import { placeName } from '../state/place.ts';
+import { page } from '../state/route.ts';
+import { voice } from '../state/settings.ts';
+import { Foot } from './Foot.tsx';
+import { Head } from './Head.tsx';
+import { NeedsPlace } from './NeedsPlace.tsx';
+import { Notices } from './Notices.tsx';
+import { PlaceBar } from './PlaceBar.tsx';
+
+/** Pages other than the first are fetched when first opened, or by the service worker before. */
+const later: Record<Exclude<PageName, 'where'>, () => Promise<ComponentType>> = {
+  which: () => import('../pages/which/Which.tsx').then(({ Which }) => Which),
+  when: () => import('../pages/when/When.tsx').then(({ When }) => When),
+  season: () => import('../pages/season/Season.tsx').then(({ Season }) => Season),
+  about: () => import('../pages/about/About.tsx').then(({ About }) => About),
+};
+
+export function Shell() {
+  const { say } = voice.value;
+  const main = useRef<HTMLElement>(null);
+  const current = page.value;
+  const isFirst = useRef(true);
+
+  useEffect(() => {
+    const name = say(`app.page.${current}`);
+    document.title = placeName.value
+      ? say('app.title', { page: name, place: placeName.value })
+      : say('app.title-bare', { page: name });
+  }, [current, placeName.value, say]);
+
+  // when another page is opened, reading begins at its head
+  useEffect(() => {
+    if (isFirst.current) {
+      isFirst.current = false;
+      return;
+    }
+    scrollTo(0, 0);
+    main.current?.focus();
+  }, [current]);
+
+  return (
+    <>
+      <button type="button" class="skip" onClick={() => main.current?.focus()}>
+        {say('app.skip')}
+      </button>
+      <Head />
+      <PlaceBar />
+      <Notices />
+      <main ref={main} id="answer" tabIndex={-1}>
+        {current === 'about' ? (
+          <Later key="about" load={later.about} own={{}} />
+        ) : (
+          <NeedsPlace>
+            {current === 'where' ? <Where /> : <Later key={current} load={later[current]} own={{}} />}
+          </NeedsPlace>
+        )}
+      </main>
+      <Foot />
+    </>
+  );
+}

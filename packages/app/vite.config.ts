@@ -1,0 +1,15 @@
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  // any folder of any static host will do
+  base: './',
+  build: {
+    target: 'es2022',
+    // one file in dist for each asset: inlined ones would need a wider content policy
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    reportCompressedSize: false,
+  },
+  worker: { format: 'es' },
+  server: { host: '127.0.0.1' },
+});
