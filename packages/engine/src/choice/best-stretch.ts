@@ -6,7 +6,8 @@ export type Stretch = { first: number; last: number };
 
 /**
  * The dates about the best one that are as good as it, so that a start may slip either way. Where nearly the whole
- * year is, none stands out, and the best is left alone. Dates are asked for two apart, and each side's edge once more.
+ * year is, none stands out, and the best is left alone. One date alone that falls short ends no stretch: few seasons were
+ * tried, and one bad one more decides it.
  *
  * @param best index of the best date, 0…dates − 1
  */
@@ -15,8 +16,12 @@ export function bestStretch(best: number, dates: number, worthAt: (date: number)
   const isAsGood = (date: number) => worthAt((date + dates) % dates) >= top - asGoodWithin;
   const reach = (direction: 1 | -1) => {
     let far = 0;
-    while (far + 2 < dates / 2 && isAsGood(best + direction * (far + 2))) far += 2;
-    return isAsGood(best + direction * (far + 1)) ? far + 1 : far;
+    while (far < dates / 2) {
+      if (isAsGood(best + direction * (far + 2))) far += 2;
+      else if (isAsGood(best + direction * (far + 1))) far++;
+      else break;
+    }
+    return far;
   };
   const before = reach(-1);
   const after = reach(1);
