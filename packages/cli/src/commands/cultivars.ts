@@ -1,18 +1,12 @@
-import {
-  type Colour,
-  type Cultivar,
-  colours,
-  cultivars,
-  findCultivar,
-  searchCultivars,
-} from '@neckfall/data';
-import { type DayLengthClass, dayLengthClasses } from '@neckfall/engine';
+import { type Cultivar, colours, cultivars, findCultivar, searchCultivars } from '@neckfall/data';
+import { dayLengthClasses } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
 import { deliver } from '../deliver.ts';
 import { cultivarRows } from '../documents/cultivars-csv.ts';
 import { cultivarsDocument } from '../documents/cultivars-document.ts';
+import type { CultivarsAsked } from '../documents/cultivars-schema.ts';
 import { addOutputOptions } from '../options/add-options.ts';
 import { example } from '../options/example.ts';
 import type { RawOutputOptions } from '../options/place-options.ts';
@@ -23,14 +17,6 @@ import { cultivarsText, cultivarText } from '../text/cultivars-text.ts';
 import { parseChoice } from '../values/choice.ts';
 
 type Raw = RawOutputOptions & { find?: string; class?: string; colour?: string };
-
-/** What was asked for; null: nothing of the kind. */
-export type CultivarsAsked = {
-  name: string | null;
-  find: string | null;
-  class: DayLengthClass | null;
-  colour: Colour | null;
-};
 
 export function addCultivars(root: Command, say: Say): void {
   const command = root

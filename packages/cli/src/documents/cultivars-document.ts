@@ -1,8 +1,7 @@
 import { type Cultivar, catalogueSources, plantOf } from '@neckfall/data';
 import type { Speaker } from '@neckfall/words';
-import type { CultivarsAsked } from '../commands/cultivars.ts';
 import { version } from '../version.ts';
-import type { CultivarsDocument } from './cultivars-schema.ts';
+import type { CultivarsAsked, CultivarsDocument } from './cultivars-schema.ts';
 
 export function cultivarsDocument(
   found: readonly Cultivar[],

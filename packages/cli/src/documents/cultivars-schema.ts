@@ -69,3 +69,4 @@ export const cultivarsSchema = v.object({
 });
 
 export type CultivarsDocument = v.InferOutput<typeof cultivarsSchema>;
+export type CultivarsAsked = CultivarsDocument['asked'];

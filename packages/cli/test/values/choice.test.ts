@@ -1,7 +1,7 @@
 import { dayLengthClasses, soilTextures, startMethods } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
-import { editDistance, nearest } from '../../src/nearest.ts';
+import { nearest } from '../../src/nearest.ts';
 import { refusalOf } from '../../src/refusal.ts';
 import { parseChoice } from '../../src/values/choice.ts';
 
@@ -35,11 +35,4 @@ describe('a choice', () => {
   test('far from all of them has no nearest', () => {
     expect(nearest('turnip', dayLengthClasses)).toEqual([]);
   });
-});
-
-test('edit distance counts letters added, dropped, changed and swapped', () => {
-  expect(editDistance('', 'abc')).toBe(3);
-  expect(editDistance('kitten', 'sitting')).toBe(3);
-  expect(editDistance('ab', 'ba')).toBe(1);
-  expect(editDistance('same', 'same')).toBe(0);
 });

@@ -10,12 +10,19 @@ const extraWords = /\b(f1|onions?|hybrid)\b/g;
 
 /** The form in which names of onions are compared: no case, accents, punctuation, spaces, nor "F1" and "onion". */
 function foldCultivar(text: string): string {
-  const folded = foldName(text);
-  return (folded.replace(extraWords, ' ').trim() || folded).replaceAll(' ', '');
+  const plain = foldName(text);
+  return (plain.replace(extraWords, ' ').trim() || plain).replaceAll(' ', '');
 }
 
-function keysOf({ name, aliases }: Cultivar): string[] {
-  return [name, ...aliases].map(foldCultivar);
+const folded = new WeakMap<Cultivar, readonly string[]>();
+
+function keysOf(cultivar: Cultivar): readonly string[] {
+  let keys = folded.get(cultivar);
+  if (!keys) {
+    keys = [cultivar.name, ...cultivar.aliases].map(foldCultivar);
+    folded.set(cultivar, keys);
+  }
+  return keys;
 }
 
 /** The onion of a name or another name of it; else at most three names like it. */
@@ -38,5 +45,6 @@ export function findCultivar(text: string, among: readonly Cultivar[] = cultivar
 /** Onions with the text in one of their names, in the order of the catalogue. */
 export function searchCultivars(text: string, among: readonly Cultivar[] = cultivars): Cultivar[] {
   const asked = foldCultivar(text);
+  if (asked === '') return [];
   return among.filter((cultivar) => keysOf(cultivar).some((key) => key.includes(asked)));
 }
