@@ -1,5 +1,6 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
+import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.ts';
 import { seasonSchema } from '../src/documents/season-schema.ts';
 import { whenSchema } from '../src/documents/when-schema.ts';
 import { whereSchema } from '../src/documents/where-schema.ts';
@@ -10,4 +11,6 @@ export const publishedSchemas = {
   season: toJsonSchema(seasonSchema),
   when: toJsonSchema(whenSchema),
   cultivars: toJsonSchema(cultivarsSchema),
+  'season-line': toJsonSchema(seasonLineSchema),
+  'where-line': toJsonSchema(whereLineSchema),
 };

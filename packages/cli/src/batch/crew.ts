@@ -61,7 +61,7 @@ export function threadCrew(job: BatchJob, program: URL, hands = availableParalle
 }
 
 /** Short-lived objects are few: a small nursery for them keeps many threads small. */
-const resourceLimits = { maxYoungGenerationSizeMb: 8 };
+const resourceLimits = { maxYoungGenerationSizeMb: 4 };
 
 function again({ code, ...details }: Refusal): Error {
   const { field, expected, ...rest } = details;

@@ -8,7 +8,7 @@ import type { Row } from './rows.ts';
 import type { Sink } from './sink.ts';
 
 /** Rows handed to a thread at a time: enough to spare messages, few enough to share short files out. */
-const portion: Record<BatchCommand, number> = { season: 16, where: 1 };
+const portion: Record<BatchCommand, number> = { season: 6, where: 1 };
 /** Portions under way for each hand: one answered, one waiting, two to fill the gaps of rows that take longer. */
 const portionsAhead = 4;
 

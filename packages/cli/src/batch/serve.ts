@@ -3,12 +3,14 @@ import { refusalOf } from '../refusal.ts';
 import { answerRows } from './answer-rows.ts';
 import type { Report } from './crew.ts';
 import { type BatchJob, lineMaker } from './line-maker.ts';
+import { memoryReleaser } from './release-memory.ts';
 import type { Row } from './rows.ts';
 
 /** A thread of a batch: answers portions of rows in the order in which they come. */
 export function serveBatch(): void {
   const { batch } = workerData as { batch: BatchJob };
   const lineOf = lineMaker(batch);
+  const release = memoryReleaser();
   parentPort?.on('message', (rows: Row[]) => parentPort?.postMessage(reportOn(rows)));
 
   function reportOn(rows: readonly Row[]): Report {
@@ -17,6 +19,8 @@ export function serveBatch(): void {
     } catch (error) {
       const refusal = refusalOf(error);
       return refusal ? { refusal } : { fault: String(error) };
+    } finally {
+      release();
     }
   }
 }

@@ -2,7 +2,7 @@ import { type Ground, type OpenFrame, openFrame, openGround } from '../frame.ts'
 import type { Assets } from '../place/assets.ts';
 
 /** Places kept open, each some 3 MB of weather. */
-const placesKept = 8;
+const placesKept = 2;
 
 /** Rows of one place share its weather: the last few places stay open. */
 export function sharedGround(assets: Assets): OpenFrame {
