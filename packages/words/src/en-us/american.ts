@@ -11,6 +11,6 @@ export const american = {
   'season.no-bulb': '{place}: {crop} stay green {years}: no bulbs. Eat them as green onions.',
   'season.row.neck-fall': 'Tops fall',
   'when.column.neck-fall': 'Tops fall',
-  'picture.mark.tops': 'tops fall, {date}',
+  'picture.mark.tops': 'tops fall {date}',
   'picture.green': 'no bulb: a green onion',
 } as const;

@@ -1,4 +1,4 @@
-export { type Onion, type OnionColour, type OnionForm, onionColours } from './onion.ts';
+export { type Onion, type OnionColour, type OnionForm, onionColours, onionPaint } from './onion.ts';
 export { scaleFor } from './row-layout.ts';
 export {
   type NamedSummary,

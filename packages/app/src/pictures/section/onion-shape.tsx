@@ -6,19 +6,20 @@ import { leafPaint, type Onion, onionPaint } from './onion.ts';
 type ShapeProps = { onion: Onion; x: number; baseY: number; pxPerMm: number };
 
 /** Height of what is drawn above the baseline, mm. */
-export function onionHeightMm({ form, acrossMm, rangeMm }: Onion): number {
-  const widest = Math.max(acrossMm, rangeMm?.to ?? 0);
+export function onionHeightMm({ form, acrossMm }: Onion): number {
   if (form === 'green') return greenHeightMm;
   if (form === 'lost') return lostHeightMm;
-  if (form === 'thick-neck') return bulbHeightMm(widest, necks.thick) + bladeMm;
-  if (form === 'bolted') return bulbHeightMm(widest, necks.closed) + stalkMm;
-  return bulbHeightMm(widest, necks.closed) + 3;
+  if (form === 'thick-neck') return bulbHeightMm(acrossMm, necks.thick) + bladeMm;
+  if (form === 'bolted') return bulbHeightMm(acrossMm, necks.closed) + stalkMm;
+  return bulbHeightMm(acrossMm, necks.closed) + tuftShare * (acrossMm / 2) + 1;
 }
 
 const rootMm = 7;
+/** Height of a dried neck's end, in radii of the bulb. */
+const tuftShare = 0.26;
 const bladeMm = 26;
 const stalkMm = 44;
-const greenHeightMm = 110;
+const greenHeightMm = 88;
 const lostHeightMm = 24;
 
 /** One onion cut through, standing on the baseline. */
@@ -29,19 +30,15 @@ export function OnionShape(props: ShapeProps) {
 }
 
 function Bulb({ onion, x, baseY, pxPerMm }: ShapeProps) {
-  const { form, colour, acrossMm, ringLeaves, skins, rangeMm } = onion;
+  const { form, colour, acrossMm, ringLeaves, skins } = onion;
   const paint = onionPaint[colour];
   const neck: NeckForm = form === 'thick-neck' ? necks.thick : necks.closed;
   const radius = (acrossMm / 2) * pxPerMm;
   const shares = ringShares(ringLeaves, skins, acrossMm / 2);
   const contour = (share: number) => scaleContour(x, baseY, radius, share, neck);
-  const outline = (mm: number) => scaleContour(x, baseY, (mm / 2) * pxPerMm, 1, neck);
   const line = Math.min(1.2, Math.max(0.7, radius / 60));
   return (
     <g stroke-linejoin="round">
-      {rangeMm && (
-        <path d={outline(rangeMm.to)} fill="none" stroke={ink.ink2} stroke-width={1} stroke-dasharray="2 3" />
-      )}
       <Roots x={x} baseY={baseY} half={radius * 0.17} length={rootMm * pxPerMm} />
       {form === 'thick-neck' && (
         <Blades
@@ -64,11 +61,12 @@ function Bulb({ onion, x, baseY, pxPerMm }: ShapeProps) {
         <path
           key={share}
           d={contour(share)}
-          fill={i === shares.rings.length - 1 ? leafPaint.pale : i % 2 === 0 ? paint.flesh : paint.flesh2}
+          fill={i % 2 === 0 ? paint.flesh : paint.flesh2}
           stroke={paint.edge}
           stroke-width={line}
         />
       ))}
+      <Heart x={x} baseY={baseY} radius={radius} />
       {form === 'bolted' ? (
         <Stalk x={x} baseY={baseY} radius={radius} top={radius * neck.top + stalkMm * pxPerMm} />
       ) : (
@@ -88,15 +86,6 @@ function Bulb({ onion, x, baseY, pxPerMm }: ShapeProps) {
         stroke={paint.skinLine}
         stroke-width={line * 0.8}
       />
-      {rangeMm && rangeMm.from < acrossMm && (
-        <path
-          d={outline(rangeMm.from)}
-          fill="none"
-          stroke={ink.ink2}
-          stroke-width={1}
-          stroke-dasharray="2 3"
-        />
-      )}
     </g>
   );
 }
@@ -112,7 +101,16 @@ function Roots({ x, baseY, half, length }: { x: number; baseY: number; half: num
   return <path d={path} fill="none" stroke={ink.ink2} stroke-width={0.9} stroke-linecap="round" />;
 }
 
-/** The dried end of a ripe neck. */
+/** The growing point, from which the next year's leaves and flower would come. */
+function Heart({ x, baseY, radius }: { x: number; baseY: number; radius: number }) {
+  const at = (u: number, v: number) => `${px(x + u * radius)} ${px(baseY - v * radius)}`;
+  const d = `M${at(-0.05, 0.16)}C${at(-0.13, 0.45)} ${at(-0.07, 0.8)} ${at(0, 1.12)}C${at(0.07, 0.8)} ${at(0.13, 0.45)} ${at(0.05, 0.16)}Z`;
+  return (
+    <path d={d} fill={leafPaint.pale} stroke={leafPaint.blade} stroke-width={0.7} stroke-opacity={0.6} />
+  );
+}
+
+/** The end of a ripe neck, dried to paper and gone over to one side. */
 function NeckTuft({
   x,
   y,
@@ -126,11 +124,10 @@ function NeckTuft({
   fill: string;
   line: string;
 }) {
-  const r = radius * 0.1;
+  const at = (u: number, v: number) => `${px(x + u * radius)} ${px(y - v * radius)}`;
   const d =
-    `M${px(x - r)} ${px(y + 1)}Q${px(x - r * 1.1)} ${px(y - r)} ${px(x - r * 1.9)} ${px(y - r * 2)}` +
-    `Q${px(x - r * 0.4)} ${px(y - r * 1.2)} ${px(x + r * 0.1)} ${px(y - r * 2.6)}` +
-    `Q${px(x + r * 0.5)} ${px(y - r * 1.2)} ${px(x + r * 1.7)} ${px(y - r * 1.8)}Q${px(x + r)} ${px(y - r)} ${px(x + r)} ${px(y + 1)}Z`;
+    `M${at(-0.085, -0.02)}C${at(-0.08, 0.12)} ${at(0.0, 0.24)} ${at(0.2, 0.25)}Q${at(0.34, 0.24)} ${at(0.44, 0.1)}` +
+    `Q${at(0.33, 0.17)} ${at(0.24, 0.15)}Q${at(0.29, 0.1)} ${at(0.31, 0.0)}Q${at(0.2, 0.13)} ${at(0.12, 0.1)}Q${at(0.09, 0.06)} ${at(0.085, -0.02)}Z`;
   return <path d={d} fill={fill} stroke={line} stroke-width={0.8} />;
 }
 
@@ -190,7 +187,7 @@ function Stalk({ x, baseY, radius, top }: { x: number; baseY: number; radius: nu
 /** A plant that made no bulb: a stem of sheaths within sheaths, and its leaves. */
 function GreenOnion({ onion, x, baseY, pxPerMm }: ShapeProps) {
   const half = Math.max(3, (onion.acrossMm / 2) * pxPerMm);
-  const stem = 52 * pxPerMm;
+  const stem = 48 * pxPerMm;
   const top = baseY - stem;
   const sheaths = Math.min(4, onion.ringLeaves.length);
   const edge = onionPaint[onion.colour].edge;
@@ -201,8 +198,8 @@ function GreenOnion({ onion, x, baseY, pxPerMm }: ShapeProps) {
   };
   return (
     <g stroke-linejoin="round">
-      <Roots x={x} baseY={baseY} half={half * 0.5} length={rootMm * 1.6 * pxPerMm} />
-      <Blades x={x} topY={top} half={half * 0.9} length={(greenHeightMm - 52) * pxPerMm} />
+      <Roots x={x} baseY={baseY} half={half * 0.5} length={rootMm * pxPerMm} />
+      <Blades x={x} topY={top} half={half * 0.9} length={(greenHeightMm - 48) * pxPerMm} />
       {Array.from({ length: sheaths }, (_, i) => (
         <path
           key={sheaths - i}

@@ -13,8 +13,6 @@ export type Onion = {
   ringLeaves: readonly number[];
   /** Dry skins outside, at least one. */
   skins: number;
-  /** Outlines of the same onion in a poor and a good year, mm across; null where only one size is known. */
-  rangeMm: { from: number; to: number } | null;
 };
 
 /**

@@ -1,33 +1,38 @@
 import { type as font } from '../picture.tsx';
-import { wrapText } from '../text-fit.ts';
+import { textWidth, wrapText } from '../text-fit.ts';
 import type { Onion } from './onion.ts';
 import { onionHeightMm } from './onion-shape.tsx';
 
 export type CaptionLine = { text: string; bold: boolean; y: number };
-export type RowCell = { x: number; baseY: number; lines: CaptionLine[] };
+/** `onion` is the index of the onion that stands there, null for the disc. */
+export type RowCell = { x: number; baseY: number; lines: CaptionLine[]; onion: number | null };
 export type RowLayout = { pxPerMm: number; baselines: number[]; cells: RowCell[]; height: number };
 
-/** A third of an onion's size in life on most screens is the least that shows its rings. */
-const scales = { least: 0.9, most: 2.2 } as const;
+/** Pixels a millimetre: below the least an onion's rings run together. */
+const scales = { least: 0.9, inLines: 1.3, most: 2.2 } as const;
 const gapPx = 12;
-/** Room for words under an onion, px. */
-const leastCell = 92;
+/** Room for words under an onion, px; a longer word makes its own. */
+const leastCell = 74;
+/** Where onions take several lines, about so many stand in each. */
+const usualInLine = 3;
 const lineHeight = 17;
 const discMm = 23;
 const rootRoomMm = 8;
 
-export function drawnWidthMm({ form, acrossMm, rangeMm }: Onion): number {
-  const across = Math.max(acrossMm, rangeMm?.to ?? 0);
-  if (form === 'green') return across + 66;
+export function drawnWidthMm({ form, acrossMm: across }: Onion): number {
+  if (form === 'green') return across + 34;
   if (form === 'lost') return 26;
   return form === 'thick-neck' ? across * 1.15 : across;
 }
 
-/** Pixels a millimetre at which all of these stand in one row, within bounds. */
+/** Pixels a millimetre at which all of these stand in one line if they can, else in several. */
 export function scaleFor(onions: readonly Onion[], width: number, withDisc: boolean): number {
   const mm = onions.reduce((sum, onion) => sum + drawnWidthMm(onion), 0) + (withDisc ? discMm : 0);
   const gaps = gapPx * (onions.length + (withDisc ? 1 : 0));
-  return Math.min(scales.most, Math.max(scales.least, (width - gaps) / Math.max(1, mm)));
+  const inOneLine = (width - gaps) / Math.max(1, mm);
+  if (inOneLine >= scales.least) return Math.min(scales.most, inOneLine);
+  const widest = Math.max(1, ...onions.map(drawnWidthMm));
+  return Math.min(scales.inLines, Math.max(scales.least, (width / usualInLine - gapPx) / widest));
 }
 
 export function rowLayout(props: {
@@ -38,16 +43,20 @@ export function rowLayout(props: {
 }): RowLayout {
   const { width, onions, discText } = props;
   const all = onions.map(({ onion }) => onion);
-  const hasDisc = discText !== null;
-  const pxPerMm = props.pxPerMm ?? scaleFor(all, width, hasDisc);
+  const pxPerMm = props.pxPerMm ?? scaleFor(all, width, discText !== null);
   const items = onions.map(({ onion, lines }) => ({
-    widthPx: Math.min(width, Math.max(leastCell, drawnWidthMm(onion) * pxPerMm + gapPx)),
+    widthPx: Math.min(width, Math.max(leastCell, longestWord(lines), drawnWidthMm(onion) * pxPerMm + gapPx)),
     heightPx: onionHeightMm(onion) * pxPerMm,
     lines,
   }));
-  if (hasDisc) {
-    const widthPx = Math.max(64, discMm * pxPerMm + gapPx);
-    items.push({ widthPx, heightPx: discMm * pxPerMm, lines: ['', discText] });
+  // the disc ends a single line; where there are several it stands first, since what comes last may stand alone
+  let discAt = -1;
+  if (discText !== null) {
+    const widthPx = Math.max(longestWord(['', discText]), discMm * pxPerMm + gapPx);
+    const disc = { widthPx, heightPx: discMm * pxPerMm, lines: ['', discText] };
+    const inOneLine = items.reduce((sum, item) => sum + item.widthPx, widthPx) <= width;
+    discAt = inOneLine ? items.length : 0;
+    items.splice(discAt, 0, disc);
   }
   const rows: (typeof items)[] = [];
   let room = 0;
@@ -74,12 +83,23 @@ export function rowLayout(props: {
       const cellWidth = item.widthPx + spare;
       const lines = captionLines(item.lines, cellWidth - 6, textY);
       bottom = Math.max(bottom, ...lines.map((line) => line.y));
-      cells.push({ x: x + cellWidth / 2, baseY, lines });
+      cells.push({ x: x + cellWidth / 2, baseY, lines, onion: null });
       x += cellWidth;
     }
     y = bottom + 22;
   }
+  let onion = 0;
+  cells.forEach((cell, i) => {
+    if (i !== discAt) cell.onion = onion++;
+  });
   return { pxPerMm, baselines, cells, height: y - 10 };
+}
+
+function longestWord(lines: readonly string[]): number {
+  const widths = lines.flatMap((line, i) =>
+    line.split(' ').map((word) => textWidth(word, i === 0 ? font.text : font.small)),
+  );
+  return Math.max(0, ...widths) + 8;
 }
 
 function captionLines(lines: readonly string[], width: number, top: number): CaptionLine[] {

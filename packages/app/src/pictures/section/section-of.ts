@@ -50,7 +50,6 @@ export function onionOf(summary: SeasonSummary, colour: OnionColour, at: keyof S
     acrossMm: hasBulb && form !== 'green' ? across : stemMm,
     ringLeaves,
     skins,
-    rangeMm: null,
   };
 }
 
@@ -118,12 +117,12 @@ export type NamedSummary = { name: string; summary: SeasonSummary; colour: Onion
 export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker): SectionAnswer {
   const { say } = speaker;
   const onions = entries.map(({ name, summary, colour }): CaptionedOnion => {
-    const onion = withRange(onionOf(summary, colour), summary);
+    const onion = onionOf(summary, colour);
     const what = formWords[onion.form];
     const bolted = summary.boltedPlantsShare.p50 ?? 0;
     const lines = [
       name,
-      sizeText(onion, speaker),
+      rangeText(onion, summary, speaker),
       what ? say(what) : null,
       say('picture.row.good', { years: speaker.years(summary.seasonShares.good) }),
       bolted >= 0.05 ? say('picture.row.bolts', { plants: speaker.plants(bolted) }) : null,
@@ -158,23 +157,26 @@ export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker)
   };
 }
 
-function withRange(onion: Onion, { bulbDiameterMm: across }: SeasonSummary): Onion {
-  if (onion.form === 'green' || onion.form === 'lost' || across.p10 === null || across.p90 === null)
-    return onion;
-  return { ...onion, rangeMm: { from: across.p10, to: across.p90 } };
-}
-
 /** The onion as it is on one day of the median season: it grows as a date is moved. */
 export function onionOnDay(row: DayRow, onion: Onion): Onion {
   const acrossMm = row.bulbG > 0 ? bulbDiameterMm(row.bulbG) : 0;
-  if (acrossMm < stemMm) return { ...onion, form: 'green', acrossMm: stemMm, rangeMm: null };
-  return { ...onion, form: row.ripening >= 1 ? onion.form : 'thick-neck', acrossMm, rangeMm: null };
+  if (acrossMm < stemMm) return { ...onion, form: 'green', acrossMm: stemMm };
+  return { ...onion, form: row.ripening >= 1 ? onion.form : 'thick-neck', acrossMm };
 }
 
 function sizeText({ form, acrossMm }: Onion, { say, quantity }: Speaker): string | null {
   return form === 'green' || form === 'lost'
     ? null
     : say('picture.across', { across: quantity('bulbLength', acrossMm) });
+}
+
+/** 8 years in 10. */
+function rangeText(onion: Onion, { bulbDiameterMm: across }: SeasonSummary, speaker: Speaker): string | null {
+  if (onion.form === 'green' || onion.form === 'lost' || across.p10 === null || across.p90 === null)
+    return null;
+  return speaker.say('picture.across', {
+    across: speaker.quantityRange('bulbLength', across.p10, across.p90),
+  });
 }
 
 function onionTable(onions: readonly CaptionedOnion[], speaker: Speaker): DataTableProps {

@@ -21,28 +21,28 @@ export type SectionRowProps = {
 
 /** Onions cut through, side by side on a common line and to one scale; where the width runs out, on further lines. */
 export function SectionRow(props: SectionRowProps) {
-  const { width, summary, onions, discText } = props;
+  const { width, summary, onions } = props;
   const layout = rowLayout(props);
   return (
     <Picture name="section" width={width} height={layout.height} summary={summary}>
       {layout.baselines.map((y) => (
         <path key={y} d={`M2 ${px(y)}H${px(width - 2)}`} stroke={ink.earth} stroke-width={1.5} />
       ))}
-      {layout.cells.map((cell, i) =>
-        i < onions.length ? (
-          <g key={cell.x + cell.baseY * width}>
-            <OnionShape onion={onions[i].onion} x={cell.x} baseY={cell.baseY} pxPerMm={layout.pxPerMm} />
-            <Caption cell={cell} />
-          </g>
-        ) : (
-          discText !== null && (
-            <g key="disc">
-              <Disc x={cell.x} baseY={cell.baseY} pxPerMm={layout.pxPerMm} />
-              <Caption cell={cell} />
-            </g>
-          )
-        ),
-      )}
+      {layout.cells.map((cell) => (
+        <g key={cell.onion}>
+          {cell.onion === null ? (
+            <Disc x={cell.x} baseY={cell.baseY} pxPerMm={layout.pxPerMm} />
+          ) : (
+            <OnionShape
+              onion={onions[cell.onion].onion}
+              x={cell.x}
+              baseY={cell.baseY}
+              pxPerMm={layout.pxPerMm}
+            />
+          )}
+          <Caption cell={cell} />
+        </g>
+      ))}
     </Picture>
   );
 }

@@ -1,4 +1,4 @@
-import { xOfDay } from '../day-axis.ts';
+import { type DayAxis, xOfDay } from '../day-axis.ts';
 import { ink } from '../ink.ts';
 import { MonthNames } from '../month-names.tsx';
 import { px, smoothArea, smoothBand, smoothLine } from '../path.ts';
@@ -35,12 +35,14 @@ export function StartHills(props: StartHillsProps) {
       {layout.hollows.map(({ trouble, upper, lower }) => (
         <g key={trouble}>
           <path d={smoothBand(upper, lower)} fill={ink.paper2} />
-          <path d={smoothBand(upper, lower)} fill={troubleFill(id, trouble)} />
+          <path d={smoothBand(upper, lower)} fill={troubleFill(id, trouble)} fill-opacity={0.8} />
           <path d={smoothLine(lower)} fill="none" stroke={ink.ink2} stroke-width={1} />
         </g>
       ))}
       <path d={smoothLine(layout.hill)} fill="none" stroke={ink.leaf} stroke-width={2.2} />
       <path d={`M${px(axis.left)} ${px(ground)}H${px(axis.right)}`} stroke={ink.earth} stroke-width={1.8} />
+      {today && <TodayMark layout={layout} {...today} />}
+      {marker && <StartMark layout={layout} {...marker} />}
       <HillText layout={layout} text={props.goodText} />
       {layout.hollows.map(({ trouble, upper, lower }) => (
         <HollowText
@@ -54,8 +56,6 @@ export function StartHills(props: StartHillsProps) {
       <SizeBand layout={layout} starts={props.starts} text={props.sizeText} />
       <LeavesLine layout={layout} starts={props.starts} text={props.leavesText} />
       <MonthNames axis={axis} names={props.months} tickY={layout.leavesBottom} textY={layout.monthsY} />
-      {today && <DayMark layout={layout} day={today.day} text={today.text} isMarker={false} />}
-      {marker && <DayMark layout={layout} day={marker.day} text={marker.text} isMarker={true} />}
     </Picture>
   );
 }
@@ -109,51 +109,48 @@ function Word({
   );
 }
 
-function DayMark({
-  layout,
-  day,
-  text,
-  isMarker,
-}: {
-  layout: HillsLayout;
-  day: number;
-  text: string;
-  isMarker: boolean;
-}) {
+function TodayMark({ layout, day, text }: { layout: HillsLayout; day: number; text: string }) {
   const { axis, leavesBottom, top } = layout;
-  if (day < axis.firstDay || day >= axis.firstDay + axis.days) return null;
+  if (!isOnAxis(axis, day)) return null;
   const x = xOfDay(axis, day + 0.5);
-  const half = textWidth(text, font.text) / 2 + 2;
-  const textX = Math.min(axis.right - half, Math.max(axis.left + half, x));
-  if (!isMarker) {
-    return (
-      <>
-        <path
-          d={`M${px(x)} ${px(top)}V${px(leavesBottom)}`}
-          stroke={ink.ink}
-          stroke-width={1.6}
-          stroke-dasharray="1 4"
-          stroke-linecap="round"
-        />
-        <Label x={textX} y={leavesBottom - 4} anchor="middle" small>
-          {text}
-        </Label>
-      </>
-    );
-  }
+  const atEnd = x + textWidth(text, font.small) > axis.right;
   return (
     <>
-      <path d={`M${px(x)} 28V${px(leavesBottom)}`} stroke={ink.ink} stroke-width={2} />
       <path
-        class="start-handle"
-        d={`M${px(x)} 38C${px(x - 13)} 38 ${px(x - 12)} 24 ${px(x - 3)} 21Q${px(x - 1)} 19 ${px(x)} 15Q${px(x + 1)} 19 ${px(x + 3)} 21C${px(x + 12)} 24 ${px(x + 13)} 38 ${px(x)} 38Z`}
-        fill={ink.skin}
+        d={`M${px(x)} ${px(top)}V${px(leavesBottom)}`}
         stroke={ink.ink}
         stroke-width={1.6}
+        stroke-dasharray="1 4"
+        stroke-linecap="round"
       />
-      <Label x={textX} y={12} anchor="middle" bold>
+      <Label x={atEnd ? x - 5 : x + 5} y={leavesBottom - 5} anchor={atEnd ? 'end' : 'start'} small>
         {text}
       </Label>
     </>
   );
+}
+
+/** The start chosen, held by an onion. */
+function StartMark({ layout, day, text }: { layout: HillsLayout; day: number; text: string }) {
+  const { axis, leavesBottom } = layout;
+  if (!isOnAxis(axis, day)) return null;
+  const x = xOfDay(axis, day + 0.5);
+  const half = textWidth(text, font.text) / 2 + 2;
+  const at = (dx: number, y: number) => `${px(x + dx)} ${px(y)}`;
+  const onion =
+    `M${at(0, 39)}C${at(-13, 39)} ${at(-13, 25)} ${at(-3, 22)}Q${at(-1, 20)} ${at(0, 16)}` +
+    `Q${at(1, 20)} ${at(3, 22)}C${at(13, 25)} ${at(13, 39)} ${at(0, 39)}Z`;
+  return (
+    <>
+      <path d={`M${px(x)} 38V${px(leavesBottom)}`} stroke={ink.ink} stroke-width={2} />
+      <path class="start-handle" d={onion} fill={ink.skin2} stroke={ink.ink} stroke-width={1.6} />
+      <Label x={Math.min(axis.right - half, Math.max(axis.left + half, x))} y={12} anchor="middle" bold>
+        {text}
+      </Label>
+    </>
+  );
+}
+
+function isOnAxis({ firstDay, days }: DayAxis, day: number): boolean {
+  return day >= firstDay && day < firstDay + days;
 }

@@ -21,9 +21,10 @@ export function TroublePatterns({ id }: { id: string }) {
           stroke-linecap="round"
         />
       </pattern>
-      <pattern id={`${id}-bolts`} width={10} height={14} patternUnits="userSpaceOnUse">
-        <path d="M5 13V5" stroke={ink.alarm} stroke-width={1.2} />
-        <circle cx={5} cy={3.6} r={2.2} fill="none" stroke={ink.alarm} stroke-width={1.2} />
+      <pattern id={`${id}-bolts`} width={15} height={18} patternUnits="userSpaceOnUse">
+        <path d="M4 11V4.5M11.5 17.5V11" stroke={ink.alarm} stroke-width={1} />
+        <circle cx={4} cy={3} r={1.8} fill={ink.alarm} />
+        <circle cx={11.5} cy={9.5} r={1.8} fill={ink.alarm} />
       </pattern>
       <pattern
         id={`${id}-winter-killed`}

@@ -22,6 +22,7 @@ export function criticalPhotoperiodOf(plan: Pick<Plan, 'type' | 'traits'>): numb
 /** A crop for the year line, from what many years say (dates) and the median season's days (steps). */
 export function cropLineOf(summary: SeasonSummary, rows: readonly DayRow[], speaker: Speaker): CropLine {
   const leaves = stepsOf(rows);
+  const leavesMade = summary.leavesMadeAtOnset.p50;
   const made = rows.findIndex(({ bulbing }) => bulbing >= 1);
   const atBulbs = rows[made >= 0 ? made : rows.length - 1];
   const bulb = rows
@@ -30,9 +31,10 @@ export function cropLineOf(summary: SeasonSummary, rows: readonly DayRow[], spea
   const last = rows.at(-1);
   return {
     leaves,
-    leavesText: atBulbs
-      ? { day: atBulbs.day, text: speaker.say('picture.leaves', { count: Math.floor(atBulbs.leavesMade) }) }
-      : null,
+    leavesText:
+      atBulbs && leavesMade !== null
+        ? { day: atBulbs.day, text: speaker.say('picture.leaves', { count: Math.round(leavesMade) }) }
+        : null,
     bulb,
     topsOver: last && last.ripening >= 1 ? last.day : null,
     marks: marksOf(summary, rows, speaker),

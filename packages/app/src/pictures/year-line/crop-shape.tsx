@@ -2,10 +2,11 @@ import { xOfDay } from '../day-axis.ts';
 import { ink } from '../ink.ts';
 import { areaPath, linePath, type Point, px } from '../path.ts';
 import { type as font, Label } from '../picture.tsx';
+import { onionPaint } from '../section/index.ts';
 import { textWidth } from '../text-fit.ts';
-import { placeMarks } from './place-marks.ts';
-import { markRow, type YearLayout } from './year-layout.ts';
-import type { CropLine, CropMark } from './year-line-props.ts';
+import type { PlacedMark } from './place-marks.ts';
+import type { YearLayout } from './year-layout.ts';
+import type { CropLine } from './year-line-props.ts';
 
 /** The stairs fill the ridge's height at this many leaves; more leaves make lower steps. */
 const usualLeaves = 13;
@@ -33,11 +34,22 @@ export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine
       [x + 14, ground],
     );
   }
+  // in the ground or in a tray
+  const waitFrom = xOfDay(axis, Math.min(...crop.marks.map(({ day }) => day)));
   const text = crop.leavesText;
   const textY = stairs.length > 0 ? Math.min(...stairs.map(([, y]) => y)) - 6 : ground;
   return (
     <>
-      <path d={areaPath(stairs, ground)} fill={ink.leaf} fill-opacity={0.3} />
+      {stairs.length > 0 && waitFrom < stairs[0][0] && (
+        <path
+          d={`M${px(waitFrom)} ${px(ground - 3)}H${px(stairs[0][0])}`}
+          stroke={ink.leaf}
+          stroke-width={2.4}
+          stroke-dasharray="0.1 5"
+          stroke-linecap="round"
+        />
+      )}
+      <path d={areaPath(stairs, ground)} fill={ink.leaf} fill-opacity={0.34} />
       <path d={linePath(stairs)} fill="none" stroke={ink.leaf} stroke-width={2} stroke-linejoin="round" />
       <Bulb layout={layout} bulb={crop.bulb} />
       {text && (
@@ -60,7 +72,7 @@ function clampText({ axis }: YearLayout, x: number, text: string): number {
   return Math.min(axis.right - half, Math.max(axis.left + half, x));
 }
 
-/** The bulb, lying in the soil, as wide as it is that day; one line in it for each layer is left to the section. */
+/** The bulb, lying in the soil, as wide as it is that day. */
 function Bulb({ layout, bulb }: { layout: YearLayout; bulb: CropLine['bulb'] }) {
   if (bulb.length < 2) return null;
   const { axis, ground, soilBottom } = layout;
@@ -82,7 +94,12 @@ function Bulb({ layout, bulb }: { layout: YearLayout; bulb: CropLine['bulb'] }) 
   };
   return (
     <>
-      <path d={areaPath(line(1), ground)} fill={ink.skin} />
+      <path
+        d={areaPath(line(1), ground)}
+        fill={onionPaint.yellow.flesh2}
+        stroke={onionPaint.yellow.skinLine}
+        stroke-width={1.4}
+      />
       {[0.3, 0.55, 0.78].map((part) => (
         <path
           key={part}
@@ -98,54 +115,32 @@ function Bulb({ layout, bulb }: { layout: YearLayout; bulb: CropLine['bulb'] }) 
 }
 
 /** What the eye can't infer: each with a plumb line to its own row of words. */
-export function CropMarks({ layout, marks }: { layout: YearLayout; marks: readonly CropMark[] }) {
+export function CropMarks({ layout, marks }: { layout: YearLayout; marks: readonly PlacedMark[] }) {
   const { axis, ground, firstMarkY } = layout;
-  const sorted = marks.toSorted((a, b) => a.day - b.day);
-  const placed = placeMarks(
-    sorted.map(({ day, text }) => ({ x: xOfDay(axis, day), text })),
-    axis.left,
-    axis.right,
-    font.text,
-  );
-  const rowY = (row: number) => firstMarkY + row * markRow;
   return (
     <>
-      {placed.map(({ x, row }, i) => (
-        <g key={sorted[i].kind}>
-          <path d={`M${px(x)} ${px(ground)}V${px(rowY(row) - 5)}`} stroke={ink.ink2} stroke-width={1} />
+      {marks.map(({ mark, x, dotY }) => (
+        <g key={mark.kind}>
+          <path d={`M${px(x)} ${px(ground)}V${px(firstMarkY + dotY)}`} stroke={ink.ink2} stroke-width={1} />
           <circle cx={px(x)} cy={px(ground)} r={3.2} fill={ink.paper} stroke={ink.ink} stroke-width={1.6} />
         </g>
       ))}
-      {placed.map(({ x, row, anchor, textX }, i) => {
-        const { kind, span, text } = sorted[i];
-        const y = rowY(row) - 5;
-        return (
-          <g key={kind}>
-            {span && (
-              <path
-                d={`M${px(xOfDay(axis, span.from))} ${px(y)}H${px(xOfDay(axis, span.to + 1))}`}
-                stroke={ink.skin}
-                stroke-width={6}
-                stroke-opacity={0.85}
-                stroke-linecap="round"
-              />
-            )}
-            <circle cx={px(x)} cy={px(y)} r={3} fill={ink.ink} />
-            <Label
-              x={span ? textBeside(anchor, textX, xOfDay(axis, span.from), xOfDay(axis, span.to)) : textX}
-              y={y + 5}
-              anchor={anchor}
-            >
-              {text}
-            </Label>
-          </g>
-        );
-      })}
+      {marks.map(({ mark, x, dotY, anchor, textX, textY, small }) => (
+        <g key={mark.kind}>
+          {mark.span && (
+            <path
+              d={`M${px(xOfDay(axis, mark.span.from))} ${px(firstMarkY + dotY)}H${px(xOfDay(axis, mark.span.to + 1))}`}
+              stroke={ink.skin2}
+              stroke-width={7}
+              stroke-linecap="round"
+            />
+          )}
+          <circle cx={px(x)} cy={px(firstMarkY + dotY)} r={3} fill={ink.ink} />
+          <Label x={textX} y={firstMarkY + textY} anchor={anchor} small={small}>
+            {mark.text}
+          </Label>
+        </g>
+      ))}
     </>
   );
-}
-
-/** A text clear of the bar of its span. */
-function textBeside(anchor: 'start' | 'end', x: number, from: number, to: number): number {
-  return anchor === 'end' ? Math.min(x, from - 9) : Math.max(x, to + 9);
 }

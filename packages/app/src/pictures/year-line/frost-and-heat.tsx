@@ -3,14 +3,10 @@ import { ink } from '../ink.ts';
 import { areaPath, type Point, px } from '../path.ts';
 import { type as font, Label } from '../picture.tsx';
 import { textWidth } from '../text-fit.ts';
-import { runsOf, type YearLayout } from './year-layout.ts';
+import { hotC, runsOf, waveC, waveRow, type YearLayout } from './year-layout.ts';
 
 /** Below this share of nights frost is not drawn. */
-const rareFrost = 0.03;
-/** A mean daily maximum above this is a hot day for an onion, °C (memory: growth falls off above 27–30 °C). */
-const hotC = 30;
-/** Each further wave of heat, °C. */
-const waveC = 2.5;
+const rareFrost = 0.05;
 
 export function FrostPattern({ id }: { id: string }) {
   return (
@@ -70,14 +66,13 @@ export function Heat({
   text: string;
 }) {
   const { axis } = layout;
-  const hottest = Math.max(...highC);
   const waves: { key: string; path: string; from: number; to: number }[] = [];
-  for (let wave = 0; hottest >= hotC + wave * waveC && wave < 4; wave++) {
+  for (let wave = 0; wave < layout.waves; wave++) {
     for (const { first, last } of runsOf(highC.length, (i) => highC[i] >= hotC + wave * waveC)) {
       const from = xOfDay(axis, axis.firstDay + first);
       const to = xOfDay(axis, axis.firstDay + last + 1);
       if (to - from < 6) continue;
-      const lift = 7 + wave * 6;
+      const lift = waveRow * (wave + 1);
       waves.push({ key: `${wave} ${first}`, path: shimmer(layout, from, to, lift), from, to });
     }
   }
@@ -91,11 +86,7 @@ export function Heat({
       {widest && (
         <Label
           x={Math.min(axis.right - half, Math.max(axis.left + half, (widest.from + widest.to) / 2))}
-          y={
-            surfaceAt(layout, (widest.from + widest.to) / 2) -
-            12 -
-            6 * Math.min(4, Math.ceil((hottest - hotC) / waveC))
-          }
+          y={surfaceAt(layout, (widest.from + widest.to) / 2) - 6 - waveRow * layout.waves}
           anchor="middle"
           small
           fill={ink.alarm}

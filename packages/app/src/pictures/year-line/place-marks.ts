@@ -1,26 +1,50 @@
+import { type DayAxis, xOfDay } from '../day-axis.ts';
+import { type as font } from '../picture.tsx';
 import { textWidth } from '../text-fit.ts';
+import type { CropMark } from './year-line-props.ts';
 
-export type PlacedMark = { x: number; row: number; anchor: 'start' | 'end'; textX: number };
+/** A mark with its dot and its words, px; y counts from the first row. */
+export type PlacedMark = {
+  mark: CropMark;
+  x: number;
+  dotY: number;
+  anchor: 'start' | 'end' | 'middle';
+  textX: number;
+  textY: number;
+  small: boolean;
+};
 
-const gap = 7;
+const gap = 8;
+const row = 22;
+const narrow = 480;
 
 /**
- * Marks in order of their days, each with a row of its own under the picture: text goes to the left of its plumb line
- * where it fits, since the lines to come are at the right.
+ * Marks in order of their days, each with a row of its own under the picture. Words go to the left of the dot where
+ * they fit, since the plumb lines still to come are at the right; else to its right; else under it.
  */
 export function placeMarks(
-  marks: readonly { x: number; text: string }[],
-  left: number,
-  right: number,
-  fontSize: number,
-): PlacedMark[] {
-  return marks.map(({ x, text }, row) => {
-    const width = textWidth(text, fontSize) + gap;
-    const roomLeft = x - left;
-    const roomRight = right - x;
-    const toRight = width > roomLeft && roomRight > roomLeft;
-    if (toRight)
-      return { x, row, anchor: 'start', textX: Math.max(left, Math.min(x + gap, right - width + gap)) };
-    return { x, row, anchor: 'end', textX: Math.min(right, Math.max(x - gap, left + width - gap)) };
-  });
+  marks: readonly CropMark[],
+  axis: DayAxis,
+): { placed: PlacedMark[]; height: number } {
+  const small = axis.right - axis.left < narrow;
+  let y = 0;
+  const placed = marks
+    .toSorted((a, b) => a.day - b.day)
+    .map((mark): PlacedMark => {
+      const { day, text, span } = mark;
+      const x = xOfDay(axis, day);
+      const width = textWidth(text, small ? font.small : font.text);
+      const left = Math.min(x, span ? xOfDay(axis, span.from) - 2 : x) - gap;
+      const right = Math.max(x, span ? xOfDay(axis, span.to + 1) + 2 : x) + gap;
+      const dotY = y;
+      y += row;
+      if (left - width >= axis.left)
+        return { mark, x, dotY, anchor: 'end', textX: left, textY: dotY + 5, small };
+      if (right + width <= axis.right)
+        return { mark, x, dotY, anchor: 'start', textX: right, textY: dotY + 5, small };
+      y += row - 6;
+      const middle = Math.min(axis.right - width / 2, Math.max(axis.left + width / 2, x));
+      return { mark, x, dotY, anchor: 'middle', textX: middle, textY: dotY + 19, small };
+    });
+  return { placed, height: y };
 }

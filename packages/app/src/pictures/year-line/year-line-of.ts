@@ -3,7 +3,7 @@ import type { Speaker } from '@neckfall/words';
 import type { DataTableProps } from '../data-table.tsx';
 import type { PlaceYear } from './place-year.ts';
 import { mmPerStroke } from './rain-strokes.ts';
-import { runsOf } from './year-layout.ts';
+import { hotC, runsOf } from './year-layout.ts';
 import type { CropLine, YearLineProps } from './year-line-props.ts';
 
 export type YearLineInput = {
@@ -19,7 +19,6 @@ export type YearLineInput = {
 /** Days that differ less than this over the year say little to an onion's grower, h. */
 const flatYearH = 2;
 const commonFrostNights = 5;
-const hotC = 30;
 
 /** All a year line needs but its id and width. */
 export function yearLineOf(input: YearLineInput): Omit<YearLineProps, 'id' | 'width'> {
@@ -50,22 +49,22 @@ export function yearLineOf(input: YearLineInput): Omit<YearLineProps, 'id' | 'wi
     const low = indexOfExtreme(hours, -1);
     if (hours[high] - hours[low] < flatYearH) {
       const text = say('picture.days-alike', { shortest: words(hours[low]), longest: words(hours[high]) });
-      return [{ day: firstDay + Math.floor(hours.length / 2), text, above: true }];
+      return [{ day: firstDay + Math.floor(hours.length / 2), text, place: 'foot' }];
     }
     return [
       hours[high] === 24
-        ? { day: firstDay + middleOfWidest(hours, 24), text: say('picture.sun-stays-up'), above: true }
+        ? { day: firstDay + middleOfWidest(hours, 24), text: say('picture.sun-stays-up'), place: 'peak' }
         : {
             day: firstDay + high,
             text: say('picture.longest', { hours: dayLength(hours[high]) }),
-            above: true,
+            place: 'peak',
           },
       hours[low] === 0
-        ? { day: firstDay + middleOfWidest(hours, 0), text: say('picture.sun-stays-down'), above: true }
+        ? { day: firstDay + middleOfWidest(hours, 0), text: say('picture.sun-stays-down'), place: 'trough' }
         : {
             day: firstDay + low,
             text: say('picture.shortest', { hours: dayLength(hours[low]) }),
-            above: false,
+            place: 'trough',
           },
     ];
   }

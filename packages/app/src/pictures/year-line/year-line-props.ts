@@ -37,7 +37,7 @@ export type YearLineProps = {
   highC: readonly number[];
   need: Need | null;
   /** Said at the day they name: the longest and the shortest, or what the sun does beyond the polar circles. */
-  dayTexts: { day: number; text: string; above: boolean }[];
+  dayTexts: { day: number; text: string; place: 'peak' | 'trough' | 'foot' }[];
   today: { day: number; text: string } | null;
   /** Short names, January first. */
   months: readonly string[];

@@ -1,13 +1,13 @@
 import { xOfDay } from '../day-axis.ts';
 import { ink } from '../ink.ts';
 import { MonthNames } from '../month-names.tsx';
-import { areaPath, linePath, px } from '../path.ts';
+import { areaPath, linePath, type Point, px } from '../path.ts';
 import { Label, Picture, type } from '../picture.tsx';
 import { textWidth } from '../text-fit.ts';
 import { CropMarks, CropShape } from './crop-shape.tsx';
 import { Frost, FrostPattern, Heat } from './frost-and-heat.tsx';
 import { rainStrokes } from './rain-strokes.ts';
-import { runsOf, type YearLayout, yearLayout } from './year-layout.ts';
+import { runsOf, waveRow, type YearLayout, yearLayout } from './year-layout.ts';
 import type { YearLineProps } from './year-line-props.ts';
 
 /**
@@ -20,13 +20,13 @@ export function YearLine(props: YearLineProps) {
   const { axis, skyTop, ground, soilBottom, height } = layout;
   const { left, right } = axis;
   const span = right - left;
+  const keyAtRight = today !== null && xOfDay(axis, today.day) < (left + right) / 2;
   return (
     <Picture name="year-line" width={width} height={height} summary={summary}>
       <defs>
         <FrostPattern id={id} />
       </defs>
-      <path d={areaPath(layout.ridge, ground)} fill={ink.skin2} fill-opacity={0.55} />
-      {need && <Water layout={layout} need={need.hours} />}
+      <Land layout={layout} need={need} />
       <path d={linePath(layout.ridge)} fill="none" stroke={ink.ink2} stroke-width={1.6} />
       <path
         d={rainStrokes(
@@ -52,18 +52,16 @@ export function YearLine(props: YearLineProps) {
       <Frost id={id} layout={layout} share={props.frostShare} text={props.frostText} />
       {crop && <CropShape layout={layout} crop={crop} />}
       <path d={`M${px(left)} ${px(ground)}H${px(right)}`} stroke={ink.earth} stroke-width={1.5} />
+      {today && <Today layout={layout} {...today} />}
       {need && <NeedText layout={layout} need={need} sunUpH={props.sunUpH} />}
       {props.dayTexts.map((text) => (
         <DayText key={text.day} layout={layout} sunUpH={props.sunUpH} {...text} />
       ))}
       <MonthNames axis={axis} names={props.months} tickY={soilBottom} textY={layout.monthsY} />
-      <Label x={left} y={14} small fill={ink.ink2}>
+      <Label x={keyAtRight ? right : left} y={14} anchor={keyAtRight ? 'end' : 'start'} small fill={ink.ink2}>
         {props.rainText}
       </Label>
-      {today && (
-        <Today layout={layout} {...today} taken={left + textWidth(props.rainText, type.small) + 12} />
-      )}
-      {crop && <CropMarks layout={layout} marks={crop.marks} />}
+      {crop && <CropMarks layout={layout} marks={layout.marks} />}
     </Picture>
   );
 }
@@ -72,20 +70,29 @@ function waterLevel(layout: YearLayout, needHours: number): number {
   return Math.min(layout.ground, Math.max(layout.ridgeTop - 8, layout.yOfHours(needHours)));
 }
 
-function Water({ layout, need }: { layout: YearLayout; need: number }) {
-  const { left, right } = layout.axis;
-  const y = waterLevel(layout, need);
+/** What stands out of the water is long enough; the rest lies under it. */
+function Land({ layout, need }: { layout: YearLayout; need: YearLineProps['need'] }) {
+  const { axis, ground, ridge } = layout;
+  if (!need) return <path d={areaPath(ridge, ground)} fill={ink.skin2} fill-opacity={0.6} />;
+  const y = waterLevel(layout, need.hours);
+  const island = ridge.map(([x, ridgeY]): Point => [x, Math.min(ridgeY, y)]);
+  const sunk = ridge.map(([x, ridgeY]): Point => [x, Math.max(ridgeY, y)]);
   return (
     <>
-      <rect
-        x={px(left)}
-        y={px(y)}
-        width={px(right - left)}
-        height={px(layout.ground - y)}
+      <path
+        d={areaPath(
+          [
+            [axis.left, y],
+            [axis.right, y],
+          ],
+          ground,
+        )}
         fill={ink.sky}
-        fill-opacity={0.26}
+        fill-opacity={0.16}
       />
-      <path d={`M${px(left)} ${px(y)}H${px(right)}`} stroke={ink.sky} stroke-width={1.6} />
+      <path d={areaPath(sunk, ground)} fill={ink.sky} fill-opacity={0.2} />
+      <path d={areaPath(island, y)} fill={ink.skin2} fill-opacity={0.6} />
+      <path d={`M${px(axis.left)} ${px(y)}H${px(axis.right)}`} stroke={ink.sky} stroke-width={1.8} />
     </>
   );
 }
@@ -116,42 +123,32 @@ function NeedText({
   );
 }
 
-function DayText(props: {
-  layout: YearLayout;
-  sunUpH: readonly number[];
-  day: number;
-  text: string;
-  above: boolean;
-}) {
-  const { layout, sunUpH, day, text, above } = props;
-  const { axis } = layout;
+function DayText(
+  props: { layout: YearLayout; sunUpH: readonly number[] } & YearLineProps['dayTexts'][number],
+) {
+  const { layout, sunUpH, day, text, place } = props;
+  const { axis, ground } = layout;
   const half = textWidth(text, type.small) / 2 + 4;
   const x = Math.min(axis.right - half, Math.max(axis.left + half, xOfDay(axis, day)));
-  const y = layout.yOfHours(sunUpH[Math.min(sunUpH.length - 1, Math.max(0, day - axis.firstDay))]);
+  const ridgeY = layout.yOfHours(sunUpH[Math.min(sunUpH.length - 1, Math.max(0, day - axis.firstDay))]);
+  const overHeat = layout.waves > 0 ? 14 + layout.waves * waveRow : 0;
+  // a low trough has no room under it
+  const y =
+    place === 'peak'
+      ? ridgeY - 8 - overHeat
+      : place === 'foot'
+        ? ground - 6
+        : ground - ridgeY > 24
+          ? ridgeY + 16
+          : ridgeY - 7;
   return (
-    <Label
-      x={x}
-      y={above ? y - 8 : Math.min(y + 17, layout.ground - 5)}
-      anchor="middle"
-      small
-      on={above ? ink.paper : null}
-    >
+    <Label x={x} y={y} anchor="middle" small on={place === 'peak' ? ink.paper : null}>
       {text}
     </Label>
   );
 }
 
-function Today({
-  layout,
-  day,
-  text,
-  taken,
-}: {
-  layout: YearLayout;
-  day: number;
-  text: string;
-  taken: number;
-}) {
+function Today({ layout, day, text }: { layout: YearLayout; day: number; text: string }) {
   const { axis, soilBottom } = layout;
   if (day < axis.firstDay || day >= axis.firstDay + axis.days) return null;
   const x = xOfDay(axis, day + 0.5);
@@ -165,7 +162,7 @@ function Today({
         stroke-dasharray="1 4"
         stroke-linecap="round"
       />
-      <Label x={Math.min(axis.right - half, Math.max(taken + half, x))} y={14} anchor="middle" bold>
+      <Label x={Math.min(axis.right - half, Math.max(axis.left + half, x))} y={14} anchor="middle" bold>
         {text}
       </Label>
     </>
