@@ -1,6 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
 const cliTests = ['packages/cli/test/**/*.test.ts', 'test/**/*.test.ts'];
+const appTests = ['test/app/**/*.test.ts'];
 
 export default defineConfig({
   test: {
@@ -18,8 +19,18 @@ export default defineConfig({
         test: {
           name: 'cli',
           include: cliTests,
+          exclude: ['**/node_modules/**', ...appTests],
           testTimeout: 60_000,
           globalSetup: 'tools/setup/vitest-build.mjs',
+        },
+      },
+      {
+        // these open the built app in Chromium
+        test: {
+          name: 'app',
+          include: appTests,
+          testTimeout: 60_000,
+          globalSetup: 'tools/setup/vitest-build-app.mjs',
         },
       },
     ],

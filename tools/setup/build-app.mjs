@@ -11,17 +11,22 @@ export const appFolder = join(app, 'dist');
 /** Large, and not needed for the first answer: kept for offline use once nothing else is to do. */
 const kept = /towns-small|land-outline/;
 
-/** Builds the app to packages/app/dist with the service worker that keeps it; returns the names of its files. */
-export async function buildApp() {
-  await build({ root: app, configFile: join(app, 'vite.config.ts'), logLevel: 'warn' });
-  const files = filesOf(appFolder).filter((file) => file !== 'service-worker.js');
+/** Builds the app to a folder with the service worker that keeps it; returns the names of its files. */
+export async function buildApp(folder = appFolder) {
+  await build({
+    root: app,
+    configFile: join(app, 'vite.config.ts'),
+    logLevel: 'warn',
+    build: { outDir: folder, emptyOutDir: true },
+  });
+  const files = filesOf(folder).filter((file) => file !== 'service-worker.js');
   const mark = createHash('sha256');
-  for (const file of files) mark.update(file).update(readFileSync(join(appFolder, file)));
+  for (const file of files) mark.update(file).update(readFileSync(join(folder, file)));
   // the page itself under the address it is asked for
   const names = files.map((file) => (file === 'index.html' ? './' : file));
   await esbuild.build({
     entryPoints: [join(app, 'src', 'offline', 'service-worker.ts')],
-    outfile: join(appFolder, 'service-worker.js'),
+    outfile: join(folder, 'service-worker.js'),
     bundle: true,
     minify: true,
     format: 'iife',

@@ -1,7 +1,9 @@
-// npm run build: everything that must exist before the command line runs.
+// npm run build: everything that must exist before the command line runs, and the app's files.
 import { build, installIfNeeded, requireNode } from './steps.mjs';
 
 requireNode();
 installIfNeeded();
 const bytes = await build();
-process.stderr.write(`Built packages/cli/dist (${Math.round(bytes / 1024)} kB).\n`);
+const { buildApp } = await import('./build-app.mjs');
+await buildApp();
+process.stderr.write(`Built packages/cli/dist (${Math.round(bytes / 1024)} kB) and packages/app/dist.\n`);

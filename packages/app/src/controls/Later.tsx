@@ -1,6 +1,7 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { voice } from '../state/settings.ts';
+import { Working } from './Working.tsx';
 
 type Props<Own> = { load: () => Promise<ComponentType<Own>>; own: Own };
 
@@ -22,7 +23,7 @@ export function Later<Own extends object>({ load, own }: Props<Own>) {
     };
   }, [tries]);
   if (Part) return <Part {...own} />;
-  if (failed === null) return <p role="status">{say('app.working')}</p>;
+  if (failed === null) return <Working />;
   return (
     <div role="alert">
       <p>{say('app.place.failed', { reason: failed })}</p>

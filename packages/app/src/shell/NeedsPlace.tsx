@@ -20,7 +20,11 @@ export function NeedsPlace({ children }: { children: ComponentChildren }) {
         </>
       );
     case 'looking':
-      return <p role="status">{say('app.place.looking')}</p>;
+      return (
+        <p role="status" data-waiting>
+          {say('app.place.looking')}
+        </p>
+      );
     case 'refused':
       return (
         <>

@@ -5,6 +5,7 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
+import { Working } from '../../controls/Working.tsx';
 import { placeName, practice, site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -26,18 +27,17 @@ export function Where() {
   const { answer, isFresh, failed } = useAnswer(key, () =>
     ask('where', { site: ground!, today: day, options }),
   );
-  const { say } = voice.value;
   if (failed !== null) return <Fault reason={failed} />;
   if (!answer) {
     return (
       <>
         <h1>{placeName.value}</h1>
-        <p role="status">{say('app.working')}</p>
+        <Working />
       </>
     );
   }
   return (
-    <div class={isFresh ? '' : 'waiting'} aria-busy={!isFresh}>
+    <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
       <Lead reply={answer} />
       <Ground />
       <Kinds answer={answer.answer} />
