@@ -7,6 +7,7 @@ export {
   growKinds,
 } from './choose-kinds.ts';
 export { type Kind, kindsOf, type Offer, usualMonths } from './kind.ts';
+export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
 export { type Choice, choiceReasonCodes, rankChoices } from './rank.ts';
 export type { MeanTrial } from './start-scan.ts';
 export { type PlaceAnswer, type SurveyOptions, surveyPlace } from './survey.ts';
