@@ -16,7 +16,7 @@ export async function batch(
   path: string,
   raw: RawSeason,
 ): Promise<void> {
-  const speaker = speakerFor({ ...raw, json: true });
+  const speaker = speakerFor({ ...raw, json: true, csv: false });
   const bar = (field: string, why: MessageKey) =>
     refuse('not-in-batch', { field, values: { why: speaker.say(why) } });
   if (town !== undefined) throw bar(town, 'why.batch-has-places');

@@ -24,7 +24,8 @@ export function lineMaker({ command, raw, setting }: BatchJob, assets = openAsse
   const metric = speaker('metric');
   const open = sharedGround(assets);
   return (row) => {
-    const id = row.cells.id ?? row.line;
+    // what is no row cannot be trusted to have named itself
+    const id = row.fault ? row.line : (row.cells.id ?? row.line);
     try {
       refuseFault(row);
       const answer =

@@ -21,7 +21,7 @@ export const batch = {
   'error.batch-column-missing':
     '--batch {value}, line 1: the column "{column}" is missing. The columns are {expected}; latitude and longitude are needed.',
   'error.batch-none-answered':
-    '--batch {value}: {rows, plural, one {its one row was} other {none of its # rows was}} answered. The first: {first}',
+    '--batch {value}: {rows, plural, one {its one row was not} other {none of its # rows was}} answered. The first: {first}',
   'error.not-in-batch': '{field} does not go with --batch: {why} Leave one of them out.',
   'why.batch-has-places': 'the file names the places.',
   'why.batch-is-lines': 'the answer is a line of JSON a row.',
