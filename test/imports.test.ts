@@ -25,7 +25,7 @@ const levels = [
   ['weather'],
   ['plant', 'bed'],
   ['season'],
-  ['choice'],
+  ['choice', 'garden'],
 ];
 
 type Import = { file: string; from: string };

@@ -1,0 +1,170 @@
+import { type DayLengthClass, dayLengthClasses } from '../plant/index.ts';
+import {
+  emptyGarden,
+  type Garden,
+  type GardenPlace,
+  gardenRanges,
+  gardenSchemaName,
+  type OwnCultivar,
+} from './garden.ts';
+
+/** What restoring changed. `path` such as `cultivars[2].packetHours`; `found` is what stood there, cut short. */
+export type GardenChange = {
+  code:
+    | 'not-a-garden'
+    | 'schema'
+    | 'newer'
+    | 'list-replaced'
+    | 'entry-dropped'
+    | 'named'
+    | 'id-given'
+    | 'emptied';
+  path: string;
+  found: string;
+};
+
+export type RestoredGarden = { garden: Garden; changes: GardenChange[] };
+
+/**
+ * A complete garden from anything that was read, old or damaged. Nothing is refused: what cannot be used is left
+ * empty or out, and told; fields that this version does not know stay as they are.
+ */
+export function restoreGarden(found: unknown): RestoredGarden {
+  const changes: GardenChange[] = [];
+  const tell = (code: GardenChange['code'], path: string, value: unknown) => {
+    changes.push({ code, path, found: shown(value) });
+  };
+  if (!isRecord(found)) {
+    tell('not-a-garden', '', found);
+    return { garden: emptyGarden(), changes };
+  }
+  if (found.schema !== gardenSchemaName)
+    tell(isNewer(found.schema) ? 'newer' : 'schema', 'schema', found.schema);
+  const garden: Garden = {
+    ...found,
+    schema: gardenSchemaName,
+    places: entries(found.places, 'places', tell, restorePlace),
+    cultivars: entries(found.cultivars, 'cultivars', tell, restoreCultivar),
+  };
+  return { garden, changes };
+}
+
+type Tell = (code: GardenChange['code'], path: string, value: unknown) => void;
+type Found = { [field: string]: unknown };
+
+function entries<Entry extends { id: string }>(
+  list: unknown,
+  path: string,
+  tell: Tell,
+  restore: (entry: Found, path: string, tell: Tell, at: number) => Entry | null,
+): Entry[] {
+  if (list === undefined) return [];
+  if (!Array.isArray(list)) {
+    tell('list-replaced', path, list);
+    return [];
+  }
+  const ids = new Set<string>();
+  return list.flatMap((entry: unknown, at) => {
+    const here = `${path}[${at}]`;
+    const restored = isRecord(entry) ? restore(entry, here, tell, at) : null;
+    if (!restored) {
+      tell('entry-dropped', here, entry);
+      return [];
+    }
+    if (restored.id === '' || ids.has(restored.id)) {
+      tell('id-given', `${here}.id`, (entry as Found).id);
+      restored.id = freeId(path, at, ids);
+    }
+    ids.add(restored.id);
+    return [restored];
+  });
+}
+
+function freeId(path: string, at: number, taken: ReadonlySet<string>): string {
+  for (let number = at + 1; ; number++) {
+    const id = `${path}-${number}`;
+    if (!taken.has(id)) return id;
+  }
+}
+
+/** A place without a point on the globe is no place. */
+function restorePlace(found: Found, path: string, tell: Tell, at: number): GardenPlace | null {
+  const inRange = (field: 'latitudeDeg' | 'longitudeDeg') => isNumberIn(found[field], gardenRanges[field]);
+  if (!inRange('latitudeDeg') || !inRange('longitudeDeg')) return null;
+  return {
+    ...found,
+    ...nameAndId(found, path, tell, at),
+    latitudeDeg: found.latitudeDeg as number,
+    longitudeDeg: found.longitudeDeg as number,
+    elevationM: numberOrNull(found, 'elevationM', path, tell),
+    sunHours: numberOrNull(found, 'sunHours', path, tell),
+  };
+}
+
+function restoreCultivar(found: Found, path: string, tell: Tell, at: number): OwnCultivar {
+  return {
+    ...found,
+    ...nameAndId(found, path, tell, at),
+    class: classOrNull(found.class, path, tell),
+    packetHours: numberOrNull(found, 'packetHours', path, tell),
+    packetDays: numberOrNull(found, 'packetDays', path, tell),
+    keepsMonths: monthsOrNull(found.keepsMonths, path, tell),
+  };
+}
+
+function nameAndId(found: Found, path: string, tell: Tell, at: number): { id: string; name: string } {
+  const named = typeof found.name === 'string' && found.name.trim() !== '';
+  if (!named) tell('named', `${path}.name`, found.name);
+  return {
+    id: typeof found.id === 'string' ? found.id : '',
+    name: named ? (found.name as string).trim() : `${at + 1}`,
+  };
+}
+
+function classOrNull(value: unknown, path: string, tell: Tell): DayLengthClass | null {
+  const match = dayLengthClasses.find((dayLengthClass) => dayLengthClass === value);
+  if (match === undefined && value !== undefined && value !== null) tell('emptied', `${path}.class`, value);
+  return match ?? null;
+}
+
+function numberOrNull(
+  found: Found,
+  field: 'elevationM' | 'sunHours' | 'packetHours' | 'packetDays',
+  path: string,
+  tell: Tell,
+): number | null {
+  const value = found[field];
+  if (isNumberIn(value, gardenRanges[field])) return value;
+  if (value !== undefined && value !== null) tell('emptied', `${path}.${field}`, value);
+  return null;
+}
+
+function monthsOrNull(value: unknown, path: string, tell: Tell): readonly [number, number] | null {
+  if (Array.isArray(value) && value.length === 2) {
+    const [from, to] = value;
+    const isMonths = (month: unknown) => isNumberIn(month, gardenRanges.keepsMonths);
+    if (isMonths(from) && isMonths(to) && from <= to) return [from, to];
+  }
+  if (value !== undefined && value !== null) tell('emptied', `${path}.keepsMonths`, value);
+  return null;
+}
+
+function isNumberIn(value: unknown, [low, high]: readonly [number, number]): value is number {
+  return typeof value === 'number' && value >= low && value <= high;
+}
+
+function isRecord(value: unknown): value is Found {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function isNewer(schema: unknown): boolean {
+  return typeof schema === 'string' && Number(/^neckfall\/garden@(\d+)$/.exec(schema)?.[1]) > 1;
+}
+
+const longestShown = 40;
+
+function shown(value: unknown): string {
+  if (value === undefined) return '';
+  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? '');
+  return text.length > longestShown ? `${text.slice(0, longestShown)}…` : text;
+}

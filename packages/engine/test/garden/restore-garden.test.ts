@@ -1,0 +1,108 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { emptyGarden, gardenSchemaName, restoreGarden } from '../../src/garden/index.ts';
+
+/** The invented garden of the demo. */
+const whole = {
+  schema: gardenSchemaName,
+  places: [
+    {
+      id: 'bank',
+      name: 'Pencarreg Bank',
+      latitudeDeg: 52.08,
+      longitudeDeg: -3.13,
+      elevationM: 160,
+      sunHours: 9,
+      terraces: 3,
+    },
+  ],
+  cultivars: [
+    {
+      id: 'tin',
+      name: 'Ines’s Tin',
+      class: 'long',
+      packetHours: 15,
+      packetDays: null,
+      keepsMonths: [5, 7],
+      savedBy: 'Ines Tarrant',
+    },
+  ],
+  stores: [{ what: 'the back shed' }],
+};
+
+test('a whole garden stays as it is, fields unknown here included', () => {
+  expect(restoreGarden(whole)).toEqual({ garden: whole, changes: [] });
+});
+
+test('restoring again changes nothing more', () => {
+  fc.assert(
+    fc.property(
+      fc.oneof(
+        fc.jsonValue(),
+        fc.record({
+          schema: fc.constant(gardenSchemaName),
+          places: fc.jsonValue(),
+          cultivars: fc.jsonValue(),
+        }),
+        fc.record({
+          cultivars: fc.array(
+            fc.record(
+              {
+                id: fc.constantFrom('a', 'b', '', 7),
+                name: fc.oneof(fc.string(), fc.integer()),
+                class: fc.constantFrom('short', 'long', 'longish', 3, null),
+                packetHours: fc.oneof(fc.double(), fc.string(), fc.constant(14)),
+                packetDays: fc.oneof(fc.integer(), fc.constant(null)),
+                keepsMonths: fc.oneof(fc.array(fc.double(), { maxLength: 3 }), fc.constant([2, 5])),
+              },
+              { requiredKeys: [] },
+            ),
+          ),
+        }),
+      ),
+      (found) => {
+        const { garden } = restoreGarden(found);
+        expect(restoreGarden(garden)).toEqual({ garden, changes: [] });
+        expect(new Set(garden.cultivars.map(({ id }) => id)).size).toBe(garden.cultivars.length);
+      },
+    ),
+    { seed: 20270503, numRuns: 300 },
+  );
+});
+
+describe('damage is mended and told', () => {
+  test.each([[null], [7], ['onions'], [[whole]]])('%j is no garden', (found) => {
+    const { garden, changes } = restoreGarden(found);
+    expect(garden).toEqual(emptyGarden());
+    expect(changes.map(({ code }) => code)).toEqual(['not-a-garden']);
+  });
+
+  test('of a later version is read for what is known', () => {
+    const { garden, changes } = restoreGarden({ ...whole, schema: 'neckfall/garden@2' });
+    expect(garden.cultivars).toHaveLength(1);
+    expect(changes).toEqual([{ code: 'newer', path: 'schema', found: 'neckfall/garden@2' }]);
+  });
+
+  test('a value out of its range is emptied, the rest of the entry kept', () => {
+    const [own] = whole.cultivars;
+    const { garden, changes } = restoreGarden({ ...whole, cultivars: [{ ...own, packetHours: 140 }] });
+    expect(garden.cultivars[0]).toEqual({ ...own, packetHours: null });
+    expect(changes).toEqual([{ code: 'emptied', path: 'cultivars[0].packetHours', found: '140' }]);
+  });
+
+  test('a place without its point, and what is no entry at all, are left out', () => {
+    const { garden, changes } = restoreGarden({ ...whole, places: [{ name: 'somewhere' }, 'there'] });
+    expect(garden.places).toEqual([]);
+    expect(changes.map(({ code, path }) => `${code} ${path}`)).toEqual([
+      'entry-dropped places[0]',
+      'entry-dropped places[1]',
+    ]);
+  });
+
+  test('two onions with one id get two', () => {
+    const [own] = whole.cultivars;
+    const { garden, changes } = restoreGarden({ ...whole, cultivars: [own, own] });
+    expect(garden.cultivars.map(({ id }) => id)).toEqual(['tin', 'cultivars-2']);
+    expect(changes).toHaveLength(1);
+  });
+});
