@@ -1,3 +1,4 @@
+import { foldName } from '../places/index.ts';
 import { type CatalogueEntry, entryFields, originOf } from './catalogue-entry.ts';
 import type { Cultivar, CultivarField, Origin } from './cultivar.ts';
 import { usualKeeping } from './usual-keeping.ts';
@@ -8,14 +9,11 @@ export function cultivarOf(entry: CatalogueEntry): Cultivar {
   const kind = entry.kind ?? 'bulb-onion';
   const uses = entry.uses ?? [];
   const mild = entry.mild ?? null;
-  const usual = usualKeeping({ kind, class: dayLengthClass, uses, mild });
+  const usual = usualKeeping({ kind, type, uses, mild });
   const origins: Partial<Record<CultivarField, Origin>> = { keepsMonths: 'memory', dryMatterShare: 'memory' };
   for (const field of entryFields) if (entry[field] !== undefined) origins[field] = originOf(entry, field);
   return {
-    id: name
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-|-$/g, ''),
+    id: foldName(name).replaceAll(' ', '-'),
     name,
     aliases: entry.aliases ?? [],
     kind,

@@ -1,3 +1,4 @@
+import { classOfType } from '@neckfall/engine';
 import type { Cultivar } from './cultivar.ts';
 
 type Keeping = { months: readonly [number, number]; dryMatterShare: number };
@@ -10,22 +11,26 @@ const usual = {
   sweet: { months: [1, 2], dryMatterShare: 0.08 },
   overwintered: { months: [2, 3], dryMatterShare: 0.09 },
   spanish: { months: [3, 4], dryMatterShare: 0.09 },
-  shortDay: { months: [3, 5], dryMatterShare: 0.12 },
+  grano: { months: [2, 3], dryMatterShare: 0.08 },
+  creole: { months: [3, 5], dryMatterShare: 0.12 },
   globe: { months: [5, 7], dryMatterShare: 0.11 },
   hard: { months: [8, 10], dryMatterShare: 0.13 },
 } as const satisfies Record<string, Keeping>;
 
-/** How an onion keeps by its kind, use and taste. */
+/** How an onion keeps by its type, use and taste. */
 export function usualKeeping({
   kind,
-  class: dayLengthClass,
+  type,
   uses,
   mild,
-}: Pick<Cultivar, 'kind' | 'class' | 'uses' | 'mild'>): Keeping {
-  if (uses.includes('storage')) return dayLengthClass === 'short' ? usual.shortDay : usual.hard;
-  if (kind !== 'bulb-onion') return dayLengthClass === 'short' ? usual.shortDay : usual.globe;
+}: Pick<Cultivar, 'kind' | 'type' | 'uses' | 'mild'>): Keeping {
+  const isShort = classOfType[type] === 'short';
+  if (uses.includes('storage')) return isShort ? usual.creole : usual.hard;
+  if (kind !== 'bulb-onion') return isShort ? usual.creole : usual.globe;
   if (uses.includes('sweet')) return usual.sweet;
   if (uses.includes('overwinters')) return usual.overwintered;
-  if (dayLengthClass === 'short') return mild ? usual.sweet : usual.shortDay;
+  if (isShort && mild) return usual.sweet;
+  // where the taste is not known: short-day onions of mild winters are mostly mild, those of the tropics pungent
+  if (isShort) return mild === null && type === 'short' ? usual.grano : usual.creole;
   return uses.includes('spanish') || mild ? usual.spanish : usual.globe;
 }

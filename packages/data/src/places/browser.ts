@@ -19,6 +19,6 @@ export async function fetchLandMask(): Promise<LandMask> {
 
 /** Coastlines to draw. */
 export async function fetchLandOutline(): Promise<LandOutline> {
-  const bytes = await fetchAsset(new URL('../../assets/land-outline.json', import.meta.url));
+  const bytes = await fetchAsset(new URL('../../assets/land-outline.txt', import.meta.url));
   return readLandOutline(new TextDecoder().decode(bytes));
 }

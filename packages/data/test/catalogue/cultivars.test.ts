@@ -34,6 +34,12 @@ describe('the catalogue', () => {
   });
 });
 
+test('the example of docs/catalogue.md is the entry it stands for', () => {
+  const page = readFileSync(new URL('../../../../docs/catalogue.md', import.meta.url), 'utf8');
+  const example = JSON.parse(/```json\n(.*?)```/s.exec(page)?.[1] ?? '{}');
+  expect(example).toEqual(asset.cultivars.find(({ name }) => name === example.name));
+});
+
 describe('an entry is refused', () => {
   const good: CatalogueEntry = {
     name: 'Tarrant’s Keeper',
