@@ -13,4 +13,14 @@ export const american = {
   'when.column.neck-fall': 'Tops fall',
   'picture.mark.tops': 'tops fall {date}',
   'picture.green': 'no bulb: a green onion',
+  'app.where.kind.good':
+    '{buy}. Bulbs start around {onset}, tops fall around {neckFall}; good bulbs {years}.',
+  'app.welcome.lead':
+    'Name a town. You get the onion that suits it, when to start it and when its tops fall, worked out here on your device.',
+  'app.where.winter.some':
+    'Mostly: of plants sown in fall frost takes {lost}, in a hard winter {hard}. Row cover helps ({fleece} lost).',
+  'app.where.winter.mild': 'Frost takes hardly any: sow in late summer or fall without a cover.',
+  'app.where.winter.fleece': 'Not in the open ({lost} lost); under row cover frost takes {fleece}.',
+  'app.where.winter.no':
+    'No: frost takes {lost} of those sown in fall, and {fleece} even under row cover. Start in spring.',
 } as const;
