@@ -11,7 +11,7 @@ import type { GeometryCollection, Topology } from 'topojson-specification';
 const stepsPerDegree = 20;
 
 const { values } = parseArgs({ options: { out: { type: 'string' } } });
-if (!values.out) throw new Error('--out FOLDER: where to write land-outline.json');
+if (!values.out) throw new Error('--out FOLDER: where to write land-outline.txt');
 const source = createRequire(import.meta.url).resolve('world-atlas/land-50m.json');
 const topology = JSON.parse(readFileSync(source, 'utf8')) as Topology<{ land: GeometryCollection }>;
 const rings = feature(topology, topology.objects.land).features.flatMap(({ geometry }) =>
@@ -32,4 +32,4 @@ function packed(ring: number[][]): number[] {
 }
 
 const kept = rings.map(packed).filter((ring) => ring.length >= 8);
-writeFileSync(join(values.out, 'land-outline.json'), JSON.stringify({ stepsPerDegree, rings: kept }));
+writeFileSync(join(values.out, 'land-outline.txt'), JSON.stringify({ stepsPerDegree, rings: kept }));

@@ -11,6 +11,7 @@ const types = {
   '.json': 'application/json',
   '.svg': 'image/svg+xml',
   '.webmanifest': 'application/manifest+json',
+  '.txt': 'text/plain; charset=utf-8',
 };
 
 /** As docs/hosting.md asks of any host. */

@@ -31,7 +31,9 @@ export function followUpdates(): void {
   });
 }
 
-function watch(registration: ServiceWorkerRegistration): void {
+function watch(registration: ServiceWorkerRegistration | undefined): void {
+  // a browser told to let none in gives none
+  if (!registration) return;
   const offer = (worker: ServiceWorker | null) => {
     if (!worker || !navigator.serviceWorker.controller) return;
     waiting = worker;

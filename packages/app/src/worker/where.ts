@@ -1,17 +1,60 @@
 import { type PlaceFacts, placeFacts } from '@neckfall/answers';
-import { type PlaceAnswer, type SurveyOptions, surveyPlace } from '@neckfall/engine';
+import {
+  type ClassAnswer,
+  type DayRow,
+  medianSeasonDays,
+  type PlaceAnswer,
+  type Site,
+  type SurveyOptions,
+  surveyPlace,
+} from '@neckfall/engine';
+import {
+  criticalPhotoperiodOf,
+  cropYear,
+  type PlaceYear,
+  placeYear,
+  plainYearStart,
+  sunUpAtPhotoperiod,
+} from '../pictures/index.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 import { type WinterStand, winterStand } from './winter-stand.ts';
 
 export type WhereAsked = { site: SiteAsked; today: number; options: SurveyOptions };
-export type WhereReply = { facts: PlaceFacts; answer: PlaceAnswer; winter: WinterStand };
+
+/** What the year line is drawn from: the place's year, and the crop that is advised in a middling season. */
+export type WherePicture = { year: PlaceYear; needSunUpH: number; days: DayRow[] };
+export type WhereReply = {
+  facts: PlaceFacts;
+  answer: PlaceAnswer;
+  winter: WinterStand;
+  picture: WherePicture;
+};
 
 /** Which onion suits a place, what is still in time today, and the year there. */
 export function where({ site: asked, today, options }: WhereAsked): WhereReply {
   const site = siteOf(asked);
+  const answer = surveyPlace(site, today, options);
   return {
     facts: placeFacts(site, today),
-    answer: surveyPlace(site, today, options),
+    answer,
     winter: winterStand(site, today, options),
+    picture: pictureOf(site, today, answer.classes[0]),
   };
 }
+
+function pictureOf(site: Site, today: number, { summary, verdict, gamble }: ClassAnswer): WherePicture {
+  const { climate } = site;
+  const { plan } = summary;
+  const isAdvised = verdict === 'good' || verdict === 'small' || gamble;
+  const days = isAdvised ? medianSeasonDays(site, plan) : [];
+  const shown = isAdvised
+    ? cropYear(plan.startDay, days.at(-1)?.day ?? plan.startDay)
+    : { firstDay: plainYearStart(today, climate.latitudeDeg), days: yearDays };
+  return {
+    year: placeYear(climate, shown.firstDay, shown.days),
+    needSunUpH: sunUpAtPhotoperiod(climate.latitudeDeg, climate.longitudeDeg, criticalPhotoperiodOf(plan)),
+    days,
+  };
+}
+
+const yearDays = 365;

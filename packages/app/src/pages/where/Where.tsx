@@ -5,6 +5,7 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
+import { Later } from '../../controls/Later.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { placeName, practice, site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
@@ -17,6 +18,8 @@ import { Kinds } from './Kinds.tsx';
 import { Months } from './Months.tsx';
 import { tropicsSentence } from './tropics-sentence.ts';
 import { Winter } from './Winter.tsx';
+
+const loadYear = () => import('./YearFigure.tsx').then(({ YearFigure }) => YearFigure);
 
 /** Which onion to buy here, when to start it, and what is still in time today. */
 export function Where() {
@@ -39,6 +42,7 @@ export function Where() {
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
       <Lead reply={answer} />
+      <Later load={loadYear} own={{ picture: answer.picture, answer: answer.answer }} />
       <Ground />
       <Kinds answer={answer.answer} />
       <Winter winter={answer.winter} facts={answer.facts} />
