@@ -4,10 +4,12 @@ import { appAbout } from './en/app-about.ts';
 import { appWhere } from './en/app-where.ts';
 import { batch } from './en/batch.ts';
 import { catalogue } from './en/catalogue.ts';
+import { completion } from './en/completion.ts';
 import { demo } from './en/demo.ts';
 import { errors } from './en/errors.ts';
 import { help } from './en/help.ts';
 import { howWeKnow } from './en/how-we-know.ts';
+import { packet } from './en/packet.ts';
 import { pictures } from './en/pictures.ts';
 import { reasons } from './en/reasons.ts';
 import { season } from './en/season.ts';
@@ -23,10 +25,12 @@ export const english = {
   ...appWhere,
   ...batch,
   ...catalogue,
+  ...completion,
   ...demo,
   ...errors,
   ...help,
   ...howWeKnow,
+  ...packet,
   ...pictures,
   ...reasons,
   ...season,

@@ -44,9 +44,12 @@ export function lineMaker({ command, raw, setting }: BatchJob, assets = openAsse
 
 /** A refusal in the terms of a table: columns in place of options. */
 function errorOf(refusal: Refusal, metric: Speaker): RowError {
+  const { code, field } = refusal;
+  // no record of the weather goes with a batch, so its years are not offered
+  const said: Refusal = code === 'date-limits' ? { ...refusal, code: 'row-date-limits' } : refusal;
   return {
-    code: refusal.code,
-    field: refusal.field === '--at' ? 'latitude' : refusal.field && columnName(refusal.field),
-    message: refusalLine(refusal, metric).replace(/--[a-z-]+/g, columnName),
+    code,
+    field: field === '--at' ? 'latitude' : field && columnName(field),
+    message: refusalLine(said, metric).replace(/--[a-z-]+/g, columnName),
   };
 }

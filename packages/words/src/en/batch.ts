@@ -32,4 +32,5 @@ export const batch = {
   'error.row-cells':
     'Line {line} has {received, plural, one {# cell} other {# cells}} where the first line names {expected, plural, one {# column} other {# columns}}. Is a separator missing, or a quotation mark?',
   'error.row-empty': '{field} is empty: expected degrees from −{most} to {most}.',
+  'error.row-date-limits': '{field} {value} is beyond the limits: expected a date from {from} to {to}.',
 } as const;
