@@ -1,0 +1,30 @@
+import type { PlaceAnswer } from '@neckfall/engine';
+import { cropLineOf, DataTable, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+import type { WherePicture } from '../../worker/where.ts';
+
+type Props = { picture: WherePicture; answer: PlaceAnswer };
+
+/** The year here with the crop that is advised on it. */
+export function YearFigure({ picture: { year, needSunUpH, days }, answer }: Props) {
+  const speaker = voice.value;
+  const { summary } = answer.classes[0];
+  const isShown = today.value >= year.firstDay && today.value < year.firstDay + year.sunUpH.length;
+  const line = yearLineOf({
+    year,
+    needSunUpH,
+    today: isShown ? today.value : null,
+    crop: days.length > 0 ? cropLineOf(summary, days, speaker) : null,
+    speaker,
+  });
+  return (
+    <>
+      <FitWidth>{(width) => <YearLine id="year-line" width={width} {...line} />}</FitWidth>
+      <details>
+        <summary>{speaker.say('app.table')}</summary>
+        <DataTable {...yearTableOf({ year, speaker })} />
+      </details>
+    </>
+  );
+}
