@@ -34,7 +34,7 @@ function takes(options: readonly Completed[]): string {
       takes === 'anything'
         ? 'return'
         : takes === 'file'
-          ? 'compopt -o filenames 2>/dev/null; COMPREPLY=($(compgen -f -- "$cur")); return'
+          ? 'local IFS=$\'\\n\'; compopt -o filenames 2>/dev/null; COMPREPLY=($(compgen -f -- "$cur")); return'
           : `COMPREPLY=($(compgen -W '${takes.join(' ')}' -- "$cur")); return`;
     flagsBy.set(reply, (flagsBy.get(reply) ?? new Set()).add(flag));
   }
