@@ -31,3 +31,6 @@ export const onionPaint: Readonly<
 
 /** Leaf green and stalk of a cut onion, as {@link onionPaint}. */
 export const leafPaint = { blade: '#5d8a3c', line: '#385c22', pale: '#dbe6b4' } as const;
+
+/** The size of a small coin, mm; no currency is meant. */
+export const discMm = 23;

@@ -1,6 +1,6 @@
 import { type as font } from '../picture.tsx';
 import { textWidth, wrapText } from '../text-fit.ts';
-import type { Onion } from './onion.ts';
+import { discMm, type Onion } from './onion.ts';
 import { onionHeightMm } from './onion-shape.tsx';
 
 export type CaptionLine = { text: string; bold: boolean; y: number };
@@ -16,7 +16,8 @@ const leastCell = 74;
 /** Where onions take several lines, about so many stand in each. */
 const usualInLine = 3;
 const lineHeight = 17;
-const discMm = 23;
+/** Widths that were made to fit may add up to a hair more, px. */
+const rounding = 0.01;
 const rootRoomMm = 8;
 
 export function drawnWidthMm({ form, acrossMm: across }: Onion): number {
@@ -54,14 +55,14 @@ export function rowLayout(props: {
   if (discText !== null) {
     const widthPx = Math.max(longestWord(['', discText]), discMm * pxPerMm + gapPx);
     const disc = { widthPx, heightPx: discMm * pxPerMm, lines: ['', discText] };
-    const inOneLine = items.reduce((sum, item) => sum + item.widthPx, widthPx) <= width;
+    const inOneLine = items.reduce((sum, item) => sum + item.widthPx, widthPx) <= width + rounding;
     discAt = inOneLine ? items.length : 0;
     items.splice(discAt, 0, disc);
   }
   const rows: (typeof items)[] = [];
   let room = 0;
   for (const item of items) {
-    if (rows.length === 0 || item.widthPx > room) {
+    if (rows.length === 0 || item.widthPx > room + rounding) {
       rows.push([]);
       room = width;
     }

@@ -9,8 +9,8 @@ import {
 } from '@neckfall/engine';
 import type { MessageKey, Speaker } from '@neckfall/words';
 import type { DataTableProps } from '../data-table.tsx';
-import type { Onion, OnionColour, OnionForm } from './onion.ts';
-import { type CaptionedOnion, discMm, type SectionRowProps } from './section-row.tsx';
+import { discMm, type Onion, type OnionColour, type OnionForm } from './onion.ts';
+import type { CaptionedOnion, SectionRowProps } from './section-row.tsx';
 
 /** The picture's numbers without its width. */
 export type SectionAnswer = { picture: Omit<SectionRowProps, 'width'>; table: DataTableProps };
@@ -86,7 +86,7 @@ export function sectionOf(summary: SeasonSummary, colour: OnionColour, speaker: 
   const onions = years.map(([at, words]): CaptionedOnion => {
     const onion = onionOf(summary, colour, at);
     const size = sizeText(onion, speaker);
-    const what = at === 'p50' ? formWords[onion.form] : undefined;
+    const what = formWords[onion.form];
     const lines = [size, say(words), what && what !== words ? say(what) : null];
     return { onion, lines: lines.filter((line) => line !== null) };
   });
@@ -110,10 +110,10 @@ export function sectionOf(summary: SeasonSummary, colour: OnionColour, speaker: 
   };
 }
 
-/** An onion of a measured size, as those of a row of the Which page or of one day of a season. */
+/** One plan of several, under the name a reader knows it by. */
 export type NamedSummary = { name: string; summary: SeasonSummary; colour: OnionColour };
 
-/** Many plans side by side: the middle year of each, its range as outlines, and how often it goes well in words. */
+/** Plans side by side, two or many: the middle year of each, and in words its range and how often it goes well. */
 export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker): SectionAnswer {
   const { say } = speaker;
   const onions = entries.map(({ name, summary, colour }): CaptionedOnion => {

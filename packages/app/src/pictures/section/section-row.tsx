@@ -1,7 +1,7 @@
 import { ink } from '../ink.ts';
 import { px } from '../path.ts';
 import { Label, Picture } from '../picture.tsx';
-import type { Onion } from './onion.ts';
+import { discMm, type Onion } from './onion.ts';
 import { OnionShape } from './onion-shape.tsx';
 import { type RowLayout, rowLayout } from './row-layout.ts';
 
@@ -67,9 +67,6 @@ function Caption({ cell }: { cell: RowLayout['cells'][number] }) {
     </>
   );
 }
-
-/** The size of a small coin, mm; no currency is meant. */
-export const discMm = 23;
 
 function Disc({ x, baseY, pxPerMm }: { x: number; baseY: number; pxPerMm: number }) {
   const r = (discMm / 2) * pxPerMm;
