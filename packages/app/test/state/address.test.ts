@@ -1,0 +1,126 @@
+import { dayLengthClasses, soilTextures, startMethods } from '@neckfall/engine';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { nothingAsked, pageNames, readAddress, writeAddress } from '../../src/state/address.ts';
+import { type Asked, readNumber } from '../../src/state/address-form.ts';
+
+const optional = <Value>(value: fc.Arbitrary<Value>) => fc.option(value, { nil: null });
+const name = fc
+  .string({ minLength: 1, maxLength: 60, unit: 'grapheme' })
+  .map((text) =>
+    text
+      .replace(/[\p{C}\p{Zl}\p{Zp}]/gu, ' ')
+      .replace(/\s+/g, ' ')
+      .trim(),
+  )
+  .filter((text) => text !== '' && text.length <= 120);
+const day = fc.integer({ min: -7305, max: 44_194 });
+const degrees = (most: number) => fc.integer({ min: -most * 1e4, max: most * 1e4 }).map((d) => d / 1e4);
+
+const asked: fc.Arbitrary<Asked> = fc.record({
+  at: optional(fc.record({ latitudeDeg: degrees(90), longitudeDeg: degrees(180) })),
+  name: optional(name),
+  elevation: optional(fc.integer({ min: -430, max: 6000 })),
+  sun: optional(fc.integer({ min: 0, max: 240 }).map((tenths) => tenths / 10)),
+  hollow: optional(fc.constant(true as const)),
+  cover: optional(fc.constantFrom('fleece', 'tunnel')),
+  water: optional(fc.constant('rain' as const)),
+  soil: optional(fc.constantFrom(...soilTextures)),
+  class: optional(fc.constantFrom(...dayLengthClasses)),
+  cultivar: optional(name),
+  packetHours: optional(fc.integer({ min: 900, max: 2000 }).map((hundredths) => hundredths / 100)),
+  packetDays: optional(fc.integer({ min: 40, max: 400 })),
+  start: optional(fc.constantFrom(...startMethods)),
+  date: optional(day),
+  plantOut: optional(day),
+  have: optional(
+    fc.array(
+      name.filter((text) => !text.includes(',')),
+      { minLength: 1, maxLength: 5 },
+    ),
+  ),
+  colour: optional(fc.constantFrom('yellow', 'red', 'white', 'brown', 'pink')),
+  keeps: optional(fc.integer({ min: 1, max: 12 })),
+  mild: optional(fc.constant(true as const)),
+  today: optional(day),
+});
+
+describe('an address', () => {
+  test('gives back what was written into it', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...pageNames), asked, (page, wanted) => {
+        expect(readAddress(writeAddress(page, wanted))).toEqual({ page, asked: wanted, misread: [] });
+      }),
+      { seed: 20261125, numRuns: 500 },
+    );
+  });
+
+  test('is read without a fault whatever stands in it, and is the same when written and read again', () => {
+    const junk = fc.oneof(
+      fc.string({ maxLength: 200 }),
+      fc
+        .tuple(fc.constantFrom('at', 'name', 'date', 'sun', 'have'), fc.string({ maxLength: 80 }))
+        .map(([key, value]) => `#/when?${key}=${value}`),
+    );
+    fc.assert(
+      fc.property(junk, (hash) => {
+        const { page, asked: read } = readAddress(hash);
+        const again = readAddress(writeAddress(page, read));
+        expect(again.asked).toEqual(read);
+        expect(again.misread).toEqual([]);
+      }),
+      { seed: 20261125, numRuns: 500 },
+    );
+  });
+
+  test('opens the Where page with nothing asked when it is empty or unknown', () => {
+    for (const hash of ['', '#', '#/', '#/nowhere', '#/__proto__', '#/constructor?toString=1']) {
+      expect(readAddress(hash)).toEqual({ page: 'where', asked: nothingAsked, misread: [] });
+    }
+  });
+
+  test.each([
+    ['at', '91,0'],
+    ['at', '45'],
+    ['at', '45,4,3'],
+    ['at', '4e1,NaN'],
+    ['elevation', '99999'],
+    ['sun', '25'],
+    ['sun', 'Infinity'],
+    ['date', '2027-02-30'],
+    ['date', '03-25'],
+    ['class', 'medium'],
+    ['class', '__proto__'],
+    ['start', 'bulbs'],
+    ['soil', 'rock'],
+    ['name', ' \u202e '],
+    ['name', 'x'.repeat(121)],
+  ])('leaves out %s=%s and names it', (key, value) => {
+    const { asked: read, misread } = readAddress(`#/season?${key}=${encodeURIComponent(value)}`);
+    expect(read).toEqual(nothingAsked);
+    expect(misread).toEqual([expect.objectContaining({ key, value: value.slice(0, 80) })]);
+  });
+
+  test('takes marks that turn or hide text out of names', () => {
+    const { asked: read } = readAddress(
+      `#/where?name=${encodeURIComponent('Pen\u202ecarreg\u0000 \u200bBank')}`,
+    );
+    expect(read.name).toBe('Pen carreg Bank');
+  });
+});
+
+describe('a number typed', () => {
+  test.each([
+    ['45.76', 45.76],
+    ['45,76', 45.76],
+    ['−3.13', -3.13],
+    [' 12 ', 12],
+    ['', null],
+    ['1e3', null],
+    ['0x10', null],
+    ['12 m', null],
+    ['--1', null],
+  ])('"%s" is read as %s', (text, value) => {
+    expect(readNumber(text)).toBe(value);
+  });
+});
