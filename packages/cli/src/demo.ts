@@ -1,8 +1,10 @@
 import { demoGarden, demoLines } from './demo-garden.ts';
+import { heedSignals } from './heed-signals.ts';
 import { print } from './output/print.ts';
 import { run } from './run.ts';
 
 // `npm start`: the plan for the demo garden; further arguments (`--today`, `--units us`) are passed on
+heedSignals();
 await print(`${demoLines.join('\n')}\n\n`);
 const common = ['--at', demoGarden.at, '--sun', String(demoGarden.sunHours), ...process.argv.slice(2)];
 process.exitCode = await run(['where', ...common]);

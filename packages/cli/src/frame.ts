@@ -2,7 +2,7 @@ import { type Place, placeAssumptions, placeLabel, sourceNames } from '@neckfall
 import { landWarmingSinceNormalsC, openSite, type Site, warmed } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { PlaceOptions } from './options/place-options.ts';
-import { type Assets, openAssets } from './place/assets.ts';
+import { type Assets, ownAssets } from './place/assets.ts';
 import { placeWarnings } from './place/place-warnings.ts';
 import { resolvePlace } from './place/resolve-place.ts';
 import { weatherAssumption } from './weather-notes.ts';
@@ -42,7 +42,7 @@ export type OpenFrame = (options: PlaceOptions, speaker: Speaker) => Frame;
 export function openFrame(
   options: PlaceOptions,
   speaker: Speaker,
-  assets = openAssets(),
+  assets = ownAssets,
   ground = openGround(options, speaker, assets),
 ): Frame {
   const { place, warmerC, site } = ground;

@@ -10,9 +10,6 @@ import { missingValue, usageRefusal } from './usage-refusal.ts';
 
 /** Runs one command line; the result is the exit code. */
 export async function run(args: readonly string[]): Promise<number> {
-  process.once('SIGINT', () => process.exit(130));
-  // a reader that closes stderr must not end us with a stack trace
-  process.stderr.on('error', () => {});
   const voice = speaker(unitsOf(args));
   try {
     await answer(program(voice.say), args, voice);

@@ -2,7 +2,7 @@ import { type Speaker, speaker } from '@neckfall/words';
 import type { RawSeason } from '../commands/season.ts';
 import type { Setting } from '../options/place-options.ts';
 import { ownFault } from '../own-fault.ts';
-import { openAssets } from '../place/assets.ts';
+import { ownAssets } from '../place/assets.ts';
 import { type Refusal, refusalOf } from '../refusal.ts';
 import { refusalLine } from '../refusal-line.ts';
 import { type BatchCommand, columnName } from './columns.ts';
@@ -20,7 +20,7 @@ export type Line = { text: string; failed: RowError | null };
 export type RowError = { code: string; field: string | null; message: string };
 
 /** Answers rows one by one. A row at fault gets a line that says so; a fault of the data files is thrown. */
-export function lineMaker({ command, raw, setting }: BatchJob, assets = openAssets()): (row: Row) => Line {
+export function lineMaker({ command, raw, setting }: BatchJob, assets = ownAssets): (row: Row) => Line {
   const metric = speaker('metric');
   const open = sharedGround(assets);
   return (row) => {

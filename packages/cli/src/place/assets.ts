@@ -20,6 +20,9 @@ export function openAssets(folder: URL = assetsFolder): Assets {
   };
 }
 
+/** Those that come with the program. */
+export const ownAssets = openAssets();
+
 function once<Value>(load: () => Value): () => Value {
   let value: Value | undefined;
   return () => {
