@@ -86,7 +86,7 @@ function needWords({ fromH, toH, light }: PublishedNeed, { say, dayLength }: Spe
 }
 
 /** In what it differs from its kind when a season is tried. */
-function traitWords(cultivar: Cultivar, { say, all, number, dayLength }: Speaker): string {
+export function traitWords(cultivar: Cultivar, { say, all, number, dayLength }: Speaker): string {
   const { type, traits } = plantOf(cultivar);
   const usual = defaultPlantValues.types[type];
   const { criticalPhotoperiodH, ripeningFactor, boltingFactor, dryMatterShare } = traits;

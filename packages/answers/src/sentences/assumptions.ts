@@ -1,4 +1,4 @@
-import type { DayLengthClass, Plan } from '@neckfall/engine';
+import type { Plan } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Place } from '../place/place.ts';
 import { townLabel } from '../place/place-label.ts';
@@ -54,14 +54,12 @@ function elevationSentence(place: Place, elevation: string, speaker: Speaker): s
   }
 }
 
-/** What was taken for granted about the way of growing. */
-export function plantAssumptions(
-  plan: Omit<Plan, 'startDay' | 'plantOutDay'> & { plantOutDay?: number | null },
-  dayLengthClass: DayLengthClass,
+/** What was taken for granted about the way of growing, the onion apart. */
+export function practiceAssumptions(
+  plan: Omit<Plan, 'type' | 'traits' | 'startDay' | 'plantOutDay'> & { plantOutDay?: number | null },
   { say, quantity, dayLength }: Speaker,
 ): string[] {
   const sentences = [
-    say('assumed.type', { class: say(`class.${dayLengthClass}`), type: say(`type.${plan.type}`) }),
     say('assumed.practice', {
       density: quantity('density', plan.densityPerM2),
       soil: say(`soil.${plan.soil}`),

@@ -4,6 +4,7 @@ type PlanColumn = { flag: string; option: keyof RawSeason };
 
 const planColumns = {
   class: { flag: '--class', option: 'class' },
+  cultivar: { flag: '--cultivar', option: 'cultivar' },
   start: { flag: '--start', option: 'start' },
   date: { flag: '--date', option: 'date' },
   plant_out: { flag: '--plant-out', option: 'plantOut' },

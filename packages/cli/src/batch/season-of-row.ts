@@ -1,10 +1,12 @@
-import { formatDay, sowingFor, typeForClass } from '@neckfall/engine';
+import { formatDay, sowingFor } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Answer } from '../answer.ts';
 import { type RawSeason, seasonAnswer } from '../commands/season.ts';
+import { yearOf } from '../documents/values.ts';
 import type { OpenFrame } from '../frame.ts';
+import { readOnion } from '../options/onion-options.ts';
 import { type PlaceOptions, readSun, type Setting } from '../options/place-options.ts';
-import { readClass, readPractice, withoutOthers } from '../options/plan-options.ts';
+import { readPractice, withoutOthers } from '../options/plan-options.ts';
 import { dateLimits, parseDate } from '../values/date.ts';
 import { optionColumns } from './columns.ts';
 import { pointOfRow } from './point-of-row.ts';
@@ -34,7 +36,11 @@ export function seasonOfRow(
 
 function rawOf(cells: Row['cells'], common: RawSeason): RawSeason {
   const raw = withoutOthers(common, cells.start ?? common.start);
-  if (cells.class !== undefined) delete raw.class;
+  // a row's own onion takes the place of the one common to all
+  if (cells.class !== undefined || cells.cultivar !== undefined) {
+    delete raw.class;
+    delete raw.cultivar;
+  }
   for (const [column, { option }] of optionColumns) {
     if (cells[column] !== undefined) Object.assign(raw, { [option]: cells[column] });
   }
@@ -50,13 +56,15 @@ function sownInTime(
   open: OpenFrame,
 ): Pick<RawSeason, 'date' | 'plantOut'> {
   const day = parseDate(plantOut, '--plant-out', options.today, dateLimits(options.today));
-  const dayLengthClass = readClass(raw, metric);
+  const onion = readOnion(raw, metric);
   const practice = readPractice(raw, metric);
   const { site } = open(options, metric);
+  const { type, traits } = onion.plantAt(site, yearOf(day));
   const plan = {
     ...practice,
     sunHours: options.sunHours,
-    type: typeForClass(site, dayLengthClass),
+    type,
+    traits,
     startDay: day,
     plantOutDay: null,
   };

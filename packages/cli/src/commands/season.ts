@@ -1,14 +1,16 @@
-import { plantAssumptions } from '@neckfall/answers';
-import { medianSeasonDays, runPlan, typeForClass } from '@neckfall/engine';
+import { practiceAssumptions } from '@neckfall/answers';
+import { medianSeasonDays, runPlan } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
 import { batch } from '../batch/batch.ts';
 import { deliver } from '../deliver.ts';
 import { dayOf, seasonDocument } from '../documents/season-document.ts';
+import { yearOf } from '../documents/values.ts';
 import { type OpenFrame, openFrame } from '../frame.ts';
 import { addBatchOption, addOutputOptions, addPlaceOptions, addPlanOptions } from '../options/add-options.ts';
 import { example } from '../options/example.ts';
+import { readOnion } from '../options/onion-options.ts';
 import {
   type PlaceOptions,
   type RawBatchOption,
@@ -16,7 +18,7 @@ import {
   type RawPlaceOptions,
   readPlaceOptions,
 } from '../options/place-options.ts';
-import { type RawPlanOptions, readClass, readDays, readPractice } from '../options/plan-options.ts';
+import { type RawPlanOptions, readDays, readPractice } from '../options/plan-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { csv } from '../output/csv.ts';
 import { refuse } from '../refusal.ts';
@@ -55,19 +57,21 @@ export function seasonAnswer(
   speaker: Speaker,
   open: OpenFrame,
 ): Answer {
-  const dayLengthClass = readClass(raw, speaker);
+  const onion = readOnion(raw, speaker);
   const practice = readPractice(raw, speaker);
   const days = readDays(raw, options);
   const frame = open(options, speaker);
   const { site, assumed, warnings } = frame;
-  const plan = { ...practice, ...days, sunHours: options.sunHours, type: typeForClass(site, dayLengthClass) };
+  const { type, traits, assumed: onionAssumed } = onion.plantAt(site, yearOf(days.startDay));
+  const plan = { ...practice, ...days, sunHours: options.sunHours, type, traits };
+  warnings.push(...onion.warnings);
   warnings.push(...weatherWarnings(frame, plan.startDay, plan.startDay));
   const summary = runPlan(site, plan);
-  assumed.push(...plantAssumptions(summary.plan, dayLengthClass, speaker));
+  assumed.push(...onionAssumed, ...practiceAssumptions(summary.plan, speaker));
   const rows = raw.days ? medianSeasonDays(site, plan) : null;
   return {
-    text: () => seasonText(frame, summary, rows),
-    json: () => seasonDocument(frame, summary, rows),
+    text: () => seasonText(frame, summary, onion.name, rows),
+    json: () => seasonDocument(frame, summary, onion.name, rows),
     csv: () => csv((rows ?? []).map(dayOf)),
     warnings,
   };

@@ -1,5 +1,5 @@
-import { plantAssumptions } from '@neckfall/answers';
-import { dayNumber, tryStarts, typeForClass } from '@neckfall/engine';
+import { practiceAssumptions } from '@neckfall/answers';
+import { dayNumber, tryStarts } from '@neckfall/engine';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
@@ -10,8 +10,9 @@ import { whenDocument } from '../documents/when-document.ts';
 import { openFrame } from '../frame.ts';
 import { addOutputOptions, addPlaceOptions, addPlanOptions } from '../options/add-options.ts';
 import { example } from '../options/example.ts';
+import { readOnion } from '../options/onion-options.ts';
 import { type RawOutputOptions, type RawPlaceOptions, readPlaceOptions } from '../options/place-options.ts';
-import { type RawPlanOptions, readClass, readPractice } from '../options/plan-options.ts';
+import { type RawPlanOptions, readPractice } from '../options/plan-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { csv } from '../output/csv.ts';
 import { whenText } from '../text/when-text.ts';
@@ -33,18 +34,20 @@ export function addWhen(root: Command, say: Say): void {
 function when(town: string | undefined, raw: Raw): Answer {
   const speaker = speakerFor(raw);
   const options = readPlaceOptions(town, raw);
-  const dayLengthClass = readClass(raw, speaker);
+  const onion = readOnion(raw, speaker);
   const practice = readPractice(raw, speaker);
   const frame = openFrame(options, speaker);
   const { site, assumed, warnings } = frame;
-  const plan = { ...practice, sunHours: options.sunHours, type: typeForClass(site, dayLengthClass) };
-  assumed.push(...plantAssumptions(plan, dayLengthClass, speaker));
   const year = yearOf(options.today);
+  const { type, traits, assumed: onionAssumed } = onion.plantAt(site, year);
+  const plan = { ...practice, sunHours: options.sunHours, type, traits };
+  assumed.push(...onionAssumed, ...practiceAssumptions(plan, speaker));
+  warnings.push(...onion.warnings);
   warnings.push(...weatherWarnings(frame, dayNumber(year, 1, 1), dayNumber(year, 12, 31)));
   const answer = tryStarts(site, plan, year);
-  const document = () => whenDocument(frame, answer, year);
+  const document = () => whenDocument(frame, answer, onion.name, year);
   return {
-    text: () => whenText(frame, answer),
+    text: () => whenText(frame, answer, onion.name),
     json: document,
     csv: () => csv(whenRows(document())),
     warnings,

@@ -5,7 +5,12 @@ import { practiceOf } from './practice.ts';
 import type { SeasonDocument } from './season-schema.ts';
 import { dateRangeOf, onsetRangeOf, rangeOf, round, seasonSharesOf } from './values.ts';
 
-export function seasonDocument(frame: Frame, summary: SeasonSummary, days: DayRow[] | null): SeasonDocument {
+export function seasonDocument(
+  frame: Frame,
+  summary: SeasonSummary,
+  cultivar: string | null,
+  days: DayRow[] | null,
+): SeasonDocument {
   const { plan } = summary;
   return {
     schema: 'neckfall/season@1',
@@ -13,7 +18,7 @@ export function seasonDocument(frame: Frame, summary: SeasonSummary, days: DayRo
     plan: {
       class: classOfType[plan.type],
       type: plan.type,
-      cultivar: null,
+      cultivar,
       start: plan.start,
       date: formatDay(plan.startDay),
       plantOut: plan.plantOutDay === null ? null : formatDay(plan.plantOutDay),

@@ -21,7 +21,7 @@ export const seasonSchema = v.object({
   plan: v.object({
     class: dayLengthClass,
     type: onionType,
-    cultivar: v.null(),
+    cultivar: v.nullable(v.string()),
     start: startMethod,
     date: fullDate,
     plantOut: v.nullable(fullDate),

@@ -8,6 +8,7 @@ import type { WhenDocument } from './when-schema.ts';
 export function whenDocument(
   frame: Frame,
   { starts, windows, reason }: WhenAnswer,
+  cultivar: string | null,
   year: number,
 ): WhenDocument {
   const { plan } = starts[0].summary;
@@ -18,7 +19,7 @@ export function whenDocument(
     plan: {
       class: classOfType[plan.type],
       type: plan.type,
-      cultivar: null,
+      cultivar,
       start: plan.start,
       ...practiceOf(plan),
     },

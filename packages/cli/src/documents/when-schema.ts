@@ -18,7 +18,7 @@ export const whenSchema = v.object({
   plan: v.object({
     class: dayLengthClass,
     type: onionType,
-    cultivar: v.null(),
+    cultivar: v.nullable(v.string()),
     start: startMethod,
     ...practice,
   }),

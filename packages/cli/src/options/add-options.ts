@@ -29,7 +29,13 @@ export function addPlaceOptions(command: Command, say: Say): Command {
 
 /** How a crop is grown; `days` adds the dates, which `when` looks for itself. */
 export function addPlanOptions(command: Command, say: Say, days: boolean): Command {
-  command.option('--start <how>', say('help.start')).option('--class <name>', say('help.class'));
+  command
+    .option('--start <how>', say('help.start'))
+    .option('--class <name>', say('help.class'))
+    .option('--cultivar <name>', say('help.cultivar'))
+    .option('--packet-hours <hours>', say('help.packet-hours'))
+    .option('--packet-days <days>', say('help.packet-days'))
+    .option('--garden <file>', say('help.garden'));
   if (days)
     command.option('--date <date>', say('help.date')).option('--plant-out <date>', say('help.plant-out'));
   return command

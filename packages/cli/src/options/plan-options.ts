@@ -1,6 +1,4 @@
 import {
-  type DayLengthClass,
-  dayLengthClasses,
   formatDay,
   type Plan,
   planDefaults,
@@ -13,12 +11,12 @@ import { refuse } from '../refusal.ts';
 import { parseChoice } from '../values/choice.ts';
 import { dateLimits, parseDate } from '../values/date.ts';
 import { parseNumber } from '../values/number.ts';
+import type { RawOnionOptions } from './onion-options.ts';
 import type { PlaceOptions } from './place-options.ts';
 
 /** Plan options as commander gives them. */
-export type RawPlanOptions = {
+export type RawPlanOptions = RawOnionOptions & {
   start?: string;
-  class?: string;
   date?: string;
   plantOut?: string;
   nurseryTemp?: string;
@@ -32,7 +30,7 @@ export type RawPlanOptions = {
 };
 
 /** A plan without its day and type: what `when` tries on every week of the year. */
-export type Practice = Omit<Plan, 'type' | 'startDay' | 'plantOutDay' | 'sunHours'>;
+export type Practice = Omit<Plan, 'type' | 'traits' | 'startDay' | 'plantOutDay' | 'sunHours'>;
 
 type Rule = { option: keyof RawPlanOptions; flag: string; start: StartMethod; why: MessageKey };
 
@@ -55,11 +53,6 @@ const stores = ['cold', 'warm'] as const;
 /** Own seedlings wait in trays for a winter at most. */
 const longestNurseryDays = 270;
 
-export function readClass(raw: RawPlanOptions, speaker: Speaker): DayLengthClass {
-  if (raw.class === undefined) throw missing('--class', dayLengthClasses, speaker);
-  return parseChoice(raw.class, '--class', dayLengthClasses, speaker);
-}
-
 export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
   if (raw.start === undefined) throw missing('--start', startMethods, speaker);
   const start = parseChoice(raw.start, '--start', startMethods, speaker);
@@ -72,7 +65,6 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
   const d = planDefaults;
   return {
     start,
-    traits: d.traits,
     densityPerM2: optionalNumber(raw.density, '--density', 5, 400, 'per m²') ?? d.densityPerM2,
     setSizeMm: optionalNumber(raw.setSize, '--set-size', 5, 40, 'mm') ?? d.setSizeMm,
     setStore: optionalChoice(raw.setStore, '--set-store', stores, speaker) ?? d.setStore,

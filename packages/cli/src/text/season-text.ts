@@ -5,11 +5,16 @@ import { howWeKnow } from './how-we-know.ts';
 import { table } from './table.ts';
 import { wrap } from './wrap.ts';
 
-export function seasonText(frame: Frame, summary: SeasonSummary, days: DayRow[] | null): string {
+export function seasonText(
+  frame: Frame,
+  summary: SeasonSummary,
+  cultivar: string | null,
+  days: DayRow[] | null,
+): string {
   const { speaker, label } = frame;
   const { say, reason } = speaker;
   const sections = [
-    `${wrap(headline(summary, label, speaker))}\n${wrap(reason(summary.reason))}`,
+    `${wrap(headline(summary, cultivar, label, speaker))}\n${wrap(reason(summary.reason))}`,
     `${say('season.table')}\n${expectations(summary, speaker)}\n${wrap(shares(summary, speaker))}`,
   ];
   const spread = plantSpread(summary, speaker);
@@ -19,12 +24,12 @@ export function seasonText(frame: Frame, summary: SeasonSummary, days: DayRow[] 
   return `${sections.join('\n\n')}\n`;
 }
 
-function headline(summary: SeasonSummary, place: string, speaker: Speaker): string {
+function headline(summary: SeasonSummary, cultivar: string | null, place: string, speaker: Speaker): string {
   const { say, day, years, quantity } = speaker;
   const { plan, outcome, gamble, seasonShares, neckFall, bulbDiameterMm } = summary;
   const values = {
     place,
-    crop: say(`crop.${plan.start}`, { type: say(`type.${plan.type}`), date: day(plan.startDay) }),
+    crop: say(`crop.${plan.start}`, { type: cultivar ?? say(`type.${plan.type}`), date: day(plan.startDay) }),
     years: years(seasonShares[outcome]),
     neckFall: neckFall.p50 === null ? '' : day(neckFall.p50),
     diameter: bulbDiameterMm.p50 === null ? '' : quantity('bulbLength', bulbDiameterMm.p50),

@@ -5,10 +5,10 @@ import { howWeKnow } from './how-we-know.ts';
 import { table } from './table.ts';
 import { wrap } from './wrap.ts';
 
-export function whenText(frame: Frame, answer: WhenAnswer): string {
+export function whenText(frame: Frame, answer: WhenAnswer, cultivar: string | null): string {
   const { speaker, label } = frame;
   return [
-    wrap(headline(answer, label, speaker)),
+    wrap(headline(answer, cultivar, label, speaker)),
     wrap(speaker.reason(answer.reason)),
     '',
     speaker.say('when.table'),
@@ -19,10 +19,15 @@ export function whenText(frame: Frame, answer: WhenAnswer): string {
   ].join('\n');
 }
 
-function headline({ starts, windows }: WhenAnswer, place: string, speaker: Speaker): string {
+function headline(
+  { starts, windows }: WhenAnswer,
+  cultivar: string | null,
+  place: string,
+  speaker: Speaker,
+): string {
   const { say, any, dayOfYear } = speaker;
   const { plan } = starts[0].summary;
-  const crop = say(`crop-kind.${plan.start}`, { type: say(`type.${plan.type}`) });
+  const crop = say(`crop-kind.${plan.start}`, { type: cultivar ?? say(`type.${plan.type}`) });
   if (windows.length === 0) return say('when.none', { place, crop });
   if (windows.length === 1 && windows[0].from === 1 && windows[0].to === 358) {
     return say('when.any-week', { place, crop, best: dayOfYear(windows[0].best) });

@@ -1,0 +1,52 @@
+import { readFileSync } from 'node:fs';
+import { type Garden, type GardenChange, type OwnCultivar, restoreGarden } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import { refuse } from './refusal.ts';
+
+/** A grower's own file, read for what is needed of it. */
+export type GardenFile = {
+  garden: Garden;
+  /** What was changed in reading it. */
+  warnings: readonly string[];
+  find(name: string): OwnCultivar | undefined;
+  /** Own onions of a like name. */
+  like(name: string): string[];
+};
+
+const field = '--garden';
+
+/** Reads the file of `--garden`, or refuses it with exit code 3; damage inside is mended and told. */
+export function readGardenFile(path: string, { say }: Speaker): GardenFile {
+  const { garden, changes } = restoreGarden(jsonOf(path));
+  const sentence = ({ code, path: where, found }: GardenChange) =>
+    say('garden.changed', { file: path, change: say(`garden.change.${code}`, { path: where, found }) });
+  const fold = (name: string) => name.normalize('NFKC').trim().toLowerCase();
+  return {
+    garden,
+    warnings: changes.map(sentence),
+    find: (name) => garden.cultivars.find((own) => fold(own.name) === fold(name)),
+    like: (name) => garden.cultivars.map((own) => own.name).filter((own) => fold(own).includes(fold(name))),
+  };
+}
+
+function jsonOf(path: string): unknown {
+  let text: string;
+  try {
+    text = new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path));
+  } catch (cause) {
+    const { code = 'not UTF-8' } = cause as NodeJS.ErrnoException;
+    const values = { value: path, reason: code };
+    throw refuse(code === 'ENOENT' ? 'garden-missing' : 'garden-unreadable', {
+      field,
+      exit: 3,
+      values,
+      cause,
+    });
+  }
+  try {
+    return JSON.parse(text);
+  } catch (cause) {
+    const reason = (cause as Error).message;
+    throw refuse('garden-refused', { field, exit: 3, values: { value: path, reason }, cause });
+  }
+}
