@@ -5,6 +5,9 @@ import { px } from './path.ts';
 /** Font sizes of all pictures, px of the page: pictures are laid out for the width they get, so text never shrinks. */
 export const type = { text: 14, small: 12.5 } as const;
 
+/** A page is printed at another width than it was laid out for. */
+const onNarrowerPaper = { maxWidth: '100%', height: 'auto' };
+
 export type Size = { width: number; height: number };
 
 /** An SVG with one label for those who don't see it; its numbers stand in a table beside it. */
@@ -19,6 +22,7 @@ export function Picture(props: Size & { name: string; summary: string; children:
         width={px(width)}
         height={px(height)}
         font-size={type.text}
+        style={onNarrowerPaper}
       >
         {children}
       </svg>

@@ -40,7 +40,8 @@ function markup(node: ComponentChildren): string {
   if (typeof type === 'function') return markup((type as (props: unknown) => ComponentChildren)(props));
   const attributes = Object.entries(props)
     .filter(
-      ([name, value]) => name !== 'children' && value !== undefined && value !== null && value !== false,
+      ([name, value]) =>
+        name !== 'children' && name !== 'style' && value !== undefined && value !== null && value !== false,
     )
     .map(([name, value]) => ` ${name}="${escaped(String(value))}"`)
     .join('');

@@ -2,7 +2,7 @@
 export function textWidth(text: string, fontSize: number): number {
   let ems = 0;
   for (const letter of text) {
-    if ("ijltfI.,:;'|()! ".includes(letter)) ems += 0.33;
+    if ("ijltfI.,:;'|()! \u00a0".includes(letter)) ems += 0.33;
     else if (letter >= '⺀') ems += 1;
     else if ('mwMW—'.includes(letter) || (letter >= 'A' && letter <= 'Z')) ems += 0.75;
     else ems += 0.56;

@@ -104,7 +104,7 @@ export function sectionOf(summary: SeasonSummary, colour: OnionColour, speaker: 
     picture: {
       summary: summaryText.filter((sentence) => sentence !== null).join(' '),
       onions,
-      discText: say('picture.disc', { across: quantity('bulbLength', discMm) }),
+      discText: say('picture.disc', { across: whole(quantity('bulbLength', discMm)) }),
     },
     table: onionTable(onions, speaker),
   };
@@ -142,7 +142,7 @@ export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker)
     picture: {
       summary: say('picture.row.summary', { onions: speaker.all(described) }),
       onions,
-      discText: say('picture.disc', { across: speaker.quantity('bulbLength', discMm) }),
+      discText: say('picture.disc', { across: whole(speaker.quantity('bulbLength', discMm)) }),
     },
     table: {
       ...table,
@@ -164,10 +164,15 @@ export function onionOnDay(row: DayRow, onion: Onion): Onion {
   return { ...onion, form: row.ripening >= 1 ? onion.form : 'thick-neck', acrossMm };
 }
 
+/** A number and its unit are not torn apart at the end of a line. */
+function whole(quantity: string): string {
+  return quantity.replaceAll(' ', '\u00a0');
+}
+
 function sizeText({ form, acrossMm }: Onion, { say, quantity }: Speaker): string | null {
   return form === 'green' || form === 'lost'
     ? null
-    : say('picture.across', { across: quantity('bulbLength', acrossMm) });
+    : say('picture.across', { across: whole(quantity('bulbLength', acrossMm)) });
 }
 
 /** 8 years in 10. */
@@ -175,7 +180,7 @@ function rangeText(onion: Onion, { bulbDiameterMm: across }: SeasonSummary, spea
   if (onion.form === 'green' || onion.form === 'lost' || across.p10 === null || across.p90 === null)
     return null;
   return speaker.say('picture.across', {
-    across: speaker.quantityRange('bulbLength', across.p10, across.p90),
+    across: whole(speaker.quantityRange('bulbLength', across.p10, across.p90)),
   });
 }
 

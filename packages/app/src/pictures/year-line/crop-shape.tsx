@@ -8,8 +8,9 @@ import type { PlacedMark } from './place-marks.ts';
 import type { YearLayout } from './year-layout.ts';
 import type { CropLine } from './year-line-props.ts';
 
-/** The stairs fill the ridge's height at this many leaves; more leaves make lower steps. */
+/** The stairs end a little below the ridge's top at this many leaves; more leaves make lower steps. */
 const usualLeaves = 13;
+const partOfRidge = 0.9;
 /** A bulb this wide fills the soil's depth, mm; a wider one is drawn to its own scale. */
 const usualBulbMm = 90;
 
@@ -17,7 +18,8 @@ const usualBulbMm = 90;
 export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine }) {
   const { axis, ground } = layout;
   const most = Math.max(usualLeaves, ...crop.leaves.map(({ made }) => made));
-  const yOf = (leaves: number) => ground - (leaves / most) * (ground - layout.ridgeTop);
+  const top = layout.lead === 'weather' ? layout.ridgeTop : Math.min(...layout.ridge.map(([, y]) => y));
+  const yOf = (leaves: number) => ground - (leaves / most) * partOfRidge * (ground - top);
   const stairs: Point[] = [];
   for (const { day, made } of crop.leaves) {
     const x = xOfDay(axis, day);
@@ -26,11 +28,11 @@ export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine
   }
   if (crop.topsOver !== null && stairs.length > 0) {
     const x = xOfDay(axis, crop.topsOver);
-    const top = stairs[stairs.length - 1][1];
+    const last = stairs[stairs.length - 1][1];
     stairs.push(
-      [x, top],
-      [x + 5, top + (ground - top) * 0.2],
-      [x + 12, ground - (ground - top) * 0.12],
+      [x, last],
+      [x + 5, last + (ground - last) * 0.2],
+      [x + 12, ground - (ground - last) * 0.12],
       [x + 14, ground],
     );
   }

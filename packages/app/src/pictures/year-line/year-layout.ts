@@ -18,6 +18,7 @@ export type YearLayout = {
   firstMarkY: number;
   marks: PlacedMark[];
   height: number;
+  lead: YearLineProps['lead'];
   /** Waves of heat over the hottest days. */
   waves: number;
   yOfHours: (hours: number) => number;
@@ -72,6 +73,7 @@ export function yearLayout(
     marks: marks.placed,
     height: marks.placed.length > 0 ? firstMarkY + marks.height - 8 : monthsY + 8,
     yOfHours,
+    lead,
     waves,
     ridge,
     surfaceY: (index) => Math.min(yOfHours(sunUpH[index]), waterY),

@@ -110,8 +110,8 @@ function NeedText({
   const { axis } = layout;
   const waters = runsOf(sunUpH.length, (i) => sunUpH[i] < need.hours);
   const widest = waters.toSorted((a, b) => b.last - b.first - (a.last - a.first))[0] ?? {
-    first: 0,
-    last: 60,
+    first: sunUpH.length - 60,
+    last: sunUpH.length - 1,
   };
   const half = textWidth(need.text, type.text) / 2 + 4;
   const middle = xOfDay(axis, axis.firstDay + (widest.first + widest.last + 1) / 2);
