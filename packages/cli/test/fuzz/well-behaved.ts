@@ -1,0 +1,22 @@
+import type { Captured } from './captured.ts';
+
+/** What is wrong with the way a command line was answered; null where nothing is. */
+export function misbehaviour({ code, stdout, stderr }: Captured, args: readonly string[]): string | null {
+  if (code !== 0 && code !== 2 && code !== 3) return `exit code ${code}: ${stderr}`;
+  if (/^\s+at /m.test(stderr) && !args.includes('--debug')) return `a stack trace: ${stderr}`;
+  if (code === 0) {
+    if (stdout === '' && !args.some((arg) => arg.startsWith('--out'))) return 'an answer without words';
+    return /\b(NaN|undefined|Infinity|\[object)\b/.test(withoutEchoes(stdout, args))
+      ? `nonsense in ${stdout}`
+      : null;
+  }
+  if (stdout !== '') return `both an answer and a refusal: ${stdout}`;
+  const lines = stderr.split('\n');
+  if (!args.includes('--debug') && (lines.length !== 2 || lines[1] !== '')) return `not one line: ${stderr}`;
+  return lines[0].trim() === '' ? 'a refusal without words' : null;
+}
+
+/** An answer may repeat what it was given. */
+function withoutEchoes(text: string, args: readonly string[]): string {
+  return args.reduce((rest, arg) => (arg.length > 2 ? rest.replaceAll(arg, '') : rest), text);
+}
