@@ -9,7 +9,7 @@ import {
   typeParameters,
 } from '../plant/index.ts';
 import { type Plan, planDefaults, runnerOf, type Site, stage } from '../season/index.ts';
-import { dayLength } from '../sky/index.ts';
+import { photoperiodOfSunUp } from '../sky/index.ts';
 import { typeForClass } from './type-for-class.ts';
 
 /** What a packet says; null where it is silent. Class or hours are needed. */
@@ -114,21 +114,10 @@ function classOfHours(hours: number): DayLengthClass {
 const bredFromDeg = 20;
 const bredToDeg = 50;
 
-/**
- * Photoperiod to civil twilight on the day of spring on which the sun is up for `sunUpH`, at this latitude or the
- * nearest at which onions are bred; where it never is, the twilight of the shortest or longest day is added.
- */
+/** As {@link photoperiodOfSunUp}, at this latitude or the nearest at which onions are bred. */
 function withTwilight(site: Site, sunUpH: number): number {
   const latitude = Math.max(bredFromDeg, Math.min(bredToDeg, Math.abs(site.climate.latitudeDeg)));
-  const on = (day: number, convention: 'sun-up' | 'civil') => dayLength(latitude, 0, day, convention).hours;
-  let low = dayNumber(2026, 12, 21);
-  let high = dayNumber(2027, 6, 21);
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (on(middle, 'sun-up') < sunUpH) low = middle;
-    else high = middle;
-  }
-  return sunUpH + on(high, 'civil') - on(high, 'sun-up');
+  return photoperiodOfSunUp(sunUpH, latitude);
 }
 
 function ripeningOf(

@@ -1,4 +1,5 @@
 export { type DayLength, type DayLengthConvention, dayLength, fillDayLengths } from './day-length.ts';
+export { photoperiodOfSunUp } from './photoperiod-of-sun-up.ts';
 export {
   clearSkyRadiation,
   daylightHoursFao,
