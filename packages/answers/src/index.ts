@@ -1,12 +1,21 @@
 /** What every face of Neckfall says of an answer: places, facts and whole sentences, without any layout. */
 export { type CultivarFact, cultivarFacts } from './facts/cultivar-facts.ts';
 export { type MonthFacts, monthsOf } from './facts/months.ts';
+export { offerOfOwn, offersOf } from './facts/offers.ts';
 export { type PlaceFacts, placeFacts } from './facts/place-facts.ts';
 export { elevationIsUnsure } from './place/elevation-is-unsure.ts';
 export { locatePoint, locateTown, type PlaceAssets, type PlaceProblem, type Point } from './place/locate.ts';
 export type { Place } from './place/place.ts';
 export { placeLabel, pointLabel, townLabel } from './place/place-label.ts';
 export { placeAssumptions, practiceAssumptions, type SiteSettings } from './sentences/assumptions.ts';
+export {
+  alikeSentence,
+  choiceWhy,
+  namesOf,
+  rankingSentence,
+  setsWarning,
+  whichHeadline,
+} from './sentences/choice-sentences.ts';
 export { cultivarHeadline } from './sentences/cultivar-headline.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './sentences/how-we-know.ts';
 export { cultivarAssumption, packetAssumptions } from './sentences/onion-assumptions.ts';

@@ -4,12 +4,14 @@ import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.
 import { seasonSchema } from '../src/documents/season-schema.ts';
 import { whenSchema } from '../src/documents/when-schema.ts';
 import { whereSchema } from '../src/documents/where-schema.ts';
+import { whichSchema } from '../src/documents/which-schema.ts';
 
 /** JSON Schemas of the documents, by the name in their `schema` field. */
 export const publishedSchemas = {
   where: toJsonSchema(whereSchema),
   season: toJsonSchema(seasonSchema),
   when: toJsonSchema(whenSchema),
+  which: toJsonSchema(whichSchema),
   cultivars: toJsonSchema(cultivarsSchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),

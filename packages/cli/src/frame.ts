@@ -1,5 +1,5 @@
 import { type Place, placeAssumptions, placeLabel, sourceNames } from '@neckfall/answers';
-import { landWarmingSinceNormalsC, openSite, type Site, warmed } from '@neckfall/engine';
+import { landWarmingSinceNormalsC, openSite, type Site, type SiteOptions, warmed } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { PlaceOptions } from './options/place-options.ts';
 import { type Assets, ownAssets } from './place/assets.ts';
@@ -27,13 +27,21 @@ export type Ground = Pick<Frame, 'place' | 'warmerC' | 'site'>;
 export function openGround(options: PlaceOptions, speaker: Speaker, assets: Assets): Ground {
   const place = resolvePlace(options.asked, assets, speaker);
   const warmerC = options.warmerC ?? landWarmingSinceNormalsC;
-  const site = openSite({
+  return { place, warmerC, site: openSite(siteOptionsOf({ place, warmerC, options })) };
+}
+
+/** What the site of a frame was opened with: another thread opens the same. */
+export function siteOptionsOf({
+  place,
+  warmerC,
+  options,
+}: Pick<Frame, 'place' | 'warmerC' | 'options'>): SiteOptions {
+  return {
     climate: warmed(place.climate, warmerC),
     years: options.years,
     seed: options.seed,
     record: options.weather?.record ?? null,
-  });
-  return { place, warmerC, site };
+  };
 }
 
 /** How a command comes by its frame; many rows of one place share its ground. */

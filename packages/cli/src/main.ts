@@ -1,5 +1,6 @@
-import { isMainThread } from 'node:worker_threads';
+import { isMainThread, workerData } from 'node:worker_threads';
 import { serveBatch } from './batch/serve.ts';
+import { serveGrow } from './grow/serve-grow.ts';
 import { heedSignals } from './heed-signals.ts';
 import { run } from './run.ts';
 
@@ -8,4 +9,5 @@ if (isMainThread) {
   // All output is flushed by then; nothing left open may keep the process waiting.
   process.exit(await run(process.argv.slice(2)));
 }
-serveBatch();
+if ('grow' in workerData) serveGrow();
+else serveBatch();

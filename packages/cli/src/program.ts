@@ -4,6 +4,7 @@ import { addCultivars } from './commands/cultivars.ts';
 import { addSeason } from './commands/season.ts';
 import { addWhen } from './commands/when.ts';
 import { addWhere } from './commands/where.ts';
+import { addWhich } from './commands/which.ts';
 import { addCompletion } from './completion/add-completion.ts';
 import { example } from './options/example.ts';
 import { version } from './version.ts';
@@ -19,6 +20,7 @@ export function program(say: Say): Command {
   addWhere(root, say);
   addSeason(root, say);
   addWhen(root, say);
+  addWhich(root, say);
   addCultivars(root, say);
   addCompletion(root, say);
   for (const command of [root, ...root.commands]) {

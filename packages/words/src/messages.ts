@@ -16,6 +16,7 @@ import { season } from './en/season.ts';
 import { terms } from './en/terms.ts';
 import { when } from './en/when.ts';
 import { where } from './en/where.ts';
+import { which } from './en/which.ts';
 import { american } from './en-us/american.ts';
 
 export const english = {
@@ -37,6 +38,7 @@ export const english = {
   ...terms,
   ...when,
   ...where,
+  ...which,
 } as const;
 
 export type MessageKey = keyof typeof english;

@@ -2,7 +2,11 @@ import type { ClassAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 
 /** The answer in one sentence: what to buy, when to start, when tops go over; or what to grow instead. */
-export function whereHeadline(best: ClassAnswer, place: string, { say, day, years, any }: Speaker): string {
+export function whereHeadline(
+  best: Pick<ClassAnswer, 'type' | 'bestStart' | 'verdict' | 'gamble' | 'summary'>,
+  place: string,
+  { say, day, years, any }: Speaker,
+): string {
   const { summary, verdict, gamble } = best;
   const neckFall = summary.neckFall.p50;
   const values = {

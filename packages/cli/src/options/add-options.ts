@@ -38,6 +38,10 @@ export function addPlanOptions(command: Command, say: Say, days: boolean): Comma
     .option('--garden <file>', say('help.garden'));
   if (days)
     command.option('--date <date>', say('help.date')).option('--plant-out <date>', say('help.plant-out'));
+  return addPracticeOptions(command, say);
+}
+
+export function addPracticeOptions(command: Command, say: Say): Command {
   return command
     .option('--nursery-temp <celsius>', say('help.nursery-temp'))
     .option('--lamp-hours <hours>', say('help.lamp-hours'))

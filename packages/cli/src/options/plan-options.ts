@@ -62,9 +62,13 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
       throw refuse('contradiction', { field: rule.flag, values: { other: `--start ${start}`, why } });
     }
   }
+  return { start, ...readGrowing(raw, speaker) };
+}
+
+/** How a crop is grown, whatever its start. */
+export function readGrowing(raw: RawPlanOptions, speaker: Speaker): Omit<Practice, 'start'> {
   const d = planDefaults;
   return {
-    start,
     densityPerM2: optionalNumber(raw.density, '--density', 5, 400, 'per m²') ?? d.densityPerM2,
     setSizeMm: optionalNumber(raw.setSize, '--set-size', 5, 40, 'mm') ?? d.setSizeMm,
     setStore: optionalChoice(raw.setStore, '--set-store', stores, speaker) ?? d.setStore,

@@ -7,6 +7,7 @@ export {
   growKinds,
 } from './choose-kinds.ts';
 export { type Kind, kindsOf, type Offer, usualMonths } from './kind.ts';
+export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
 export { type Choice, choiceReasonCodes, rankChoices } from './rank.ts';
 export type { MeanTrial } from './start-scan.ts';
@@ -15,4 +16,4 @@ export { type OpenPlan, tryStarts } from './try-starts.ts';
 export { typeForClass } from './type-for-class.ts';
 export { weekStarts } from './week-starts.ts';
 export { weekRuns } from './windows.ts';
-export { type WorthParts, worth } from './worth.ts';
+export { type WorthParts, worth, worthWeights } from './worth.ts';

@@ -103,7 +103,13 @@ function reasonOf(choice: Choice, next: Choice | null): Reason {
     .sort((a, b) => lead(b) - lead(a));
   return {
     code: `choice-${decided ? codeOf[decided] : 'usual'}`,
-    values: { ...values, ...sideOf(next, 'next'), nextType: next.kind.type, nextStart: next.kind.start },
+    values: {
+      ...values,
+      ...sideOf(next, 'next'),
+      nextName: next.kind.names[0],
+      nextType: next.kind.type,
+      nextStart: next.kind.start,
+    },
   };
 }
 

@@ -33,13 +33,17 @@ export type Harvest = {
   days: number | null;
 };
 
-// All weights are our choice: what a gardener may want, so no fit may touch them.
-const sizeWeight = 0.3;
-const keepWeight = 0.1;
-/** A plant in flower is a bulb lost. */
-const flowerWeight = 0.3;
-const careWeightPerYear = 0.35;
-/** Care up to half a summer's is what an onion takes. */
+/** In good seasons of one. All are our choice: what a gardener may want, so no fit may touch them. */
+export const worthWeights = {
+  /** A full bulb against none. */
+  size: 0.3,
+  /** A hard keeper against a sweet onion. */
+  keeping: 0.1,
+  /** Every plant in flower against none: a bulb lost each. */
+  flower: 0.3,
+  /** A year of care, beyond the half summer that an onion takes. */
+  careYear: 0.35,
+} as const;
 const easyDays = 150;
 /** Most sets on sale are long-day types (common practice, no source): others are hard to come by. */
 const scarceSets = 0.15;
@@ -94,10 +98,10 @@ export function worthParts(site: Site, plan: Plan, harvest: Harvest, keepsMonths
   const isRare = plan.start === 'sets' && classOfType[plan.type] !== 'long';
   return {
     chance: harvest.goodShare,
-    flower: -flowerWeight * harvest.boltedShare,
-    size: sizeWeight * Math.min(1, harvest.dryG / fullSizeDryG),
-    keeping: keepWeight * Math.max(0, Math.min(1, keeps)),
-    time: (-careWeightPerYear * Math.max(0, (harvest.days ?? 365) - easyDays)) / 365,
+    flower: -worthWeights.flower * harvest.boltedShare,
+    size: worthWeights.size * Math.min(1, harvest.dryG / fullSizeDryG),
+    keeping: worthWeights.keeping * Math.max(0, Math.min(1, keeps)),
+    time: (-worthWeights.careYear * Math.max(0, (harvest.days ?? 365) - easyDays)) / 365,
     work: -workOf[plan.start],
     coldBed: plan.start === 'raised-seedlings' ? 0 : -coldBedCost(site, plan.startDay),
     drying: harvest.days === null ? -coolDryingMost : -coolDryingCost(site, plan.startDay + harvest.days),

@@ -1,0 +1,70 @@
+import { type Choice, groupKinds, worthWeights } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import { whereHeadline } from './where-headline.ts';
+
+/** The answer in one sentence, from the choice that leads. */
+export function whichHeadline({ kind, summary }: Choice, place: string, speaker: Speaker): string {
+  const { type, start: bestStart } = kind;
+  const { outcome: verdict, gamble } = summary;
+  return whereHeadline({ type, bestStart, verdict, gamble, summary }, place, speaker);
+}
+
+/** What told a choice from the next in rank, or why it fails. */
+export function choiceWhy({ why, kind }: Choice, { reason, say }: Speaker): string {
+  const { nextType, nextStart, nextName } = why.values;
+  if (nextName === undefined) return reason(why);
+  const isSameKind = nextType === kind.type && nextStart === kind.start;
+  const next = isSameKind
+    ? nextName
+    : say(`crop-kind.${nextStart as typeof kind.start}`, {
+        type: say(`type.${nextType as typeof kind.type}`),
+      });
+  return reason({ code: why.code, values: { ...why.values, next } });
+}
+
+/** The names of a choice as one phrase, some of them where there are many. */
+export function namesOf(
+  { kind: { names } }: Choice,
+  { all, say, number }: Speaker,
+  most = names.length,
+): string {
+  if (names.length <= most) return all(names);
+  return all([...names.slice(0, most), say('warning.more-places', { more: number(names.length - most) })]);
+}
+
+/** Kinds that nothing tells from the leading one; null where it stands alone. */
+export function alikeSentence(choices: readonly Choice[], speaker: Speaker): string | null {
+  const { say, all } = speaker;
+  const [, ...others] = groupKinds(choices.filter(({ rank }) => rank === 1));
+  if (others.length === 0) return null;
+  const kinds = others.map(({ type, start }) => say(`crop-kind.${start}`, { type: say(`type.${type}`) }));
+  return say('which.alike', { years: choices[0].summary.years, kinds: all(kinds) });
+}
+
+/** The formula of the ranking in words. */
+export function rankingSentence({ say, number }: Speaker): string {
+  const { size, keeping, flower, careYear } = worthWeights;
+  return say('which.ranking', {
+    size: number(size, 2),
+    keeping: number(keeping, 2),
+    flower: number(flower, 2),
+    careYear: number(careYear, 2),
+  });
+}
+
+/** From this share of plants on, flowers of sets are worth a word. */
+const manyFlowers = 0.1;
+
+/** A warning where sets shown were large and stored cold, so that many run to flower; null where none were. */
+export function setsWarning(choices: readonly Choice[], { say, quantity, plants }: Speaker): string | null {
+  const sets = choices.find(
+    ({ kind, summary }) => kind.start === 'sets' && (summary.boltedPlantsShare.p50 ?? 0) >= manyFlowers,
+  );
+  if (!sets) return null;
+  const { plan, boltedPlantsShare } = sets.summary;
+  return say('warning.which-sets', {
+    size: quantity('bulbLength', plan.setSizeMm),
+    store: say(`store.${plan.setStore}`),
+    plants: plants(boltedPlantsShare.p50 ?? 0),
+  });
+}

@@ -1,0 +1,143 @@
+import { alikeSentence, choiceWhy, namesOf, whichHeadline } from '@neckfall/answers';
+import { type StartTopic, startFacts } from '@neckfall/data';
+import { type Choice, groupKinds, startMethods } from '@neckfall/engine';
+import type { MessageKey, Speaker } from '@neckfall/words';
+import type { Frame } from '../frame.ts';
+import { howWeKnow } from './how-we-know.ts';
+import { table } from './table.ts';
+import { wrap } from './wrap.ts';
+
+/** Names said in the first lines; the list further down has all. */
+const namesAhead = 6;
+const namesInLine = 8;
+
+/** @param considered kinds tried; `compare`: whether the ways of starting one onion are to be set side by side */
+export function whichText(
+  frame: Frame,
+  found: readonly Choice[],
+  considered: number,
+  compare: boolean,
+): string {
+  const choices = worthShowing(found);
+  const { speaker, label } = frame;
+  const { say } = speaker;
+  const [best] = choices;
+  const names = namesOf(best, speaker, namesAhead);
+  const alike = alikeSentence(choices, speaker);
+  const sections = [
+    [
+      wrap(whichHeadline(best, label, speaker)),
+      wrap(say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names })),
+      wrap(choiceWhy(best, speaker)),
+      ...(alike === null ? [] : [wrap(alike)]),
+    ].join('\n'),
+  ];
+  if (compare) sections.push(startsTable(choices, speaker));
+  else sections.push(kindTable(choices, speaker), nameLines(choices, speaker));
+  if (choices.length < found.length) sections.push(wrap(say('which.none-else', { count: considered })));
+  else if (considered > choices.length)
+    sections.push(wrap(say('which.more', { more: considered - choices.length })));
+  sections.push(howWeKnow(frame));
+  return `${sections.join('\n\n')}\n`;
+}
+
+/** Good in hardly any year: named where nothing does better. */
+const hopelessShare = 0.1;
+const hopelessShown = 3;
+
+function worthShowing(choices: readonly Choice[]): readonly Choice[] {
+  const hopeful = choices.filter(({ summary }) => summary.seasonShares.good >= hopelessShare);
+  return hopeful.length > 0 ? hopeful : choices.slice(0, hopelessShown);
+}
+
+function kindTable(choices: readonly Choice[], speaker: Speaker): string {
+  const { say, number } = speaker;
+  const titles = ['rank', 'onion', 'start', 'neck-fall', 'diameter', 'good', 'flower', 'keeps'] as const;
+  const rows = groupKinds(choices).map(({ type, choices: [best] }) => [
+    number(best.rank),
+    say(`type.${type}`),
+    startCell(best, speaker),
+    ...seasonCells(best, speaker),
+    monthsCell(best, speaker),
+  ]);
+  return `${say('which.table')}\n${table(
+    titles.map((title) => ({ title: say(`which.column.${title}`), right: title === 'rank' })),
+    rows,
+  )}`;
+}
+
+function startCell({ kind, summary }: Choice, { say, day }: Speaker): string {
+  return say('where.start', { start: say(`start.${kind.start}`), date: day(summary.plan.startDay) });
+}
+
+function seasonCells({ summary }: Choice, { say, day, quantity }: Speaker): string[] {
+  const { neckFall, bulbDiameterMm, seasonShares, boltedPlantsShare } = summary;
+  return [
+    neckFall.p50 === null ? say('none') : day(neckFall.p50),
+    bulbDiameterMm.p50 === null ? say('none') : quantity('bulbLength', bulbDiameterMm.p50),
+    say('which.good-years', { tenths: Math.round(10 * seasonShares.good) }),
+    boltedPlantsShare.p50 === null
+      ? say('none')
+      : say('which.in-flower', { tenths: Math.round(10 * boltedPlantsShare.p50) }),
+  ];
+}
+
+function monthsCell({ kind }: Choice, { say, numberRange }: Speaker): string {
+  return say('cultivars.months', { range: numberRange(...kind.keepsMonths, 1) });
+}
+
+function nameLines(choices: readonly Choice[], speaker: Speaker): string {
+  const { say, numberRange } = speaker;
+  const lines = choices.map((choice) => {
+    const { rank, kind } = choice;
+    const line = say('which.line', {
+      rank,
+      kind: say('which.kind', { type: say(`type.${kind.type}`), start: say(`start.${kind.start}`) }),
+      names: namesOf(choice, speaker, namesInLine),
+      months: numberRange(...kind.keepsMonths, 1),
+    });
+    return `  ${wrap(line, 4)}`;
+  });
+  return [say('which.by-name'), ...lines].join('\n');
+}
+
+const comparedTopics = ['choice', 'losses', 'work'] as const satisfies readonly StartTopic[];
+
+/** The ways of starting one onion side by side, then what is known of each. */
+function startsTable(choices: readonly Choice[], speaker: Speaker): string {
+  const { say, fact } = speaker;
+  const titles = ['start', 'neck-fall', 'diameter', 'good', 'flower', 'time', ...comparedTopics] as const;
+  const rows = choices.map((choice) => {
+    const { kind, summary } = choice;
+    const { p50 } = summary.neckFall;
+    const weeks = p50 === null ? null : Math.round((p50 - summary.plan.startDay) / 7);
+    const { levels } = startFacts[kind.start];
+    return [
+      startCell(choice, speaker),
+      ...seasonCells(choice, speaker),
+      weeks === null ? say('none') : say('which.weeks', { weeks }),
+      ...comparedTopics.map((topic) => say(`start-level.${topic}.${levels[topic]}` as MessageKey)),
+    ];
+  });
+  const lines = choices.flatMap(({ kind }) => {
+    const { facts } = startFacts[kind.start];
+    const said = [facts.time, facts.bolting, facts.losses, facts.work, facts.cautions].flatMap((of) =>
+      of.slice(0, 1).map(fact),
+    );
+    return [`  ${wrap(`${capitalised(say(`start.${kind.start}`))}. ${said.join(' ')}`, 4)}`];
+  });
+  const absent = startMethods.filter((start) => !choices.some(({ kind }) => kind.start === start));
+  return [
+    say('which.starts', { name: choices[0].kind.names[0] }),
+    table(
+      titles.map((title) => ({ title: say(`which.column.${title}`) })),
+      rows,
+    ),
+    ...lines,
+    ...absent.map((start) => `  ${capitalised(say('which.not-sold', { start: say(`start.${start}`) }))}.`),
+  ].join('\n');
+}
+
+function capitalised(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,64 @@
+/** Which onion, started how. */
+export const which = {
+  'help.which': 'Which onions do best here, each at its best start: kinds first, names inside.',
+  'help.which-start': 'only those started so: direct-seed, raised-seedlings, bought-transplants or sets',
+  'help.keeps': 'only those that keep at least so many months',
+  'help.mild': 'only mild ones',
+  'help.have': 'only these onions, such as "Copra, Walla Walla"; with one, its ways of starting side by side',
+  'help.limit': 'how many to show (default: 20)',
+
+  'error.no-such-onion':
+    'No onion in the list is all of that: {filters}. Leave one out; `neckfall cultivars` lists all.',
+
+  'which.names': 'Names: {names}; the same as far as is known.',
+  'which.name': 'By name: {names}.',
+  'which.alike': 'As good, as far as {years, plural, one {# year} other {# years}} can tell: {kinds}.',
+  'which.table': 'Kinds, each at its best start',
+  'which.column.rank': 'Rank',
+  'which.column.onion': 'Onion',
+  'which.column.start': 'Start',
+  'which.column.neck-fall': 'Tops go over',
+  'which.column.diameter': 'Bulb across',
+  'which.column.good': 'Good bulbs',
+  'which.column.flower': 'Run to flower',
+  'which.column.keeps': 'Keeps',
+  'which.by-name': 'By name; those on one line are the same as far as is known',
+  'which.line': '{rank}. {kind}: {names} ({months} months)',
+  'which.kind': '{type}, {start}',
+  'which.more':
+    '{more, plural, one {# more was} other {# more were}} considered and came after these; --limit shows more.',
+  'which.none-else': 'Nothing else of the {count} that were considered makes good bulbs here.',
+  'which.starts': 'Ways to start {name}',
+  'which.column.time': 'In the ground and tray',
+  'which.column.choice': 'Choice',
+  'which.column.losses': 'Losses',
+  'which.column.work': 'Work',
+  'which.good-years': '{tenths} years in 10',
+  'which.in-flower': '{tenths} in 10',
+  'which.weeks': '{weeks, plural, one {# week} other {# weeks}}',
+  'which.not-sold': '{start}: not on sale as far as is known',
+  'which.ranking':
+    'Ranked by the share of good years, less {flower} of the share of plants that run to flower; a full-sized bulb adds up to {size}, a hard keeper up to {keeping}; taken off are care beyond five months ({careYear} a year), thinning and trays, beds too cold to work, tops that go over in cool weather, and sets that shops seldom have. What is known of one onion counts half, what is usual for its kind the other half. Those no further apart than so few years can tell share a rank.',
+  'which.assumed-catalogue':
+    'Onions tried: {count, plural, one {#} other {#}} by name, {kinds, plural, one {# that differs} other {# that differ}} as far as is known; not all are on sale everywhere.',
+  'which.assumed-day': 'Starts from {date} on, for a year, week by week.',
+
+  'warning.which-sets':
+    'Sets of {size} that were {store} run to flower: about {plants}. Plant sets under 16 mm across, or such as were heat-treated, and eat large ones green.',
+
+  'reason.choice-chance': 'Good bulbs come {goodYearShare}; those of {next} {nextGoodYearShare}.',
+  'reason.choice-flower': 'Fewer run to flower, {boltedPlantShare}, than of {next}: {nextBoltedPlantShare}.',
+  'reason.choice-size':
+    'Bulbs come nearer to full size, {diameterMm}, than those of {next}, {nextDiameterMm}.',
+  'reason.choice-keeping':
+    'It keeps about {months, plural, one {# month} other {# months}}, against {nextMonths} for {next}.',
+  'reason.choice-time':
+    'It is over in {weeks, plural, one {# week} other {# weeks}}, against {nextWeeks} for {next}.',
+  'reason.choice-work': 'It is less work than {next}.',
+  'reason.choice-cold-bed': 'It goes into a bed that can be worked; {next} would have to start in the cold.',
+  'reason.choice-drying':
+    'Its tops go over while it is warm enough to dry bulbs; those of {next} do so in cooler weather.',
+  'reason.choice-scarce': 'It is easy to come by; {next} seldom are.',
+  'reason.choice-usual': 'Onions of its kind do better here than that of {next}, by a little of everything.',
+  'reason.choice-last': 'It makes good bulbs {goodYearShare}; nothing asked for comes after it.',
+} as const;
