@@ -4,9 +4,9 @@ import { about } from './commands/about.ts';
 import { print } from './output/print.ts';
 import { ownFault } from './own-fault.ts';
 import { program } from './program.ts';
-import { refusalOf, refuse } from './refusal.ts';
+import { refusalOf } from './refusal.ts';
 import { refusalLine } from './refusal-line.ts';
-import { missingValue, usageRefusal } from './usage-refusal.ts';
+import { missingCommand, missingValue, usageRefusal } from './usage-refusal.ts';
 
 /** Runs one command line; the result is the exit code. */
 export async function run(args: readonly string[]): Promise<number> {
@@ -24,13 +24,7 @@ export async function run(args: readonly string[]): Promise<number> {
 
 async function answer(root: Command, args: readonly string[], voice: Speaker): Promise<void> {
   if (args[0] === '--about') return print(about(voice));
-  const commands = root.commands.map((command) => command.name());
-  if (args.length === 0) {
-    throw refuse('missing-command', {
-      expected: voice.any(commands),
-      values: { example: 'neckfall where Lyon' },
-    });
-  }
+  if (args.length === 0) throw missingCommand(root, voice);
   const valueless = missingValue(root, args);
   if (valueless) throw valueless;
   let helpText = '';

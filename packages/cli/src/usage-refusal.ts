@@ -8,8 +8,9 @@ export function usageRefusal(
   error: CommanderError,
   root: Command,
   args: readonly string[],
-  { any }: Speaker,
+  speaker: Speaker,
 ) {
+  const { any } = speaker;
   const commands = root.commands.map((command) => command.name());
   const command = root.commands.find((candidate) => args.includes(candidate.name())) ?? root;
   const quoted = /'([^']*)'/s.exec(error.message)?.[1] ?? '';
@@ -38,9 +39,19 @@ export function usageRefusal(
         },
       });
     }
+    case 'commander.help':
+      return missingCommand(root, speaker);
     default:
       return error;
   }
+}
+
+/** No command among the words of a command line. */
+export function missingCommand(root: Command, { any }: Speaker) {
+  return refuse('missing-command', {
+    expected: any(root.commands.map((command) => command.name())),
+    values: { example: 'neckfall where Lyon' },
+  });
 }
 
 /** An option without its value: the next word is an option itself, or there is none. Null where all have theirs. */

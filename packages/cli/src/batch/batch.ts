@@ -4,8 +4,10 @@ import { readSetting } from '../options/place-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { refuse } from '../refusal.ts';
 import type { BatchCommand } from './columns.ts';
-import { threadCrew } from './crew.ts';
+import { type Crew, threadCrew } from './crew.ts';
+import type { BatchJob } from './line-maker.ts';
 import { openRows } from './open-rows.ts';
+import { ownCrew } from './own-crew.ts';
 import { runBatch } from './run-batch.ts';
 import { openSink } from './sink.ts';
 
@@ -25,13 +27,12 @@ export async function batch(
   if (raw.weather !== undefined) throw bar('--weather', 'why.record-of-one-place');
   const job = { command, raw, setting: readSetting(raw) };
   const rows = openRows(path, command, speaker);
-  const warning = await runBatch(
-    rows,
-    command,
-    path,
-    threadCrew(job, new URL(import.meta.url)),
-    openSink(raw.out),
-    speaker,
-  );
+  const warning = await runBatch(rows, command, path, crewFor(job), openSink(raw.out), speaker);
   if (warning !== null) process.stderr.write(`${warning}\n`);
+}
+
+/** Threads run the bundled program; run from its sources, the work is done here. */
+function crewFor(job: BatchJob): Crew {
+  const program = new URL(import.meta.url);
+  return program.pathname.endsWith('.mjs') ? threadCrew(job, program) : ownCrew(job);
 }

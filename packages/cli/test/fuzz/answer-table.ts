@@ -1,7 +1,6 @@
 import { speaker } from '@neckfall/words';
-import { answerRows } from '../../src/batch/answer-rows.ts';
-import { lineMaker } from '../../src/batch/line-maker.ts';
 import { openRows } from '../../src/batch/open-rows.ts';
+import { ownCrew } from '../../src/batch/own-crew.ts';
 import { runBatch } from '../../src/batch/run-batch.ts';
 import { refusalOf } from '../../src/refusal.ts';
 import { refusalLine } from '../../src/refusal-line.ts';
@@ -9,7 +8,7 @@ import { inPieces, type Table } from './tables.ts';
 
 const metric = speaker('metric');
 const setting = { sunHours: null, warmerC: null, weather: null, years: 1, seed: 1, today: 20_941 };
-const lineOf = lineMaker({ command: 'season', raw: {}, setting });
+const crew = ownCrew({ command: 'season', raw: {}, setting });
 
 /** Answers a table in this process; the result says what is wrong with the way it was done, or null. */
 export async function misbehaviourWith(
@@ -24,11 +23,6 @@ export async function misbehaviourWith(
     },
     keep: () => {},
     drop: () => {},
-  };
-  const crew = {
-    hands: 1,
-    answer: async (rows: Parameters<typeof answerRows>[0]) => answerRows(rows, lineOf),
-    dismiss: async () => {},
   };
   try {
     await runBatch(

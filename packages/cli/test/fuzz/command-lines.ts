@@ -51,13 +51,15 @@ export function commandLines(files: readonly string[]): fc.Arbitrary<string[]> {
   const { commands } = completionsOf(program(sayer('en-GB')));
   const one = (name: string) =>
     lineOf(commands.find((command) => command.name === name)?.options ?? [], name, files);
-  const names = commands.map(({ name }) => name).filter((name) => name !== '');
-  return fc.oneof(
-    { weight: 6, arbitrary: one('season') },
-    { weight: 1, arbitrary: fc.constantFrom(...names).chain(one) },
-    { weight: 1, arbitrary: fc.array(hostileText, { maxLength: 4 }) },
-  );
+  const named = commands.filter(({ name }) => name !== '');
+  return fc.oneof(...named.map(({ name }) => ({ weight: weights[name] ?? 4, arbitrary: one(name) })), {
+    weight: 8,
+    arbitrary: fc.array(hostileText, { maxLength: 4 }),
+  });
 }
+
+/** Answers that take longer are asked for less often. */
+const weights: Record<string, number> = { season: 60, where: 2, which: 1 };
 
 function lineOf(
   options: readonly Completed[],
