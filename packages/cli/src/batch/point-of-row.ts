@@ -19,5 +19,5 @@ export function pointOfRow({ latitude, longitude, elevation_m }: Row['cells']): 
 
 function degrees(text: string | undefined, field: string, most: number): number {
   if (text === undefined) throw refuse('row-empty', { field, values: { most } });
-  return parseNumber(text, { field, min: -most, max: most, unit: '°' });
+  return parseNumber(text, { field, min: -most, max: most, unit: 'degrees' });
 }

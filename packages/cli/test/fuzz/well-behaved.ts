@@ -10,7 +10,9 @@ export function misbehaviour({ code, stdout, stderr }: Captured, args: readonly 
       ? `nonsense in ${stdout}`
       : null;
   }
-  if (stdout !== '') return `both an answer and a refusal: ${stdout}`;
+  // a batch of which every row failed has said so row by row
+  const isBatch = code === 3 && args.some((arg) => arg.startsWith('--batch'));
+  if (stdout !== '' && !isBatch) return `both an answer and a refusal: ${stdout}`;
   const lines = stderr.split('\n');
   if (!args.includes('--debug') && (lines.length !== 2 || lines[1] !== '')) return `not one line: ${stderr}`;
   return lines[0].trim() === '' ? 'a refusal without words' : null;
