@@ -8,7 +8,7 @@ import {
   type Page,
 } from 'playwright-core';
 import { expect, inject } from 'vitest';
-import { serve } from '../../tools/setup/serve-app.mjs';
+import { type Sent, serve } from '../../tools/setup/serve-app.mjs';
 
 declare module 'vitest' {
   interface ProvidedContext {
@@ -45,6 +45,8 @@ export type PageOptions = {
 export type App = {
   url: string;
   browser: Browser;
+  /** Files sent since it was opened. */
+  sent: Sent[];
   context: (options?: PageOptions) => Promise<BrowserContext>;
   /** Opens an address of the app, such as `#/where?at=45.7485,4.8467&name=Lyon`, and waits until it stands. */
   page: (hash?: string, options?: PageOptions) => Promise<Page>;
@@ -55,7 +57,7 @@ export type App = {
 
 /** The built app on a server of this machine, in Chromium. */
 export async function openApp(folder: string = inject('appFolder')): Promise<App> {
-  const { server, url } = await serve(folder);
+  const { server, url, sent } = await serve(folder);
   const browser = await chromium.launch({ executablePath: chromiumPath, args: flags });
   const faults: string[] = [];
 
@@ -91,6 +93,7 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
   return {
     url,
     browser,
+    sent,
     context,
     page,
     expectClean: () => expect(faults).toEqual([]),

@@ -9,6 +9,8 @@ import type { GeometryCollection, Topology } from 'topojson-specification';
 
 /** Steps of a degree in which points are kept: a quarter of a pixel of the map drawn as large as it goes. */
 const stepsPerDegree = 20;
+/** No crop is planned south of this. */
+const southernmostDeg = -60;
 
 const { values } = parseArgs({ options: { out: { type: 'string' } } });
 if (!values.out) throw new Error('--out FOLDER: where to write land-outline.txt');
@@ -31,5 +33,25 @@ function packed(ring: number[][]): number[] {
   return differences;
 }
 
-const kept = rings.map(packed).filter((ring) => ring.length >= 8);
+/** Rings that cross 180° run on beyond it, and are drawn once on each edge of the map. */
+function unbroken(ring: number[][]): number[][][] {
+  let turn = 0;
+  const line = ring.map(([longitude, latitude], at) => {
+    const step = at === 0 ? 0 : longitude - ring[at - 1][0];
+    if (Math.abs(step) > 180) turn -= 360 * Math.sign(step);
+    return [longitude + turn, latitude];
+  });
+  const longitudes = line.map(([longitude]) => longitude);
+  const shifted = (by: number) => line.map(([longitude, latitude]) => [longitude + by, latitude]);
+  if (Math.max(...longitudes) > 180) return [line, shifted(-360)];
+  if (Math.min(...longitudes) < -180) return [line, shifted(360)];
+  return [line];
+}
+
+const isShown = (ring: number[][]) => ring.some(([, latitude]) => latitude > southernmostDeg);
+const kept = rings
+  .filter(isShown)
+  .flatMap(unbroken)
+  .map(packed)
+  .filter((ring) => ring.length >= 8);
 writeFileSync(join(values.out, 'land-outline.txt'), JSON.stringify({ stepsPerDegree, rings: kept }));

@@ -1,3 +1,6 @@
 import type { Server } from 'node:http';
 
-export function serve(folder: string, port?: number): Promise<{ server: Server; url: string }>;
+/** A file sent, with the bytes of its body as they went over the wire. */
+export type Sent = { path: string; bytes: number };
+
+export function serve(folder: string, port?: number): Promise<{ server: Server; url: string; sent: Sent[] }>;

@@ -24,10 +24,14 @@ const headers = {
   'Cross-Origin-Opener-Policy': 'same-origin',
 };
 
-/** Serves the files of a folder on this machine only; returns the server and its address. Port 0: any free one. */
+/**
+ * Serves the files of a folder on this machine only; returns the server, its address and what it sent. Port 0: any
+ * free one.
+ */
 export function serve(folder, port = 0) {
+  const sent = [];
   const server = createServer((request, response) => {
-    send(folder, request, response).catch(() => {
+    send(folder, request, response, sent).catch(() => {
       if (!response.headersSent) response.writeHead(404);
       response.end();
     });
@@ -35,12 +39,12 @@ export function serve(folder, port = 0) {
   return new Promise((resolve, reject) => {
     server.once('error', reject);
     server.listen(port, '127.0.0.1', () => {
-      resolve({ server, url: `http://127.0.0.1:${server.address().port}/` });
+      resolve({ server, sent, url: `http://127.0.0.1:${server.address().port}/` });
     });
   });
 }
 
-async function send(folder, request, response) {
+async function send(folder, request, response, sent) {
   const path = normalize(decodeURIComponent(new URL(request.url, 'http://localhost').pathname));
   const file = join(folder, path.endsWith(sep) || path.endsWith('/') ? join(path, 'index.html') : path);
   if (!file.startsWith(folder + sep) || !(await stat(file)).isFile()) throw new Error(path);
@@ -54,5 +58,11 @@ async function send(folder, request, response) {
     ...(zips ? { 'Content-Encoding': 'gzip', Vary: 'Accept-Encoding' } : {}),
   });
   const source = createReadStream(file);
-  (zips ? source.pipe(createGzip()) : source).pipe(response);
+  const body = zips ? source.pipe(createGzip()) : source;
+  const record = { path, bytes: 0 };
+  sent.push(record);
+  body.on('data', (chunk) => {
+    record.bytes += chunk.length;
+  });
+  body.pipe(response);
 }

@@ -74,8 +74,7 @@ export function LandMap({ onPoint }: Props) {
   return (
     <div class="map">
       <svg
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a map that takes keys; no element is one
-        tabIndex={0}
+        tabindex={0}
         viewBox={`0 0 ${width} ${height}`}
         role="application"
         aria-label={say('app.map.label')}

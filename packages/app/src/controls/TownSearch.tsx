@@ -1,6 +1,6 @@
 import { townLabel } from '@neckfall/answers';
 import type { Town } from '@neckfall/data';
-import { useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { askGround } from '../ask/ask.ts';
 import { voice } from '../state/settings.ts';
 import type { TownOffer, TownOffers } from '../worker/towns.ts';
@@ -16,13 +16,17 @@ const nothing: Shown = { query: '', offers: [], smallToo: true, isWhole: true };
  * takes the marked town or the likeliest, Escape closes.
  */
 export function TownSearch({ onTown, autoFocus = false }: Props) {
-  const { say, country } = voice.value;
+  const { say } = voice.value;
   const id = useId();
   const [query, setQuery] = useState('');
   const [shown, setShown] = useState<Shown>(nothing);
   const [marked, mark] = useState(-1);
   const [isOpen, setOpen] = useState(false);
   const [failed, setFailed] = useState<string | null>(null);
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (autoFocus) input.current?.focus();
+  }, [autoFocus]);
   const latest = useRef('');
   const isEntered = useRef(false);
 
@@ -93,9 +97,7 @@ export function TownSearch({ onTown, autoFocus = false }: Props) {
         aria-activedescendant={isListed && marked >= 0 ? `${id}-${marked}` : undefined}
         aria-describedby={`${id}-hint`}
         value={query}
-        ref={(input) => {
-          if (autoFocus && input && document.activeElement === document.body) input.focus();
-        }}
+        ref={input}
         onInput={(event) => type(event.currentTarget.value)}
         onKeyDown={press}
         onBlur={() => setOpen(false)}
@@ -115,9 +117,6 @@ export function TownSearch({ onTown, autoFocus = false }: Props) {
           >
             {townLabel(town, voice.value)}
             {near !== null && <span class="hint"> {say('app.town.near', { town: near })}</span>}
-            {town.country !== 'US' && town.region !== null && country(town.country) !== town.region && (
-              <span class="hint"> {town.region}</span>
-            )}
           </div>
         ))}
       </div>

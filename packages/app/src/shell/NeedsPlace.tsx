@@ -28,6 +28,7 @@ export function NeedsPlace({ children }: { children: ComponentChildren }) {
     case 'refused':
       return (
         <>
+          <h1>{say('app.welcome')}</h1>
           <p role="alert" class="alarm">
             {problemSentence(found.problem, voice.value)}
           </p>

@@ -1,0 +1,84 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+
+const place = 'at=45.748,4.847&name=Lyon&today=2027-05-03';
+const pages = [
+  { name: 'a first visit', hash: '' },
+  { name: 'where', hash: `#/where?${place}` },
+  { name: 'about', hash: `#/about?${place}` },
+  { name: 'a place at sea', hash: '#/where?at=0,-30' },
+];
+
+const light = { dark: false };
+const dark = { dark: true };
+const phone = { width: 360 };
+const desk = { width: 1280 };
+
+/** Each page light on a phone and dark on a desk; the one with most on it also the other way round. */
+const views = [
+  ...pages.flatMap((page) => [
+    { ...page, ...light, ...phone },
+    { ...page, ...dark, ...desk },
+  ]),
+  { ...pages[1], ...dark, ...phone },
+  { ...pages[1], ...light, ...desk },
+];
+
+describe.skipIf(!hasChromium)('every page', () => {
+  let app: App;
+  beforeAll(async () => {
+    app = await openApp();
+  });
+  afterAll(() => app.close());
+
+  test.each(views)(
+    '$name at $width px, dark $dark: nothing for axe to find, all folds open',
+    async (view) => {
+      const page = await app.page(view.hash, view);
+      for (const fold of await page.locator('main details').all()) {
+        await fold.evaluate((details: HTMLDetailsElement) => {
+          details.open = true;
+        });
+      }
+      await ready(page);
+      expect(await axe(page)).toEqual([]);
+      await page.close();
+    },
+  );
+
+  test.each(pages)('$name needs no sideways scrolling, from 320 px on', async ({ hash }) => {
+    const page = await app.page(hash, { width: 320 });
+    for (const width of [320, 480, 640]) {
+      await page.setViewportSize({ width, height: 700 });
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect({ width, over }).toEqual({ width, over: 0 });
+    }
+    await page.close();
+  });
+
+  test('can be worked by keyboard alone, from the town to the next page', async () => {
+    const page = await app.page();
+    await page.keyboard.type('Lyon');
+    await page.getByRole('option').first().waitFor();
+    await page.keyboard.press('Enter');
+    await page.locator('h1.answer').waitFor();
+    await ready(page);
+    const reached: string[] = [];
+    for (let i = 0; i < 40 && !reached.includes('Week by week'); i++) {
+      await page.keyboard.press('Tab');
+      reached.push(await page.evaluate(() => document.activeElement?.textContent?.trim() ?? ''));
+    }
+    expect(reached).toContain('Week by week');
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() => location.hash.startsWith('#/when'));
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('MAIN');
+  });
+
+  test('can be skipped to with the first key', async () => {
+    const page = await app.page(`#/about?${place}`);
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('MAIN');
+    app.expectClean();
+  });
+});
