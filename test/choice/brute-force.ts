@@ -33,10 +33,10 @@ export function bestOfAll(site: Site, kind: Kind, firstDay: number, step: number
     return 0;
   };
   let first = best;
-  while (best - first < count / 2 && next(first, -1) > 0) first -= next(first, -1);
+  while (best - first < count / 4 && next(first, -1) > 0) first -= next(first, -1);
   let last = best;
-  while (last - best < count / 2 && next(last, 1) > 0) last += next(last, 1);
-  if (last - first >= count - 28 / step) return summaries[best];
+  while (last - best < count / 4 && next(last, 1) > 0) last += next(last, 1);
+  if (best - first >= count / 4 && last - best >= count / 4) return summaries[best];
   const past = last >= count ? count : 0;
   return summaries[Math.max(0, Math.round((first + last) / 2) - past)];
 }

@@ -1,4 +1,5 @@
 import {
+  choiceReasonCodes,
   climateAt,
   dayLengthClasses,
   openSite,
@@ -28,7 +29,8 @@ const places = [
 
 test('every code has a message, and no message is without a code', () => {
   const keys = Object.keys(english).filter((key) => key.startsWith('reason.'));
-  expect(keys.sort()).toEqual(reasonCodes.map((code) => `reason.${code}`).sort());
+  const codes = [...reasonCodes, ...choiceReasonCodes];
+  expect(keys.sort()).toEqual(codes.map((code) => `reason.${code}`).sort());
 });
 
 describe.each(places)('at %f, %f', (latitude, longitude, elevation) => {

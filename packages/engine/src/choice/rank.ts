@@ -1,7 +1,8 @@
 import type { Reason, SeasonSummary, Site } from '../season/index.ts';
 import type { GrownKind } from './choose-kinds.ts';
+import { harvestOf } from './harvest.ts';
 import { type Kind, usualMonths } from './kind.ts';
-import { harvestOf, total, type WorthParts, worthParts } from './worth.ts';
+import { total, type WorthParts, worthParts } from './worth.ts';
 
 /** One kind at its best date. */
 export type Choice = {

@@ -13,7 +13,8 @@ import {
   summarise,
 } from '../season/index.ts';
 import { bestStretch, middleAhead } from './best-stretch.ts';
-import { total, worth, worthParts } from './worth.ts';
+import { harvester } from './harvest.ts';
+import { total, worthParts } from './worth.ts';
 
 /** Week starts of a year, counted from a first day. */
 export const scanWeeks = 52;
@@ -24,7 +25,7 @@ export type MeanTrial = {
   verdict: Verdict;
   bulbDryG: number;
   neckFallDay: number | null;
-  /** About what it will turn out to be worth; see {@link worth}. */
+  /** About what it will turn out to be worth; see `worth`. */
   worth: number;
 };
 
@@ -91,22 +92,22 @@ const reachWeeks = 2;
 const fallbackWeeks = 4;
 
 function refine(site: Site, plan: Plan, runner: Runner, mean: readonly MeanTrial[]): SeasonSummary {
-  const tried = new Map<number, { summary: SeasonSummary; worth: number }>();
-  const at = (week: number) => {
-    let trial = tried.get(week);
-    if (!trial) {
+  const harvest = harvester(site, runner, referenceBulbG(site, plan));
+  const tried = new Map<number, number>();
+  const worthAt = (week: number) => {
+    let found = tried.get(week);
+    if (found === undefined) {
       const { startDay } = mean[week];
       runner.moveTo(startDay, null);
-      const summary = summarise(site, { ...plan, startDay, plantOutDay: null }, runner);
-      trial = { summary, worth: worth(site, summary) };
-      tried.set(week, trial);
+      found = total(worthParts(site, { ...plan, startDay }, harvest(), null));
+      tried.set(week, found);
     }
-    return trial;
+    return found;
   };
   let best = 0;
   let most = Number.NEGATIVE_INFINITY;
   const consider = (week: number) => {
-    const found = at(week).worth;
+    const found = worthAt(week);
     if (found > most) {
       most = found;
       best = week;
@@ -119,11 +120,12 @@ function refine(site: Site, plan: Plan, runner: Runner, mean: readonly MeanTrial
     consider((from + 1) % scanWeeks);
     consider((from + scanWeeks - 1) % scanWeeks);
   }
-  const stretch = bestStretch(best, scanWeeks, (week) => at(week).worth);
-  return at(middleAhead(stretch, scanWeeks)).summary;
+  const startDay = mean[middleAhead(bestStretch(best, scanWeeks, worthAt), scanWeeks)].startDay;
+  runner.moveTo(startDay, null);
+  return summarise(site, { ...plan, startDay, plantOutDay: null }, runner);
 }
 
-/** Every second week of those in or near a stretch that is good in the mean climate. */
+/** Weeks in or near a stretch that is good in the mean climate: every second, or fourth where that is half the year. */
 function promising(mean: readonly MeanTrial[]): number[] {
   const isGood = (week: number) => mean[(week + scanWeeks) % scanWeeks].verdict === 'good';
   const near = mean
@@ -132,7 +134,8 @@ function promising(mean: readonly MeanTrial[]): number[] {
       for (let off = -reachWeeks; off <= reachWeeks; off++) if (isGood(week + off)) return true;
       return false;
     });
-  if (near.length > 0) return near.filter((week) => week % 2 === 0);
+  const stride = near.length > scanWeeks / 2 ? 4 : 2;
+  if (near.length > 0) return near.filter((_, at) => at % stride === 0);
   return mean
     .map(({ worth: value }, week) => ({ value, week }))
     .sort((a, b) => b.value - a.value)

@@ -1,6 +1,7 @@
 import { climateDayOf } from '../calendar/index.ts';
 import { classOfType, plantValuesOf, type StartMethod } from '../plant/index.ts';
 import { fullSizeDryG, type Plan, type SeasonSummary, type Site } from '../season/index.ts';
+import { type Harvest, harvestOf } from './harvest.ts';
 
 /** What a way of growing is worth, in good seasons of one; the parts add up. */
 export type WorthParts = {
@@ -21,16 +22,6 @@ export type WorthParts = {
   drying: number;
   /** Sets that shops seldom have. */
   scarce: number;
-};
-
-/** What came of a plan: of many seasons or of one. */
-export type Harvest = {
-  goodShare: number;
-  boltedShare: number;
-  /** Dry matter of the bulb, g. */
-  dryG: number;
-  /** Days from the start to neck fall; null where none comes. */
-  days: number | null;
 };
 
 /** In good seasons of one. All are our choice: what a gardener may want, so no fit may touch them. */
@@ -78,15 +69,6 @@ export function total(parts: WorthParts): number {
   let sum = 0;
   for (const part of Object.values(parts)) sum += part;
   return sum;
-}
-
-export function harvestOf(site: Site, { plan, ...s }: SeasonSummary): Harvest {
-  return {
-    goodShare: s.seasonShares.good,
-    boltedShare: s.boltedPlantsShare.p50 ?? 0,
-    dryG: (s.bulbMassG.p50 ?? 0) * plantValuesOf(site.values, plan).dryMatterShare,
-    days: s.neckFall.p50 === null ? null : s.neckFall.p50 - plan.startDay,
-  };
 }
 
 export function worthParts(site: Site, plan: Plan, harvest: Harvest, keepsMonths: number | null): WorthParts {

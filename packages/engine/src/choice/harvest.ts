@@ -1,0 +1,53 @@
+import { quantileSorted } from '../math/index.ts';
+import { plantValuesOf } from '../plant/index.ts';
+import { judge, type Runner, type SeasonSummary, type Site, stage } from '../season/index.ts';
+
+/** What came of a plan: of many seasons or of one. */
+export type Harvest = {
+  goodShare: number;
+  boltedShare: number;
+  /** Dry matter of the bulb, g. */
+  dryG: number;
+  /** Days from the start to neck fall; null where none comes. */
+  days: number | null;
+};
+
+export function harvestOf(site: Site, { plan, ...s }: SeasonSummary): Harvest {
+  return {
+    goodShare: s.seasonShares.good,
+    boltedShare: s.boltedPlantsShare.p50 ?? 0,
+    dryG: (s.bulbMassG.p50 ?? 0) * plantValuesOf(site.values, plan).dryMatterShare,
+    days: s.neckFall.p50 === null ? null : s.neckFall.p50 - plan.startDay,
+  };
+}
+
+/** The same from a runner that stands at its start day, without the rest of a summary. */
+export function harvester(site: Site, runner: Runner, referenceDryG: number): () => Harvest {
+  const { dryMatterShare } = runner.crop.type;
+  const bolted = new Float64Array(site.years);
+  const dryG = new Float64Array(site.years);
+  const fell = new Float64Array(site.years);
+  return () => {
+    let good = 0;
+    let up = 0;
+    let bulbs = 0;
+    let over = 0;
+    for (let year = 0; year < site.years; year++) {
+      const outcome = runner.season(year);
+      if (judge(outcome, dryMatterShare, referenceDryG) === 'good') good++;
+      if (outcome.reached >= stage.emerged) bolted[up++] = outcome.boltedShare;
+      if (outcome.reached >= stage.onset) dryG[bulbs++] = outcome.bulbDryG;
+      if (outcome.reached === stage.fallen) fell[over++] = outcome.fellOn;
+    }
+    return {
+      goodShare: good / site.years,
+      boltedShare: up > 0 ? median(bolted, up) : 0,
+      dryG: bulbs > 0 ? median(dryG, bulbs) : 0,
+      days: over > 0 ? Math.round(median(fell, over)) : null,
+    };
+  };
+}
+
+function median(values: Float64Array, count: number): number {
+  return quantileSorted(values.subarray(0, count).sort(), 0.5);
+}
