@@ -62,4 +62,5 @@ export const anyClimate = fc
 export const anyWidth = fc.integer({ min: 280, max: 1400 });
 export const anyDay = fc.integer({ min: newYear2027, max: newYear2027 + climateYearDays });
 
-export const seeded = { seed: 20261125, numRuns: 60 };
+/** A whole year of starts takes minutes to shrink: the first counterexample is shown as it is. */
+export const seeded = { seed: 20261125, numRuns: 60, endOnFailure: true };

@@ -1,5 +1,6 @@
 import { type DayAxis, dayAtX, dayAxis, xOfDay } from '../day-axis.ts';
 import type { Point } from '../path.ts';
+import { type KeyEntry, type PlacedWord, placeKey, placeWords } from './hill-words.ts';
 import { type HillStart, type StartHillsProps, type Trouble, troubles } from './start-hills-props.ts';
 
 export const hillHeight = 96;
@@ -15,13 +16,18 @@ export type HillsLayout = {
   leavesTop: number;
   leavesBottom: number;
   monthsY: number;
+  keyTop: number;
   height: number;
   hill: Point[];
   hollows: { trouble: Trouble; upper: Point[]; lower: Point[] }[];
+  /** Words in hill and hollows. */
+  words: PlacedWord[];
+  /** Hollows too small for their words; y from {@link HillsLayout.keyTop}. */
+  key: KeyEntry[];
 };
 
 export function hillsLayout(
-  props: Pick<StartHillsProps, 'width' | 'firstDay' | 'days' | 'starts'>,
+  props: Pick<StartHillsProps, 'width' | 'firstDay' | 'days' | 'starts' | 'goodText' | 'troubleTexts'>,
 ): HillsLayout {
   const { width, firstDay, days } = props;
   const axis = dayAxis(firstDay, days, width);
@@ -44,6 +50,17 @@ export function hillsLayout(
     const lower = starts.map((start, i): Point => [x(start), ground + filled[i] * hillHeight]);
     return [{ trouble, upper, lower }];
   });
+  const hill = starts.map((start): Point => [x(start), ground - start.shares.good * hillHeight]);
+  const { words, unnamed } = placeWords(
+    axis,
+    { text: props.goodText, upper: hill, lower: hill.map(([at]): Point => [at, ground]) },
+    hollows.map((hollow) => ({ ...hollow, text: props.troubleTexts[hollow.trouble] })),
+  );
+  const monthsY = leavesBottom + 20;
+  const key = placeKey(
+    axis,
+    unnamed.map((trouble) => ({ trouble, text: props.troubleTexts[trouble] })),
+  );
   return {
     axis,
     top,
@@ -53,10 +70,13 @@ export function hillsLayout(
     sizeBottom,
     leavesTop,
     leavesBottom,
-    monthsY: leavesBottom + 20,
-    height: leavesBottom + 28,
-    hill: starts.map((start): Point => [x(start), ground - start.shares.good * hillHeight]),
+    monthsY,
+    keyTop: monthsY + 12,
+    height: monthsY + 8 + (key.height > 0 ? key.height + 8 : 0),
+    hill,
     hollows,
+    words,
+    key: key.key,
   };
 }
 
@@ -65,14 +85,11 @@ export function closedYear(starts: readonly HillStart[], firstDay: number, days:
   if (starts.length < 2) return [...starts];
   const first = starts[0];
   const last = starts[starts.length - 1];
-  const gap = first.day - (last.day - days);
-  const between = (day: number): HillStart => {
-    const near = (day - (last.day - days)) / gap < 0.5 ? last : first;
-    return { ...near, day };
-  };
+  // of two neighbours across the end the nearer one speaks for it
+  const nearer = first.day - firstDay <= firstDay - (last.day - days) ? first : last;
   const closed = [...starts];
-  if (first.day > firstDay) closed.unshift(between(firstDay));
-  if (last.day < firstDay + days) closed.push({ ...closed[0], day: firstDay + days });
+  if (first.day > firstDay) closed.unshift({ ...nearer, day: firstDay });
+  if (last.day < firstDay + days) closed.push({ ...nearer, day: firstDay + days });
   return closed;
 }
 
@@ -84,30 +101,6 @@ export function hillsDayAt(props: Pick<StartHillsProps, 'width' | 'firstDay' | '
 /** x of a day in px of the picture's own width. */
 export function hillsXOf(props: Pick<StartHillsProps, 'width' | 'firstDay' | 'days'>, day: number): number {
   return xOfDay(dayAxis(props.firstDay, props.days, props.width), day + 0.5);
-}
-
-/** Where a hollow is deepest: there its word stands. Null where it is too shallow for one. */
-export function deepest(
-  upper: readonly Point[],
-  lower: readonly Point[],
-  least: number,
-): { x: number; y: number; depth: number } | null {
-  let best = -1;
-  let bestScore = 0;
-  for (let i = 0; i < upper.length; i++) {
-    // the middle of a broad hollow rather than its first week
-    let score = 0;
-    for (let near = Math.max(0, i - 4); near <= Math.min(upper.length - 1, i + 4); near++) {
-      score += lower[near][1] - upper[near][1];
-    }
-    if (score > bestScore) {
-      best = i;
-      bestScore = score;
-    }
-  }
-  if (best < 0) return null;
-  const depth = lower[best][1] - upper[best][1];
-  return depth < least ? null : { x: upper[best][0], y: (lower[best][1] + upper[best][1]) / 2, depth };
 }
 
 export function yOnScale(value: number, low: number, high: number, top: number, bottom: number): number {

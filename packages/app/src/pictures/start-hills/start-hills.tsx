@@ -4,7 +4,7 @@ import { MonthNames } from '../month-names.tsx';
 import { px, smoothArea, smoothBand, smoothLine } from '../path.ts';
 import { type as font, Label, Picture } from '../picture.tsx';
 import { textWidth } from '../text-fit.ts';
-import { deepest, type HillsLayout, hillsLayout } from './hills-layout.ts';
+import { type HillsLayout, hillsLayout } from './hills-layout.ts';
 import { LeavesLine, SizeBand } from './lower-lines.tsx';
 import type { StartHillsProps } from './start-hills-props.ts';
 import { TroublePatterns, troubleFill } from './trouble-patterns.tsx';
@@ -43,69 +43,39 @@ export function StartHills(props: StartHillsProps) {
       <path d={`M${px(axis.left)} ${px(ground)}H${px(axis.right)}`} stroke={ink.earth} stroke-width={1.8} />
       {today && <TodayMark layout={layout} {...today} />}
       {marker && <StartMark layout={layout} {...marker} />}
-      <HillText layout={layout} text={props.goodText} />
-      {layout.hollows.map(({ trouble, upper, lower }) => (
-        <HollowText
-          key={trouble}
-          layout={layout}
-          upper={upper}
-          lower={lower}
-          text={props.troubleTexts[trouble]}
-        />
+      {layout.words.map(({ text, x, y }) => (
+        <Label key={`${x} ${y}`} x={x} y={y} anchor="middle" bold>
+          {text}
+        </Label>
       ))}
       <SizeBand layout={layout} starts={props.starts} text={props.sizeText} />
       <LeavesLine layout={layout} starts={props.starts} text={props.leavesText} />
       <MonthNames axis={axis} names={props.months} tickY={layout.leavesBottom} textY={layout.monthsY} />
+      <Key id={id} layout={layout} />
     </Picture>
   );
 }
 
-function HillText({ layout, text }: { layout: HillsLayout; text: string }) {
-  const { axis, ground, hill } = layout;
-  const spot = deepest(
-    hill,
-    hill.map(([x]) => [x, ground]),
-    26,
-  );
+function Key({ id, layout: { key, keyTop } }: { id: string; layout: HillsLayout }) {
   return (
-    spot && (
-      <Word layout={layout} x={spot.x} y={Math.min(ground - 8, spot.y + 5)} text={text} left={axis.left} />
-    )
-  );
-}
-
-function HollowText(props: {
-  layout: HillsLayout;
-  upper: HillsLayout['hill'];
-  lower: HillsLayout['hill'];
-  text: string;
-}) {
-  const spot = deepest(props.upper, props.lower, 15);
-  return (
-    spot && (
-      <Word layout={props.layout} x={spot.x} y={spot.y + 5} text={props.text} left={props.layout.axis.left} />
-    )
-  );
-}
-
-function Word({
-  layout,
-  x,
-  y,
-  text,
-  left,
-}: {
-  layout: HillsLayout;
-  x: number;
-  y: number;
-  text: string;
-  left: number;
-}) {
-  const half = textWidth(text, font.text) / 2 + 3;
-  return (
-    <Label x={Math.min(layout.axis.right - half, Math.max(left + half, x))} y={y} anchor="middle" bold>
-      {text}
-    </Label>
+    <>
+      {key.map(({ trouble, text, x, y }) => (
+        <g key={trouble}>
+          <rect
+            x={px(x)}
+            y={px(keyTop + y)}
+            width={16}
+            height={14}
+            fill={troubleFill(id, trouble)}
+            stroke={ink.ink2}
+            stroke-width={0.8}
+          />
+          <Label x={x + 22} y={keyTop + y + 11} small>
+            {text}
+          </Label>
+        </g>
+      ))}
+    </>
   );
 }
 

@@ -12,6 +12,7 @@ import {
   startHillsTableOf,
 } from '../../../src/pictures/start-hills/index.ts';
 import { svgText } from '../../../src/pictures/svg-text.ts';
+import { textWidth } from '../../../src/pictures/text-fit.ts';
 import { anyDay, anyWidth, everyInk, newYear2027, planOf, seeded, sineSite } from '../scenes.ts';
 
 const anyShares = fc.array(fc.nat({ max: 10 }), { minLength: 6, maxLength: 6 }).map((counts) => {
@@ -35,11 +36,43 @@ const anyYear = fc
     ),
   }));
 
+const texts = {
+  goodText: 'good bulbs',
+  troubleTexts: {
+    small: 'small',
+    'not-ripe': 'thick-necked',
+    'no-bulb': 'no bulb',
+    bolts: 'run to flower',
+    'winter-killed': 'lost to winter',
+  },
+};
+
 describe('hills and hollows', () => {
+  test('are each named, in their place or in the key, and no word stands over another', () => {
+    fc.assert(
+      fc.property(anyYear, anyWidth, (year, width) => {
+        const { words, key, hollows, height, keyTop, axis } = hillsLayout({ width, ...texts, ...year });
+        const named = new Set([...words, ...key].map(({ text }) => text));
+        for (const { trouble } of hollows) expect(named).toContain(texts.troubleTexts[trouble]);
+        for (const [i, a] of words.entries()) {
+          for (const b of words.slice(0, i)) {
+            const wide = (textWidth(a.text, 14) + textWidth(b.text, 14)) / 2;
+            expect(Math.abs(a.x - b.x) >= wide || Math.abs(a.y - b.y) >= 18).toBe(true);
+          }
+        }
+        for (const { text, x, y } of key) {
+          expect(x + 22 + textWidth(text, 12.5)).toBeLessThanOrEqual(axis.right);
+          expect(keyTop + y + 14).toBeLessThan(height);
+        }
+      }),
+      seeded,
+    );
+  });
+
   test('add up at every start: what is not hill is hollow', () => {
     fc.assert(
       fc.property(anyYear, anyWidth, (year, width) => {
-        const { hill, hollows, ground } = hillsLayout({ width, ...year });
+        const { hill, hollows, ground } = hillsLayout({ width, ...texts, ...year });
         hill.forEach(([, y], i) => {
           const deep = hollows.reduce((sum, { upper, lower }) => sum + lower[i][1] - upper[i][1], 0);
           expect(ground - y + deep).toBeCloseTo(hillHeight, 6);
@@ -58,6 +91,19 @@ describe('hills and hollows', () => {
       }),
       seeded,
     );
+  });
+
+  test('take at the ends what the nearer of the two starts across New Year says', () => {
+    const [{ firstDay, days, starts }] = fc.sample(anyYear, { ...seeded, numRuns: 1 });
+    // the last start is 8 days before the year's end; the first 7, then 14 after its beginning
+    const ends = (from: number) => {
+      const closed = closedYear(starts.slice(from), firstDay, days);
+      return [closed[0], closed[closed.length - 1]].map(({ shares }) =>
+        starts.findIndex((start) => start.shares === shares),
+      );
+    };
+    expect(ends(1)).toEqual([1, 1]);
+    expect(ends(2)).toEqual([51, 51]);
   });
 });
 
