@@ -5,6 +5,7 @@ import { cpus, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { batchRows } from './batch.ts';
 import { processRows } from './processes.ts';
 import type { Row } from './timing.ts';
 
@@ -51,7 +52,8 @@ function line({ what, value, unit, limit }: Row, calibration: number): string {
 const built = spawnSync(process.execPath, [here('../tools/setup/build.mjs')], { stdio: 'inherit' });
 if (built.status !== 0) throw new Error('the command line could not be built');
 const { calibration, rows } = await inProcess();
-rows.push(...processRows(here('../packages/cli/bin/neckfall.mjs')));
+const program = here('../packages/cli/bin/neckfall.mjs');
+rows.push(...processRows(program), ...batchRows(program));
 const [{ model }] = cpus();
 process.stdout.write(
   `${model.trim()}, ${cpus().length} cores, load ${loadavg()[0].toFixed(1)}, Node ${process.version}\n` +
