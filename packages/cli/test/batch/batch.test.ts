@@ -351,3 +351,17 @@ test('a reader that has seen enough ends a batch quietly', async () => {
   const code = await new Promise((resolve) => child.on('close', resolve));
   expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
 });
+
+test.skipIf(process.platform === 'win32')('a disk that fills up in the middle leaves no file behind', () => {
+  const target = mkdtempSync(join(folder, 'filled-'));
+  const out = join(target, 'lines.jsonl');
+  // a file may grow to 100 blocks of at most 1 kB and no further
+  const command = 'ulimit -f 100; exec "$0" "$@"';
+  const batch = [program, 'season', '--batch', many, '--years', '1', '--out', out];
+  const { status, stderr } = spawnSync('sh', ['-c', command, process.execPath, ...batch], {
+    encoding: 'utf8',
+  });
+  expect(status).toBe(3);
+  expect(stderr).toBe(`--out ${out} could not be written (EFBIG). Nothing was written.\n`);
+  expect(readdirSync(target)).toEqual([]);
+});
