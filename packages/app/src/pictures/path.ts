@@ -20,11 +20,6 @@ export function areaPath(points: readonly Point[], level: number): string {
   return `M${at([first[0], level])}L${points.map(at).join('L')}L${at([last[0], level])}Z`;
 }
 
-/** The area between two lines over the same x. */
-export function bandPath(upper: readonly Point[], lower: readonly Point[]): string {
-  return upper.length === 0 ? '' : `M${[...upper, ...lower.toReversed()].map(at).join('L')}Z`;
-}
-
 /**
  * A smooth line through points of rising x that rises and falls only where they do, so a share stays within 0…1.
  * Source: Fritsch & Carlson 1980 in the form of Steffen 1990 (memory).

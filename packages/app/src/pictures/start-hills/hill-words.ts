@@ -7,12 +7,16 @@ import type { Trouble } from './start-hills-props.ts';
 export type PlacedWord = { text: string; x: number; y: number };
 export type KeyEntry = { trouble: Trouble; text: string; x: number; y: number };
 type Slope = { upper: readonly Point[]; lower: readonly Point[] };
-type Spot = { x: number; y: number; score: number };
+type Spot = { x: number; y: number; score: number; wide: number };
 
 const leastHill = 26;
 const leastHollow = 15;
 const lineHeight = 19;
 const swatch = 16;
+/** A word may stand out of its hollow by this share of its width. */
+const standsOut = 0.4;
+/** The same word again only this share of the axis away. */
+const apart = 0.35;
 
 /**
  * Words written into hill and hollows where they are broad and deep, the biggest first, none over another; what finds
@@ -26,8 +30,12 @@ export function placeWords(
   const words: PlacedWord[] = [];
   const put = (text: string, spot: Spot): boolean => {
     const half = textWidth(text, font.text) / 2 + 3;
+    if (spot.wide < 2 * half * (1 - standsOut)) return false;
     const word = { text, x: Math.min(axis.right - half, Math.max(axis.left + half, spot.x)), y: spot.y + 5 };
-    if (words.some((other) => overlap(word, other))) return false;
+    const far = apart * (axis.right - axis.left);
+    const isTaken = (other: PlacedWord) =>
+      overlap(word, other) || (other.text === text && Math.abs(other.x - word.x) < far);
+    if (words.some(isTaken)) return false;
     words.push(word);
     return true;
   };
@@ -71,14 +79,14 @@ function spotsIn({ upper, lower }: Slope, least: number): Spot[] {
     if (depth(first) < least) continue;
     let last = first;
     while (last + 1 < upper.length && depth(last + 1) >= least) last++;
-    let best: Spot = { x: 0, y: 0, score: -1 };
+    let best = { x: 0, y: 0, score: -1 };
     for (let i = first; i <= last; i++) {
       // the middle of a broad stretch rather than its deepest week
       let score = 0;
       for (let near = Math.max(first, i - 4); near <= Math.min(last, i + 4); near++) score += depth(near);
       if (score > best.score) best = { x: upper[i][0], y: (upper[i][1] + lower[i][1]) / 2, score };
     }
-    spots.push(best);
+    spots.push({ ...best, wide: upper[last][0] - upper[first][0] });
     first = last;
   }
   return spots.sort((a, b) => b.score - a.score);
