@@ -37,9 +37,11 @@ export function seasonOfRow(
 function rawOf(cells: Row['cells'], common: RawSeason): RawSeason {
   const raw = withoutOthers(common, cells.start ?? common.start);
   // a row's own onion takes the place of the one common to all
-  if (cells.class !== undefined || cells.cultivar !== undefined) {
+  if (cells.class !== undefined) delete raw.cultivar;
+  if (cells.cultivar !== undefined) {
     delete raw.class;
-    delete raw.cultivar;
+    delete raw.packetHours;
+    delete raw.packetDays;
   }
   for (const [column, { option }] of optionColumns) {
     if (cells[column] !== undefined) Object.assign(raw, { [option]: cells[column] });

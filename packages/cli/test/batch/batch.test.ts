@@ -123,6 +123,20 @@ describe('season', () => {
     ]);
   });
 
+  test('takes an onion by its name', () => {
+    const { lines } = linesOf(
+      'season',
+      'id,latitude,longitude,class,cultivar\n' +
+        'named,45.76,4.84,,walla walla\nclass,45.76,4.84,short,\ncommon,45.76,4.84,,\nwrong,45.76,4.84,,Wala Wala Sweeet\nboth,45.76,4.84,long,Sturon\n',
+      ...['--start', 'bought-transplants', '--date', '03-25', '--cultivar', 'Sturon'],
+    );
+    expect(lines.slice(0, 3).map(({ plan }) => plan.cultivar)).toEqual(['Walla Walla', null, 'Sturon']);
+    expect(errorsIn(lines.slice(3))).toEqual([
+      ['wrong', 'cultivar-unknown', 'cultivar'],
+      ['both', 'contradiction', 'class'],
+    ]);
+  });
+
   test('finds the sowing of own seedlings of which only the planting out is given', () => {
     const { lines } = linesOf(
       'season',
