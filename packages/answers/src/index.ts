@@ -21,4 +21,5 @@ export { type Grounds, howWeKnowLines, sourceNames } from './sentences/how-we-kn
 export { cultivarAssumption, packetAssumptions } from './sentences/onion-assumptions.ts';
 export { skyAndFrost } from './sentences/sky-and-frost.ts';
 export { todaySentence } from './sentences/today-sentence.ts';
+export { whatItHangsOn } from './sentences/what-it-hangs-on.ts';
 export { whereHeadline } from './sentences/where-headline.ts';

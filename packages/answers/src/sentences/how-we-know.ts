@@ -1,7 +1,8 @@
-import { elevationSpreadWarningM } from '@neckfall/engine';
+import { elevationSpreadWarningM, type Pull } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { elevationIsUnsure } from '../place/elevation-is-unsure.ts';
 import type { Place } from '../place/place.ts';
+import { whatItHangsOn } from './what-it-hangs-on.ts';
 
 /** What an answer rests on. */
 export type Grounds = {
@@ -10,16 +11,22 @@ export type Grounds = {
   seed: number;
   /** Sentences on what was taken for granted. */
   assumed: readonly string[];
+  /** What moves the crop in question most; null or left out where there is none. */
+  pulls?: readonly Pull[] | null;
 };
 
-/** What every answer stands on, in its order: climate, years tried, what was assumed, what is least sure. */
-export function howWeKnowLines({ place, years, seed, assumed }: Grounds, speaker: Speaker): string[] {
+/** What every answer stands on, in its order: climate, years tried, what was assumed, what is least sure, what the crop hangs on. */
+export function howWeKnowLines(
+  { place, years, seed, assumed, pulls = null }: Grounds,
+  speaker: Speaker,
+): string[] {
   const { say, quantity } = speaker;
   return [
     say('how.climate', { distance: quantity('distance', place.climate.nearestNodeKm) }),
     say('how.years', { years, seed }),
     ...assumed,
     leastSure(place, speaker),
+    ...(pulls ? [whatItHangsOn(pulls, speaker)] : []),
   ];
 }
 

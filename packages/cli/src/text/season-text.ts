@@ -20,7 +20,7 @@ export function seasonText(
   const spread = plantSpread(summary, speaker);
   if (spread !== null) sections[1] += `\n${wrap(spread)}`;
   if (days) sections.push(`${say('season.days')}\n${dayTable(days, speaker)}`);
-  sections.push(howWeKnow(frame));
+  sections.push(howWeKnow(frame, summary.plan));
   return `${sections.join('\n\n')}\n`;
 }
 

@@ -1,4 +1,4 @@
-import type { StartTrial, StartWindow, WhenAnswer } from '@neckfall/engine';
+import type { Plan, StartTrial, StartWindow, WhenAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Frame } from '../frame.ts';
 import { howWeKnow } from './how-we-know.ts';
@@ -14,9 +14,14 @@ export function whenText(frame: Frame, answer: WhenAnswer, cultivar: string | nu
     speaker.say('when.table'),
     weekTable(answer.starts, speaker),
     '',
-    howWeKnow(frame),
+    howWeKnow(frame, bestPlan(answer)),
     '',
   ].join('\n');
+}
+
+function bestPlan({ starts, windows }: WhenAnswer): Plan | null {
+  const best = starts.find(({ dayOfYear }) => dayOfYear === windows[0]?.best);
+  return best?.summary.plan ?? null;
 }
 
 function headline(

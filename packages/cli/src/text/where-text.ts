@@ -27,7 +27,7 @@ export function whereText(
     monthTable(facts, speaker),
     ...skyAndFrost(facts, speaker).map((line) => wrap(line)),
     '',
-    howWeKnow(frame),
+    howWeKnow(frame, best.summary.plan),
     '',
   ].join('\n');
 }

@@ -37,7 +37,7 @@ export function whichText(
   if (choices.length < found.length) sections.push(wrap(say('which.none-else', { count: considered })));
   else if (considered > choices.length)
     sections.push(wrap(say('which.more', { more: considered - choices.length })));
-  sections.push(howWeKnow(frame));
+  sections.push(howWeKnow(frame, null));
   return `${sections.join('\n\n')}\n`;
 }
 

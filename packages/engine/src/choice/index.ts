@@ -15,5 +15,11 @@ export { type PlaceAnswer, type SurveyOptions, surveyPlace } from './survey.ts';
 export { type OpenPlan, tryStarts } from './try-starts.ts';
 export { typeForClass } from './type-for-class.ts';
 export { weekStarts } from './week-starts.ts';
+export {
+  type Nudged,
+  type Pull,
+  strongerOf,
+  whatMovesIt,
+} from './what-moves-it.ts';
 export { weekRuns } from './windows.ts';
 export { type WorthParts, worth, worthWeights } from './worth.ts';

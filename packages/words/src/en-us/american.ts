@@ -11,6 +11,10 @@ export const american = {
   'season.no-bulb': '{place}: {crop} stay green {years}: no bulbs. Eat them as green onions.',
   'season.row.neck-fall': 'Tops fall',
   'when.column.neck-fall': 'Tops fall',
+  'how.end.later': 'they fall about {days} later',
+  'how.end.sooner': 'they fall about {days} sooner',
+  'how.end.same': 'they fall on about the same day',
+  'how.end.not-ripe': 'they do not fall in time',
   'picture.mark.tops': 'tops fall {date}',
   'picture.green': 'no bulb: a green onion',
   'app.where.kind.good':

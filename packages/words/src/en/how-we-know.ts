@@ -11,6 +11,23 @@ export const howWeKnow = {
     'Least sure: what long wet spells cost here, and the kinds sold: days hardly change near the equator, so rain and heat decide.',
   'how.sure-mountain':
     'Least sure: the climate of this slope; ground nearby differs by more than {spread} in height. Give the elevation of your own ground.',
+  'how.hangs.warmth':
+    'What the tops hang on most here: how warm the season is. {amount} {way, select, more {warmer} other {cooler}}, and {end}.',
+  'how.hangs.day-length':
+    'What the tops hang on most here: the day length this onion needs. {amount} {way, select, more {more} other {less}}, and {end}.',
+  'how.hangs.start':
+    'What the tops hang on most here: the day you start. {amount} {way, select, more {later} other {earlier}}, and {end}.',
+  'how.hangs.start-too': 'Started {amount} later, {end}.',
+  'how.minutes': '{minutes} min',
+  'how.days': '{days, plural, one {# day} other {# days}}',
+  'how.end.later': 'they go over about {days} later',
+  'how.end.sooner': 'they go over about {days} sooner',
+  'how.end.same': 'they go over on about the same day',
+  'how.end.bolts': 'more than a quarter of the plants run to flower',
+  'how.end.winter-killed': 'most plants are lost to winter',
+  'how.end.no-bulb': 'no bulbs form',
+  'how.end.not-ripe': 'they do not go over in time',
+  'how.end.with-size': '{end}, on bulbs {size} {way, select, more {wider} other {narrower}}',
   'how.sources': 'Sources: {sources}. `neckfall --about` has them in full.',
   'assumed.elevation-town': 'Elevation {elevation}, taken from {town}.',
   'assumed.elevation-near': 'Elevation {elevation}, taken from {town}, {distance} away.',
