@@ -1,11 +1,10 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { type App, hasChromium, openApp, ready } from './open-app.ts';
 
-describe.skipIf(!hasChromium)('without a network', () => {
+describe.skipIf(!hasChromium)('what is kept on the device', () => {
   let folder: string;
   let app: App;
   beforeAll(async () => {
@@ -19,25 +18,42 @@ describe.skipIf(!hasChromium)('without a network', () => {
     rmSync(folder, { recursive: true, force: true });
   });
 
-  /** Until the worker has all files, the small towns too. */
-  async function kept(page: Page): Promise<void> {
+  test('a new version waits for the reader, loses no half-filled field, and leaves other tabs as they are', async () => {
+    const context = await app.context({ offline: true });
+    const page = await app.page('', { context });
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
-    await page.waitForFunction(async () => {
-      for (const name of await caches.keys()) {
-        const files = await (await caches.open(name)).keys();
-        if (files.some(({ url }) => url.includes('towns-small'))) {
-          return files.some(({ url }) => url.includes('land-outline'));
-        }
-      }
-      return false;
-    });
-  }
+    await page.reload();
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    const other = await app.page('#/about', { context });
+    await page.getByRole('combobox').fill('Half a na');
 
-  test('it works after one visit: every page, villages, places never seen before', async () => {
+    const file = join(folder, 'service-worker.js');
+    const script = readFileSync(file, 'utf8');
+    const [, mark] = /`\$\{\w+\}([0-9a-f]{12})`/.exec(script) ?? [];
+    expect(mark).toMatch(/^[0-9a-f]{12}$/);
+    writeFileSync(file, script.replaceAll(mark, 'fedcba987654'));
+
+    await page.evaluate(async () => {
+      await (await navigator.serviceWorker.getRegistration())?.update();
+    });
+    await page.getByText('A new version is ready').waitFor();
+    expect(await page.getByRole('combobox').inputValue()).toBe('Half a na');
+
+    await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Use it now' }).click()]);
+    await ready(page);
+    await other.getByText('put in place in another tab').waitFor();
+    const versions = await page.evaluate(() => caches.keys());
+    expect(versions).toContain('neckfall-fedcba987654');
+    expect(versions).toContain(`neckfall-${mark}`);
+    app.expectClean();
+    await context.close();
+  });
+
+  test('is enough without a network, after one visit: every page, villages, places never seen before', async () => {
     const context = await app.context({ offline: true });
     const first = await app.page('', { context });
-    await kept(first);
-    await context.setOffline(true);
+    await first.getByText('Ready to work without a network').waitFor();
+    app.cut();
     await first.close();
     const page = await app.page('', { context });
     await page.getByRole('combobox').fill('Tobermory');
@@ -51,36 +67,6 @@ describe.skipIf(!hasChromium)('without a network', () => {
     await page.reload();
     await ready(page);
     expect(await page.locator('main h1').count()).toBe(1);
-    app.expectClean();
-    await context.close();
-  });
-
-  test('a new version waits for the reader, loses no half-filled field, and leaves other tabs as they are', async () => {
-    const context = await app.context({ offline: true });
-    const page = await app.page('', { context });
-    await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
-    await page.reload();
-    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-    const other = await app.page('#/about', { context });
-    await page.getByRole('combobox').fill('Half a na');
-
-    const file = join(folder, 'service-worker.js');
-    const script = readFileSync(file, 'utf8');
-    const version = /neckfall-\$\{"?([0-9a-f]{12})|"([0-9a-f]{12})"|`neckfall-([0-9a-f]{12})`/.exec(script);
-    const mark = version?.slice(1).find(Boolean) ?? '';
-    expect(mark).toMatch(/^[0-9a-f]{12}$/);
-    writeFileSync(file, script.replaceAll(mark, 'fedcba987654'));
-
-    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
-    await page.getByText('A new version is ready').waitFor();
-    expect(await page.getByRole('combobox').inputValue()).toBe('Half a na');
-
-    await Promise.all([page.waitForEvent('load'), page.getByRole('button', { name: 'Use it now' }).click()]);
-    await ready(page);
-    await other.getByText('put in place in another tab').waitFor();
-    const versions = await page.evaluate(() => caches.keys());
-    expect(versions).toContain('neckfall-fedcba987654');
-    expect(versions).toContain(`neckfall-${mark}`);
     app.expectClean();
     await context.close();
   });

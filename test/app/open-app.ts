@@ -52,6 +52,8 @@ export type App = {
   page: (hash?: string, options?: PageOptions) => Promise<Page>;
   /** Fails where a page had an error, or asked anything of another origin. */
   expectClean: () => void;
+  /** The server goes: nothing can be fetched any more. (Chromium's own switch cuts workers off from what is kept.) */
+  cut: () => void;
   close: () => Promise<void>;
 };
 
@@ -90,6 +92,11 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
     return opened;
   }
 
+  function cut(): void {
+    server.close();
+    server.closeAllConnections();
+  }
+
   return {
     url,
     browser,
@@ -97,9 +104,10 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
     context,
     page,
     expectClean: () => expect(faults).toEqual([]),
+    cut,
     async close() {
       await browser.close();
-      server.close();
+      cut();
     },
   };
 }

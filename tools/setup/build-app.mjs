@@ -13,12 +13,17 @@ const kept = /towns-small|land-outline/;
 
 /** Builds the app to a folder with the service worker that keeps it; returns the names of its files. */
 export async function buildApp(folder = appFolder) {
+  // a test run names itself here, and would get what developers get
+  const { NODE_ENV } = process.env;
+  process.env.NODE_ENV = 'production';
   await build({
     root: app,
     configFile: join(app, 'vite.config.ts'),
     logLevel: 'warn',
     build: { outDir: folder, emptyOutDir: true },
   });
+  if (NODE_ENV === undefined) delete process.env.NODE_ENV;
+  else process.env.NODE_ENV = NODE_ENV;
   const files = filesOf(folder).filter((file) => file !== 'service-worker.js');
   const mark = createHash('sha256');
   for (const file of files) mark.update(file).update(readFileSync(join(folder, file)));

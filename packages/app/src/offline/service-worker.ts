@@ -7,10 +7,11 @@ declare const otherFiles: readonly string[];
 
 type Extendable = Event & { waitUntil: (work: Promise<unknown>) => void };
 type Fetching = Extendable & { request: Request; respondWith: (response: Promise<Response>) => void };
+type Told = { data: unknown; source: { postMessage: (message: string) => void } | null };
 type Worker = {
   addEventListener(type: 'install' | 'activate', listener: (event: Extendable) => void): void;
   addEventListener(type: 'fetch', listener: (event: Fetching) => void): void;
-  addEventListener(type: 'message', listener: (event: Extendable & { data: unknown }) => void): void;
+  addEventListener(type: 'message', listener: (event: Extendable & Told) => void): void;
   skipWaiting: () => Promise<void>;
   clients: { claim: () => Promise<void> };
   registration: { scope: string };
@@ -26,7 +27,9 @@ worker.addEventListener('activate', (event) => event.waitUntil(tidy()));
 
 worker.addEventListener('message', (event) => {
   if (event.data === 'take-over') event.waitUntil(worker.skipWaiting());
-  if (event.data === 'keep-rest') event.waitUntil(keepAll(otherFiles));
+  if (event.data === 'keep-rest') {
+    event.waitUntil(keepAll(otherFiles).then(() => event.source?.postMessage('all-kept')));
+  }
 });
 
 worker.addEventListener('fetch', (event) => {

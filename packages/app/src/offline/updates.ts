@@ -5,6 +5,9 @@ export const updateReady = signal(false);
 /** Another tab took the new version while this one was open. */
 export const elsewhere = signal(false);
 
+/** All files are on the device: no network is needed any more. */
+export const allKept = signal(false);
+
 let waiting: ServiceWorker | null = null;
 let isTaking = false;
 
@@ -25,6 +28,9 @@ export function followUpdates(): void {
       elsewhere.value = true;
       updateReady.value = false;
     }
+  });
+  serviceWorker.addEventListener('message', ({ data }) => {
+    if (data === 'all-kept') allKept.value = true;
   });
   serviceWorker.register('./service-worker.js').then(watch, () => {
     // storage refused, or no secure origin: the page works without

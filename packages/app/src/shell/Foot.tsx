@@ -1,5 +1,6 @@
 import type { Signal } from '@preact/signals';
 import { ShareLink } from '../controls/ShareLink.tsx';
+import { allKept } from '../offline/updates.ts';
 import { canKeep } from '../state/keep.ts';
 import { choose, theme, units, voice } from '../state/settings.ts';
 
@@ -17,6 +18,7 @@ export function Foot() {
       <ShareLink />
       <Choices name="units" setting={units} values={['metric', 'us']} />
       <Choices name="theme" setting={theme} values={['system', 'light', 'dark']} />
+      <p role="status">{allKept.value && say('app.offline-ready')}</p>
       {!canKeep && <p>{say('app.cannot-keep')}</p>}
     </footer>
   );
