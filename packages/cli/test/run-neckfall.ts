@@ -25,7 +25,9 @@ export function neckfall(...args: string[]): Run {
     });
   let { status, stdout, stderr, error } = run();
   if ((error as NodeJS.ErrnoException | undefined)?.code === 'ETIMEDOUT') {
-    console.warn(`no end within ${longestMs / 1000} s, run again: neckfall ${args.join(' ')}`);
+    // whether it had answered tells a hang at the end from one at the start
+    const printed = `${stdout.length} characters on stdout, ${stderr.length} on stderr`;
+    console.warn(`no end within ${longestMs / 1000} s (${printed}), run again: neckfall ${args.join(' ')}`);
     ({ status, stdout, stderr, error } = run());
   }
   if (error) throw error;
