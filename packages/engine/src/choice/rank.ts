@@ -45,8 +45,8 @@ const ripensShare = 0.5;
  */
 export function rankChoices(site: Site, grown: readonly GrownKind[]): Choice[] {
   const choices = grown.map(({ kind, summary, usual }): Choice => {
-    const ownParts = partsOf(site, kind, summary);
-    const usualParts = partsOf(site, kind, usual);
+    const ownParts = partsOf(site, summary, usualMonths(kind));
+    const usualParts = partsOf(site, usual, null);
     const parts = { ...ownParts };
     for (const part of partNames) parts[part] = (ownParts[part] + usualParts[part]) / 2;
     return { rank: 0, alike: 0, kind, summary, worth: total(parts), parts, ownParts, why: summary.reason };
@@ -66,8 +66,8 @@ export function rankChoices(site: Site, grown: readonly GrownKind[]): Choice[] {
   return choices;
 }
 
-function partsOf(site: Site, kind: Kind, summary: SeasonSummary): WorthParts {
-  return worthParts(site, summary.plan, harvestOf(site, summary), usualMonths(kind));
+function partsOf(site: Site, summary: SeasonSummary, keepsMonths: number | null): WorthParts {
+  return worthParts(site, summary.plan, harvestOf(site, summary), keepsMonths);
 }
 
 function ripens({ summary }: Choice): boolean {
