@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
+import { copyFileSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import * as esbuild from 'esbuild';
 import { build } from 'vite';
@@ -22,6 +22,8 @@ export async function buildApp(folder = appFolder) {
     logLevel: 'warn',
     build: { outDir: folder, emptyOutDir: true },
   });
+  // the licences ask to travel with what they cover
+  for (const name of ['NOTICE', 'LICENSE']) copyFileSync(join(root, name), join(folder, `${name}.txt`));
   if (NODE_ENV === undefined) delete process.env.NODE_ENV;
   else process.env.NODE_ENV = NODE_ENV;
   const files = filesOf(folder).filter((file) => file !== 'service-worker.js');

@@ -30,9 +30,12 @@ export function howWeKnowLines(
   ];
 }
 
-/** Short names of the sources of every answer. */
-export function sourceNames({ say }: Speaker): string[] {
-  return [say('source.chelsa'), say('source.cru'), say('source.geonames'), say('source.model')];
+/** Short names of the sources of every answer; where the crop model is explained differs by who asks. */
+export function sourceNames(
+  { say }: Speaker,
+  model: 'source.model' | 'app.source.model' = 'source.model',
+): string[] {
+  return [say('source.chelsa'), say('source.cru'), say('source.geonames'), say(model)];
 }
 
 /** Nearer to the equator than this, days hardly change. */

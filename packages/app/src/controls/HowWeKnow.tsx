@@ -33,7 +33,7 @@ export function HowWeKnow({ assumed = [] }: { assumed?: readonly string[] }) {
           <li key={line}>{line}</li>
         ))}
         <li>
-          {say('app.how.sources', { sources: all(sourceNames(speaker)) })}{' '}
+          {say('app.how.sources', { sources: all(sourceNames(speaker, 'app.source.model')) })}{' '}
           <a href={hrefTo('about')}>{say('app.how.more')}</a>
         </li>
       </ul>

@@ -1,7 +1,7 @@
 import { townLabel } from '@neckfall/answers';
 import type { Town } from '@neckfall/data';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { askGround } from '../ask/ask.ts';
+import { ask, askGround } from '../ask/ask.ts';
 import { voice } from '../state/settings.ts';
 import type { TownOffer, TownOffers } from '../worker/towns.ts';
 
@@ -26,6 +26,8 @@ export function TownSearch({ onTown, autoFocus = false }: Props) {
   const input = useRef<HTMLInputElement>(null);
   useEffect(() => {
     if (autoFocus) input.current?.focus();
+    void askGround('prepareGround', null);
+    void ask('prepare', null);
   }, [autoFocus]);
   const latest = useRef('');
   const isEntered = useRef(false);

@@ -1,6 +1,8 @@
+import { prepare } from './prepare.ts';
 import { season } from './season.ts';
 import { when } from './when.ts';
 import { where } from './where.ts';
+import { winterStand } from './winter-stand.ts';
 
 /** All that the engine's worker can be asked; see each file. */
-export const engineHandlers = { season, when, where };
+export const engineHandlers = { prepare, season, when, where, winterStand };

@@ -17,7 +17,6 @@ import {
   sunUpAtPhotoperiod,
 } from '../pictures/index.ts';
 import { type SiteAsked, siteOf } from './site.ts';
-import { type WinterStand, winterStand } from './winter-stand.ts';
 
 export type WhereAsked = { site: SiteAsked; today: number; options: SurveyOptions };
 
@@ -26,7 +25,6 @@ export type WherePicture = { year: PlaceYear; needSunUpH: number; days: DayRow[]
 export type WhereReply = {
   facts: PlaceFacts;
   answer: PlaceAnswer;
-  winter: WinterStand;
   picture: WherePicture;
 };
 
@@ -37,7 +35,6 @@ export function where({ site: asked, today, options }: WhereAsked): WhereReply {
   return {
     facts: placeFacts(site, today),
     answer,
-    winter: winterStand(site, today, options),
     picture: pictureOf(site, today, answer.classes[0]),
   };
 }

@@ -9,6 +9,10 @@ import {
   typeForClass,
 } from '@neckfall/engine';
 
+import { type SiteAsked, siteOf } from './site.ts';
+
+export type WinterAsked = { site: SiteAsked; today: number; options: SurveyOptions };
+
 /** Whether young plants sown in autumn come through the winter. Shares of plants lost, middle and hard winter. */
 export type WinterStand = { lost: number; lostInHardWinter: number; lostUnderFleece: number };
 
@@ -19,7 +23,8 @@ const halfYear = 182;
 /**
  * Tries intermediate onions sown in place for overwintering and takes the sowing that loses fewest plants to frost.
  */
-export function winterStand(site: Site, today: number, options: SurveyOptions): WinterStand {
+export function winterStand({ site: asked, today, options }: WinterAsked): WinterStand {
+  const site = siteOf(asked);
   const open = best(site, today, { ...options, cover: 'none' });
   const fleece = best(site, today, { ...options, cover: 'fleece' });
   return {

@@ -8,9 +8,9 @@ export const appAbout = {
     'Nothing leaves this device. Everything is worked out here; there is no account, no tracking and no server of ours. The place stands in the address after the # sign, which browsers do not send.',
   'app.about.limits': 'Limits',
   'app.about.limits.text':
-    'Answers are likelihoods from a model of the plant and a model of the climate. Dates can be a week out, weights a third. Land from 60° S to 72° N is covered, within 150 km of a climate point.',
+    'Answers are likelihoods from a model of the plant and a model of the climate. Dates can be a week out, weights a third. Land from 60° S to 72° N is covered, within {distance} of a climate point.',
   'app.about.sources': 'Sources and licences',
-  'app.about.libraries': 'Made with Preact and intl-messageformat; their licences travel with the program.',
+  'app.about.libraries': 'Licences of the data and of the libraries inside',
   'app.about.defer': 'Labels, local rules and licensed advice come first.',
   'app.about.version': 'Version {version}, free software under the MIT licence.',
 } as const;

@@ -80,6 +80,7 @@ export const app = {
   'app.need-place': 'First say where you grow.',
   'app.how': 'How we know',
   'app.how.sources': 'Sources: {sources}.',
+  'app.source.model': 'our own crop model',
   'app.how.more': 'All sources, licences and limits',
   'app.how.hollow': 'A frost hollow: nights taken {colder} colder than the open ground around.',
   'app.cautions': 'Mind',

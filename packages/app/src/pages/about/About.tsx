@@ -1,4 +1,4 @@
-import { engineVersion } from '@neckfall/engine';
+import { coverageKm, engineVersion } from '@neckfall/engine';
 import { voice } from '../../state/settings.ts';
 
 const sources = [
@@ -13,7 +13,7 @@ const sources = [
 
 /** What it rests on, what it does not know, and what leaves the device: nothing. */
 export function About() {
-  const { say } = voice.value;
+  const { say, quantity } = voice.value;
   return (
     <>
       <h1>{say('app.tagline')}</h1>
@@ -21,7 +21,7 @@ export function About() {
       <h2>{say('app.about.privacy')}</h2>
       <p>{say('app.about.privacy.text')}</p>
       <h2>{say('app.about.limits')}</h2>
-      <p>{say('app.about.limits.text')}</p>
+      <p>{say('app.about.limits.text', { distance: quantity('distance', coverageKm) })}</p>
       <p>{say('app.about.defer')}</p>
       <h2>{say('app.about.sources')}</h2>
       <ul>
@@ -29,7 +29,9 @@ export function About() {
           <li key={key}>{say(key)}</li>
         ))}
       </ul>
-      <p>{say('app.about.libraries')}</p>
+      <p>
+        <a href="./NOTICE.txt">{say('app.about.libraries')}</a>
+      </p>
       <p>{say('app.about.version', { version: engineVersion })}</p>
     </>
   );

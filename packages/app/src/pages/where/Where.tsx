@@ -45,7 +45,7 @@ export function Where() {
       <Later load={loadYear} own={{ picture: answer.picture, answer: answer.answer }} />
       <Ground />
       <Kinds answer={answer.answer} />
-      <Winter winter={answer.winter} facts={answer.facts} />
+      <Winter facts={answer.facts} />
       <Months facts={answer.facts} />
       <FrostLines facts={answer.facts} />
       <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
