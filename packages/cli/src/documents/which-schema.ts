@@ -36,7 +36,7 @@ export const whichSchema = v.object({
       outcome: verdict,
       gamble: v.boolean(),
       boltedPlantsShare: range,
-      keepsMonths: v.tuple([positive, positive]),
+      keepsMonths: v.pipe(v.array(positive), v.length(2)),
       keepsFrom: v.picklist(['cultivar', 'type']),
       why: v.pipe(v.string(), v.minLength(1)),
     }),

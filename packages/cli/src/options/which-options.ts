@@ -11,6 +11,7 @@ import {
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { type GardenFile, readGardenFile } from '../garden-file.ts';
+import { refuse } from '../refusal.ts';
 import { parseChoice } from '../values/choice.ts';
 import { parseNumber } from '../values/number.ts';
 import { findBulbOnion, packetOf } from './onion-options.ts';
@@ -52,13 +53,22 @@ export function readWanted(raw: RawWhichOptions, speaker: Speaker): Wanted {
         ? null
         : parseNumber(raw.keeps, { field: '--keeps', min: 0, max: 12, unit: 'months' }),
     mild: raw.mild ?? false,
-    have: raw.have === undefined ? null : raw.have.split(/[,;]/).map((name) => name.trim()),
+    have: raw.have === undefined ? null : readNames(raw.have),
     limit:
       raw.limit === undefined
         ? defaultLimit
         : parseNumber(raw.limit, { field: '--limit', min: 1, max: 1000, whole: true }),
     garden: raw.garden === undefined ? null : readGardenFile(raw.garden, speaker),
   };
+}
+
+function readNames(text: string): string[] {
+  const names = text
+    .split(/[,;]/)
+    .map((name) => name.trim())
+    .filter((name) => name !== '');
+  if (names.length === 0) throw refuse('missing-value', { field: '--have', expected: '<names>' });
+  return names;
 }
 
 /** The onions wanted: named ones, else all of the catalogue and the garden file that can be grown. */
