@@ -38,6 +38,15 @@ async function inProcess(): Promise<{ calibration: number; rows: Row[] }> {
   }
 }
 
+/** Apart, since it is written for a world with pages in it. */
+function appRows(): Row[] {
+  const { status, stdout, stderr } = spawnSync(process.execPath, ['--import', 'tsx', here('./app.ts')], {
+    encoding: 'utf8',
+  });
+  if (status !== 0) throw new Error(`the app's benchmark ended with ${status}: ${stderr}`);
+  return JSON.parse(stdout) as Row[];
+}
+
 const msOf: Record<string, number> = { s: 1000, ms: 1, µs: 0.001 };
 
 function line({ what, value, unit, limit }: Row, calibration: number): string {
@@ -53,7 +62,7 @@ const built = spawnSync(process.execPath, [here('../tools/setup/build.mjs')], { 
 if (built.status !== 0) throw new Error('the command line could not be built');
 const { calibration, rows } = await inProcess();
 const program = here('../packages/cli/bin/neckfall.mjs');
-rows.push(...processRows(program), ...batchRows(program));
+rows.push(...processRows(program), ...batchRows(program), ...appRows());
 const [{ model }] = cpus();
 process.stdout.write(
   `${model.trim()}, ${cpus().length} cores, load ${loadavg()[0].toFixed(1)}, Node ${process.version}\n` +

@@ -1,0 +1,2 @@
+export const appFolder: string;
+export function buildApp(folder?: string): Promise<string[]>;
