@@ -40,11 +40,11 @@ export type StartScan = {
 /** Looks over the starts of the year from `firstDay` on. The plan's own days don't count. */
 export function scanStarts(site: Site, plan: Plan, firstDay: number): StartScan {
   const runner = runnerOf(site, { ...plan, startDay: firstDay, plantOutDay: null });
-  const mean = Array.from({ length: scanWeeks }, (_, week) =>
-    meanTrial(site, plan, runner, firstDay + 7 * week),
+  const mean = Array.from({ length: scanWeeks / 2 }, (_, fortnight) =>
+    meanTrial(site, plan, runner, firstDay + 14 * fortnight),
   );
   const coarse = mean.reduce((a, b) => (b.worth > a.worth ? b : a));
-  return { coarse, best: () => refine(site, plan, runner, mean) };
+  return { coarse, best: () => refine(site, plan, runner, firstDay, mean) };
 }
 
 function meanTrial(site: Site, plan: Plan, runner: Runner, startDay: number): MeanTrial {
@@ -86,20 +86,27 @@ function promise(verdict: Verdict, outcome: Outcome): number {
   }
 }
 
-/** Weeks this near to a good one of the mean climate are tried over the weather years. */
-const reachWeeks = 2;
-/** Where the mean climate has no good week, this many of its best are tried. */
-const fallbackWeeks = 4;
+/** Where the mean climate has no good fortnight, this many of its best are tried. */
+const fallbacks = 4;
 
-function refine(site: Site, plan: Plan, runner: Runner, mean: readonly MeanTrial[]): SeasonSummary {
+function refine(
+  site: Site,
+  plan: Plan,
+  runner: Runner,
+  firstDay: number,
+  mean: readonly MeanTrial[],
+): SeasonSummary {
   const harvest = harvester(site, runner, referenceBulbG(site, plan));
   const tried = new Map<number, number>();
+  let isHopeless = true;
   const worthAt = (week: number) => {
     let found = tried.get(week);
     if (found === undefined) {
-      const { startDay } = mean[week];
+      const startDay = firstDay + 7 * week;
       runner.moveTo(startDay, null);
-      found = total(worthParts(site, { ...plan, startDay }, harvest(), null));
+      const came = harvest();
+      if (came.goodShare > 0) isHopeless = false;
+      found = total(worthParts(site, { ...plan, startDay }, came, null));
       tried.set(week, found);
     }
     return found;
@@ -113,32 +120,29 @@ function refine(site: Site, plan: Plan, runner: Runner, mean: readonly MeanTrial
       best = week;
     }
   };
-  for (const week of promising(mean)) consider(week);
-  // on to the top of the hill
-  for (let from = -1; from !== best; ) {
-    from = best;
-    consider((from + 1) % scanWeeks);
-    consider((from + scanWeeks - 1) % scanWeeks);
+  for (const fortnight of promising(mean)) consider(2 * fortnight);
+  // where not one season is good no week is better than another
+  if (!isHopeless) {
+    // on to the top of the hill
+    for (let from = -1; from !== best; ) {
+      from = best;
+      consider((from + 1) % scanWeeks);
+      consider((from + scanWeeks - 1) % scanWeeks);
+    }
+    best = middleAhead(bestStretch(best, scanWeeks, worthAt), scanWeeks);
   }
-  const startDay = mean[middleAhead(bestStretch(best, scanWeeks, worthAt), scanWeeks)].startDay;
+  const startDay = firstDay + 7 * best;
   runner.moveTo(startDay, null);
   return summarise(site, { ...plan, startDay, plantOutDay: null }, runner);
 }
 
-/** Weeks in or near a stretch that is good in the mean climate: every second, or fourth where that is half the year. */
+/** Fortnights that are good in the mean climate or next to such; every second of them where that is half the year. */
 function promising(mean: readonly MeanTrial[]): number[] {
-  const isGood = (week: number) => mean[(week + scanWeeks) % scanWeeks].verdict === 'good';
-  const near = mean
-    .map((_, week) => week)
-    .filter((week) => {
-      for (let off = -reachWeeks; off <= reachWeeks; off++) if (isGood(week + off)) return true;
-      return false;
-    });
-  const stride = near.length > scanWeeks / 2 ? 4 : 2;
+  const fortnights = mean.length;
+  const isGood = (at: number) => mean[(at + fortnights) % fortnights].verdict === 'good';
+  const all = mean.map((_, at) => at);
+  const near = all.filter((at) => isGood(at - 1) || isGood(at) || isGood(at + 1));
+  const stride = near.length > fortnights / 2 ? 2 : 1;
   if (near.length > 0) return near.filter((_, at) => at % stride === 0);
-  return mean
-    .map(({ worth: value }, week) => ({ value, week }))
-    .sort((a, b) => b.value - a.value)
-    .slice(0, fallbackWeeks)
-    .map(({ week }) => week);
+  return all.sort((a, b) => mean[b].worth - mean[a].worth).slice(0, fallbacks);
 }
