@@ -5,6 +5,7 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
+import { InTurn } from '../../controls/InTurn.tsx';
 import { Later } from '../../controls/Later.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { placeName, practice, site, siteKey } from '../../state/place.ts';
@@ -41,15 +42,17 @@ export function Where() {
   }
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
-      <Lead reply={answer} />
-      <Later load={loadYear} own={{ picture: answer.picture, answer: answer.answer }} />
-      <Ground />
-      <Kinds answer={answer.answer} />
-      <Winter facts={answer.facts} />
-      <Months facts={answer.facts} />
-      <FrostLines facts={answer.facts} />
-      <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
-      <HowWeKnow />
+      <InTurn>
+        <Lead reply={answer} />
+        <Later load={loadYear} own={{ picture: answer.picture, answer: answer.answer }} />
+        <Ground />
+        <Kinds answer={answer.answer} />
+        <Winter facts={answer.facts} />
+        <Months facts={answer.facts} />
+        <FrostLines facts={answer.facts} />
+        <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
+        <HowWeKnow />
+      </InTurn>
     </div>
   );
 }
