@@ -60,8 +60,8 @@ export function threadCrew(job: BatchJob, program: URL, hands = availableParalle
   };
 }
 
-/** Short-lived objects are few: a small nursery for them keeps many threads small. */
-const resourceLimits = { maxYoungGenerationSizeMb: 4 };
+/** A thread lives on some 10 MB beside its data: told so, it tidies up in time instead of growing into the room there is. */
+const resourceLimits = { maxYoungGenerationSizeMb: 4, maxOldGenerationSizeMb: 64 };
 
 function again({ code, ...details }: Refusal): Error {
   const { field, expected, ...rest } = details;
