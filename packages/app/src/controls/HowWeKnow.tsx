@@ -1,13 +1,24 @@
 import { howWeKnowLines, placeAssumptions, sourceNames } from '@neckfall/answers';
-import { frostHollowC } from '@neckfall/engine';
-import { place, site } from '../state/place.ts';
+import { frostHollowC, type Plan } from '@neckfall/engine';
+import { ask } from '../ask/ask.ts';
+import { useAnswer } from '../ask/use-answer.ts';
+import { place, site, siteKey } from '../state/place.ts';
 import { asked, hrefTo } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 
-/** The foot of every answer: what it rests on. `assumed`: sentences of the page's own. */
-export function HowWeKnow({ assumed = [] }: { assumed?: readonly string[] }) {
+type Props = {
+  /** Sentences of the page's own. */
+  assumed?: readonly string[];
+  /** The crop in question, for what it hangs on most; none where there are many. */
+  plan?: Plan | null;
+};
+
+/** The foot of every answer: what it rests on, what is least sure. */
+export function HowWeKnow({ assumed = [], plan = null }: Props) {
   const speaker = voice.value;
   const { say, all, quantity } = speaker;
+  const key = plan && JSON.stringify([siteKey.value, plan]);
+  const moved = useAnswer(key, () => ask('whatMovesIt', { site: site.value!, plan: plan! }));
   if (!place.value || !site.value) return null;
   const { warmerC, frostHollow, years, seed } = site.value;
   const settings = { warmerC, warmerFrom: 'default', sunHours: asked.value.sun } as const;
@@ -22,6 +33,7 @@ export function HowWeKnow({ assumed = [] }: { assumed?: readonly string[] }) {
         ...(frostHollow ? [hollow] : []),
         ...assumed,
       ],
+      pulls: moved.isFresh ? moved.answer : null,
     },
     speaker,
   );

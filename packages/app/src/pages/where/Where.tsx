@@ -51,7 +51,7 @@ export function Where() {
         <Months facts={answer.facts} />
         <FrostLines facts={answer.facts} />
         <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
-        <HowWeKnow />
+        <HowWeKnow plan={answer.answer.classes[0].summary.plan} />
       </InTurn>
     </div>
   );
