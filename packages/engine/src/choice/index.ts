@@ -11,7 +11,7 @@ export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
 export { type Choice, choiceReasonCodes, rankChoices } from './rank.ts';
 export type { MeanTrial } from './start-scan.ts';
-export { type PlaceAnswer, type SurveyOptions, surveyPlace } from './survey.ts';
+export { type PlaceAnswer, type SurveyOptions, startToday, surveyPlace } from './survey.ts';
 export { type OpenPlan, tryStarts } from './try-starts.ts';
 export { typeForClass } from './type-for-class.ts';
 export { weekStarts } from './week-starts.ts';

@@ -1,5 +1,11 @@
 import { civilDate, dayNumber } from '../calendar/index.ts';
-import { type DayLengthClass, dayLengthClasses, type StartMethod, startMethods } from '../plant/index.ts';
+import {
+  classOfType,
+  type DayLengthClass,
+  dayLengthClasses,
+  type StartMethod,
+  startMethods,
+} from '../plant/index.ts';
 import {
   type ClassAnswer,
   judge,
@@ -37,7 +43,8 @@ export function surveyPlace(site: Site, today: number, options: SurveyOptions = 
   for (const dayLengthClass of dayLengthClasses) {
     let best: { start: StartMethod; summary: SeasonSummary } | null = null;
     for (const start of startMethods) {
-      const year = yearAhead(site, dayLengthClass, start, today, options);
+      const onion = { type: typeForClass(site, dayLengthClass), traits: options.traits ?? null };
+      const year = yearAhead(site, onion, start, today, options);
       outlook.push(todayOf(year, dayLengthClass, start, today));
       const summary = bestOf(site, year, today);
       if (!best || worth(site, summary) > worth(site, best.summary)) best = { start, summary };
@@ -46,6 +53,18 @@ export function surveyPlace(site: Site, today: number, options: SurveyOptions = 
   }
   classes.sort((a, b) => worth(site, b.summary) - worth(site, a.summary));
   return { classes, today: outlook };
+}
+
+/** What one way of starting one onion is still worth today. */
+export function startToday(
+  site: Site,
+  onion: Pick<OpenPlan, 'type' | 'traits'>,
+  start: StartMethod,
+  today: number,
+  options: SurveyOptions = {},
+): TodayAnswer {
+  const year = yearAhead(site, onion, start, today, options);
+  return todayOf(year, classOfType[onion.type], start, today);
 }
 
 type YearAhead = {
@@ -57,7 +76,7 @@ type YearAhead = {
 
 function yearAhead(
   site: Site,
-  dayLengthClass: DayLengthClass,
+  onion: Pick<OpenPlan, 'type' | 'traits'>,
   start: StartMethod,
   today: number,
   options: SurveyOptions,
@@ -65,7 +84,7 @@ function yearAhead(
   const plan = {
     ...planDefaults,
     ...options,
-    type: typeForClass(site, dayLengthClass),
+    ...onion,
     start,
     startDay: today,
     plantOutDay: null,
