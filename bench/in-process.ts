@@ -13,6 +13,7 @@ import {
   weatherYears,
 } from '../packages/engine/src/index.ts';
 import { calibrationMs, medianMs, type Row } from './timing.ts';
+import { whichRows } from './which.ts';
 
 const [assetsFolder] = process.argv.slice(2);
 const assets = pathToFileURL(`${assetsFolder}/`);
@@ -107,5 +108,6 @@ put(
   medianMs(10, () => surveyPlace(open(), plan.startDay)),
   'ms',
 );
+rows.push(...whichRows(climate, years, plan.startDay));
 
 process.stdout.write(JSON.stringify({ calibration, rows }));
