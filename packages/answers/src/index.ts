@@ -1,8 +1,10 @@
 /** What every face of Neckfall says of an answer: places, facts and whole sentences, without any layout. */
 export { type CultivarFact, cultivarFacts } from './facts/cultivar-facts.ts';
+export { round } from './facts/figures.ts';
 export { type MonthFacts, monthsOf } from './facts/months.ts';
 export { offerOfOwn, offersOf } from './facts/offers.ts';
 export { type PlaceFacts, placeFacts } from './facts/place-facts.ts';
+export { dayOf } from './facts/season-days.ts';
 export { elevationIsUnsure } from './place/elevation-is-unsure.ts';
 export { locatePoint, locateTown, type PlaceAssets, type PlaceProblem, type Point } from './place/locate.ts';
 export type { Place } from './place/place.ts';
@@ -19,6 +21,13 @@ export {
 export { cultivarHeadline } from './sentences/cultivar-headline.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './sentences/how-we-know.ts';
 export { cultivarAssumption, packetAssumptions } from './sentences/onion-assumptions.ts';
+export { type SeasonRow, type SeasonRowKey, seasonRows } from './sentences/season-rows.ts';
+export {
+  plantSpreadSentence,
+  seasonEnds,
+  seasonHeadline,
+  sharesSentence,
+} from './sentences/season-sentences.ts';
 export { skyAndFrost } from './sentences/sky-and-frost.ts';
 export { todaySentence } from './sentences/today-sentence.ts';
 export { whatItHangsOn } from './sentences/what-it-hangs-on.ts';

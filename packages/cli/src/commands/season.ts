@@ -1,11 +1,11 @@
-import { practiceAssumptions } from '@neckfall/answers';
+import { dayOf, practiceAssumptions } from '@neckfall/answers';
 import { medianSeasonDays, runPlan } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
 import { batch } from '../batch/batch.ts';
 import { deliver } from '../deliver.ts';
-import { dayOf, seasonDocument } from '../documents/season-document.ts';
+import { seasonDocument } from '../documents/season-document.ts';
 import { yearOf } from '../documents/values.ts';
 import { type OpenFrame, openFrame } from '../frame.ts';
 import { addBatchOption, addOutputOptions, addPlaceOptions, addPlanOptions } from '../options/add-options.ts';

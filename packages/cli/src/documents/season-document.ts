@@ -1,3 +1,4 @@
+import { dayOf } from '@neckfall/answers';
 import { classOfType, type DayRow, formatDay, type SeasonSummary } from '@neckfall/engine';
 import type { Frame } from '../frame.ts';
 import { documentHead } from './document-head.ts';
@@ -45,20 +46,5 @@ export function seasonDocument(
     gamble: summary.gamble,
     reason: frame.speaker.reason(summary.reason),
     ...(days && { days: days.map(dayOf) }),
-  };
-}
-
-export function dayOf(row: DayRow) {
-  return {
-    date: formatDay(row.day),
-    sunUpH: round(row.sunUpH),
-    photoperiodH: round(row.photoperiodH),
-    tempMeanC: round(row.tempMeanC, 2),
-    leavesMade: round(row.leavesMade, 2),
-    leavesGreen: round(row.leavesGreen, 2),
-    shootG: round(row.shootG),
-    bulbG: round(row.bulbG),
-    bulbing: round(row.bulbing),
-    ripening: round(row.ripening),
   };
 }

@@ -1,11 +1,7 @@
+import { round } from '@neckfall/answers';
 import { civilDate, type DateSpread, formatDay, type SeasonShares, type Spread } from '@neckfall/engine';
 
-/** Figures with more digits than these would pretend to a precision the model has not. */
-export function round(value: number, digits = 3): number {
-  const scale = 10 ** digits;
-  // + 0 turns −0 into 0
-  return Math.round(value * scale) / scale + 0;
-}
+export { round };
 
 function roundOrNull(value: number | null): number | null {
   return value === null ? null : round(value);

@@ -1,0 +1,55 @@
+import type { DateSpread, SeasonSummary, Spread } from '@neckfall/engine';
+import type { MessageKey, Quantity, Speaker } from '@neckfall/words';
+
+/** A line of what to expect: the middle, and where it lies in 8 years of 10 ('' where there is no span). */
+export type SeasonRow = { key: SeasonRowKey; title: string; middle: string; range: string };
+export type SeasonRowKey = Extract<MessageKey, `season.row.${string}`>;
+
+type Cells = [middle: string, range: string] | null;
+
+/** Dates and figures of a crop, in the order of the season. */
+export function seasonRows(summary: SeasonSummary, speaker: Speaker): SeasonRow[] {
+  const { plan } = summary;
+  const rows: SeasonRow[] = [];
+  const add = (key: SeasonRowKey, cells: Cells) => {
+    if (cells) rows.push({ key, title: speaker.say(key), middle: cells[0], range: cells[1] });
+  };
+  if (plan.start !== 'bought-transplants') {
+    const title = plan.start === 'sets' ? 'season.row.sprouting' : 'season.row.emergence';
+    add(title, dateCells(summary.emergence, speaker));
+  }
+  if (summary.plantOut) add('season.row.plant-out', dateCells(summary.plantOut, speaker));
+  add('season.row.onset', dateCells(summary.onset, speaker));
+  if (summary.onset.sunUpH !== null) {
+    add('season.row.day-length', [speaker.dayLength(summary.onset.sunUpH), '']);
+  }
+  add('season.row.leaves-green', numberCells(summary.leavesGreenAtOnset, speaker));
+  add('season.row.neck-fall', dateCells(summary.neckFall, speaker));
+  add('season.row.diameter', quantityCells('bulbLength', summary.bulbDiameterMm, speaker));
+  add('season.row.mass', quantityCells('bulbMass', summary.bulbMassG, speaker));
+  add('season.row.yield', quantityCells('yield', summary.marketableKgM2, speaker));
+  add('season.row.bolted', plantCells(summary.boltedPlantsShare, speaker));
+  add('season.row.winter-killed', plantCells(summary.winterKilledPlantsShare, speaker));
+  if (plan.water === 'rain') add('season.row.thirsty', numberCells(summary.thirstyDays, speaker));
+  return rows;
+}
+
+function dateCells({ p10, p50, p90, share }: DateSpread, { say, day, dayRange, years }: Speaker): Cells {
+  if (p10 === null || p50 === null || p90 === null) return [say('never'), ''];
+  const range = dayRange(p10, p90);
+  return [day(p50), share < 1 ? say('season.range-some', { range, years: years(share) }) : range];
+}
+
+function numberCells({ p10, p50, p90 }: Spread, { number, numberRange }: Speaker): Cells {
+  return p10 === null || p50 === null || p90 === null ? null : [number(p50), numberRange(p10, p90)];
+}
+
+function quantityCells(kind: Quantity, { p10, p50, p90 }: Spread, speaker: Speaker): Cells {
+  if (p10 === null || p50 === null || p90 === null) return null;
+  return [speaker.quantity(kind, p50), speaker.quantityRange(kind, p10, p90)];
+}
+
+function plantCells({ p10, p50, p90 }: Spread, { plants, numberRange, say }: Speaker): Cells {
+  if (p10 === null || p50 === null || p90 === null || p90 < 0.05) return null;
+  return [plants(p50), say('share.plants-range', { range: numberRange(10 * p10, 10 * p90) })];
+}

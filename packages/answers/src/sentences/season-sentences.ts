@@ -1,0 +1,55 @@
+import type { SeasonSummary, Verdict } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+
+/** What a crop comes to, in one sentence. @param cultivar its name; null where none is known */
+export function seasonHeadline(
+  summary: SeasonSummary,
+  cultivar: string | null,
+  place: string,
+  speaker: Speaker,
+): string {
+  const { say, day, years, quantity } = speaker;
+  const { plan, outcome, gamble, seasonShares, neckFall, bulbDiameterMm } = summary;
+  const values = {
+    place,
+    crop: say(`crop.${plan.start}`, { type: cultivar ?? say(`type.${plan.type}`), date: day(plan.startDay) }),
+    years: years(seasonShares[outcome]),
+    neckFall: neckFall.p50 === null ? '' : day(neckFall.p50),
+    diameter: bulbDiameterMm.p50 === null ? '' : quantity('bulbLength', bulbDiameterMm.p50),
+  };
+  if (gamble) {
+    return say('season.gamble', {
+      ...values,
+      years: years(seasonShares.good),
+      failure: say(`verdict.${outcome}`),
+    });
+  }
+  return say(`season.${outcome}`, values);
+}
+
+/** How the years tried ended, the commonest first. */
+export function seasonEnds({ seasonShares }: Pick<SeasonSummary, 'seasonShares'>): [Verdict, number][] {
+  return (Object.entries(seasonShares) as [Verdict, number][])
+    .filter(([, share]) => share > 0)
+    .toSorted((a, b) => b[1] - a[1]);
+}
+
+export function sharesSentence(summary: SeasonSummary, { say, all, years }: Speaker): string {
+  const parts = seasonEnds(summary).map(([verdict, share]) =>
+    say('season.share', { verdict: say(`verdict.${verdict}`), years: years(share) }),
+  );
+  return say('season.shares', { shares: all(parts) });
+}
+
+/** Masses of plants are log-normal: two in three lie within a factor e^σ of the middle one, σ² = ln(1 + CV²). */
+export function plantSpreadSentence(
+  { bulbMassG, plantSpreadCv }: SeasonSummary,
+  speaker: Speaker,
+): string | null {
+  if (bulbMassG.p50 === null) return null;
+  const factor = Math.exp(Math.sqrt(Math.log(1 + plantSpreadCv ** 2)));
+  return speaker.say('season.spread', {
+    middle: speaker.quantity('bulbMass', bulbMassG.p50),
+    range: speaker.quantityRange('bulbMass', bulbMassG.p50 / factor, bulbMassG.p50 * factor),
+  });
+}
