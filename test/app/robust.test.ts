@@ -95,6 +95,19 @@ describe.skipIf(!hasChromium)('the app', () => {
     await context.close();
   });
 
+  test('forgets the place and the settings when asked to', async () => {
+    const context = await app.context();
+    const page = await app.page(lyon, { context });
+    await page.getByLabel('dark', { exact: true }).check();
+    await page.getByRole('link', { name: 'About' }).click();
+    await page.getByRole('button', { name: 'Forget the place' }).click();
+    await page.getByRole('combobox').waitFor();
+    expect(await page.evaluate(() => Object.keys(localStorage))).toEqual([]);
+    const again = await app.page('', { context });
+    expect(await again.getByRole('combobox').count()).toBe(1);
+    await context.close();
+  });
+
   test('copies a link that opens to the same answer', async () => {
     const context = await app.context();
     await context.grantPermissions(['clipboard-read', 'clipboard-write'], { origin: app.url });

@@ -35,6 +35,12 @@ export function choose<Choice extends string>(
   keep(key, value);
 }
 
+export function forgetSettings(): void {
+  keep('units', null);
+  keep('theme', null);
+  theme.value = 'system';
+}
+
 /** The theme is a mark on the page, which the style sheets follow. */
 export function followSettings(): void {
   effect(() => {

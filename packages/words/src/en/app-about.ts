@@ -6,6 +6,7 @@ export const appAbout = {
   'app.about.privacy': 'Privacy',
   'app.about.privacy.text':
     'Nothing leaves this device. Everything is worked out here; there is no account, no tracking and no server of ours. The place stands in the address after the # sign, which browsers do not send.',
+  'app.about.forget': 'Forget the place and settings kept in this browser',
   'app.about.limits': 'Limits',
   'app.about.limits.text':
     'Answers are likelihoods from a model of the plant and a model of the climate. Dates can be a week out, weights a third. Land from 60° S to 72° N is covered, within {distance} of a climate point.',

@@ -27,7 +27,6 @@ export const appWhere = {
     'No: frost takes {lost} of those sown in autumn, and {fleece} even under fleece. Start in spring.',
   'app.where.year': 'The year here',
   'app.where.year.caption': 'Means of each month, with the warming since the records',
-  'app.where.column.day': 'Sun up',
   'app.where.frost': 'Frost and day length',
   'app.where.frost-free':
     '{days, plural, one {# day} other {# days}} without air frost in a middling year; the coldest night of the year is about {coldest}.',

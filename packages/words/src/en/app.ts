@@ -16,7 +16,6 @@ export const app = {
   'app.place.change': 'Another place',
   'app.place.keep': 'Keep this place',
   'app.place.looking': 'Looking the place up…',
-  'app.place.none': 'No place yet',
   'app.place.beyond-latitudes':
     'That is beyond the land covered, which reaches from 60° S to 72° N. There is no climate to plan with; choose a place inside.',
   'app.place.at-sea':
@@ -51,7 +50,6 @@ export const app = {
   'app.map.take': 'Take {point}',
   'app.map.loading': 'Drawing the land…',
   'app.other-ways': 'No town near you? Other ways to say where',
-  'app.settings': 'Units and look',
   'app.units': 'Units',
   'app.units.metric': '°C, mm, grams',
   'app.units.us': '°F, inches, ounces',
@@ -77,7 +75,6 @@ export const app = {
   'app.working': 'Working it out…',
   'app.fault':
     'Something went wrong on our side ({reason}). Load the page again; if it stays, tell us the link.',
-  'app.need-place': 'First say where you grow.',
   'app.how': 'How we know',
   'app.how.sources': 'Sources: {sources}.',
   'app.source.model': 'our own crop model',

@@ -1,5 +1,6 @@
 import { coverageKm, engineVersion } from '@neckfall/engine';
-import { voice } from '../../state/settings.ts';
+import { forgetPlace } from '../../state/route.ts';
+import { forgetSettings, voice } from '../../state/settings.ts';
 
 const sources = [
   'about.chelsa',
@@ -20,6 +21,11 @@ export function About() {
       <p>{say('app.about.what.text')}</p>
       <h2>{say('app.about.privacy')}</h2>
       <p>{say('app.about.privacy.text')}</p>
+      <p>
+        <button type="button" onClick={forget}>
+          {say('app.about.forget')}
+        </button>
+      </p>
       <h2>{say('app.about.limits')}</h2>
       <p>{say('app.about.limits.text', { distance: quantity('distance', coverageKm) })}</p>
       <p>{say('app.about.defer')}</p>
@@ -35,4 +41,9 @@ export function About() {
       <p>{say('app.about.version', { version: engineVersion })}</p>
     </>
   );
+}
+
+function forget(): void {
+  forgetSettings();
+  forgetPlace();
 }
