@@ -1,9 +1,8 @@
 import type { DayLengthClass } from '../plant/index.ts';
+import type { GardenPlanting } from './planting.ts';
+import type { Unknown } from './restoring.ts';
 
 export const gardenSchemaName = 'neckfall/garden@1';
-
-/** Fields that this version does not know are kept as they were found. */
-type Unknown = { [field: string]: unknown };
 
 /** A place of the grower's own. */
 export type GardenPlace = Unknown & {
@@ -33,10 +32,11 @@ export type Garden = Unknown & {
   schema: typeof gardenSchemaName;
   places: GardenPlace[];
   cultivars: OwnCultivar[];
+  plantings: GardenPlanting[];
 };
 
 export function emptyGarden(): Garden {
-  return { schema: gardenSchemaName, places: [], cultivars: [] };
+  return { schema: gardenSchemaName, places: [], cultivars: [], plantings: [] };
 }
 
 /** Ranges of what is stored, in the units of the names. */
@@ -48,4 +48,10 @@ export const gardenRanges = {
   packetHours: [8, 20],
   packetDays: [30, 400],
   keepsMonths: [0, 24],
+  rowDistanceCm: [10, 60],
+  plantDistanceCm: [2.5, 30],
+  plants: [1, 1_000_000],
+  setSizeMm: [5, 40],
+  nurseryTempC: [2, 35],
+  lampHours: [0, 24],
 } as const;

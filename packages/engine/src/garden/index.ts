@@ -6,4 +6,6 @@ export {
   gardenSchemaName,
   type OwnCultivar,
 } from './garden.ts';
-export { type GardenChange, type RestoredGarden, restoreGarden } from './restore-garden.ts';
+export type { GardenPlanting } from './planting.ts';
+export { type RestoredGarden, restoreGarden } from './restore-garden.ts';
+export type { GardenChange } from './restoring.ts';

@@ -1,4 +1,4 @@
-import { type DayLengthClass, dayLengthClasses } from '../plant/index.ts';
+import { dayLengthClasses } from '../plant/index.ts';
 import {
   emptyGarden,
   type Garden,
@@ -7,21 +7,18 @@ import {
   gardenSchemaName,
   type OwnCultivar,
 } from './garden.ts';
-
-/** What restoring changed. `path` such as `cultivars[2].packetHours`; `found` is what stood there, cut short. */
-export type GardenChange = {
-  code:
-    | 'not-a-garden'
-    | 'schema'
-    | 'newer'
-    | 'list-replaced'
-    | 'entry-dropped'
-    | 'named'
-    | 'id-given'
-    | 'emptied';
-  path: string;
-  found: string;
-};
+import { restorePlanting } from './planting.ts';
+import {
+  emptied,
+  type GardenChange,
+  isNumberIn,
+  nameAndId,
+  numberOrNull,
+  type RestoreEntry,
+  type Tell,
+  type Unknown,
+  wordOrNull,
+} from './restoring.ts';
 
 export type RestoredGarden = { garden: Garden; changes: GardenChange[] };
 
@@ -45,18 +42,16 @@ export function restoreGarden(found: unknown): RestoredGarden {
     schema: gardenSchemaName,
     places: entries(found.places, 'places', tell, restorePlace),
     cultivars: entries(found.cultivars, 'cultivars', tell, restoreCultivar),
+    plantings: entries(found.plantings, 'plantings', tell, restorePlanting),
   };
   return { garden, changes };
 }
-
-type Tell = (code: GardenChange['code'], path: string, value: unknown) => void;
-type Found = { [field: string]: unknown };
 
 function entries<Entry extends { id: string }>(
   list: unknown,
   path: string,
   tell: Tell,
-  restore: (entry: Found, path: string, tell: Tell, at: number) => Entry | null,
+  restore: RestoreEntry<Entry>,
 ): Entry[] {
   if (list === undefined) return [];
   if (!Array.isArray(list)) {
@@ -72,7 +67,7 @@ function entries<Entry extends { id: string }>(
       return [];
     }
     if (restored.id === '' || ids.has(restored.id)) {
-      tell('id-given', `${here}.id`, (entry as Found).id);
+      tell('id-given', `${here}.id`, (entry as Unknown).id);
       restored.id = freeId(path, at, ids);
     }
     ids.add(restored.id);
@@ -88,7 +83,7 @@ function freeId(path: string, at: number, taken: ReadonlySet<string>): string {
 }
 
 /** A place without a point on the globe is no place. */
-function restorePlace(found: Found, path: string, tell: Tell, at: number): GardenPlace | null {
+function restorePlace(found: Unknown, path: string, tell: Tell, at: number): GardenPlace | null {
   const inRange = (field: 'latitudeDeg' | 'longitudeDeg') => isNumberIn(found[field], gardenRanges[field]);
   if (!inRange('latitudeDeg') || !inRange('longitudeDeg')) return null;
   return {
@@ -101,59 +96,28 @@ function restorePlace(found: Found, path: string, tell: Tell, at: number): Garde
   };
 }
 
-function restoreCultivar(found: Found, path: string, tell: Tell, at: number): OwnCultivar {
+function restoreCultivar(found: Unknown, path: string, tell: Tell, at: number): OwnCultivar {
   return {
     ...found,
     ...nameAndId(found, path, tell, at),
-    class: classOrNull(found.class, path, tell),
+    class: wordOrNull(found, 'class', dayLengthClasses, path, tell),
     packetHours: numberOrNull(found, 'packetHours', path, tell),
     packetDays: numberOrNull(found, 'packetDays', path, tell),
-    keepsMonths: monthsOrNull(found.keepsMonths, path, tell),
+    keepsMonths: monthsOrNull(found, path, tell),
   };
 }
 
-function nameAndId(found: Found, path: string, tell: Tell, at: number): { id: string; name: string } {
-  const named = typeof found.name === 'string' && found.name.trim() !== '';
-  if (!named) tell('named', `${path}.name`, found.name);
-  return {
-    id: typeof found.id === 'string' ? found.id : '',
-    name: named ? (found.name as string).trim() : `${at + 1}`,
-  };
-}
-
-function classOrNull(value: unknown, path: string, tell: Tell): DayLengthClass | null {
-  const match = dayLengthClasses.find((dayLengthClass) => dayLengthClass === value);
-  if (match === undefined && value !== undefined && value !== null) tell('emptied', `${path}.class`, value);
-  return match ?? null;
-}
-
-function numberOrNull(
-  found: Found,
-  field: 'elevationM' | 'sunHours' | 'packetHours' | 'packetDays',
-  path: string,
-  tell: Tell,
-): number | null {
-  const value = found[field];
-  if (isNumberIn(value, gardenRanges[field])) return value;
-  if (value !== undefined && value !== null) tell('emptied', `${path}.${field}`, value);
-  return null;
-}
-
-function monthsOrNull(value: unknown, path: string, tell: Tell): readonly [number, number] | null {
+function monthsOrNull(found: Unknown, path: string, tell: Tell): readonly [number, number] | null {
+  const value = found.keepsMonths;
   if (Array.isArray(value) && value.length === 2) {
     const [from, to] = value;
     const isMonths = (month: unknown) => isNumberIn(month, gardenRanges.keepsMonths);
     if (isMonths(from) && isMonths(to) && from <= to) return [from, to];
   }
-  if (value !== undefined && value !== null) tell('emptied', `${path}.keepsMonths`, value);
-  return null;
+  return emptied(found, 'keepsMonths', path, tell);
 }
 
-function isNumberIn(value: unknown, [low, high]: readonly [number, number]): value is number {
-  return typeof value === 'number' && value >= low && value <= high;
-}
-
-function isRecord(value: unknown): value is Found {
+function isRecord(value: unknown): value is Unknown {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 

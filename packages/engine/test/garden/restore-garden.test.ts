@@ -27,6 +27,31 @@ const whole = {
       savedBy: 'Ines Tarrant',
     },
   ],
+  plantings: [
+    {
+      id: 'first',
+      name: 'The long bed',
+      placeId: 'bank',
+      cultivar: 'Ines’s Tin',
+      class: null,
+      packetHours: null,
+      packetDays: null,
+      start: 'raised-seedlings',
+      startDate: '2027-02-20',
+      plantOutDate: '2027-04-10',
+      rowDistanceCm: 30,
+      plantDistanceCm: 10,
+      plants: 120,
+      setSizeMm: null,
+      setStore: null,
+      cover: 'fleece',
+      water: 'watered',
+      soil: 'clay',
+      nurseryTempC: 15,
+      lampHours: null,
+      weededBy: 'Bram Okoro',
+    },
+  ],
   stores: [{ what: 'the back shed' }],
 };
 
@@ -43,6 +68,7 @@ test('restoring again changes nothing more', () => {
           schema: fc.constant(gardenSchemaName),
           places: fc.jsonValue(),
           cultivars: fc.jsonValue(),
+          plantings: fc.jsonValue(),
         }),
         fc.record({
           cultivars: fc.array(
@@ -104,5 +130,29 @@ describe('damage is mended and told', () => {
     const { garden, changes } = restoreGarden({ ...whole, cultivars: [own, own] });
     expect(garden.cultivars.map(({ id }) => id)).toEqual(['tin', 'cultivars-2']);
     expect(changes).toHaveLength(1);
+  });
+
+  test.each([
+    ['startDate', '2027-02-30'],
+    ['startDate', 20_819],
+    ['plantOutDate', '10 April'],
+    ['start', 'dibbed'],
+    ['cover', 'glass'],
+    ['soil', 'peat'],
+    ['rowDistanceCm', 400],
+    ['plants', '120'],
+    ['nurseryTempC', -3],
+    ['cultivar', ' '],
+  ])('of a planting, %s %j is emptied and the rest kept', (field, value) => {
+    const [planting] = whole.plantings;
+    const { garden, changes } = restoreGarden({ ...whole, plantings: [{ ...planting, [field]: value }] });
+    expect(garden.plantings[0]).toEqual({ ...planting, [field]: null });
+    expect(changes).toEqual([{ code: 'emptied', path: `plantings[0].${field}`, found: String(value) }]);
+  });
+
+  test('a planting of which nothing is said stays, with all of it open', () => {
+    const { garden, changes } = restoreGarden({ ...whole, plantings: [{ name: 'something' }] });
+    expect(garden.plantings[0]).toMatchObject({ name: 'something', start: null, startDate: null });
+    expect(changes.map(({ code }) => code)).toEqual(['id-given']);
   });
 });

@@ -1,0 +1,75 @@
+import { type SoilTexture, soilTextures } from '../bed/index.ts';
+import { formatDay, parseDay } from '../calendar/index.ts';
+import { type DayLengthClass, dayLengthClasses, type StartMethod, startMethods } from '../plant/index.ts';
+import {
+  nameAndId,
+  numberOrNull,
+  type RestoreEntry,
+  textOrNull,
+  type Unknown,
+  wordOrNull,
+} from './restoring.ts';
+
+/** A crop as planned or grown; null where nothing was said and the usual holds. */
+export type GardenPlanting = Unknown & {
+  id: string;
+  name: string;
+  /** Id of a place of the same garden. */
+  placeId: string | null;
+  /** An onion by its name, of the garden's own or of the catalogue. */
+  cultivar: string | null;
+  class: DayLengthClass | null;
+  packetHours: number | null;
+  packetDays: number | null;
+  start: StartMethod | null;
+  /** ISO dates. */
+  startDate: string | null;
+  plantOutDate: string | null;
+  /** Distances from row to row and from plant to plant in the row. */
+  rowDistanceCm: number | null;
+  plantDistanceCm: number | null;
+  plants: number | null;
+  setSizeMm: number | null;
+  setStore: 'cold' | 'warm' | null;
+  cover: 'none' | 'fleece' | 'tunnel' | null;
+  water: 'watered' | 'rain' | null;
+  soil: SoilTexture | null;
+  nurseryTempC: number | null;
+  lampHours: number | null;
+};
+
+export const restorePlanting: RestoreEntry<GardenPlanting> = (found, path, tell, at) => {
+  const number = (field: Parameters<typeof numberOrNull>[1]) => numberOrNull(found, field, path, tell);
+  const word = <Word extends string>(field: string, words: readonly Word[]) =>
+    wordOrNull(found, field, words, path, tell);
+  const text = (field: string, isFit?: (text: string) => boolean) =>
+    textOrNull(found, field, path, tell, isFit);
+  return {
+    ...found,
+    ...nameAndId(found, path, tell, at),
+    placeId: text('placeId'),
+    cultivar: text('cultivar'),
+    class: word('class', dayLengthClasses),
+    packetHours: number('packetHours'),
+    packetDays: number('packetDays'),
+    start: word('start', startMethods),
+    startDate: text('startDate', isDate),
+    plantOutDate: text('plantOutDate', isDate),
+    rowDistanceCm: number('rowDistanceCm'),
+    plantDistanceCm: number('plantDistanceCm'),
+    plants: number('plants'),
+    setSizeMm: number('setSizeMm'),
+    setStore: word('setStore', ['cold', 'warm']),
+    cover: word('cover', ['none', 'fleece', 'tunnel']),
+    water: word('water', ['watered', 'rain']),
+    soil: word('soil', soilTextures),
+    nurseryTempC: number('nurseryTempC'),
+    lampHours: number('lampHours'),
+  };
+};
+
+/** A full date, written as it is read. */
+function isDate(text: string): boolean {
+  const day = parseDay(text);
+  return day !== null && formatDay(day) === text;
+}
