@@ -54,6 +54,8 @@ export function rankingSentence({ say, number }: Speaker): string {
 
 /** From this share of plants on, flowers of sets are worth a word. */
 const manyFlowers = 0.1;
+/** Sets under this seldom do (common practice, no source). */
+const smallSetMm = 16;
 
 /** A warning where sets shown were large and stored cold, so that many run to flower; null where none were. */
 export function setsWarning(choices: readonly Choice[], { say, quantity, plants }: Speaker): string | null {
@@ -64,6 +66,7 @@ export function setsWarning(choices: readonly Choice[], { say, quantity, plants 
   const { plan, boltedPlantsShare } = sets.summary;
   return say('warning.which-sets', {
     size: quantity('bulbLength', plan.setSizeMm),
+    small: quantity('bulbLength', smallSetMm),
     store: say(`store.${plan.setStore}`),
     plants: plants(boltedPlantsShare.p50 ?? 0),
   });

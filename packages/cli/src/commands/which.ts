@@ -1,6 +1,6 @@
-import { practiceAssumptions, rankingSentence, setsWarning } from '@neckfall/answers';
-import { kindsOf, planDefaults, rankChoices } from '@neckfall/engine';
-import type { Say } from '@neckfall/words';
+import { practiceAssumptions, setsWarning } from '@neckfall/answers';
+import { type Choice, groupKinds, kindsOf, rankChoices } from '@neckfall/engine';
+import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
 import { deliver } from '../deliver.ts';
@@ -70,8 +70,7 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
   assumed.push(
     say('which.assumed-catalogue', { count: offers.length, kinds: kinds.length }),
     say('which.assumed-day', { date: day(options.today) }),
-    ...practiceAssumptions({ ...planDefaults, ...practice, start: wanted.start ?? 'direct-seed' }, speaker),
-    rankingSentence(speaker),
+    ...practiceOf(shown, speaker),
   );
   const document = () => whichDocument(frame, shown, kinds.length);
   return {
@@ -80,4 +79,12 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
     csv: () => csv(whichRows(document())),
     warnings,
   };
+}
+
+/** What was taken for granted about growing, for every way of starting that is shown, each sentence once. */
+function practiceOf(shown: readonly Choice[], speaker: Speaker): string[] {
+  const sentences = groupKinds(shown).flatMap(({ choices: [{ summary }] }) =>
+    practiceAssumptions(summary.plan, speaker),
+  );
+  return [...new Set(sentences)];
 }

@@ -11,6 +11,7 @@ export const american = {
   'season.no-bulb': '{place}: {crop} stay green {years}: no bulbs. Eat them as green onions.',
   'season.row.neck-fall': 'Tops fall',
   'when.column.neck-fall': 'Tops fall',
+  'which.column.neck-fall': 'Tops fall',
   'how.end.later': 'they fall about {days} later',
   'how.end.sooner': 'they fall about {days} sooner',
   'how.end.same': 'they fall on about the same day',

@@ -37,6 +37,7 @@ export const which = {
   'which.in-flower': '{tenths} in 10',
   'which.weeks': '{weeks, plural, one {# week} other {# weeks}}',
   'which.not-sold': '{start}: not on sale as far as is known',
+  'which.keeps-until': '{months} months, so until {date} at least',
   'which.ranking':
     'Ranked by the share of good years, less {flower} of the share of plants that run to flower; a full-sized bulb adds up to {size}, a hard keeper up to {keeping}; taken off are care beyond five months ({careYear} a year), thinning and trays, beds too cold to work, tops that go over in cool weather, and sets that shops seldom have. What is known of one onion counts half, what is usual for its kind the other half. Those no further apart than so few years can tell share a rank.',
   'which.assumed-catalogue':
@@ -44,7 +45,7 @@ export const which = {
   'which.assumed-day': 'Starts from {date} on, for a year, week by week.',
 
   'warning.which-sets':
-    'Sets of {size} that were {store} run to flower: about {plants}. Plant sets under 16 mm across, or such as were heat-treated, and eat large ones green.',
+    'Sets of {size} that were {store} run to flower: about {plants}. Plant sets under {small} across, or such as were heat-treated, and eat large ones green.',
 
   'reason.choice-chance': 'Good bulbs come {goodYearShare}; those of {next} {nextGoodYearShare}.',
   'reason.choice-flower': 'Fewer run to flower, {boltedPlantShare}, than of {next}: {nextBoltedPlantShare}.',
