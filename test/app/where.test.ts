@@ -123,7 +123,8 @@ describe.skipIf(!hasChromium)('the Where page', () => {
     await field.fill('52,08; -3,13');
     await field.press('Enter');
     await page.locator('h1.answer').waitFor();
-    expect(await page.locator('h1').textContent()).toContain('Pencarreg Bank (52.08° N, 3.13° W, near ');
+    expect(await page.locator('h1').textContent()).toMatch(/^Pencarreg Bank: /);
+    expect(await page.locator('.place').textContent()).toContain('Pencarreg Bank (52.08° N, 3.13° W, near ');
     await page.close();
   });
 

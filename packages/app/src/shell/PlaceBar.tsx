@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { PlacePicker } from '../controls/PlacePicker.tsx';
-import { placeName, placeState } from '../state/place.ts';
+import { placeInFull, placeState } from '../state/place.ts';
 import { asked } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 
@@ -18,7 +18,7 @@ export function PlaceBar() {
     <section class="place" aria-label={say('app.place')}>
       <p>
         <strong>
-          {placeState.value.state === 'looking' ? (name ?? say('app.place.looking')) : placeName.value}
+          {placeState.value.state === 'looking' ? (name ?? say('app.place.looking')) : placeInFull.value}
         </strong>
         <button
           type="button"

@@ -26,13 +26,18 @@ export const place: ReadonlySignal<Place | null> = computed(() =>
   known.value.state === 'found' ? known.value.place : null,
 );
 
-/** What the reader calls the place: a town with its country, or a name of their own with the point. */
-export const placeName: ReadonlySignal<string> = computed(() => {
-  if (!place.value) return '';
-  const label = placeLabel(place.value, voice.value);
-  const own = place.value.town ? null : asked.value.name;
-  return own === null ? label : voice.value.say('app.place.own', { name: own, label });
-});
+const ownName = computed(() => (place.value && !place.value.town ? asked.value.name : null));
+const label = computed(() => (place.value ? placeLabel(place.value, voice.value) : ''));
+
+/** What the place is called in sentences: a town with its country, the reader's own name, or the point. */
+export const placeName: ReadonlySignal<string> = computed(() => ownName.value ?? label.value);
+
+/** The same where it must not be mistaken: a name of the reader's own with the point it stands for. */
+export const placeInFull: ReadonlySignal<string> = computed(() =>
+  ownName.value === null
+    ? label.value
+    : voice.value.say('app.place.own', { name: ownName.value, label: label.value }),
+);
 
 /** The ground to try plans on, for {@link ask}; null while there is no place. */
 export const site: ReadonlySignal<SiteAsked | null> = computed(() =>

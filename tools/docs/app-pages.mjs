@@ -1,0 +1,47 @@
+// node tools/docs/app-pages.mjs: pictures of the app's pages of the invented demo garden, for docs/app.md.
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+import { appFolder, buildApp } from '../setup/build-app.mjs';
+import { findChromium } from '../setup/chromium.mjs';
+import { serve } from '../setup/serve-app.mjs';
+import { root } from '../setup/steps.mjs';
+
+const target = join(root, 'docs', 'app');
+const garden = 'at=52.08,-3.13&name=Pencarreg+Bank&elevation=160&sun=9&today=2027-03-01';
+const onion = 'class=long&start=raised-seedlings';
+const phone = { width: 360, height: 740 };
+const desk = { width: 1100, height: 900 };
+
+const pages = [
+  { name: 'first-visit', hash: '', size: phone, scheme: 'light' },
+  { name: 'where', hash: `#/where?${garden}`, size: desk, scheme: 'light' },
+  { name: 'where-phone', hash: `#/where?${garden}`, size: phone, scheme: 'dark' },
+  { name: 'which', hash: `#/which?${garden}`, size: desk, scheme: 'light' },
+  { name: 'when', hash: `#/when?${garden}&${onion}`, size: desk, scheme: 'light' },
+  { name: 'season', hash: `#/season?${garden}&${onion}&date=2027-03-01`, size: desk, scheme: 'light' },
+];
+
+const program = findChromium();
+if (!program) throw new Error('no Chromium: install one or name it in CHROMIUM_PATH');
+await buildApp();
+const { server, url } = await serve(appFolder);
+const browser = await chromium.launch({ executablePath: program, args: ['--no-sandbox', '--disable-gpu'] });
+mkdirSync(target, { recursive: true });
+for (const { name, hash, size, scheme } of pages) {
+  const context = await browser.newContext({
+    viewport: size,
+    colorScheme: scheme,
+    locale: 'en-GB',
+    serviceWorkers: 'block',
+    reducedMotion: 'reduce',
+  });
+  const page = await context.newPage();
+  await page.goto(url + hash);
+  await page.locator('main :is(h1, [role=alert])').first().waitFor();
+  await page.waitForFunction(() => document.querySelector('[data-waiting]') === null);
+  await page.screenshot({ path: join(target, `${name}.png`) });
+  await context.close();
+}
+await browser.close();
+server.close();
