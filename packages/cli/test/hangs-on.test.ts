@@ -1,0 +1,34 @@
+import { describe, expect, test } from 'vitest';
+import { neckfallQuick } from './run-neckfall.ts';
+
+const foot = (...args: string[]) =>
+  neckfallQuick(...args)
+    .stdout.split('How we know\n')[1]
+    .replace(/\s+/g, ' ');
+const hangsOn =
+  /What the tops hang on most here: (how warm the season is|the day length this onion needs|the day you start)\. \d/;
+const springSown = ['--class', 'long', '--start', 'direct-seed'];
+
+describe('how we know', () => {
+  test('says what the tops hang on, after what is least sure and before the sources', () => {
+    for (const args of [
+      ['season', 'Lyon', ...springSown, '--date', '03-25'],
+      ['where', 'Lyon'],
+      ['when', 'Lyon', ...springSown],
+    ]) {
+      const text = foot(...args);
+      expect(text).toMatch(hangsOn);
+      expect(text).toMatch(/Least sure: .*What the tops hang on.*Sources: /);
+    }
+  });
+
+  test('says nothing of tops where they do not go over', () => {
+    // long-day onions below 20° of latitude make no bulbs
+    expect(foot('season', 'Nairobi', ...springSown, '--date', '03-25')).not.toMatch(/hang on/);
+  });
+
+  test('leaves what JSON says was assumed as it was', () => {
+    const { stdout } = neckfallQuick('season', 'Lyon', ...springSown, '--date', '03-25', '--json');
+    expect(JSON.parse(stdout).assumed.join(' ')).not.toMatch(/hang on/);
+  });
+});
