@@ -2,6 +2,7 @@ import {
   type DayLengthClass,
   dayLengthClasses,
   formatDay,
+  gardenRanges,
   parseDay,
   type SoilTexture,
   type StartMethod,
@@ -34,11 +35,26 @@ export type Asked = {
   date: number | null;
   /** Planting out of raised seedlings, a day number. */
   plantOut: number | null;
+  /** From row to row and from plant to plant in the row, cm. */
+  rowDistance: number | null;
+  plantDistance: number | null;
+  /** How many plants are wanted. */
+  plants: number | null;
+  /** Size of sets, mm, and how they were stored. */
+  setSize: number | null;
+  setStore: 'warm' | null;
+  /** Nursery of raised seedlings: °C, and hours of lamps. */
+  nurseryTemp: number | null;
+  lampHours: number | null;
   /** Names of the onions that can be had. */
   have: readonly string[] | null;
   colour: 'yellow' | 'red' | 'white' | 'brown' | 'pink' | null;
   keeps: number | null;
   mild: true | null;
+  /** Whether the grower holds a packet, before anything on it is said. */
+  packet: true | null;
+  /** Onions set side by side, two to four of them. */
+  beside: readonly { start: StartMethod; name: string }[] | null;
   /** The day to take for today, a day number; null: the machine's. */
   today: number | null;
 };
@@ -55,6 +71,7 @@ type Form<Value> = {
 };
 
 const longestName = 120;
+export const mostBeside = 4;
 
 const number = (key: string, min: number, max: number, digits = 0): Form<number> => ({
   key,
@@ -131,6 +148,13 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
   start: word('start', startMethods),
   date: day('date'),
   plantOut: day('plant-out'),
+  rowDistance: number('row-cm', ...gardenRanges.rowDistanceCm, 1),
+  plantDistance: number('plant-cm', ...gardenRanges.plantDistanceCm, 1),
+  plants: number('plants', ...gardenRanges.plants),
+  setSize: number('set-size', ...gardenRanges.setSizeMm, 1),
+  setStore: word('set-store', ['warm']),
+  nurseryTemp: number('nursery-temp', ...gardenRanges.nurseryTempC, 1),
+  lampHours: number('lamp-hours', ...gardenRanges.lampHours, 1),
   have: {
     key: 'have',
     expects: 'text',
@@ -143,6 +167,21 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
   colour: word('colour', ['yellow', 'red', 'white', 'brown', 'pink']),
   keeps: number('keeps', 1, 12),
   mild: yes('mild'),
+  packet: yes('packet'),
+  beside: {
+    key: 'beside',
+    expects: 'text',
+    read: (raw) => {
+      const onions = raw.split(',').flatMap((part) => {
+        const at = part.indexOf('~');
+        const start = startMethods.find((candidate) => candidate === part.slice(0, at).trim());
+        const name = plainName(part.slice(at + 1));
+        return start && name !== '' && name.length <= longestName ? [{ start, name }] : [];
+      });
+      return onions.length > 0 && onions.length <= mostBeside ? onions : undefined;
+    },
+    write: (onions) => onions.map(({ start, name }) => `${start}~${name}`).join(','),
+  },
   today: day('today'),
 };
 

@@ -33,6 +33,13 @@ const asked: fc.Arbitrary<Asked> = fc.record({
   start: optional(fc.constantFrom(...startMethods)),
   date: optional(day),
   plantOut: optional(day),
+  rowDistance: optional(fc.integer({ min: 100, max: 600 }).map((mm) => mm / 10)),
+  plantDistance: optional(fc.integer({ min: 25, max: 300 }).map((mm) => mm / 10)),
+  plants: optional(fc.integer({ min: 1, max: 1_000_000 })),
+  setSize: optional(fc.integer({ min: 50, max: 400 }).map((tenths) => tenths / 10)),
+  setStore: optional(fc.constant('warm' as const)),
+  nurseryTemp: optional(fc.integer({ min: 20, max: 350 }).map((tenths) => tenths / 10)),
+  lampHours: optional(fc.integer({ min: 0, max: 240 }).map((tenths) => tenths / 10)),
   have: optional(
     fc.array(
       name.filter((text) => !text.includes(',')),
@@ -42,6 +49,16 @@ const asked: fc.Arbitrary<Asked> = fc.record({
   colour: optional(fc.constantFrom('yellow', 'red', 'white', 'brown', 'pink')),
   keeps: optional(fc.integer({ min: 1, max: 12 })),
   mild: optional(fc.constant(true as const)),
+  packet: optional(fc.constant(true as const)),
+  beside: optional(
+    fc.array(
+      fc.record({
+        start: fc.constantFrom(...startMethods),
+        name: name.filter((text) => !text.includes(',')),
+      }),
+      { minLength: 1, maxLength: 4 },
+    ),
+  ),
   today: optional(day),
 });
 
