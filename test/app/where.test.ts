@@ -84,12 +84,16 @@ describe.skipIf(!hasChromium)('the Where page', () => {
   test('takes what the grower knows of the ground into the answer and the link', async () => {
     const page = await app.page(lyon);
     await page.getByText('Your ground:').click();
+    await page.getByLabel('Height above the sea').fill('420');
+    await page.getByLabel('Height above the sea').press('Tab');
+    await page.getByText('as given').waitFor();
+    expect(await page.getByLabel('Height above the sea').inputValue()).toBe('420');
     await page.getByLabel('Hours of direct sun').fill('5,5');
     await page.getByLabel('Hours of direct sun').press('Tab');
     await page.getByLabel('A frost hollow').check();
     await page.getByLabel('Soil').selectOption('clay');
     await ready(page);
-    expect(page.url()).toContain('sun=5.5&hollow=yes&soil=clay');
+    expect(page.url()).toContain('elevation=420&sun=5.5&hollow=yes&soil=clay');
     const how = await page.locator('.how').textContent();
     expect(how).toContain('5 h 30 min of direct sun');
     expect(how).toContain('frost hollow');

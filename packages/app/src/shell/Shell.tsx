@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { Later } from '../controls/Later.tsx';
 import { Where } from '../pages/where/Where.tsx';
 import type { PageName } from '../state/address.ts';
-import { placeName } from '../state/place.ts';
+import { placeName, siteKey } from '../state/place.ts';
 import { page } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 import { Foot } from './Foot.tsx';
@@ -42,6 +42,13 @@ export function Shell() {
     scrollTo(0, 0);
     main.current?.focus();
   }, [current]);
+
+  // the field in which a place was chosen is gone: go on from the answer
+  useEffect(() => {
+    if (siteKey.value && document.activeElement === document.body && !isFirst.current) {
+      main.current?.focus({ preventScroll: true });
+    }
+  }, [siteKey.value]);
 
   return (
     <>

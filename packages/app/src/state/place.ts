@@ -77,15 +77,24 @@ const whereAsked = computed(() => {
   return at && JSON.stringify({ ...at, name, elevationM: elevation });
 });
 
+function pointOf(wanted: string): string {
+  const { latitudeDeg, longitudeDeg, name } = JSON.parse(wanted);
+  return JSON.stringify([latitudeDeg, longitudeDeg, name]);
+}
+
 /** Looks for the place whenever the address names another. */
 export function followPlace(): void {
+  let lastPoint: string | null = null;
   effect(() => {
     const wanted = whereAsked.value;
     if (wanted === null) {
+      lastPoint = null;
       known.value = { state: 'none' };
       return;
     }
-    known.value = { state: 'looking' };
+    // another height of the same ground changes the answer, not the page one is on
+    if (pointOf(wanted) !== lastPoint) known.value = { state: 'looking' };
+    lastPoint = pointOf(wanted);
     void askGround('locate', JSON.parse(wanted)).then((reply) => {
       if (whereAsked.peek() !== wanted || reply.state === 'overtaken') return;
       known.value =
