@@ -50,7 +50,8 @@ async function keepAll(files: readonly string[]): Promise<void> {
       await cache.put(url, known);
       continue;
     }
-    const response = await fetch(url, { cache: 'no-cache' });
+    // named after their content: what the browser has by that name will do
+    const response = await fetch(url, { cache: file.startsWith('assets/') ? 'default' : 'no-cache' });
     if (!response.ok) throw new Error(`${file}: ${response.status}`);
     await cache.put(url, response);
   }

@@ -32,8 +32,11 @@ export function followUpdates(): void {
   serviceWorker.addEventListener('message', ({ data }) => {
     if (data === 'all-kept') allKept.value = true;
   });
-  serviceWorker.register('./service-worker.js').then(watch, () => {
-    // storage refused, or no secure origin: the page works without
+  // not before the page stands: what it fetches comes first
+  whenIdle(() => {
+    serviceWorker.register('./service-worker.js').then(watch, () => {
+      // storage refused, or no secure origin: the page works without
+    });
   });
 }
 
@@ -57,7 +60,10 @@ function watch(registration: ServiceWorkerRegistration | undefined): void {
 
 /** The large rest of the files is kept once nothing else is to do. */
 function keepRest(registration: ServiceWorkerRegistration): void {
-  const ask = () => navigator.serviceWorker.ready.then(() => registration.active?.postMessage('keep-rest'));
-  if ('requestIdleCallback' in globalThis) requestIdleCallback(ask, { timeout: 20_000 });
-  else setTimeout(ask, 5_000);
+  whenIdle(() => navigator.serviceWorker.ready.then(() => registration.active?.postMessage('keep-rest')));
+}
+
+function whenIdle(work: () => void): void {
+  if ('requestIdleCallback' in globalThis) requestIdleCallback(work, { timeout: 20_000 });
+  else setTimeout(work, 3_000);
 }

@@ -8,8 +8,12 @@ const years = 3;
 /** 1 January 2027. */
 const someDay = 20_819;
 
+let isWarm = false;
+
 /** Tries an invented place, so that the first real answer finds the engine warm. */
 export function prepare(): true {
+  if (isWarm) return true;
+  isWarm = true;
   const climate = {
     latitudeDeg: 47,
     longitudeDeg: 4,
