@@ -1,5 +1,6 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
+import { gardenSchema } from '../src/documents/garden-schema.ts';
 import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.ts';
 import { seasonSchema } from '../src/documents/season-schema.ts';
 import { whenSchema } from '../src/documents/when-schema.ts';
@@ -13,6 +14,7 @@ export const publishedSchemas = {
   when: toJsonSchema(whenSchema),
   which: toJsonSchema(whichSchema),
   cultivars: toJsonSchema(cultivarsSchema),
+  garden: toJsonSchema(gardenSchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),
 };

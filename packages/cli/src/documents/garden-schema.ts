@@ -1,0 +1,37 @@
+import { gardenRanges, gardenSchemaName } from '@neckfall/engine';
+import * as v from 'valibot';
+import { dayLengthClass } from './schema-parts.ts';
+
+const id = v.pipe(v.string(), v.minLength(1));
+const name = v.pipe(v.string(), v.minLength(1));
+const numberIn = ([low, high]: readonly [number, number]) =>
+  v.pipe(v.number(), v.minValue(low), v.maxValue(high));
+const orNull = (range: readonly [number, number]) => v.nullable(numberIn(range));
+const r = gardenRanges;
+
+/** A garden as it is after restoring. Fields not named here may stand beside these, and stay. */
+export const gardenSchema = v.looseObject({
+  schema: v.literal(gardenSchemaName),
+  places: v.array(
+    v.looseObject({
+      id,
+      name,
+      latitudeDeg: numberIn(r.latitudeDeg),
+      longitudeDeg: numberIn(r.longitudeDeg),
+      elevationM: orNull(r.elevationM),
+      sunHours: orNull(r.sunHours),
+    }),
+  ),
+  cultivars: v.array(
+    v.looseObject({
+      id,
+      name,
+      class: v.nullable(dayLengthClass),
+      packetHours: orNull(r.packetHours),
+      packetDays: orNull(r.packetDays),
+      /** Shortest and longest. */
+      keepsMonths: v.nullable(v.pipe(v.array(numberIn(r.keepsMonths)), v.length(2))),
+    }),
+  ),
+  plantings: v.array(v.looseObject({ id, name })),
+});
