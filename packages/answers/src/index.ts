@@ -2,9 +2,10 @@
 export { type CultivarFact, cultivarFacts } from './facts/cultivar-facts.ts';
 export { round } from './facts/figures.ts';
 export { type MonthFacts, monthsOf } from './facts/months.ts';
-export { offerOfOwn, offersOf } from './facts/offers.ts';
+export { offerOfOwn, offersOf, ordinaryKeeping } from './facts/offers.ts';
 export { type PlaceFacts, placeFacts } from './facts/place-facts.ts';
 export { dayOf } from './facts/season-days.ts';
+export { type StandOn, standOn } from './facts/stand-on.ts';
 export { elevationIsUnsure } from './place/elevation-is-unsure.ts';
 export { locatePoint, locateTown, type PlaceAssets, type PlaceProblem, type Point } from './place/locate.ts';
 export type { Place } from './place/place.ts';
@@ -28,7 +29,14 @@ export {
   seasonHeadline,
   sharesSentence,
 } from './sentences/season-sentences.ts';
+export { seeSentence, topsSentence, type WeekCode, weekOf, weekSentence } from './sentences/season-week.ts';
 export { skyAndFrost } from './sentences/sky-and-frost.ts';
 export { todaySentence } from './sentences/today-sentence.ts';
 export { whatItHangsOn } from './sentences/what-it-hangs-on.ts';
+export { type WindowEdges, windowEdges } from './sentences/when-edges.ts';
+export { whenHeadline } from './sentences/when-headline.ts';
+export { runsAlike } from './sentences/when-runs.ts';
 export { whereHeadline } from './sentences/where-headline.ts';
+export { keepingWords } from './sentences/which-keeping.ts';
+export { packetHeadline } from './sentences/which-packet-headline.ts';
+export { worthShowing } from './sentences/which-worth-showing.ts';

@@ -1,7 +1,10 @@
 import { about } from './en/about.ts';
 import { app } from './en/app.ts';
 import { appAbout } from './en/app-about.ts';
+import { appSeason } from './en/app-season.ts';
+import { appWhen } from './en/app-when.ts';
 import { appWhere } from './en/app-where.ts';
+import { appWhich } from './en/app-which.ts';
 import { batch } from './en/batch.ts';
 import { catalogue } from './en/catalogue.ts';
 import { completion } from './en/completion.ts';
@@ -23,7 +26,10 @@ export const english = {
   ...about,
   ...app,
   ...appAbout,
+  ...appSeason,
+  ...appWhen,
   ...appWhere,
+  ...appWhich,
   ...batch,
   ...catalogue,
   ...completion,

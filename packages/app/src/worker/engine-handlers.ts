@@ -2,8 +2,27 @@ import { prepare } from './prepare.ts';
 import { season } from './season.ts';
 import { whatMovesIt } from './what-moves-it.ts';
 import { when } from './when.ts';
+import { whenChoice } from './when-choice.ts';
+import { whenToday } from './when-today.ts';
+import { whenYear } from './when-year.ts';
 import { where } from './where.ts';
+import { whichGrow } from './which-grow.ts';
+import { whichOnion } from './which-onion.ts';
+import { whichRank } from './which-rank.ts';
 import { winterStand } from './winter-stand.ts';
 
 /** All that the engine's worker can be asked; see each file. */
-export const engineHandlers = { prepare, season, whatMovesIt, when, where, winterStand };
+export const engineHandlers = {
+  prepare,
+  season,
+  whatMovesIt,
+  when,
+  whenChoice,
+  whenToday,
+  whenYear,
+  where,
+  whichGrow,
+  whichOnion,
+  whichRank,
+  winterStand,
+};

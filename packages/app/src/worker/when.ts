@@ -1,17 +1,47 @@
-import { type OpenPlan, planDefaults, tryStarts, type WhenAnswer } from '@neckfall/engine';
-import { type CropAsked, cropAt } from './crop.ts';
+import {
+  civilDate,
+  defaultPlantValues,
+  type OpenPlan,
+  type PacketNote,
+  planDefaults,
+  plantValuesOf,
+  startToday,
+  type TodayAnswer,
+  tryStarts,
+  type WhenAnswer,
+} from '@neckfall/engine';
+import { sunUpAtPhotoperiod } from '../pictures/index.ts';
+import { type CropAsked, onionAt } from './crop.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type WhenAsked = {
   site: SiteAsked;
   crop: CropAsked;
-  /** The year whose 52 weeks are tried. */
-  year: number;
+  /** A day of the year whose 52 weeks are tried. */
+  today: number;
   plan: Pick<OpenPlan, 'start'> & Partial<Omit<OpenPlan, 'type' | 'traits'>>;
 };
+export type WhenReply = {
+  answer: WhenAnswer;
+  /** What this start is worth today. */
+  now: TodayAnswer;
+  /** What was made of a packet. */
+  notes: PacketNote[];
+  /** Sun-up hours from which this onion's bulbs are called up. */
+  needSunUpH: number;
+};
 
-/** The year tried week by week. */
-export function when({ site: asked, crop, year, plan }: WhenAsked): WhenAnswer {
+/** The year tried week by week, and what a start is worth today. */
+export function when({ site: asked, crop, today, plan: { start, ...practice } }: WhenAsked): WhenReply {
   const site = siteOf(asked);
-  return tryStarts(site, { ...planDefaults, ...plan, ...cropAt(site, crop) }, year);
+  const { notes, ...onion } = onionAt(site, crop);
+  const { latitudeDeg, longitudeDeg } = site.climate;
+  const { criticalPhotoperiodH } = plantValuesOf(defaultPlantValues, onion);
+  const plan = { ...planDefaults, ...practice, start, ...onion };
+  return {
+    answer: tryStarts(site, plan, civilDate(today).year),
+    now: startToday(site, onion, start, today, practice),
+    notes,
+    needSunUpH: sunUpAtPhotoperiod(latitudeDeg, longitudeDeg, criticalPhotoperiodH),
+  };
 }

@@ -4,11 +4,15 @@ export const when = {
   'crop-kind.raised-seedlings': '{type} onions sown in trays',
   'crop-kind.bought-transplants': '{type} onions set out as bought plants',
   'crop-kind.sets': '{type} onions from sets',
-  'when.windows': '{place}: {crop} end in good bulbs when started {windows}.',
+  'when.windows':
+    '{place, select, none {} other {{place}: }}{crop} end in good bulbs when started {windows}.',
   'when.window': 'from {from} to {to} (best around {best})',
   'when.window-one': 'around {from}',
-  'when.any-week': '{place}: {crop} end in good bulbs from any week of the year; best around {best}.',
-  'when.none': '{place}: {crop} end in good bulbs from no week of the year.',
+  'when.any-week':
+    '{place, select, none {} other {{place}: }}{crop} end in good bulbs from any week of the year; best around {best}.',
+  'when.none': '{place, select, none {} other {{place}: }}{crop} end in good bulbs from no week of the year.',
+  'when.edge':
+    '{way, select, earlier {Started before {date}} other {Started later than {date}}}: {what}, {years}. {reason}',
   'when.table': 'The year tried week by week',
   'when.column.weeks': 'Start',
   'when.column.comes': 'What comes',

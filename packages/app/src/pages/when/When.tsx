@@ -1,7 +1,34 @@
-import { placeName, site } from '../../state/place.ts';
-import { voice } from '../../state/settings.ts';
+import { ask } from '../../ask/ask.ts';
+import { useAnswer } from '../../ask/use-answer.ts';
+import { Fault } from '../../controls/Fault.tsx';
+import { Working } from '../../controls/Working.tsx';
+import { onion } from '../../state/onion.ts';
+import { placeName, practice, site, siteKey } from '../../state/place.ts';
+import { asked } from '../../state/route.ts';
+import { today } from '../../state/today.ts';
+import { Answer } from './Answer.tsx';
+import '../../look/when.css';
 
-/** Helper F builds this page. */
+/** When to start an onion here: today, this year, and what comes of each start. */
 export function When() {
-  return site.value && <h1>{`${voice.value.say('app.page.when')}: ${placeName.value}`}</h1>;
+  const { crop, starts } = onion.value;
+  const { start } = asked.value;
+  const isTold = crop !== null && start !== null && starts.includes(start);
+  const key =
+    isTold || siteKey.value === null
+      ? null
+      : JSON.stringify([siteKey.value, practice.value, today.value, crop, starts]);
+  const choice = useAnswer(key, () =>
+    ask('whenChoice', { site: site.value!, crop, starts, today: today.value, options: practice.value }),
+  );
+  if (choice.failed !== null) return <Fault reason={choice.failed} />;
+  if (isTold) return <Answer crop={crop} start={start} isKnown />;
+  if (!choice.answer)
+    return (
+      <>
+        <h1>{placeName.value}</h1>
+        <Working />
+      </>
+    );
+  return <Answer {...choice.answer} isKnown={choice.isFresh} />;
 }

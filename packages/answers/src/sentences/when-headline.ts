@@ -1,0 +1,35 @@
+import type { StartWindow, WhenAnswer } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+
+/**
+ * From when to when an onion started one way ends in good bulbs.
+ *
+ * @param cultivar its name; null where none is known
+ * @param place named first; null where the reader knows it already
+ */
+export function whenHeadline(
+  { starts, windows }: WhenAnswer,
+  cultivar: string | null,
+  place: string | null,
+  speaker: Speaker,
+): string {
+  const { say, any, dayOfYear } = speaker;
+  const { plan } = starts[0].summary;
+  const crop = say(`crop-kind.${plan.start}`, { type: cultivar ?? say(`type.${plan.type}`) });
+  const values = place === null ? { place: 'none', crop: capitalised(crop) } : { place, crop };
+  if (windows.length === 0) return say('when.none', values);
+  if (windows.length === 1 && windows[0].from === 1 && windows[0].to === 358) {
+    return say('when.any-week', { ...values, best: dayOfYear(windows[0].best) });
+  }
+  const words = windows.map((window) => windowWords(window, speaker));
+  return say('when.windows', { ...values, windows: any(words) });
+}
+
+function windowWords({ from, to, best }: StartWindow, { say, dayOfYear }: Speaker): string {
+  if (from === to) return say('when.window-one', { from: dayOfYear(from) });
+  return say('when.window', { from: dayOfYear(from), to: dayOfYear(to), best: dayOfYear(best) });
+}
+
+function capitalised(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,61 @@
+import type { StartMethod, TodayAnswer } from '@neckfall/engine';
+import type { MessageKey, Speaker } from '@neckfall/words';
+import { placeName } from '../../state/place.ts';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+
+/** A start further off than this is not waited for: it is too late for the last one, days. */
+const soonDays = 60;
+
+type Standing = 'open' | 'early' | 'late' | 'never';
+
+/** What today is good for: the answer of the page. @param crop the onion and its start, in words */
+export function NowHeading({ now, crop }: { now: TodayAnswer; crop: string }) {
+  const { say, day } = voice.value;
+  return (
+    <h1 class="answer">
+      {say(`app.when.now.${standingOf(now)}`, {
+        place: placeName.value,
+        date: day(today.value),
+        crop,
+        until: now.stillGoodUntil === null ? '' : day(now.stillGoodUntil),
+        from: now.nextFrom === null ? '' : day(now.nextFrom),
+      })}
+    </h1>
+  );
+}
+
+/** The other ways of starting the same onion, today. */
+export function OtherWays({ others }: { others: readonly TodayAnswer[] | null }) {
+  const speaker = voice.value;
+  return <p class="today">{others === null ? speaker.say('app.working') : waysSentence(others, speaker)}</p>;
+}
+
+function waysSentence(others: readonly TodayAnswer[], speaker: Speaker): string {
+  const standings = ['open', 'late', 'early', 'never'] as const;
+  const { say, all } = speaker;
+  return standings
+    .flatMap((standing) => {
+      const alike = others.filter((other) => standingOf(other) === standing);
+      if (alike.length === 0) return [];
+      return [say(`app.when.ways.${standing}`, { starts: all(alike.map((way) => wayWords(way, speaker))) })];
+    })
+    .join(' ');
+}
+
+function wayWords({ start, stillGoodUntil, nextFrom }: TodayAnswer, { say, day }: Speaker): string {
+  const name = say(nameOf(start));
+  if (stillGoodUntil !== null) return say('app.when.way.open', { start: name, date: day(stillGoodUntil) });
+  if (nextFrom !== null) return say('app.when.way.later', { start: name, date: day(nextFrom) });
+  return name;
+}
+
+function nameOf(start: StartMethod): MessageKey {
+  return `today.start.${start}`;
+}
+
+function standingOf({ stillGoodUntil, nextFrom }: TodayAnswer): Standing {
+  if (stillGoodUntil !== null) return 'open';
+  if (nextFrom === null) return 'never';
+  return nextFrom - today.value <= soonDays ? 'early' : 'late';
+}

@@ -1,0 +1,83 @@
+import {
+  classOfType,
+  type DayLengthClass,
+  dayLengthClasses,
+  type OnionType,
+  type StartMethod,
+} from '@neckfall/engine';
+import { ChoiceField } from '../../controls/ChoiceField.tsx';
+import { onion } from '../../state/onion.ts';
+import { asked, go, hrefTo } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+import { StartedOn } from './StartedOn.tsx';
+
+type Props = {
+  /** What the onion was taken as. */
+  type: OnionType;
+  start: StartMethod;
+  /** The day the season below begins, a day number. */
+  day: number;
+};
+
+/** Which onion, how it is started, and on which day. */
+export function OnionForm({ type, start, day }: Props) {
+  const { say } = voice.value;
+  const { starts } = onion.value;
+  const named = namedOnion();
+  const options = dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) }));
+  return (
+    <form class="form" onSubmit={(event) => event.preventDefault()}>
+      <div>
+        <ChoiceField<DayLengthClass | 'named'>
+          label={say('app.when.onion')}
+          value={named === null ? classOfType[type] : 'named'}
+          options={named === null ? options : [{ value: 'named', label: named }, ...options]}
+          onValue={(value) => {
+            if (value !== 'named') go({ class: value, cultivar: null, packetHours: null, packetDays: null });
+          }}
+        />
+        <p class="hint">
+          {say('app.when.onion.hint', { type: say(`type.${type}`) })}{' '}
+          <a href={hrefTo('which')}>{say('app.when.which')}</a>
+        </p>
+      </div>
+      <ChoiceField
+        label={say('app.when.start')}
+        value={start}
+        options={starts.map((value) => ({ value, label: say(`start.${value}`) }))}
+        onValue={(value) => go({ start: value })}
+      />
+      <StartedOn start={start} day={day} />
+    </form>
+  );
+}
+
+/** The onion in hand, where it is told by more than its class. */
+function namedOnion(): string | null {
+  const { cultivar } = onion.value;
+  if (cultivar) return cultivar.name;
+  const { packetHours, packetDays, class: printed } = asked.value;
+  const hasPacket = packetHours !== null || (packetDays !== null && printed !== null);
+  return hasPacket ? voice.value.say('app.when.onion.packet') : null;
+}
+
+/** Said where the address names an onion that cannot be grown here. */
+export function UnknownOnion() {
+  const { say } = voice.value;
+  const { unknown } = onion.value;
+  if (unknown === null) return null;
+  const { name, nearest, isOtherCrop } = unknown;
+  if (isOtherCrop) return <p class="alarm">{say('app.when.other-crop', { name })}</p>;
+  return (
+    <p class="alarm">
+      {say('app.when.no-cultivar', { name, near: nearest.length > 0 ? 'some' : 'none' })}{' '}
+      {nearest.map((other) => (
+        <>
+          <a key={other} href={hrefTo('when', { cultivar: other })}>
+            {other}
+          </a>{' '}
+        </>
+      ))}
+    </p>
+  );
+}

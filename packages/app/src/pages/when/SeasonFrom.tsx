@@ -1,0 +1,88 @@
+import { type SeasonRowKey, seasonRows, sharesSentence } from '@neckfall/answers';
+import type { Plan } from '@neckfall/engine';
+import { Fault } from '../../controls/Fault.tsx';
+import { Working } from '../../controls/Working.tsx';
+import { DataTable, FitWidth, type OnionColour, SectionRow, sectionOf } from '../../pictures/index.ts';
+import { site, siteKey } from '../../state/place.ts';
+import { hrefTo } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+import { capitalised } from './capitalised.ts';
+import { useLiveSeason } from './use-live-season.ts';
+
+type Props = {
+  plan: Plan;
+  name: string | null;
+  colour: OnionColour;
+  /** What the address needs for the same plan. */
+  link: Parameters<typeof hrefTo>[1];
+};
+
+/** What a grower looks for first; the Season page has the rest. */
+const shown: readonly SeasonRowKey[] = [
+  'season.row.emergence',
+  'season.row.sprouting',
+  'season.row.plant-out',
+  'season.row.onset',
+  'season.row.leaves-green',
+  'season.row.neck-fall',
+  'season.row.diameter',
+  'season.row.bolted',
+  'season.row.winter-killed',
+];
+
+/** The season of the start that is chosen: it follows while that is moved. */
+export function SeasonFrom({ plan, name, colour, link }: Props) {
+  const speaker = voice.value;
+  const { say, day, reason } = speaker;
+  const { type: onion, traits, ...chosen } = plan;
+  const key = JSON.stringify([siteKey.value, { ...plan, startDay: null }]);
+  const { summary, isFresh, failed } = useLiveSeason(key, {
+    site: site.value!,
+    crop: { type: onion, traits },
+    plan: chosen,
+    days: false,
+  });
+  if (failed !== null) return <Fault reason={failed} />;
+  if (summary === null) return <Working />;
+  const { picture, table } = sectionOf(summary, colour, speaker);
+  const type = name ?? say(`type.${onion}`);
+  return (
+    <section class="season-from" aria-labelledby="season-from" data-waiting={isFresh ? undefined : true}>
+      <h2 id="season-from">
+        {capitalised(say(`crop.${plan.start}`, { type, date: day(summary.plan.startDay) }))}
+      </h2>
+      <p>
+        {sharesSentence(summary, speaker)} {reason(summary.reason)}
+      </p>
+      <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
+      <table class="key-dates">
+        <caption class="unseen">{say('season.table')}</caption>
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">{say('season.column.likely')}</th>
+            <th scope="col">{say('season.column.range')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {seasonRows(summary, speaker)
+            .filter(({ key }) => shown.includes(key))
+            .map(({ key, title, middle, range }) => (
+              <tr key={key}>
+                <th scope="row">{title}</th>
+                <td>{middle}</td>
+                <td>{range}</td>
+              </tr>
+            ))}
+        </tbody>
+      </table>
+      <p class="onward">
+        <a href={hrefTo('season', link)}>{say('app.when.season')}</a>
+      </p>
+      <details>
+        <summary>{say('app.when.table.onions')}</summary>
+        <DataTable {...table} />
+      </details>
+    </section>
+  );
+}

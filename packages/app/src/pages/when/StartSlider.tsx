@@ -1,0 +1,47 @@
+import { dayOfYear, type WhenAnswer } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import { voice } from '../../state/settings.ts';
+import { axisDays } from './axis-year.ts';
+
+type Props = { answer: WhenAnswer; firstDay: number; day: number; onDay: (day: number) => void };
+
+const weekDays = 7;
+
+/** The start as a slider: arrows move it by days, Page Up and Page Down by weeks, Home and End to the ends. */
+export function StartSlider({ answer, firstDay, day, onDay }: Props) {
+  const speaker = voice.value;
+  const lastDay = firstDay + axisDays - 1;
+  const move = (event: KeyboardEvent) => {
+    const by = event.key === 'PageUp' ? weekDays : event.key === 'PageDown' ? -weekDays : 0;
+    if (by === 0) return;
+    event.preventDefault();
+    onDay(Math.min(lastDay, Math.max(firstDay, day + by)));
+  };
+  return (
+    <label class="start-slider">
+      <span class="unseen">{speaker.say('app.when.slider')}</span>
+      <input
+        type="range"
+        min={firstDay}
+        max={lastDay}
+        step={1}
+        value={day}
+        aria-valuetext={valueText(answer, day, speaker)}
+        onKeyDown={move}
+        onInput={(event) => onDay(event.currentTarget.valueAsNumber)}
+      />
+    </label>
+  );
+}
+
+/** What the week of a day comes to. */
+function valueText({ starts }: WhenAnswer, day: number, speaker: Speaker): string {
+  const { say, years } = speaker;
+  const week = Math.min(starts.length - 1, Math.floor((dayOfYear(day) - 1) / weekDays));
+  const { outcome, gamble, seasonShares } = starts[week].summary;
+  return say('app.when.slider.value', {
+    date: speaker.day(day),
+    what: say(gamble ? 'when.gamble' : `verdict.${outcome}`),
+    years: years(gamble ? seasonShares.good : seasonShares[outcome]),
+  });
+}

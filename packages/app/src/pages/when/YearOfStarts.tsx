@@ -1,0 +1,123 @@
+import type { WhenAnswer } from '@neckfall/engine';
+import type { ComponentChildren } from 'preact';
+import { useMemo, useRef } from 'preact/hooks';
+import {
+  DataTable,
+  FitWidth,
+  hillsDayAt,
+  type PlaceYear,
+  StartHills,
+  startHillsOf,
+  startHillsTableOf,
+  YearLine,
+  yearLineOf,
+  yearTableOf,
+} from '../../pictures/index.ts';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+import { axisDays } from './axis-year.ts';
+import { StartSlider } from './StartSlider.tsx';
+
+type Props = {
+  answer: WhenAnswer;
+  year: PlaceYear;
+  needSunUpH: number;
+  /** The start that is chosen, a day number of the year shown. */
+  day: number;
+  onDay: (day: number) => void;
+};
+
+/** The year line, and under it the starts of the same days as hills; the start is moved by hand or by keys. */
+export function YearOfStarts({ answer, year, needSunUpH, day, onDay }: Props) {
+  const speaker = voice.value;
+  const { say } = speaker;
+  const { firstDay } = year;
+  const now = today.value;
+  const line = useMemo(
+    () => yearLineOf({ year, needSunUpH, today: now, crop: null, speaker }),
+    [year, needSunUpH, now, speaker],
+  );
+  const hills = useMemo(
+    () => startHillsOf({ answer, firstDay, today: now, chosen: null, speaker }),
+    [answer, firstDay, now, speaker],
+  );
+  const tables = useMemo(
+    () => (
+      <>
+        <details>
+          <summary>{say('app.when.table.starts')}</summary>
+          <DataTable {...startHillsTableOf({ answer, firstDay, today: now, chosen: null, speaker })} />
+        </details>
+        <details>
+          <summary>{say('app.when.table.year')}</summary>
+          <DataTable {...yearTableOf({ year, speaker })} />
+        </details>
+      </>
+    ),
+    [answer, year, now, speaker],
+  );
+  const marker = { day, text: say('picture.hills.start', { date: speaker.day(day) }) };
+  return (
+    <section aria-labelledby="starts">
+      <h2 id="starts">{say('app.when.year')}</h2>
+      <p>{say('app.when.year.lead')}</p>
+      <FitWidth>
+        {(width) => (
+          <>
+            <StillLine width={width} line={line} />
+            <Handle width={width} firstDay={firstDay} onDay={onDay}>
+              <StartHills id="start-hills" width={width} {...hills} marker={marker} />
+            </Handle>
+          </>
+        )}
+      </FitWidth>
+      <StartSlider answer={answer} firstDay={firstDay} day={day} onDay={onDay} />
+      {tables}
+    </section>
+  );
+}
+
+type Line = ReturnType<typeof yearLineOf>;
+
+/** The year does not change while a start is moved, and is not drawn anew. */
+function StillLine({ width, line }: { width: number; line: Line }) {
+  return useMemo(() => <YearLine id="starts-year" width={width} {...line} />, [width, line]);
+}
+
+type HandleProps = {
+  width: number;
+  firstDay: number;
+  onDay: (day: number) => void;
+  children: ComponentChildren;
+};
+
+/** Lets a finger or a mouse take the start and move it; for keys there is the slider. */
+function Handle({ width, firstDay, onDay, children }: HandleProps) {
+  const isHeld = useRef(false);
+  const take = (event: PointerEvent & { currentTarget: HTMLElement }) => {
+    const svg = event.currentTarget.querySelector('svg');
+    if (!svg) return;
+    const x = event.clientX - svg.getBoundingClientRect().left;
+    onDay(hillsDayAt({ width, firstDay, days: axisDays }, x));
+  };
+  return (
+    <div
+      class="start-drag"
+      onPointerDown={(event) => {
+        if (event.button !== 0) return;
+        isHeld.current = true;
+        event.currentTarget.setPointerCapture(event.pointerId);
+        take(event);
+      }}
+      onPointerMove={(event) => isHeld.current && take(event)}
+      onPointerUp={() => {
+        isHeld.current = false;
+      }}
+      onPointerCancel={() => {
+        isHeld.current = false;
+      }}
+    >
+      {children}
+    </div>
+  );
+}

@@ -1,0 +1,28 @@
+import { type StartMethod, type SurveyOptions, startToday, type TodayAnswer } from '@neckfall/engine';
+import type { Work } from '../ask/protocol.ts';
+import { type CropAsked, cropAt } from './crop.ts';
+import { type SiteAsked, siteOf } from './site.ts';
+
+export type WhenTodayAsked = {
+  site: SiteAsked;
+  crop: CropAsked;
+  starts: readonly StartMethod[];
+  today: number;
+  options: SurveyOptions;
+};
+
+/** What each of these ways of starting an onion is worth today. */
+export async function whenToday(
+  { site: asked, crop, starts, today, options }: WhenTodayAsked,
+  work: Work<never>,
+): Promise<TodayAnswer[]> {
+  const site = siteOf(asked);
+  const onion = cropAt(site, crop);
+  const answers: TodayAnswer[] = [];
+  for (const start of starts) {
+    answers.push(startToday(site, onion, start, today, options));
+    // a dragged date comes first
+    await work.pause();
+  }
+  return answers;
+}
