@@ -12,7 +12,7 @@ export function offersOf(cultivars: readonly Cultivar[]): Offer[] {
 }
 
 /** Where a garden file says nothing of keeping: that of an ordinary onion, months (memory). */
-const ordinaryKeeping = [4, 6] as const;
+export const ordinaryKeeping = [4, 6] as const;
 
 /** An own onion, for which there is seed; its plant is that of its packet at the place. Class or hours are needed. */
 export function offerOfOwn(own: OwnCultivar, site: Site, year: number): Offer {

@@ -1,4 +1,11 @@
-import { alikeSentence, choiceWhy, namesOf, whichHeadline } from '@neckfall/answers';
+import {
+  alikeSentence,
+  choiceWhy,
+  namesOf,
+  rankingSentence,
+  whichHeadline,
+  worthShowing,
+} from '@neckfall/answers';
 import { type StartTopic, startFacts } from '@neckfall/data';
 import { type Choice, groupKinds, startMethods } from '@neckfall/engine';
 import type { MessageKey, Speaker } from '@neckfall/words';
@@ -37,17 +44,8 @@ export function whichText(
   if (choices.length < found.length) sections.push(wrap(say('which.none-else', { count: considered })));
   else if (considered > choices.length)
     sections.push(wrap(say('which.more', { more: considered - choices.length })));
-  sections.push(howWeKnow(frame, null));
+  sections.push(wrap(rankingSentence(speaker)), howWeKnow(frame, null));
   return `${sections.join('\n\n')}\n`;
-}
-
-/** Good in hardly any year: named where nothing does better. */
-const hopelessShare = 0.1;
-const hopelessShown = 3;
-
-function worthShowing(choices: readonly Choice[]): readonly Choice[] {
-  const hopeful = choices.filter(({ summary }) => summary.seasonShares.good >= hopelessShare);
-  return hopeful.length > 0 ? hopeful : choices.slice(0, hopelessShown);
 }
 
 function kindTable(choices: readonly Choice[], speaker: Speaker): string {

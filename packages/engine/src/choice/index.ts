@@ -6,7 +6,7 @@ export {
   type GrownKind,
   growKinds,
 } from './choose-kinds.ts';
-export { type Kind, kindsOf, type Offer, usualMonths } from './kind.ts';
+export { type Kind, kindsOf, type Offer, plantKey, usualMonths } from './kind.ts';
 export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
 export { type Choice, choiceReasonCodes, rankChoices } from './rank.ts';

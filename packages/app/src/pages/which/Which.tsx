@@ -1,7 +1,17 @@
-import { placeName, site } from '../../state/place.ts';
-import { voice } from '../../state/settings.ts';
+import '../../look/which.css';
+import { asked } from '../../state/route.ts';
+import { List } from './List.tsx';
+import { PacketPage } from './PacketPage.tsx';
+import { WaysIn } from './WaysIn.tsx';
 
-/** Helper G builds this page. */
+/** Which onion: the one in the hand, or any that can be had. */
 export function Which() {
-  return site.value && <h1>{`${voice.value.say('app.page.which')}: ${placeName.value}`}</h1>;
+  const { packet, cultivar, packetHours, packetDays } = asked.value;
+  const hasPacket = packet !== null || cultivar !== null || packetHours !== null || packetDays !== null;
+  return (
+    <>
+      <WaysIn hasPacket={hasPacket} />
+      {hasPacket ? <PacketPage /> : <List />}
+    </>
+  );
 }

@@ -1,0 +1,93 @@
+import { namesOf } from '@neckfall/answers';
+import type { Colour } from '@neckfall/data';
+import { type Choice, type GrownKind, groupKinds } from '@neckfall/engine';
+import { ask } from '../../ask/ask.ts';
+import { useAnswer } from '../../ask/use-answer.ts';
+import { Fault } from '../../controls/Fault.tsx';
+import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
+import { practice, site, siteKey } from '../../state/place.ts';
+import { hrefTo } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+import { noOnion } from './address-of.ts';
+import { colourOf } from './colour-of.ts';
+import { grownOf, useGrown } from './use-grown.ts';
+import { allKinds } from './wanted.ts';
+
+type Props = {
+  choices: readonly Choice[];
+  grown: readonly GrownKind[];
+  isFresh: boolean;
+  isNamed: boolean;
+  colour: Colour;
+};
+
+/** Names said of the best. */
+const namesSaid = 4;
+/** Kinds drawn beside the onion. */
+const bestShown = 2;
+
+/** The onion in the hand among all that can be had here. */
+export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props) {
+  const speaker = voice.value;
+  const { say } = speaker;
+  const placeKey = siteKey.value && JSON.stringify([siteKey.value, practice.value, today.value]);
+  const [own] = choices;
+  // what is in the hand comes first
+  const growing = useGrown(isFresh ? placeKey : null, () => ({
+    site: site.value!,
+    kinds: allKinds(),
+    firstDay: today.value,
+    options: practice.value,
+  }));
+  const { seasons, failed } = growing;
+  const rankKey = seasons && isFresh ? JSON.stringify([placeKey, grown.map(({ kind }) => kind)]) : null;
+  const ranked = useAnswer(rankKey, () =>
+    ask('whichRank', {
+      site: site.value!,
+      grown: [...grownOf(allKinds(), seasons!), ...(isNamed ? [] : grown)],
+    }),
+  );
+  if (failed !== null) return <Fault reason={failed} />;
+  if (growing.state === 'stopped') return null;
+  if (!ranked.answer || !ranked.isFresh) {
+    return (
+      <p role="status" data-waiting>
+        {say('app.which.packet.comparing')}
+      </p>
+    );
+  }
+  const mine = ranked.answer.find(
+    ({ kind }) => kind.start === own.kind.start && kind.names.includes(own.kind.names[0]),
+  );
+  const others = groupKinds(ranked.answer.filter((choice) => choice !== mine)).slice(0, bestShown);
+  const [best] = others[0].choices;
+  const nameOf = ({ kind }: Choice) =>
+    say('which.kind', { type: say(`type.${kind.type}`), start: say(`start.${kind.start}`) });
+  const { picture } = sectionRowOf(
+    [
+      { name: own.kind.names[0], summary: own.summary, colour },
+      ...others.map(({ choices: [choice] }) => ({
+        name: say('app.which.packet.best', { name: nameOf(choice) }),
+        summary: choice.summary,
+        colour: colourOf(choice.kind),
+      })),
+    ],
+    speaker,
+  );
+  return (
+    <section aria-labelledby="against">
+      <h2 id="against">{say('app.which.packet.against')}</h2>
+      <p>
+        {mine?.rank === 1
+          ? say('app.which.packet.level', { years: own.summary.years })
+          : say('app.which.packet.behind', {
+              kind: nameOf(best),
+              names: namesOf(best, speaker, namesSaid),
+            })}{' '}
+        <a href={hrefTo('which', { ...noOnion, start: null })}>{say('app.which.way.list')}</a>
+      </p>
+      <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
+    </section>
+  );
+}

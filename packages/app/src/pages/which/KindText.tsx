@@ -1,0 +1,77 @@
+import { choiceWhy, keepingWords } from '@neckfall/answers';
+import type { Choice, KindGroup } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import { voice } from '../../state/settings.ts';
+import { onwardTo } from './address-of.ts';
+import { BesideButton } from './BesideButton.tsx';
+import { capital } from './capital.ts';
+import { Names } from './Names.tsx';
+
+/** One kind at its best start: what comes of it and why, then the names inside it. */
+export function KindText({ group: { type, start, choices } }: { group: KindGroup }) {
+  const speaker = voice.value;
+  const { say } = speaker;
+  const [best, ...others] = choices;
+  const [name] = best.kind.names;
+  const onward = onwardTo(name, start, best.summary.plan.startDay);
+  const words = { name, start: say(`start.${start}`) };
+  const more = others.reduce((sum, { kind }) => sum + kind.names.length, 0);
+  return (
+    <article class="kind" data-type={type} data-start={start}>
+      <h4>{capital(say(`crop-kind.${start}`, { type: say(`type.${type}`) }))}</h4>
+      <p>{kindSentence(best, speaker)}</p>
+      <p>{choiceWhy(best, speaker)}</p>
+      <Names choice={best} />
+      {others.length > 0 && (
+        <details>
+          <summary>{say('app.which.more-names', { count: more })}</summary>
+          <ul>
+            {others.map((choice) => (
+              <li key={choice.kind.names[0]}>
+                <Names choice={choice} />
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <ul class="onward">
+        <li>
+          <a href={onward.when} aria-label={say('app.which.for', { what: say('app.which.when'), ...words })}>
+            {say('app.which.when')}
+          </a>
+        </li>
+        <li>
+          <a
+            href={onward.season}
+            aria-label={say('app.which.for', { what: say('app.which.season'), ...words })}
+          >
+            {say('app.which.season')}
+          </a>
+        </li>
+        <li>
+          <BesideButton name={name} start={start} />
+        </li>
+      </ul>
+    </article>
+  );
+}
+
+function kindSentence(choice: Choice, speaker: Speaker): string {
+  const { say, day, years, plants } = speaker;
+  const { kind, summary } = choice;
+  const { neckFall, seasonShares, boltedPlantsShare, outcome, plan } = summary;
+  const buy = capital(say(`buy.${kind.start}`, { type: say(`type.${kind.type}`), date: day(plan.startDay) }));
+  if (neckFall.p90 === null || outcome !== 'good')
+    return say('app.which.kind.poor', {
+      buy,
+      comes: say(`verdict.${outcome}`),
+      years: years(seasonShares[outcome]),
+    });
+  return say('app.which.kind.good', {
+    buy,
+    by: day(neckFall.p90),
+    years: years(seasonShares.good),
+    plants: plants(boltedPlantsShare.p50 ?? 0),
+    keeps: keepingWords(choice, speaker),
+  });
+}

@@ -1,0 +1,42 @@
+import { type Choice, groupKinds, type KindGroup } from '@neckfall/engine';
+import { voice } from '../../state/settings.ts';
+import { KindText } from './KindText.tsx';
+
+/** Kinds in words, best first; those that the years cannot tell apart stand together under one head. */
+export function Kinds({ choices }: { choices: readonly Choice[] }) {
+  const { say } = voice.value;
+  const levels = levelsOf(groupKinds(choices));
+  return (
+    <section aria-labelledby="kinds">
+      <h2 id="kinds">{say('app.which.kinds')}</h2>
+      {levels.map((groups, at) => {
+        const [{ choices: first }] = groups;
+        const { rank, summary } = first[0];
+        return (
+          <section key={rank} class="level" aria-labelledby={`level-${rank}`}>
+            <h3 id={`level-${rank}`}>
+              {say(at === 0 ? 'app.which.level-best' : 'app.which.level-next', {
+                count: groups.length,
+                years: summary.years,
+              })}
+            </h3>
+            {groups.map((group) => (
+              <KindText key={`${group.type} ${group.start}`} group={group} />
+            ))}
+          </section>
+        );
+      })}
+    </section>
+  );
+}
+
+/** Groups whose best share a rank. */
+function levelsOf(groups: readonly KindGroup[]): KindGroup[][] {
+  const levels: KindGroup[][] = [];
+  for (const group of groups) {
+    const level = levels.at(-1);
+    if (level && level[0].choices[0].rank === group.choices[0].rank) level.push(group);
+    else levels.push([group]);
+  }
+  return levels;
+}

@@ -1,0 +1,26 @@
+import type { Choice } from '@neckfall/engine';
+import { voice } from '../../state/settings.ts';
+import { hrefOfName } from './address-of.ts';
+
+/** Names that are the same as far as is known, each the way to its own page. */
+export function Names({ choice: { kind, rank } }: { choice: Choice }) {
+  const { say, numberRange, locale } = voice.value;
+  const isOne = kind.names.length === 1;
+  const parts = new Intl.ListFormat(locale, { type: 'conjunction' }).formatToParts(kind.names);
+  return (
+    <p class="names" data-rank={rank} data-names={kind.names.join(';')} data-start={kind.start}>
+      {parts.map(({ type, value }) =>
+        type === 'element' ? (
+          <a key={value} href={hrefOfName(value)}>
+            {value}
+          </a>
+        ) : (
+          value
+        ),
+      )}
+      {say(isOne ? 'app.which.months' : 'app.which.months-same', {
+        months: numberRange(...kind.keepsMonths, 1),
+      })}
+    </p>
+  );
+}

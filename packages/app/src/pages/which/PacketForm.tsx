@@ -1,0 +1,111 @@
+import { type Colour, colours, cultivars } from '@neckfall/data';
+import { type DayLengthClass, dayLengthClasses } from '@neckfall/engine';
+import { useId } from 'preact/hooks';
+import { ChoiceField } from '../../controls/ChoiceField.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import type { Asked } from '../../state/address-form.ts';
+import { onion } from '../../state/onion.ts';
+import { asked, go } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+import { noOnion } from './address-of.ts';
+
+/** What stands on a packet: its name, or the day length it is for and what else is printed. */
+export function PacketForm() {
+  const { say } = voice.value;
+  const { class: printed, packetHours, packetDays, colour } = asked.value;
+  return (
+    <form class="form packet" onSubmit={(event) => event.preventDefault()}>
+      <NameField />
+      <ChoiceField<DayLengthClass | ''>
+        label={say('app.which.packet.day')}
+        value={printed ?? ''}
+        options={[
+          { value: '', label: say('app.which.packet.day-none') },
+          ...dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) })),
+        ]}
+        onValue={(value) => change({ class: value === '' ? null : value })}
+      />
+      <NumberField
+        label={say('app.which.packet.hours')}
+        hint={say('app.which.packet.hours-hint')}
+        value={packetHours}
+        min={9}
+        max={20}
+        digits={2}
+        onValue={(hours) => change({ packetHours: hours })}
+      />
+      <NumberField
+        label={say('app.which.packet.days')}
+        hint={say('app.which.packet.days-hint')}
+        value={packetDays}
+        min={40}
+        max={400}
+        onValue={(days) => change({ packetDays: days })}
+      />
+      <ChoiceField<Colour | ''>
+        label={say('app.which.packet.colour')}
+        value={colour ?? ''}
+        options={[
+          { value: '', label: say('app.which.packet.day-none') },
+          ...colours.map((value) => ({ value, label: say(`colour.${value}`) })),
+        ]}
+        onValue={(value) => go({ colour: value === '' ? null : value, packet: true }, { replace: true })}
+      />
+    </form>
+  );
+}
+
+/** A name of the list says all the rest; one that is not in it is told with names like it. */
+function NameField() {
+  const { say } = voice.value;
+  const id = useId();
+  const { unknown } = onion.value;
+  const hint = `${id}-hint`;
+  return (
+    <div>
+      <label for={id}>{say('app.which.packet.name-field')}</label>
+      <input
+        id={id}
+        type="text"
+        list={`${id}-list`}
+        autocomplete="off"
+        autocapitalize="words"
+        spellcheck={false}
+        aria-invalid={unknown !== null}
+        aria-describedby={hint}
+        value={asked.value.cultivar ?? ''}
+        onChange={(event) => takeName(event.currentTarget.value.trim())}
+      />
+      <datalist id={`${id}-list`}>
+        {cultivars.map(({ id: key, name }) => (
+          <option key={key} value={name} />
+        ))}
+      </datalist>
+      {unknown === null ? (
+        <p id={hint} class="hint">
+          {say('app.which.packet.name-hint')}
+        </p>
+      ) : (
+        <div id={hint} role="alert" class="alarm">
+          {say(unknown.isOtherCrop ? 'app.which.packet.other-crop' : 'app.which.packet.unknown', {
+            name: unknown.name,
+          })}{' '}
+          {unknown.nearest.map((name) => (
+            <button key={name} type="button" class="plain" onClick={() => takeName(name)}>
+              {say('app.which.packet.like', { name })}
+            </button>
+          ))}
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** A name comes alone: what else the packet says would only gainsay what is known. */
+function takeName(name: string): void {
+  go({ ...noOnion, packet: true, cultivar: name === '' ? null : name }, { replace: true });
+}
+
+function change(changes: Partial<Asked>): void {
+  go({ cultivar: null, packet: true, ...changes }, { replace: true });
+}

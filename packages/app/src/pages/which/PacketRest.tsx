@@ -1,0 +1,49 @@
+import {
+  cultivarAssumption,
+  packetAssumptions,
+  practiceAssumptions,
+  rankingSentence,
+} from '@neckfall/answers';
+import type { Cultivar } from '@neckfall/data';
+import { Cautions } from '../../controls/Cautions.tsx';
+import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
+import { InTurn } from '../../controls/InTurn.tsx';
+import { asked } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+import type { WhichOnionReply } from '../../worker/which-onion.ts';
+import { AgainstBest } from './AgainstBest.tsx';
+import { Starts } from './Starts.tsx';
+
+type Props = { reply: WhichOnionReply; cultivar: Cultivar | null; isFresh: boolean };
+
+/** The onion beside the best that can be had, its ways of starting, and what all this rests on. */
+export function PacketRest({ reply: { read, choices, grown }, cultivar, isFresh }: Props) {
+  const speaker = voice.value;
+  const { say, day } = speaker;
+  const colour = asked.value.colour ?? cultivar?.colour ?? 'yellow';
+  const assumed = [
+    ...(cultivar ? [cultivarAssumption(cultivar, speaker)] : []),
+    ...(read ? packetAssumptions(read, speaker) : []),
+    say('which.assumed-day', { date: day(today.value) }),
+    ...new Set(choices.flatMap(({ summary }) => practiceAssumptions(summary.plan, speaker))),
+    rankingSentence(speaker),
+    say('cultivars.assumed.memory'),
+  ];
+  return (
+    <InTurn>
+      <Starts choices={choices} isNamed={cultivar !== null} colour={colour} />
+      <AgainstBest
+        choices={choices}
+        grown={grown}
+        isFresh={isFresh}
+        isNamed={cultivar !== null}
+        colour={colour}
+      />
+      <Cautions
+        of={['app.caution.sets', 'app.caution.bought', 'app.caution.treated', 'app.caution.promise']}
+      />
+      <HowWeKnow assumed={assumed} />
+    </InTurn>
+  );
+}

@@ -1,0 +1,15 @@
+import { offersOf } from '@neckfall/answers';
+import type { Cultivar } from '@neckfall/data';
+import { type Packet, startMethods } from '@neckfall/engine';
+import type { WhichOnionAsked } from '../../worker/which-onion.ts';
+
+/** What is in the hand, for the engine: a known onion, or what the packet says; null where that is too little. */
+export function packetOnion(
+  cultivar: Cultivar | null,
+  packet: Packet,
+  name: string,
+): WhichOnionAsked['onion'] | null {
+  if (cultivar) return offersOf([cultivar])[0];
+  if (packet.class === null && packet.hours === null) return null;
+  return { name, packet, starts: startMethods };
+}

@@ -1,0 +1,48 @@
+import { ordinaryKeeping } from '@neckfall/answers';
+import {
+  type Choice,
+  type ChooseOptions,
+  civilDate,
+  type GrownKind,
+  growKinds,
+  kindsOf,
+  type Offer,
+  type Packet,
+  type PacketPlant,
+  plantOfPacket,
+  rankChoices,
+} from '@neckfall/engine';
+import { type SiteAsked, siteOf } from './site.ts';
+
+export type WhichOnionAsked = {
+  site: SiteAsked;
+  /** One onion by its plant, or by what its packet says. */
+  onion: Offer | (Pick<Offer, 'name' | 'starts'> & { packet: Packet });
+  firstDay: number;
+  options: ChooseOptions;
+};
+export type WhichOnionReply = {
+  /** What was made of the packet; null for an onion that is known. */
+  read: PacketPlant | null;
+  /** Its ways of starting, the best first. */
+  choices: Choice[];
+  grown: GrownKind[];
+};
+
+/** One onion, started in each of its ways. */
+export function whichOnion({ site: asked, onion, firstDay, options }: WhichOnionAsked): WhichOnionReply {
+  const site = siteOf(asked);
+  const read = 'packet' in onion ? plantOfPacket(site, onion.packet, civilDate(firstDay).year) : null;
+  const offer: Offer =
+    'packet' in onion
+      ? { ...onion, ...plantWords(read!), keepsMonths: ordinaryKeeping, keepsFrom: 'type' }
+      : onion;
+  const steps = growKinds(site, kindsOf([offer]), firstDay, options);
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return { read, choices: rankChoices(site, step.value), grown: step.value };
+}
+
+function plantWords({ type, traits }: PacketPlant): Pick<Offer, 'type' | 'traits'> {
+  return { type, traits };
+}
