@@ -37,7 +37,6 @@ export const which = {
   'which.in-flower': '{tenths} in 10',
   'which.weeks': '{weeks, plural, one {# week} other {# weeks}}',
   'which.not-sold': '{start}: not on sale as far as is known',
-  'which.keeps-until': '{months} months, so until {date} at least',
   'which.ranking':
     'Ranked by the share of good years, less {flower} of the share of plants that run to flower; a full-sized bulb adds up to {size}, a hard keeper up to {keeping}; taken off are care beyond five months ({careYear} a year), thinning and trays, beds too cold to work, tops that go over in cool weather, and sets that shops seldom have. What is known of one onion counts half, what is usual for its kind the other half. Those no further apart than so few years can tell share a rank.',
   'which.assumed-catalogue':
