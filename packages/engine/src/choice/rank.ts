@@ -14,8 +14,6 @@ export type Choice = {
   summary: SeasonSummary;
   worth: number;
   parts: WorthParts;
-  /** Of this onion alone, without what is usual for its type. */
-  ownParts: WorthParts;
   /** What told it from the next in rank; where it is not good itself, why. */
   why: Reason;
 };
@@ -45,11 +43,10 @@ const ripensShare = 0.5;
  */
 export function rankChoices(site: Site, grown: readonly GrownKind[]): Choice[] {
   const choices = grown.map(({ kind, summary, usual }): Choice => {
-    const ownParts = partsOf(site, summary, usualMonths(kind));
+    const parts = partsOf(site, summary, usualMonths(kind));
     const usualParts = partsOf(site, usual, null);
-    const parts = { ...ownParts };
-    for (const part of partNames) parts[part] = (ownParts[part] + usualParts[part]) / 2;
-    return { rank: 0, alike: 0, kind, summary, worth: total(parts), parts, ownParts, why: summary.reason };
+    for (const part of partNames) parts[part] = (parts[part] + usualParts[part]) / 2;
+    return { rank: 0, alike: 0, kind, summary, worth: total(parts), parts, why: summary.reason };
   });
   choices.sort((a, b) => Number(ripens(b)) - Number(ripens(a)) || b.worth - a.worth);
   for (let first = 0; first < choices.length; ) {
@@ -90,23 +87,22 @@ function samplingError({ summary: { years, seasonShares } }: Choice): number {
 function reasonOf(choice: Choice, next: Choice | null): Reason {
   const { summary, alike } = choice;
   if (summary.outcome !== 'good') return summary.reason;
-  const values = {
-    ...sideOf(choice, ''),
-    alike,
-    years: summary.years,
-  };
+  const values = { ...sideOf(choice), alike, years: summary.years };
   if (!next) return { code: 'choice-last', values };
   const lead = (part: WorthPart) => choice.parts[part] - next.parts[part];
-  const ownLead = (part: WorthPart) => choice.ownParts[part] - next.ownParts[part];
-  // the numbers shown are its own, so they must say the same
+  const own = sideOf(choice);
+  const other = sideOf(next);
+  // the numbers are its own, so they must say the same
   const [decided] = partNames
-    .filter((part) => lead(part) > 0 && ownLead(part) > 0)
+    .filter((part) => lead(part) > 0 && isSeen(part, own, other))
     .sort((a, b) => lead(b) - lead(a));
   return {
     code: `choice-${decided ? codeOf[decided] : 'usual'}`,
     values: {
       ...values,
-      ...sideOf(next, 'next'),
+      ...Object.fromEntries(
+        Object.entries(other).map(([name, value]) => [`next${name[0].toUpperCase()}${name.slice(1)}`, value]),
+      ),
       nextName: next.kind.names[0],
       nextType: next.kind.type,
       nextStart: next.kind.start,
@@ -129,15 +125,35 @@ const codeOf: Readonly<Record<WorthPart, string>> = {
 };
 const partNames = Object.keys(codeOf) as WorthPart[];
 
-/** The numbers that may decide, of either side. */
-function sideOf({ summary, kind }: Choice, prefix: '' | 'next'): Record<string, number> {
-  const name = (key: string) => (prefix === '' ? key : prefix + key[0].toUpperCase() + key.slice(1));
+type Side = Record<'goodYearShare' | 'boltedPlantShare' | 'diameterMm' | 'months' | 'weeks', number>;
+
+/** The numbers that may decide, as they are said. */
+function sideOf({ summary, kind }: Choice): Side {
   const { neckFall, plan } = summary;
   return {
-    [name('goodYearShare')]: summary.seasonShares.good,
-    [name('boltedPlantShare')]: summary.boltedPlantsShare.p50 ?? 0,
-    [name('diameterMm')]: Math.round(summary.bulbDiameterMm.p50 ?? 0),
-    [name('months')]: Math.round(usualMonths(kind)),
-    [name('weeks')]: Math.round(((neckFall.p50 ?? plan.startDay + 365) - plan.startDay) / 7),
+    goodYearShare: summary.seasonShares.good,
+    boltedPlantShare: summary.boltedPlantsShare.p50 ?? 0,
+    diameterMm: Math.round(summary.bulbDiameterMm.p50 ?? 0),
+    months: Math.round(usualMonths(kind)),
+    weeks: Math.round(((neckFall.p50 ?? plan.startDay + 365) - plan.startDay) / 7),
   };
+}
+
+/** Whether a reader sees in the numbers that one side leads in a part. */
+function isSeen(part: WorthPart, own: Side, next: Side): boolean {
+  const tenths = (share: number) => Math.round(10 * share);
+  switch (part) {
+    case 'chance':
+      return tenths(own.goodYearShare) > tenths(next.goodYearShare);
+    case 'flower':
+      return tenths(own.boltedPlantShare) < tenths(next.boltedPlantShare);
+    case 'size':
+      return own.diameterMm > next.diameterMm;
+    case 'keeping':
+      return own.months > next.months;
+    case 'time':
+      return own.weeks < next.weeks;
+    default:
+      return true;
+  }
 }
