@@ -1,5 +1,4 @@
-import { classOfType, type StartMethod } from '@neckfall/engine';
-import { useMemo } from 'preact/hooks';
+import type { StartMethod } from '@neckfall/engine';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Cautions } from '../../controls/Cautions.tsx';
@@ -7,19 +6,14 @@ import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
 import { placeName, practice, site, siteKey } from '../../state/place.ts';
-import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { CropAsked } from '../../worker/crop.ts';
 import { Aim } from './Aim.tsx';
-import { bestAhead } from './best-ahead.ts';
 import { Grounds } from './Grounds.tsx';
+import { Moving } from './Moving.tsx';
 import { NowHeading, OtherWays } from './Now.tsx';
-import { OnionForm, UnknownOnion } from './OnionForm.tsx';
-import { SeasonFrom } from './SeasonFrom.tsx';
-import { useMovedDay } from './use-moved-day.ts';
-import { useShownYear } from './use-shown-year.ts';
-import { YearOfStarts } from './YearOfStarts.tsx';
+import { UnknownOnion } from './OnionForm.tsx';
 
 type Props = {
   crop: CropAsked;
@@ -42,45 +36,28 @@ export function Answer({ crop, start, isKnown }: Props) {
   const ways = useAnswer(others.length > 0 ? JSON.stringify([common, others]) : null, () =>
     ask('whenToday', { site: site.value!, crop, starts: others, today: now, options }),
   );
-  const answer = tried.answer?.answer ?? null;
-  const best = useMemo(() => answer && bestAhead(answer, now), [answer, now]);
-  const [day, onDay] = useMovedDay(asked.value.date ?? best ?? now);
-  const year = useShownYear(answer, day);
   if (tried.failed !== null) return <Fault reason={tried.failed} />;
-  if (!tried.answer || !answer || !year)
+  if (!tried.answer)
     return (
       <>
         <h1>{placeName.value}</h1>
         <Working />
       </>
     );
+  const { answer, now: standing, needSunUpH, notes } = tried.answer;
   const isFresh = isKnown && tried.isFresh;
   const { plan } = answer.starts[0].summary;
-  const { type } = plan;
   const name = cultivar?.name ?? null;
-  const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${type}`) });
+  const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${plan.type}`) });
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
-      <NowHeading now={tried.answer.now} crop={words} />
+      <NowHeading now={standing} crop={words} />
       <UnknownOnion />
       {others.length > 0 && <OtherWays others={ways.isFresh ? ways.answer : null} />}
-      <OnionForm type={type} start={plan.start} day={day} />
-      <YearOfStarts
-        answer={answer}
-        year={year}
-        needSunUpH={tried.answer.needSunUpH}
-        day={day}
-        onDay={onDay}
-      />
-      <SeasonFrom
-        plan={{ ...plan, startDay: day }}
-        name={name}
-        colour={cultivar?.colour ?? asked.value.colour ?? 'yellow'}
-        link={{ ...(onion.value.crop === null ? { class: classOfType[type] } : {}), start, date: day }}
-      />
+      <Moving answer={answer} needSunUpH={needSunUpH} name={name} />
       <Aim answer={answer} name={name} />
       <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
-      <Grounds answer={answer} notes={tried.answer.notes} cultivar={cultivar} />
+      <Grounds answer={answer} notes={notes} cultivar={cultivar} />
     </div>
   );
 }

@@ -7,6 +7,7 @@ import {
   hillsDayAt,
   type PlaceYear,
   StartHills,
+  StartMarkOverlay,
   startHillsOf,
   startHillsTableOf,
   YearLine,
@@ -56,7 +57,6 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay }: Props) {
     ),
     [answer, year, now, speaker],
   );
-  const marker = { day, text: say('picture.hills.start', { date: speaker.day(day) }) };
   return (
     <section aria-labelledby="starts">
       <h2 id="starts">{say('app.when.year')}</h2>
@@ -66,7 +66,14 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay }: Props) {
           <>
             <StillLine width={width} line={line} />
             <Handle width={width} firstDay={firstDay} onDay={onDay}>
-              <StartHills id="start-hills" width={width} {...hills} marker={marker} />
+              <StillHills width={width} hills={hills} />
+              <StartMarkOverlay
+                width={width}
+                firstDay={firstDay}
+                days={axisDays}
+                day={day}
+                text={say('picture.hills.start', { date: speaker.day(day) })}
+              />
             </Handle>
           </>
         )}
@@ -82,6 +89,13 @@ type Line = ReturnType<typeof yearLineOf>;
 /** The year does not change while a start is moved, and is not drawn anew. */
 function StillLine({ width, line }: { width: number; line: Line }) {
   return useMemo(() => <YearLine id="starts-year" width={width} {...line} />, [width, line]);
+}
+
+type Hills = ReturnType<typeof startHillsOf>;
+
+/** Nor do the hills. */
+function StillHills({ width, hills }: { width: number; hills: Hills }) {
+  return useMemo(() => <StartHills id="start-hills" width={width} {...hills} />, [width, hills]);
 }
 
 type HandleProps = {

@@ -4,6 +4,13 @@ import { type KeyEntry, type PlacedWord, placeKey, placeWords } from './hill-wor
 import { type HillStart, type StartHillsProps, type Trouble, troubles } from './start-hills-props.ts';
 
 export const hillHeight = 96;
+const top = 46;
+const ground = top + hillHeight;
+const bottom = ground + hillHeight;
+const sizeTop = bottom + 30;
+const sizeBottom = sizeTop + 50;
+const leavesTop = sizeBottom + 30;
+export const leavesBottom = leavesTop + 36;
 
 /** Where things of the hills stand, px. */
 export type HillsLayout = {
@@ -32,13 +39,6 @@ export function hillsLayout(
   const { width, firstDay, days } = props;
   const axis = dayAxis(firstDay, days, width);
   const starts = closedYear(props.starts, firstDay, days);
-  const top = 46;
-  const ground = top + hillHeight;
-  const bottom = ground + hillHeight;
-  const sizeTop = bottom + 30;
-  const sizeBottom = sizeTop + 50;
-  const leavesTop = sizeBottom + 30;
-  const leavesBottom = leavesTop + 36;
   const x = (start: HillStart) => xOfDay(axis, start.day);
   const filled = starts.map(() => 0);
   const hollows = troubles.flatMap((trouble) => {

@@ -7,6 +7,7 @@ import { textWidth } from '../text-fit.ts';
 import { type HillsLayout, hillsLayout } from './hills-layout.ts';
 import { LeavesLine, SizeBand } from './lower-lines.tsx';
 import type { StartHillsProps } from './start-hills-props.ts';
+import { StartMark } from './start-mark.tsx';
 import { TroublePatterns, troubleFill } from './trouble-patterns.tsx';
 
 /**
@@ -42,7 +43,7 @@ export function StartHills(props: StartHillsProps) {
       <path d={smoothLine(layout.hill)} fill="none" stroke={ink.leaf} stroke-width={2.2} />
       <path d={`M${px(axis.left)} ${px(ground)}H${px(axis.right)}`} stroke={ink.earth} stroke-width={1.8} />
       {today && <TodayMark layout={layout} {...today} />}
-      {marker && <StartMark layout={layout} {...marker} />}
+      {marker && <StartMark axis={axis} {...marker} />}
       {layout.words.map(({ text, x, y }) => (
         <Label key={`${x} ${y}`} x={x} y={y} anchor="middle" bold>
           {text}
@@ -94,27 +95,6 @@ function TodayMark({ layout, day, text }: { layout: HillsLayout; day: number; te
         stroke-linecap="round"
       />
       <Label x={atEnd ? x - 5 : x + 5} y={leavesBottom - 5} anchor={atEnd ? 'end' : 'start'} small>
-        {text}
-      </Label>
-    </>
-  );
-}
-
-/** The start chosen, held by an onion. */
-function StartMark({ layout, day, text }: { layout: HillsLayout; day: number; text: string }) {
-  const { axis, leavesBottom } = layout;
-  if (!isOnAxis(axis, day)) return null;
-  const x = xOfDay(axis, day + 0.5);
-  const half = textWidth(text, font.text) / 2 + 2;
-  const at = (dx: number, y: number) => `${px(x + dx)} ${px(y)}`;
-  const onion =
-    `M${at(0, 39)}C${at(-13, 39)} ${at(-13, 25)} ${at(-3, 22)}Q${at(-1, 20)} ${at(0, 16)}` +
-    `Q${at(1, 20)} ${at(3, 22)}C${at(13, 25)} ${at(13, 39)} ${at(0, 39)}Z`;
-  return (
-    <>
-      <path d={`M${px(x)} 38V${px(leavesBottom)}`} stroke={ink.ink} stroke-width={2} />
-      <path class="start-handle" d={onion} fill={ink.skin2} stroke={ink.ink} stroke-width={1.6} />
-      <Label x={Math.min(axis.right - half, Math.max(axis.left + half, x))} y={12} anchor="middle" bold>
         {text}
       </Label>
     </>

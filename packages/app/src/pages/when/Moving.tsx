@@ -1,0 +1,40 @@
+import { classOfType, type WhenAnswer } from '@neckfall/engine';
+import { useMemo } from 'preact/hooks';
+import { Working } from '../../controls/Working.tsx';
+import { onion } from '../../state/onion.ts';
+import { asked } from '../../state/route.ts';
+import { today } from '../../state/today.ts';
+import { bestAhead } from './best-ahead.ts';
+import { OnionForm } from './OnionForm.tsx';
+import { SeasonFrom } from './SeasonFrom.tsx';
+import { useMovedDay } from './use-moved-day.ts';
+import { useShownYear } from './use-shown-year.ts';
+import { YearOfStarts } from './YearOfStarts.tsx';
+
+type Props = { answer: WhenAnswer; needSunUpH: number; name: string | null };
+
+/** All that follows the start day while it is moved; the rest of the page stands still. */
+export function Moving({ answer, needSunUpH, name }: Props) {
+  const best = useMemo(() => bestAhead(answer, today.value), [answer, today.value]);
+  const [day, onDay] = useMovedDay(asked.value.date ?? best);
+  const year = useShownYear(answer, day);
+  const { plan } = answer.starts[0].summary;
+  const { type, start } = plan;
+  const { crop, cultivar } = onion.value;
+  return (
+    <>
+      <OnionForm type={type} start={start} day={day} />
+      {year ? (
+        <YearOfStarts answer={answer} year={year} needSunUpH={needSunUpH} day={day} onDay={onDay} />
+      ) : (
+        <Working />
+      )}
+      <SeasonFrom
+        plan={{ ...plan, startDay: day }}
+        name={name}
+        colour={cultivar?.colour ?? asked.value.colour ?? 'yellow'}
+        link={{ ...(crop === null ? { class: classOfType[type] } : {}), start, date: day }}
+      />
+    </>
+  );
+}
