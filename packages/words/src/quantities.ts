@@ -13,6 +13,10 @@ export type Quantity =
   | 'elevation' // m
   | 'wind' // m/s
   | 'yield' // kg/m²
+  | 'crop' // kg
+  | 'area' // m²
+  | 'rowLength' // m
+  | 'spacing' // cm
   | 'density'; // plants per m²
 
 export type QuantityWords = {
@@ -23,7 +27,7 @@ export type QuantityWords = {
 
 type Rule = { factor: number; digits: number; unit: string; offset?: number };
 
-/** Exact by definition: inch 25.4 mm, ounce 28.349523125 g, mile 1.609344 km, foot 0.3048 m. */
+/** Exact by definition: inch 25.4 mm, ounce 28.349523125 g, mile 1.609344 km, foot 0.3048 m, pound 0.45359237 kg. */
 const rules: Record<Units, Record<Quantity, Rule>> = {
   metric: {
     temperature: { factor: 1, digits: 0, unit: 'celsius' },
@@ -35,6 +39,10 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     elevation: { factor: 1, digits: 0, unit: 'meter' },
     wind: { factor: 1, digits: 1, unit: 'meter-per-second' },
     yield: { factor: 1, digits: 1, unit: 'unit.kg-per-m2' },
+    crop: { factor: 1, digits: 1, unit: 'kilogram' },
+    area: { factor: 1, digits: 1, unit: 'unit.m2' },
+    rowLength: { factor: 1, digits: 1, unit: 'meter' },
+    spacing: { factor: 1, digits: 1, unit: 'centimeter' },
     density: { factor: 1, digits: 0, unit: 'unit.plants-per-m2' },
   },
   us: {
@@ -47,6 +55,10 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     elevation: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
     wind: { factor: 3.6 / 1.609344, digits: 0, unit: 'mile-per-hour' },
     yield: { factor: 0.3048 ** 2 / 0.45359237, digits: 2, unit: 'unit.lb-per-ft2' },
+    crop: { factor: 1 / 0.45359237, digits: 1, unit: 'pound' },
+    area: { factor: 1 / 0.3048 ** 2, digits: 0, unit: 'unit.ft2' },
+    rowLength: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
+    spacing: { factor: 1 / 2.54, digits: 1, unit: 'inch' },
     density: { factor: 0.3048 ** 2, digits: 1, unit: 'unit.plants-per-ft2' },
   },
 };

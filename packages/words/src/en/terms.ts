@@ -44,6 +44,8 @@ export const terms = {
   'share.no-plant': 'none',
   'share.every-plant': 'every plant',
   'unit.day-length': '{hours, number} h {minutes, plural, =0 {} other {{minutes, number, ::00} min}}',
+  'unit.m2': '{value} m²',
+  'unit.ft2': '{value} square feet',
   'unit.kg-per-m2': '{value} kg/m²',
   'unit.lb-per-ft2': '{value} lb per square foot',
   'unit.plants-per-m2': '{value} plants per m²',

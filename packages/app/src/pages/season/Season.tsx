@@ -1,7 +1,34 @@
-import { placeName, site } from '../../state/place.ts';
-import { voice } from '../../state/settings.ts';
+import { ask } from '../../ask/ask.ts';
+import { useAnswer } from '../../ask/use-answer.ts';
+import { Fault } from '../../controls/Fault.tsx';
+import { Working } from '../../controls/Working.tsx';
+import { placeName, site, siteKey } from '../../state/place.ts';
+import { today } from '../../state/today.ts';
+import '../../look/season.css';
+import { cropAsked, planOptions } from './plan-asked.ts';
+import { SeasonAnswer } from './SeasonAnswer.tsx';
 
-/** Helper F builds this page. */
+/** One crop: what to do this week, what to see, when it ends and what it comes to. */
 export function Season() {
-  return site.value && <h1>{`${voice.value.say('app.page.season')}: ${placeName.value}`}</h1>;
+  const crop = cropAsked.value;
+  const options = planOptions.value;
+  const day = today.value;
+  const key = siteKey.value && JSON.stringify([siteKey.value, crop, options, day]);
+  const { answer, isFresh, failed } = useAnswer(key, () =>
+    ask('seasonAhead', { site: site.value!, ...crop, options, today: day }),
+  );
+  if (failed !== null) return <Fault reason={failed} />;
+  if (!answer) {
+    return (
+      <>
+        <h1>{placeName.value}</h1>
+        <Working />
+      </>
+    );
+  }
+  return (
+    <div class={isFresh ? 'season' : 'season waiting'} data-waiting={isFresh ? undefined : true}>
+      <SeasonAnswer ahead={answer} />
+    </div>
+  );
 }

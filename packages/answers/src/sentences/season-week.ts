@@ -1,0 +1,133 @@
+import type { SeasonSummary } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import type { StandOn } from '../facts/stand-on.ts';
+
+/** What the week asks of a grower. */
+export type WeekCode =
+  | 'far'
+  | 'prepare'
+  | 'start'
+  | 'wait'
+  | 'tray'
+  | 'harden'
+  | 'winter'
+  | 'grow'
+  | 'feed'
+  | 'bulb'
+  | 'dry'
+  | 'lift'
+  | 'cure'
+  | 'green'
+  | 'pull'
+  | 'lost'
+  | 'over';
+
+/** Days; common practice where no source is named. */
+const days = {
+  prepareFrom: 21,
+  startAround: 3,
+  /** Hardening off takes 7–10 days (Iowa State Extension). */
+  hardenFrom: 10,
+  /** Nitrogen ends as bulbs begin (Utah State University Extension, seen second-hand). */
+  lastFeedFrom: 28,
+  /** Water ends when tops begin to fall, or 1–3 weeks before lifting (memory: several extensions). */
+  dryFrom: 10,
+  liftUntil: 14,
+  /** Bulbs dry off in 2–4 weeks (Kansas extension). */
+  cureUntil: 42,
+  /** No crop without an end of its own stands longer than this. */
+  longestGreen: 300,
+} as const;
+
+/** Below this onions hardly grow, °C (memory). */
+const restingBelowC = 5;
+
+/** What this week asks of a crop whose dates are those of its middle year. */
+export function weekOf(summary: SeasonSummary, stand: StandOn): WeekCode {
+  const { plan, emergence, plantOut, onset, neckFall } = summary;
+  const { day: today } = stand;
+  const until = plan.startDay - today;
+  if (until > days.prepareFrom) return 'far';
+  if (until > days.startAround) return 'prepare';
+  if (until >= -days.startAround) return 'start';
+  const since = (day: number | null | undefined) => (day == null ? Number.NEGATIVE_INFINITY : today - day);
+  const fallen = since(neckFall.p50);
+  if (fallen >= 0) return fallen < days.liftUntil ? 'lift' : fallen < days.cureUntil ? 'cure' : 'over';
+  if (stand.lostShare > 0.5) return 'lost';
+  if (-until > days.longestGreen && neckFall.p50 === null) return 'over';
+  if (plantOut?.p50 != null && since(plantOut.p50) < days.startAround) {
+    return since(plantOut.p50) < -days.hardenFrom ? 'tray' : 'harden';
+  }
+  if (!plantOut && since(emergence.p50) < 0) return 'wait';
+  if (neckFall.p50 !== null && fallen >= -days.dryFrom) return 'dry';
+  if (since(onset.p50) >= 0) return neckFall.p50 === null ? 'pull' : 'bulb';
+  if (stand.tempMeanC !== null && stand.tempMeanC < restingBelowC) return 'winter';
+  if (onset.p50 === null) return 'green';
+  return since(onset.p50) >= -days.lastFeedFrom ? 'feed' : 'grow';
+}
+
+/** Depths to sow and to set plants: 6–13 mm (University of Minnesota Extension), 25 mm (Texas Extension). */
+const depthsMm = { 'direct-seed': 13, 'bought-transplants': 25 } as const;
+
+/** What to do this week, in a sentence. */
+export function weekSentence(summary: SeasonSummary, stand: StandOn, speaker: Speaker): string {
+  const { say, day, quantity, years } = speaker;
+  const { plan, plantOut, onset } = summary;
+  const { start, water } = plan;
+  const code = weekOf(summary, stand);
+  const date = day(
+    code === 'tray' || code === 'harden'
+      ? (plantOut?.p50 ?? plan.startDay)
+      : code === 'feed'
+        ? (onset.p50 ?? plan.startDay)
+        : plan.startDay,
+  );
+  switch (code) {
+    case 'far':
+      return say('week.far', { start, date });
+    case 'prepare':
+      return say(`week.prepare.${start}`, { date });
+    case 'start':
+      return say(`week.start.${start}`, {
+        depth: start in depthsMm ? quantity('bulbLength', depthsMm[start as keyof typeof depthsMm]) : '',
+        temperature: plan.nurseryTempC === null ? 'outdoors' : quantity('temperature', plan.nurseryTempC),
+      });
+    default:
+      return say(`week.${code}`, { date, water, years: years(stand.lostShare) });
+  }
+}
+
+/** What should be seen of the crop on that day; null where there is nothing to tell it by. */
+export function seeSentence(summary: SeasonSummary, stand: StandOn, speaker: Speaker): string | null {
+  const { say, numberRange, quantityRange, day, dayRange, years } = speaker;
+  const code = weekOf(summary, stand);
+  if (code === 'wait') {
+    const { p10, p50, p90 } = summary.emergence;
+    if (p10 === null || p50 === null || p90 === null) return null;
+    return say('see.bare', { date: day(p50), range: dayRange(p10, p90) });
+  }
+  if (code === 'over' || code === 'cure') return null;
+  if (stand.fallenShare >= 0.1) return say('see.fallen', { years: years(stand.fallenShare) });
+  const { leavesGreen, bulbMm } = stand;
+  if (!leavesGreen) return null;
+  const words = {
+    leaves: numberRange(Math.round(leavesGreen.low), Math.round(leavesGreen.high)),
+    most: Math.round(leavesGreen.high),
+  };
+  if (bulbMm && bulbMm.low >= leastBulbMm)
+    return say('see.bulbs', { ...words, across: quantityRange('bulbLength', bulbMm.low, bulbMm.high) });
+  return say('see.leaves', words);
+}
+
+/** A swelling narrower than this can't be told from a neck, mm (common practice, no source). */
+const leastBulbMm = 18;
+
+/** When tops go over, or went; null where they mostly don't. */
+export function topsSentence(summary: SeasonSummary, today: number, speaker: Speaker): string | null {
+  const { p10, p50, p90, share } = summary.neckFall;
+  if (p10 === null || p50 === null || p90 === null || share < 0.5) return null;
+  const { say, day, dayRange, years } = speaker;
+  const words = { date: day(p50), range: dayRange(p10, p90), years: years(share) };
+  if (today > p50) return say('tops.past', words);
+  return say(share < 1 ? 'tops.some' : 'tops.ahead', words);
+}

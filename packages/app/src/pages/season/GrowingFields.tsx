@@ -1,0 +1,114 @@
+import { gardenRanges, type Plan, planDefaults } from '@neckfall/engine';
+import { ChoiceField } from '../../controls/ChoiceField.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import type { Asked } from '../../state/address-form.ts';
+import { asked, go } from '../../state/route.ts';
+import { units, voice } from '../../state/settings.ts';
+import { MeasureField } from './MeasureField.tsx';
+import { spacing, usualSpacing } from './plan-asked.ts';
+
+const covers = ['none', 'fleece', 'tunnel'] as const;
+const waters = ['watered', 'rain'] as const;
+const stores = ['cold', 'warm'] as const;
+
+/** How it is grown: spacing, sets, nursery, cover, water. What is usual stays out of the address. */
+export function GrowingFields({ plan }: { plan: Plan }) {
+  const { say, quantity } = voice.value;
+  const { rowCm, plantCm } = spacing.value;
+  const unit = units.value === 'us' ? 'inch' : 'cm';
+  return (
+    <>
+      <MeasureField
+        label={say('app.season.rows', { unit })}
+        hint={say('app.season.rows.hint', { density: quantity('density', plan.densityPerM2) })}
+        measure="cm"
+        value={rowCm}
+        range={gardenRanges.rowDistanceCm}
+        onValue={(value) => change({ rowDistance: value === usualSpacing.rowCm ? null : value })}
+      />
+      <MeasureField
+        label={say('app.season.apart', { unit })}
+        hint={say('app.season.apart.hint')}
+        measure="cm"
+        value={plantCm}
+        range={gardenRanges.plantDistanceCm}
+        onValue={(value) => change({ plantDistance: value === usualSpacing.plantCm ? null : value })}
+      />
+      {plan.start === 'sets' && <SetFields plan={plan} />}
+      {plan.start === 'raised-seedlings' && <NurseryFields plan={plan} />}
+      <ChoiceField
+        label={say('app.ground.cover')}
+        value={plan.cover}
+        options={covers.map((value) => ({ value, label: say(`cover.${value}`) }))}
+        onValue={(cover) => change({ cover: cover === 'none' ? null : cover })}
+      />
+      <ChoiceField
+        label={say('app.ground.water')}
+        value={plan.water}
+        options={waters.map((value) => ({ value, label: say(`water.${value}`) }))}
+        onValue={(water) => change({ water: water === 'rain' ? water : null })}
+      />
+    </>
+  );
+}
+
+function SetFields({ plan }: { plan: Plan }) {
+  const { say } = voice.value;
+  return (
+    <>
+      <MeasureField
+        label={say('app.season.set-size', { unit: units.value === 'us' ? 'inch' : 'mm' })}
+        hint={say('app.season.set-size.hint')}
+        measure="mm"
+        value={plan.setSizeMm}
+        range={gardenRanges.setSizeMm}
+        onValue={(setSize) => change({ setSize: setSize === planDefaults.setSizeMm ? null : setSize })}
+      />
+      <ChoiceField
+        label={say('app.season.set-store')}
+        value={plan.setStore}
+        options={stores.map((value) => ({ value, label: say(`app.season.set-store.${value}`) }))}
+        onValue={(store) => change({ setStore: store === 'warm' ? store : null })}
+      />
+    </>
+  );
+}
+
+function NurseryFields({ plan }: { plan: Plan }) {
+  const { say, quantity } = voice.value;
+  const { nurseryTemp, lampHours } = asked.value;
+  const [fewest, most] = gardenRanges.lampHours;
+  return (
+    <>
+      <MeasureField
+        label={say('app.season.nursery', { unit: units.value === 'us' ? 'inch' : 'cm' })}
+        hint={
+          nurseryTemp === null
+            ? say('app.season.nursery.hint', {
+                temperature:
+                  plan.nurseryTempC === null ? 'outdoors' : quantity('temperature', plan.nurseryTempC),
+              })
+            : ''
+        }
+        measure="celsius"
+        value={nurseryTemp}
+        range={gardenRanges.nurseryTempC}
+        onValue={(value) => change({ nurseryTemp: value })}
+      />
+      <NumberField
+        label={say('app.season.lamps')}
+        hint={say('app.season.lamps.hint')}
+        value={lampHours}
+        min={fewest}
+        max={most}
+        digits={1}
+        onValue={(value) => change({ lampHours: value })}
+      />
+    </>
+  );
+}
+
+/** Each change is no step of its own in the history. */
+function change(changes: Partial<Asked>): void {
+  go(changes, { replace: true });
+}

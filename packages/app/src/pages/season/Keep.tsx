@@ -1,0 +1,129 @@
+import { dayOf } from '@neckfall/answers';
+import { classOfType, formatDay } from '@neckfall/engine';
+import type { VNode } from 'preact';
+import { useState } from 'preact/hooks';
+import { inkOf, pngOfSvg, SectionRow, svgText, YearLine } from '../../pictures/index.ts';
+import { csvText } from '../../save/csv-text.ts';
+import { fileName } from '../../save/file-name.ts';
+import { openedGarden } from '../../save/opened-garden.ts';
+import { withPlan } from '../../save/planting-of.ts';
+import { saveFile } from '../../save/save-file.ts';
+import { onion } from '../../state/onion.ts';
+import { placeName } from '../../state/place.ts';
+import { asked } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+import type { SeasonAhead } from '../../worker/season-ahead.ts';
+import { OpenGarden } from './OpenGarden.tsx';
+import { seasonSection } from './SectionFigure.tsx';
+import { seasonYearLine } from './YearFigure.tsx';
+
+/** Pictures are kept at the width of a desk, px. */
+const pictureWidth = 960;
+
+type Told = { state: 'done'; file: string } | { state: 'failed'; file: string; reason: string };
+
+/** Copies to keep: pictures, the days as a table, the plan as a garden file; and the way back from such a file. */
+export function Keep({ ahead }: { ahead: SeasonAhead }) {
+  const { say } = voice.value;
+  const [told, tell] = useState<Told | null>(null);
+  const { plan } = ahead.summary;
+  const words = [asked.value.name ?? placeName.value, formatDay(plan.startDay)];
+
+  async function save(file: string, make: () => Blob | Promise<Blob>): Promise<void> {
+    try {
+      saveFile(file, await make());
+      tell({ state: 'done', file });
+    } catch (error) {
+      tell({ state: 'failed', file, reason: (error as Error).message });
+    }
+  }
+
+  const pictures: { what: string; name: string; draw: () => VNode }[] = [
+    {
+      what: say('app.season.save.year'),
+      name: 'year',
+      draw: () => <YearLine id="kept-year" width={pictureWidth} {...seasonYearLine(ahead)} />,
+    },
+    {
+      what: say('app.season.save.sections'),
+      name: 'bulbs',
+      draw: () => <SectionRow width={pictureWidth} {...seasonSection(ahead.summary).picture} />,
+    },
+  ];
+  const svg = ({ what, draw }: (typeof pictures)[number]) =>
+    svgText(draw(), { colours: inkOf(document.documentElement), title: `${what}: ${words.join(', ')}` });
+
+  return (
+    <section class="keep" aria-labelledby="keep">
+      <h2 id="keep">{say('app.season.save')}</h2>
+      <div class="row">
+        {pictures.map((picture) => {
+          const { name, what } = picture;
+          return [
+            <button
+              key={`${name}-svg`}
+              type="button"
+              onClick={() =>
+                save(
+                  fileName([...words, name], '.svg'),
+                  () => new Blob([svg(picture)], { type: 'image/svg+xml' }),
+                )
+              }
+            >
+              {say('app.season.save.svg', { what })}
+            </button>,
+            <button
+              key={`${name}-png`}
+              type="button"
+              onClick={() => save(fileName([...words, name], '.png'), () => pngOfSvg(svg(picture)))}
+            >
+              {say('app.season.save.png', { what })}
+            </button>,
+          ];
+        })}
+        <button
+          type="button"
+          onClick={() =>
+            save(
+              fileName([...words, 'days'], '.csv'),
+              () => new Blob([csvText(ahead.days.map(dayOf))], { type: 'text/csv' }),
+            )
+          }
+        >
+          {say('app.season.save.csv')}
+        </button>
+        <button
+          type="button"
+          onClick={() => save(openedGarden.value?.file ?? fileName(words, '.neckfall.json'), gardenFile)}
+        >
+          {say('app.season.save.plan')}
+        </button>
+        <button type="button" onClick={() => print()}>
+          {say('app.season.save.print')}
+        </button>
+      </div>
+      <p role="status">
+        {told?.state === 'done' && say('app.season.save.done', { file: told.file })}
+        {told?.state === 'failed' && say('app.season.save.failed', { file: told.file, reason: told.reason })}
+      </p>
+      <OpenGarden />
+    </section>
+  );
+
+  function gardenFile(): Blob {
+    const { garden, plantingId } = withPlan(openedGarden.value, {
+      asked: asked.value,
+      plan,
+      class: classOfType[plan.type],
+      placeName: asked.value.name ?? placeName.value,
+      name: say('app.season.plan.name', {
+        onion: onion.value.cultivar?.name ?? say(`type.${plan.type}`),
+        start: say(`start.${plan.start}`),
+      }),
+    });
+    // saved again, it is the same planting
+    const file = openedGarden.value?.file ?? fileName(words, '.neckfall.json');
+    openedGarden.value = { garden, file, plantingId };
+    return new Blob([`${JSON.stringify(garden, null, 2)}\n`], { type: 'application/json' });
+  }
+}

@@ -1,0 +1,72 @@
+import { type DayLengthClass, dayLengthClasses, type Plan, type StartMethod } from '@neckfall/engine';
+import { ChoiceField } from '../../controls/ChoiceField.tsx';
+import { onion } from '../../state/onion.ts';
+import { asked, go } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+import { longestNurseryDays } from '../../worker/nursery-days.ts';
+import { DayField } from './DayField.tsx';
+import { pinned } from './pinned.ts';
+
+/** As far back and ahead as the command line goes: two years, five years. */
+const backDays = 731;
+const aheadDays = 1826;
+
+type OnionChoice = DayLengthClass | 'named' | 'packet';
+
+/** Which onion, started how and when. What was chosen for the reader is pinned as soon as one of them is changed. */
+export function OnionFields({ plan }: { plan: Plan }) {
+  const { say } = voice.value;
+  const { cultivar, starts } = onion.value;
+  const { packetHours, packetDays } = asked.value;
+  const held = pinned({ plan });
+  const isPacket = cultivar === null && (packetHours !== null || packetDays !== null);
+  const own: { value: OnionChoice; label: string }[] = [
+    ...(cultivar
+      ? [{ value: 'named' as const, label: say('app.season.onion.named', { name: cultivar.name }) }]
+      : []),
+    ...(isPacket ? [{ value: 'packet' as const, label: say('app.season.onion.packet') }] : []),
+  ];
+  const plantOut = asked.value.plantOut;
+
+  return (
+    <>
+      <ChoiceField<OnionChoice>
+        label={say('app.season.onion')}
+        value={cultivar ? 'named' : isPacket ? 'packet' : (held.class ?? 'long')}
+        options={[...own, ...dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) }))]}
+        onValue={(value) => {
+          if (value === 'named' || value === 'packet') return;
+          go({ ...held, class: value, cultivar: null, packetHours: null, packetDays: null });
+        }}
+      />
+      <ChoiceField<StartMethod>
+        label={say('app.season.start')}
+        value={plan.start}
+        options={starts.map((value) => ({ value, label: say(`app.season.start.${value}`) }))}
+        onValue={(start) => go({ ...held, start, plantOut: null })}
+      />
+      <DayField
+        label={say('app.season.date', { start: plan.start })}
+        value={plan.startDay}
+        min={today.value - backDays}
+        max={today.value + aheadDays}
+        onValue={(date) => {
+          if (date === null) return;
+          // what waits in trays moves along
+          go({ ...held, date, plantOut: plantOut === null ? null : plantOut + date - plan.startDay });
+        }}
+      />
+      {plan.start === 'raised-seedlings' && (
+        <DayField
+          label={say('app.season.plant-out')}
+          hint={say('app.season.plant-out.hint')}
+          value={plantOut}
+          min={plan.startDay + 1}
+          max={plan.startDay + longestNurseryDays}
+          onValue={(day) => go({ ...held, plantOut: day })}
+        />
+      )}
+    </>
+  );
+}

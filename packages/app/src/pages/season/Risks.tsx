@@ -1,0 +1,52 @@
+import { seasonEnds, seasonRows } from '@neckfall/answers';
+import type { SeasonSummary } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import { voice } from '../../state/settings.ts';
+import { capital } from './capital.ts';
+
+/** How the years go, and what becomes of the plants of one bed: two things never mixed. */
+export function Risks({ summary }: { summary: SeasonSummary }) {
+  const speaker = voice.value;
+  const { say, years } = speaker;
+  return (
+    <section class="risks" aria-labelledby="wrong">
+      <h2 id="wrong">{say('app.season.wrong')}</h2>
+      <div class="two">
+        <div>
+          <h3>{say('app.season.wrong.years')}</h3>
+          <ul>
+            {seasonEnds(summary).map(([verdict, share]) => (
+              <li key={verdict}>
+                {say('app.season.wrong.verdict', {
+                  verdict: capital(say(`verdict.${verdict}`)),
+                  years: years(share),
+                })}
+              </li>
+            ))}
+          </ul>
+        </div>
+        <div>
+          <h3>{say('app.season.wrong.plants')}</h3>
+          <ul>
+            {plantLines(summary, speaker).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function plantLines(summary: SeasonSummary, speaker: Speaker): string[] {
+  const { say, plants } = speaker;
+  const lines = seasonRows(summary, speaker)
+    .filter(({ key }) => key === 'season.row.bolted' || key === 'season.row.winter-killed')
+    .map(({ title, middle, range }) => say('app.season.wrong.plant', { title, plants: middle, range }));
+  const { start } = summary.plan;
+  const isSown = start === 'direct-seed' || start === 'raised-seedlings';
+  return [
+    ...(isSown ? [say('app.season.wrong.stand', { plants: plants(summary.emergedShare) })] : []),
+    ...(lines.length > 0 ? lines : [say('app.season.wrong.no-plants')]),
+  ];
+}

@@ -1,0 +1,66 @@
+import { cultivarAssumption, packetAssumptions, practiceAssumptions } from '@neckfall/answers';
+import type { MessageKey } from '@neckfall/words';
+import { Cautions } from '../../controls/Cautions.tsx';
+import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
+import { InTurn } from '../../controls/InTurn.tsx';
+import { onion } from '../../state/onion.ts';
+import { voice } from '../../state/settings.ts';
+import type { SeasonAhead } from '../../worker/season-ahead.ts';
+import { Days } from './Days.tsx';
+import { Expect } from './Expect.tsx';
+import { Keep } from './Keep.tsx';
+import { Lead } from './Lead.tsx';
+import { PlanForm } from './PlanForm.tsx';
+import { Risks } from './Risks.tsx';
+import { SectionFigure } from './SectionFigure.tsx';
+import { YearFigure } from './YearFigure.tsx';
+import { Yield } from './Yield.tsx';
+
+/** The answer first, then pictures, figures, what to keep, and the grounds. */
+export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
+  const { summary } = ahead;
+  return (
+    <>
+      <Lead ahead={ahead} />
+      <PlanForm summary={summary} />
+      <InTurn>
+        <YearFigure ahead={ahead} />
+        <SectionFigure summary={summary} />
+        <Expect summary={summary} />
+        <Risks summary={summary} />
+        <Yield summary={summary} />
+        <Days days={ahead.days} />
+        <Keep ahead={ahead} />
+        <Cautions of={cautionsOf(ahead)} />
+        <HowWeKnow assumed={assumptionsOf(ahead)} plan={summary.plan} />
+      </InTurn>
+    </>
+  );
+}
+
+/** The onion first, as on the command line. */
+function assumptionsOf({ summary, notes }: SeasonAhead): string[] {
+  const { cultivar } = onion.value;
+  const speaker = voice.value;
+  const { type, traits } = summary.plan;
+  return [
+    ...(cultivar
+      ? [cultivarAssumption(cultivar, speaker)]
+      : packetAssumptions({ type, traits, notes }, speaker)),
+    ...practiceAssumptions(summary.plan, speaker),
+  ];
+}
+
+function cautionsOf({ summary }: SeasonAhead): Extract<MessageKey, `app.caution.${string}`>[] {
+  const { plan, boltedPlantsShare } = summary;
+  return [
+    ...(plan.start === 'sets' || plan.start === 'bought-transplants'
+      ? (['app.caution.bought'] as const)
+      : []),
+    ...((boltedPlantsShare.p90 ?? 0) >= 0.1 ? (['app.caution.flower'] as const) : []),
+    ...(plan.start === 'raised-seedlings' ? (['app.caution.lamps'] as const) : []),
+    ...(plan.water === 'watered' ? (['app.caution.water'] as const) : []),
+    'app.caution.store',
+    'app.caution.promise',
+  ];
+}

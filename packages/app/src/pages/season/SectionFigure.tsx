@@ -1,0 +1,26 @@
+import type { SeasonSummary } from '@neckfall/engine';
+import { DataTable, FitWidth, type OnionColour, SectionRow, sectionOf } from '../../pictures/index.ts';
+import { onion } from '../../state/onion.ts';
+import { asked } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+
+/** The bulb cut through, in a poor, the middle and a good year. */
+export function SectionFigure({ summary }: { summary: SeasonSummary }) {
+  const { say } = voice.value;
+  const { picture, table } = seasonSection(summary);
+  return (
+    <section aria-labelledby="cut">
+      <h2 id="cut">{say('app.season.sections')}</h2>
+      <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
+      <details>
+        <summary>{say('app.table')}</summary>
+        <DataTable {...table} />
+      </details>
+    </section>
+  );
+}
+
+export function seasonSection(summary: SeasonSummary) {
+  const colour: OnionColour = asked.value.colour ?? onion.value.cultivar?.colour ?? 'yellow';
+  return sectionOf(summary, colour, voice.value);
+}

@@ -1,0 +1,33 @@
+import { cropLineOf, DataTable, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
+import { voice } from '../../state/settings.ts';
+import type { SeasonAhead } from '../../worker/season-ahead.ts';
+
+/** The year with this crop on it. */
+export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
+  const speaker = voice.value;
+  const { year } = ahead;
+  return (
+    <section aria-labelledby="the-year">
+      <h2 id="the-year">{speaker.say('app.season.picture')}</h2>
+      <FitWidth>{(width) => <YearLine id="season-year" width={width} {...seasonYearLine(ahead)} />}</FitWidth>
+      <details>
+        <summary>{speaker.say('app.table')}</summary>
+        <DataTable {...yearTableOf({ year, speaker })} />
+      </details>
+    </section>
+  );
+}
+
+/** What the year line of a season is drawn from. */
+export function seasonYearLine({ summary, days, stand, year, needSunUpH }: SeasonAhead) {
+  const { day } = stand;
+  const isShown = day >= year.firstDay && day < year.firstDay + year.sunUpH.length;
+  const speaker = voice.value;
+  return yearLineOf({
+    year,
+    needSunUpH,
+    today: isShown ? day : null,
+    crop: cropLineOf(summary, days, speaker),
+    speaker,
+  });
+}

@@ -1,0 +1,47 @@
+import { type GardenChange, type RestoredGarden, restoreGarden } from '@neckfall/engine';
+
+/** Why a file is no garden. */
+export type GardenRefusal =
+  | { problem: 'too-big'; bytes: number }
+  | { problem: 'unreadable'; reason: string }
+  | { problem: 'not-text' }
+  | { problem: 'not-json'; reason: string }
+  | { problem: 'not-garden'; found: string };
+
+/** More than a lifetime of gardens. */
+export const mostBytes = 8_000_000;
+
+/** Reads a garden file; damage inside is mended and told, what is no garden is refused. */
+export async function readGarden(file: Blob): Promise<RestoredGarden | GardenRefusal> {
+  if (file.size > mostBytes) return { problem: 'too-big', bytes: file.size };
+  let bytes: ArrayBuffer;
+  try {
+    bytes = await file.arrayBuffer();
+  } catch (error) {
+    return { problem: 'unreadable', reason: (error as Error).message };
+  }
+  return gardenOf(bytes);
+}
+
+export function gardenOf(bytes: ArrayBuffer): RestoredGarden | GardenRefusal {
+  let text: string;
+  try {
+    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return { problem: 'not-text' };
+  }
+  let found: unknown;
+  try {
+    found = JSON.parse(text);
+  } catch (error) {
+    return { problem: 'not-json', reason: (error as Error).message.slice(0, 120) };
+  }
+  const restored = restoreGarden(found);
+  const wrong = restored.changes.find(isNoGarden);
+  return wrong ? { problem: 'not-garden', found: wrong.found } : restored;
+}
+
+/** Another document, or something that is none: taking it for a garden would show an empty one. */
+function isNoGarden({ code }: GardenChange): boolean {
+  return code === 'not-a-garden' || code === 'schema';
+}
