@@ -1,5 +1,6 @@
 import { prepare } from './prepare.ts';
 import { season } from './season.ts';
+import { seasonAhead } from './season-ahead.ts';
 import { whatMovesIt } from './what-moves-it.ts';
 import { when } from './when.ts';
 import { whenChoice } from './when-choice.ts';
@@ -15,6 +16,7 @@ import { winterStand } from './winter-stand.ts';
 export const engineHandlers = {
   prepare,
   season,
+  seasonAhead,
   whatMovesIt,
   when,
   whenChoice,
