@@ -19,9 +19,9 @@ export const appWhich = {
   'app.which.kinds': 'Kinds, each at its best start',
   'app.which.sections': 'All to one scale, in a middling year',
   'app.which.level-best':
-    '{count, plural, one {Best here} other {Best here, all #: nothing tells them apart in {years} years}}',
+    '{count, plural, one {Best here} other {Best here, level: nothing tells these # apart in {years} years}}',
   'app.which.level-next':
-    '{count, plural, one {Next} other {Next, all #: nothing tells them apart in {years} years}}',
+    '{count, plural, one {Next} other {Next, level: nothing tells these # apart in {years} years}}',
   'app.which.kind.good':
     '{buy}. Tops are over by {by}. Good bulbs {years}; run to flower: {plants}. Keeps {keeps}.',
   'app.which.kind.poor': '{buy}: {comes} {years}.',
@@ -72,7 +72,13 @@ export const appWhich = {
   'app.which.row.choice': 'Choice',
   'app.which.row.losses': 'Losses',
   'app.which.row.work': 'Work',
+  'app.which.row.bolting': 'Flowers, as gardeners have it',
+  'app.which.row.cost': 'Cost',
 
+  'app.which.packet.is': 'Your packet: {list}.',
+  'app.which.packet.change': 'Change it, or say more of it',
+  'app.which.packet.hours-is': '{hours} of day',
+  'app.which.packet.days-is': '{days} days',
   'app.which.packet.ask': 'What does your packet say?',
   'app.which.packet.lead':
     'Its name, or the day length it is for. One of them is enough; the rest makes the answer sharper.',
@@ -105,10 +111,6 @@ export const appWhich = {
   'app.which.packet.best': 'Best here: {name}',
 
   'app.which.starts': 'Ways to start {name}',
-  'app.which.starts.caption': 'Each at its best time here',
-  'app.which.starts.way': 'Way',
-  'app.which.starts.bolting': 'Flowers, mostly',
-  'app.which.starts.cost': 'Cost',
   'app.which.starts.perhaps': 'Whether it is sold as plants or sets, your packet does not say.',
   'app.which.starts.known': 'What is known of each way',
   'app.which.starts.practice': 'common practice, no source',

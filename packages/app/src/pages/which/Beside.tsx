@@ -5,7 +5,9 @@ import { voice } from '../../state/settings.ts';
 import { onwardTo } from './address-of.ts';
 import { BesideButton } from './BesideButton.tsx';
 import { colourOf } from './colour-of.ts';
-import { type Crop, facts } from './facts-of.ts';
+import { FactTable } from './FactTable.tsx';
+import { type Crop, factRows } from './facts-of.ts';
+import { Onward } from './Onward.tsx';
 import { grownOf, type Seasons } from './use-grown.ts';
 import { allKinds } from './wanted.ts';
 
@@ -29,46 +31,25 @@ export function Beside({ seasons }: { seasons: Seasons }) {
       {crops.length === 1 && <p>{say('app.which.beside.one')}</p>}
       {crops.length === mostBeside && <p>{say('app.which.beside.full')}</p>}
       <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keyboard */}
-      <section class="scroll" aria-labelledby="beside" tabIndex={0}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{say('app.which.beside.fact')}</th>
-              {crops.map(({ name, kind }) => (
-                <th key={`${kind.start} ${name}`} scope="col">
-                  {name}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {facts.map(([row, words]) => (
-              <tr key={row}>
-                <th scope="row">{say(row)}</th>
-                {crops.map((crop) => (
-                  <td key={`${crop.kind.start} ${crop.name}`}>{words(crop, speaker)}</td>
-                ))}
-              </tr>
-            ))}
-            <tr class="controls">
-              <th scope="row">{say('app.where.next')}</th>
-              {crops.map(({ name, kind, summary }) => {
-                const { when, season } = onwardTo(name, kind.start, summary.plan.startDay);
-                return (
-                  <td key={`${kind.start} ${name}`}>
-                    <a href={when}>{say('app.which.when')}</a>
-                    <br />
-                    <a href={season}>{say('app.which.season')}</a>
-                    <br />
-                    <BesideButton name={name} start={kind.start} />
-                  </td>
-                );
-              })}
-            </tr>
-          </tbody>
-        </table>
-      </section>
+      <FactTable
+        labelledBy="beside"
+        rows={factRows}
+        columns={crops.map((crop) => {
+          const { name, kind, summary } = crop;
+          const onward = onwardTo(name, kind.start, summary.plan.startDay);
+          return {
+            key: `${kind.start} ${name}`,
+            head: name,
+            crop,
+            foot: (
+              <>
+                <Onward onward={onward} name={name} start={kind.start} />
+                <BesideButton name={name} start={kind.start} />
+              </>
+            ),
+          };
+        })}
+      />
     </section>
   );
 }

@@ -1,4 +1,4 @@
-import { choiceWhy, keepingWords } from '@neckfall/answers';
+import { choiceWhy, keepingWords, setsWarning } from '@neckfall/answers';
 import type { Choice, KindGroup } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { voice } from '../../state/settings.ts';
@@ -6,6 +6,7 @@ import { onwardTo } from './address-of.ts';
 import { BesideButton } from './BesideButton.tsx';
 import { capital } from './capital.ts';
 import { Names } from './Names.tsx';
+import { Onward } from './Onward.tsx';
 
 /** One kind at its best start: what comes of it and why, then the names inside it. */
 export function KindText({ group: { type, start, choices } }: { group: KindGroup }) {
@@ -13,14 +14,14 @@ export function KindText({ group: { type, start, choices } }: { group: KindGroup
   const { say } = speaker;
   const [best, ...others] = choices;
   const [name] = best.kind.names;
-  const onward = onwardTo(name, start, best.summary.plan.startDay);
-  const words = { name, start: say(`start.${start}`) };
+  const flowers = setsWarning(choices, speaker);
   const more = others.reduce((sum, { kind }) => sum + kind.names.length, 0);
   return (
     <article class="kind" data-type={type} data-start={start}>
       <h4>{capital(say(`crop-kind.${start}`, { type: say(`type.${type}`) }))}</h4>
       <p>{kindSentence(best, speaker)}</p>
       <p>{choiceWhy(best, speaker)}</p>
+      {flowers !== null && <p class="heed">{flowers}</p>}
       <Names choice={best} />
       {others.length > 0 && (
         <details>
@@ -34,24 +35,10 @@ export function KindText({ group: { type, start, choices } }: { group: KindGroup
           </ul>
         </details>
       )}
-      <ul class="onward">
-        <li>
-          <a href={onward.when} aria-label={say('app.which.for', { what: say('app.which.when'), ...words })}>
-            {say('app.which.when')}
-          </a>
-        </li>
-        <li>
-          <a
-            href={onward.season}
-            aria-label={say('app.which.for', { what: say('app.which.season'), ...words })}
-          >
-            {say('app.which.season')}
-          </a>
-        </li>
-        <li>
-          <BesideButton name={name} start={start} />
-        </li>
-      </ul>
+      <p class="onward">
+        <Onward onward={onwardTo(name, start, best.summary.plan.startDay)} name={name} start={start} />
+        <BesideButton name={name} start={start} />
+      </p>
     </article>
   );
 }

@@ -1,9 +1,9 @@
 import {
   alikeSentence,
   choiceWhy,
+  namesOf,
   practiceAssumptions,
   rankingSentence,
-  setsWarning,
   whichHeadline,
   worthShowing,
 } from '@neckfall/answers';
@@ -29,6 +29,7 @@ import { allKinds, wantedOf } from './wanted.ts';
 
 /** As many as the command line names. */
 const fewest = 20;
+const namesAhead = 6;
 
 /** What can be had here, the best first. */
 export function List() {
@@ -79,7 +80,6 @@ function Answer({ choices, seasons, wanted, filters }: AnswerProps) {
   const { say, day } = speaker;
   const best = worthShowing(choices.slice(0, fewest));
   const shown = isWhole ? choices : best;
-  const flowers = setsWarning(shown, speaker);
   const alike = alikeSentence(shown, speaker);
   const assumed = [
     say('which.assumed-catalogue', { count: wanted.names, kinds: wanted.kinds.length }),
@@ -93,9 +93,13 @@ function Answer({ choices, seasons, wanted, filters }: AnswerProps) {
     <InTurn>
       <div>
         <h1 class="answer">{whichHeadline(choices[0], placeName.value, speaker)}</h1>
-        <p class="because">{choiceWhy(choices[0], speaker)}</p>
+        <p class="because">
+          {say(choices[0].kind.names.length > 1 ? 'which.names' : 'which.name', {
+            names: namesOf(choices[0], speaker, namesAhead),
+          })}{' '}
+          {choiceWhy(choices[0], speaker)}
+        </p>
         {alike !== null && <p>{alike}</p>}
-        {flowers !== null && <p class="heed">{flowers}</p>}
       </div>
       <Narrow filters={filters} wanted={wanted} />
       <Sections choices={shown} />

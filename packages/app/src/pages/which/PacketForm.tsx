@@ -1,6 +1,6 @@
 import { type Colour, colours, cultivars } from '@neckfall/data';
 import { type DayLengthClass, dayLengthClasses } from '@neckfall/engine';
-import { useId } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
 import type { Asked } from '../../state/address-form.ts';
@@ -9,8 +9,25 @@ import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { noOnion } from './address-of.ts';
 
-/** What stands on a packet: its name, or the day length it is for and what else is printed. */
-export function PacketForm() {
+/**
+ * What stands on a packet: its name, or the day length it is for and what else is printed. Folded away where the
+ * address had it already; one who is filling it in keeps it open.
+ */
+export function PacketForm({ isKnown }: { isKnown: boolean }) {
+  const [wasKnown] = useState(isKnown);
+  const { say, all } = voice.value;
+  if (!wasKnown) return <Fields />;
+  return (
+    <details>
+      <summary>
+        {isKnown && say('app.which.packet.is', { list: all(inWords()) })} {say('app.which.packet.change')}
+      </summary>
+      <Fields />
+    </details>
+  );
+}
+
+function Fields() {
   const { say } = voice.value;
   const { class: printed, packetHours, packetDays, colour } = asked.value;
   return (
@@ -108,4 +125,17 @@ function takeName(name: string): void {
 
 function change(changes: Partial<Asked>): void {
   go({ cultivar: null, packet: true, ...changes }, { replace: true });
+}
+
+function inWords(): string[] {
+  const { say, dayLength } = voice.value;
+  const { class: printed, packetHours, packetDays, colour } = asked.value;
+  const { cultivar } = onion.value;
+  if (cultivar) return [cultivar.name];
+  return [
+    ...(printed === null ? [] : [say(`class.${printed}`)]),
+    ...(packetHours === null ? [] : [say('app.which.packet.hours-is', { hours: dayLength(packetHours) })]),
+    ...(packetDays === null ? [] : [say('app.which.packet.days-is', { days: packetDays })]),
+    ...(colour === null ? [] : [say(`colour.${colour}`)]),
+  ];
 }

@@ -1,4 +1,4 @@
-import { packetHeadline, setsWarning } from '@neckfall/answers';
+import { packetHeadline } from '@neckfall/answers';
 import type { Choice } from '@neckfall/engine';
 import { placeName } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
@@ -10,12 +10,10 @@ export function PacketLead({ choices }: { choices: readonly Choice[] }) {
   const { say, reason } = speaker;
   const [best] = choices;
   const { start, startDay } = best.summary.plan;
-  const flowers = setsWarning(choices, speaker);
   return (
     <>
       <h1 class="answer">{packetHeadline(best, placeName.value, speaker)}</h1>
       <p class="because">{reason(best.summary.reason)}</p>
-      {flowers !== null && <p class="heed">{flowers}</p>}
       <nav aria-label={say('app.where.next')}>
         <ul class="onward">
           <li>

@@ -39,7 +39,7 @@ export function PacketPage() {
       <div key="lead">
         {held === null ? <Ask /> : answer ? <PacketLead choices={answer.choices} /> : <Wait name={name} />}
       </div>
-      <PacketForm key="form" />
+      <PacketForm key="form" isKnown={held !== null} />
       {held !== null && answer && (
         <PacketRest key="rest" reply={answer} cultivar={cultivar} isFresh={isFresh} />
       )}

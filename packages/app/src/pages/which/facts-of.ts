@@ -10,7 +10,7 @@ export type Crop = { kind: Kind; summary: SeasonSummary };
 type Words = (crop: Crop, speaker: Speaker) => string;
 
 /** What gardeners compare onions by, in their order. */
-export const facts: readonly (readonly [FactRow, Words])[] = [
+export const factRows: readonly (readonly [FactRow, Words])[] = [
   [
     'app.which.row.start',
     ({ kind, summary }, { say, day }) =>
@@ -35,6 +35,13 @@ export const facts: readonly (readonly [FactRow, Words])[] = [
   ['app.which.row.work', level('work')],
 ];
 
+/** What ways of starting are compared by besides. */
+export const startFactRows: readonly (readonly [FactRow, Words])[] = [
+  ...factRows,
+  ['app.which.row.bolting', level('bolting')],
+  ['app.which.row.cost', level('cost')],
+];
+
 function dates({ p10, p90 }: DateSpread, { say, dayRange }: Speaker): string {
   return p10 === null || p90 === null ? say('never') : dayRange(p10, p90);
 }
@@ -48,7 +55,7 @@ function leaves({ p10, p90 }: Spread, { say, numberRange }: Speaker): string {
 }
 
 /** Weeks from the start to the middle date on which tops go over. */
-export function weeks({ summary: { neckFall, plan } }: Crop, { say }: Speaker): string {
+function weeks({ summary: { neckFall, plan } }: Crop, { say }: Speaker): string {
   if (neckFall.p50 === null) return say('none');
   return say('which.weeks', { weeks: Math.round((neckFall.p50 - plan.startDay) / 7) });
 }
