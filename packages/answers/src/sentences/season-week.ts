@@ -84,9 +84,8 @@ export function weekSentence(summary: SeasonSummary, stand: StandOn, speaker: Sp
   );
   switch (code) {
     case 'far':
-      return say('week.far', { start, date });
     case 'prepare':
-      return say(`week.prepare.${start}`, { date });
+      return say(`week.${code}.${start}`, { date });
     case 'start':
       return say(`week.start.${start}`, {
         depth: start in depthsMm ? quantity('bulbLength', depthsMm[start as keyof typeof depthsMm]) : '',

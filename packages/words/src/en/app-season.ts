@@ -1,7 +1,9 @@
 /** The Season page, and what to do in a week of a crop. */
 export const appSeason = {
-  'week.far':
-    'This week: nothing to do for these yet. {start, select, sets {Plant the sets} bought-transplants {Set the plants out} raised-seedlings {Sow in trays} other {Sow}} around {date}.',
+  'week.far.direct-seed': 'This week: nothing to do for these yet. Sow around {date}.',
+  'week.far.raised-seedlings': 'This week: nothing to do for these yet. Sow in trays around {date}.',
+  'week.far.bought-transplants': 'This week: nothing to do for these yet. Set the plants out around {date}.',
+  'week.far.sets': 'This week: nothing to do for these yet. Plant the sets around {date}.',
   'week.prepare.direct-seed': 'This week: get fresh seed and clear the bed of weeds. Sow around {date}.',
   'week.prepare.raised-seedlings':
     'This week: get fresh seed and find the trays a light place. Sow around {date}.',
@@ -58,7 +60,10 @@ export const appSeason = {
   'app.season.start.raised-seedlings': 'seed, sown in trays',
   'app.season.start.bought-transplants': 'bought plants',
   'app.season.start.sets': 'sets',
-  'app.season.date': '{start, select, direct-seed {Sown on} raised-seedlings {Sown on} other {Planted on}}',
+  'app.season.date.direct-seed': 'Sown on',
+  'app.season.date.raised-seedlings': 'Sown on',
+  'app.season.date.bought-transplants': 'Planted on',
+  'app.season.date.sets': 'Planted on',
   'app.season.date.bad': '“{value}” won’t do: give a day from {from} to {to}.',
   'app.season.plant-out': 'Planted out on',
   'app.season.plant-out.hint': 'Leave empty: as soon as the seedlings and the bed are ready.',

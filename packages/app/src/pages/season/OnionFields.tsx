@@ -47,7 +47,7 @@ export function OnionFields({ plan }: { plan: Plan }) {
         onValue={(start) => go({ ...held, start, plantOut: null })}
       />
       <DayField
-        label={say('app.season.date', { start: plan.start })}
+        label={say(`app.season.date.${plan.start}`)}
         value={plan.startDay}
         min={today.value - backDays}
         max={today.value + aheadDays}
