@@ -22,6 +22,7 @@ export {
 export { cultivarHeadline } from './sentences/cultivar-headline.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './sentences/how-we-know.ts';
 export { cultivarAssumption, packetAssumptions } from './sentences/onion-assumptions.ts';
+export { type SeasonJob, seasonJobs } from './sentences/season-jobs.ts';
 export { type SeasonRow, type SeasonRowKey, seasonRows } from './sentences/season-rows.ts';
 export {
   plantSpreadSentence,
@@ -29,7 +30,14 @@ export {
   seasonHeadline,
   sharesSentence,
 } from './sentences/season-sentences.ts';
-export { seeSentence, topsSentence, type WeekCode, weekOf, weekSentence } from './sentences/season-week.ts';
+export {
+  seeSentence,
+  topsSentence,
+  type WeekCode,
+  weekOf,
+  weekSentence,
+  weekWords,
+} from './sentences/season-week.ts';
 export { skyAndFrost } from './sentences/sky-and-frost.ts';
 export { todaySentence } from './sentences/today-sentence.ts';
 export { whatItHangsOn } from './sentences/what-it-hangs-on.ts';

@@ -1,5 +1,6 @@
 import {
   bulbDiameterMm,
+  type DayRow,
   dayTrace,
   medianSeasonDays,
   type Plan,
@@ -21,7 +22,7 @@ export type StandOn = {
   /** Share of years in which its tops are over, and in which frost has left nothing of it. */
   fallenShare: number;
   lostShare: number;
-  /** Mean temperature of the day in the middling season, °C; null outside it. */
+  /** Mean temperature of the fortnight around the day in the middling season, °C; null outside it. */
   tempMeanC: number | null;
 };
 
@@ -30,7 +31,7 @@ export function standOn(
   site: Site,
   plan: Plan,
   day: number,
-  middling: ReturnType<typeof medianSeasonDays> = medianSeasonDays(site, plan),
+  middling: readonly DayRow[] = medianSeasonDays(site, plan),
 ): StandOn {
   const at = day - plan.startDay;
   const leaves: number[] = [];
@@ -54,8 +55,19 @@ export function standOn(
     bulbMm: spanOf(bulbs, site.years),
     fallenShare: fallen / site.years,
     lostShare: lost / site.years,
-    tempMeanC: middling.find((row) => row.day === day)?.tempMeanC ?? null,
+    tempMeanC: fortnightMeanC(middling, day),
   };
+}
+
+const halfFortnightDays = 7;
+
+/** Mean temperature of the fortnight around a day of a season, °C; null outside it. */
+export function fortnightMeanC(rows: readonly DayRow[], day: number): number | null {
+  const [first] = rows;
+  const last = rows.at(-1);
+  if (!first || !last || day < first.day || day > last.day) return null;
+  const near = rows.filter((row) => Math.abs(row.day - day) <= halfFortnightDays);
+  return near.reduce((sum, { tempMeanC }) => sum + tempMeanC, 0) / near.length;
 }
 
 /** As long as any season is followed, with room to spare. */

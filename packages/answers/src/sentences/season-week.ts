@@ -43,7 +43,10 @@ const days = {
 const restingBelowC = 5;
 
 /** What this week asks of a crop whose dates are those of its middle year. */
-export function weekOf(summary: SeasonSummary, stand: StandOn): WeekCode {
+export function weekOf(
+  summary: SeasonSummary,
+  stand: Pick<StandOn, 'day' | 'lostShare' | 'tempMeanC'>,
+): WeekCode {
   const { plan, emergence, plantOut, onset, neckFall } = summary;
   const { day: today } = stand;
   const until = plan.startDay - today;
@@ -71,10 +74,21 @@ const depthsMm = { 'direct-seed': 13, 'bought-transplants': 25 } as const;
 
 /** What to do this week, in a sentence. */
 export function weekSentence(summary: SeasonSummary, stand: StandOn, speaker: Speaker): string {
+  return speaker.say('week.this', {
+    what: weekWords(summary, weekOf(summary, stand), stand.lostShare, speaker),
+  });
+}
+
+/** What a week asks, as the rest of a sentence. @param lostShare share of years in which frost has left none */
+export function weekWords(
+  summary: SeasonSummary,
+  code: WeekCode,
+  lostShare: number,
+  speaker: Speaker,
+): string {
   const { say, day, quantity, years } = speaker;
   const { plan, plantOut, onset } = summary;
   const { start, water } = plan;
-  const code = weekOf(summary, stand);
   const date = day(
     code === 'tray' || code === 'harden'
       ? (plantOut?.p50 ?? plan.startDay)
@@ -92,7 +106,7 @@ export function weekSentence(summary: SeasonSummary, stand: StandOn, speaker: Sp
         temperature: plan.nurseryTempC === null ? 'outdoors' : quantity('temperature', plan.nurseryTempC),
       });
     default:
-      return say(`week.${code}`, { date, water, years: years(stand.lostShare) });
+      return say(`week.${code}`, { date, water, years: years(lostShare) });
   }
 }
 

@@ -28,12 +28,11 @@ export const american = {
   'app.where.winter.fleece': 'Not in the open ({lost} lost); under row cover frost takes {fleece}.',
   'app.where.winter.no':
     'No: frost takes {lost} of those sown in fall, and {fleece} even under row cover. Start in spring.',
-  'week.green': 'This week: no bulbs will come of these. Pull them as green onions, thick as a pencil.',
-  'week.dry':
-    'This week: {water, select, rain {let} other {stop watering, and let}} the tops fall by themselves.',
+  'week.green': 'no bulbs will come of these. Pull them as green onions, thick as a pencil.',
+  'week.dry': '{water, select, rain {let} other {stop watering, and let}} the tops fall by themselves.',
   'week.lift':
-    'This week: when more than half the tops are down, pull on a dry day and lay the bulbs to cure, out of the wet.',
-  'week.over': 'These are over by now: pulled and in store.',
+    'when more than half the tops are down, pull on a dry day and lay the bulbs to cure, out of the wet.',
+  'week.over': 'these are over by now: pulled and in store.',
   'see.fallen': 'Tops are down by now {years}.',
   'tops.ahead': 'Tops fall about {date} ({range}).',
   'tops.some': 'Tops fall about {date} ({range}), {years}.',

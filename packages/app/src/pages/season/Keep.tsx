@@ -14,6 +14,7 @@ import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { OpenGarden } from './OpenGarden.tsx';
+import { printSheet } from './printing.ts';
 import { seasonSection } from './SectionFigure.tsx';
 import { seasonYearLine } from './YearFigure.tsx';
 
@@ -98,7 +99,7 @@ export function Keep({ ahead }: { ahead: SeasonAhead }) {
         >
           {say('app.season.save.plan')}
         </button>
-        <button type="button" onClick={() => print()}>
+        <button type="button" onClick={printSheet}>
           {say('app.season.save.print')}
         </button>
       </div>

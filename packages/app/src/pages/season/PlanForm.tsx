@@ -2,6 +2,7 @@ import type { SeasonSummary } from '@neckfall/engine';
 import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
 import { GrowingFields } from './GrowingFields.tsx';
 import { OnionFields } from './OnionFields.tsx';
 
@@ -30,7 +31,9 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
         </p>
       )}
       {isChosen && <p role="status">{say('app.season.chosen')}</p>}
-      <p class="print-only">{line}</p>
+      <p class="print-only">
+        {line} {say('app.season.printed', { date: dayWithYear(today.value) })}
+      </p>
       <details class="plan">
         <summary>
           {line} {say('app.season.plan.change')}

@@ -8,6 +8,7 @@ import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { Days } from './Days.tsx';
 import { Expect } from './Expect.tsx';
+import { Jobs } from './Jobs.tsx';
 import { Keep } from './Keep.tsx';
 import { Lead } from './Lead.tsx';
 import { PlanForm } from './PlanForm.tsx';
@@ -26,6 +27,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       <InTurn>
         <YearFigure ahead={ahead} />
         <SectionFigure summary={summary} />
+        <Jobs ahead={ahead} />
         <Expect summary={summary} />
         <Risks summary={summary} />
         <Yield summary={summary} />

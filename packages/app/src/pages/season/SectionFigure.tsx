@@ -3,15 +3,21 @@ import { DataTable, FitWidth, type OnionColour, SectionRow, sectionOf } from '..
 import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
+import { isPrinting } from './printing.ts';
+
+/** Half a sheet, px. */
+const paperWidth = 440;
 
 /** The bulb cut through, in a poor, the middle and a good year. */
 export function SectionFigure({ summary }: { summary: SeasonSummary }) {
   const { say } = voice.value;
   const { picture, table } = seasonSection(summary);
   return (
-    <section aria-labelledby="cut">
+    <section class="cut" aria-labelledby="cut">
       <h2 id="cut">{say('app.season.sections')}</h2>
-      <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
+      <FitWidth>
+        {(width) => <SectionRow width={isPrinting.value ? paperWidth : width} {...picture} />}
+      </FitWidth>
       <details>
         <summary>{say('app.table')}</summary>
         <DataTable {...table} />

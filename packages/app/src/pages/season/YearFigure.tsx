@@ -1,15 +1,27 @@
 import { cropLineOf, DataTable, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
+import { isPrinting } from './printing.ts';
+
+/** Drawn a little wider than a sheet and put on it smaller, px. */
+const paperWidth = 1120;
 
 /** The year with this crop on it. */
 export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
   const speaker = voice.value;
   const { year } = ahead;
   return (
-    <section aria-labelledby="the-year">
+    <section class="the-year" aria-labelledby="the-year">
       <h2 id="the-year">{speaker.say('app.season.picture')}</h2>
-      <FitWidth>{(width) => <YearLine id="season-year" width={width} {...seasonYearLine(ahead)} />}</FitWidth>
+      <FitWidth>
+        {(width) => (
+          <YearLine
+            id="season-year"
+            width={isPrinting.value ? paperWidth : width}
+            {...seasonYearLine(ahead)}
+          />
+        )}
+      </FitWidth>
       <details>
         <summary>{speaker.say('app.table')}</summary>
         <DataTable {...yearTableOf({ year, speaker })} />

@@ -1,0 +1,42 @@
+import type { DayRow, SeasonSummary } from '@neckfall/engine';
+import { fortnightMeanC } from '../facts/stand-on.ts';
+import { type WeekCode, weekOf } from './season-week.ts';
+
+/** A stretch of days that ask the same of a grower. */
+export type SeasonJob = { code: WeekCode; from: number; to: number };
+
+/** Days before the start from which a season is told, and after tops are over until bulbs are stored. */
+const before = 20;
+const after = 41;
+/** Without tops going over, a season is told this far. */
+const longest = 300;
+/** A shorter spell of cold is no winter. */
+const shortestDays = 8;
+
+/** What a season asks from its preparation to the store, in a middling year. */
+export function seasonJobs(summary: SeasonSummary, rows: readonly DayRow[]): SeasonJob[] {
+  const { plan, neckFall } = summary;
+  const last =
+    neckFall.p50 === null ? Math.min(plan.startDay + longest, rows.at(-1)?.day ?? 0) : neckFall.p50 + after;
+  const jobs: SeasonJob[] = [];
+  for (let day = plan.startDay - before; day <= last; day++) {
+    const code = weekOf(summary, { day, lostShare: 0, tempMeanC: fortnightMeanC(rows, day) });
+    const current = jobs.at(-1);
+    if (current?.code === code) current.to = day;
+    else jobs.push({ code, from: day, to: day });
+  }
+  return joined(jobs);
+}
+
+/** Spells too short to be told go to the one before; equal neighbours are one. */
+function joined(jobs: readonly SeasonJob[]): SeasonJob[] {
+  const told: SeasonJob[] = [];
+  for (const job of jobs) {
+    const previous = told.at(-1);
+    const isCold = job.code === 'winter' || job.code === 'grow';
+    const isBrief = isCold && job.to - job.from + 1 < shortestDays;
+    if (previous && (previous.code === job.code || isBrief)) previous.to = job.to;
+    else told.push({ ...job });
+  }
+  return told;
+}
