@@ -11,7 +11,7 @@ const after = 41;
 /** Without tops going over, a season is told this far. */
 const longest = 300;
 /** A shorter spell of cold is no winter. */
-const shortestDays = 8;
+const shortestDays = 21;
 
 /** What a season asks from its preparation to the store, in a middling year. */
 export function seasonJobs(summary: SeasonSummary, rows: readonly DayRow[]): SeasonJob[] {

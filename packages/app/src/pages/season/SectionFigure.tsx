@@ -6,7 +6,7 @@ import { voice } from '../../state/settings.ts';
 import { isPrinting } from './printing.ts';
 
 /** Half a sheet, px. */
-const paperWidth = 440;
+const paperWidth = 540;
 
 /** The bulb cut through, in a poor, the middle and a good year. */
 export function SectionFigure({ summary }: { summary: SeasonSummary }) {
