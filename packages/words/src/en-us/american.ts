@@ -37,4 +37,8 @@ export const american = {
   'tops.ahead': 'Tops fall about {date} ({range}).',
   'tops.some': 'Tops fall about {date} ({range}), {years}.',
   'tops.past': 'Tops fell about {date} ({range}).',
+  'app.which.coarse': '{kind}: start around {date}; tops fall around {neckFall}.',
+  'app.which.row.neck-fall': 'Tops fall, 8 years in 10',
+  'app.which.packet.good': '{place}: yes, {name} suits. {buy}; tops fall around {neckFall}.',
+  'app.which.packet.small': '{place}: {name} stays small here. Best: {buy}; tops fall around {neckFall}.',
 } as const;

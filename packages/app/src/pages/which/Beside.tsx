@@ -21,12 +21,12 @@ export function Beside({ seasons }: { seasons: Seasons }) {
     crops.map(({ name, kind, summary }) => ({
       name: say('which.kind', { type: name, start: say(`start.${kind.start}`) }),
       summary,
-      colour: colourOf({ ...kind, names: [name] }),
+      colour: colourOf({ names: [name] }),
     })),
     speaker,
   );
   return (
-    <section class="beside" aria-labelledby="beside">
+    <div class="beside">
       <h2 id="beside">{say('app.which.beside')}</h2>
       {crops.length === 1 && <p>{say('app.which.beside.one')}</p>}
       {crops.length === mostBeside && <p>{say('app.which.beside.full')}</p>}
@@ -50,7 +50,7 @@ export function Beside({ seasons }: { seasons: Seasons }) {
           };
         })}
       />
-    </section>
+    </div>
   );
 }
 

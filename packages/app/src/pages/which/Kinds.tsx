@@ -1,4 +1,5 @@
 import { type Choice, groupKinds, type KindGroup } from '@neckfall/engine';
+import { InTurn } from '../../controls/InTurn.tsx';
 import { voice } from '../../state/settings.ts';
 import { KindText } from './KindText.tsx';
 
@@ -9,23 +10,27 @@ export function Kinds({ choices }: { choices: readonly Choice[] }) {
   return (
     <section aria-labelledby="kinds">
       <h2 id="kinds">{say('app.which.kinds')}</h2>
-      {levels.map((groups, at) => {
-        const [{ choices: first }] = groups;
-        const { rank, summary } = first[0];
-        return (
-          <section key={rank} class="level" aria-labelledby={`level-${rank}`}>
-            <h3 id={`level-${rank}`}>
-              {say(at === 0 ? 'app.which.level-best' : 'app.which.level-next', {
-                count: groups.length,
-                years: summary.years,
-              })}
-            </h3>
-            {groups.map((group) => (
-              <KindText key={`${group.type} ${group.start}`} group={group} />
-            ))}
-          </section>
-        );
-      })}
+      <InTurn>
+        {levels.map((groups, at) => {
+          const [{ choices: first }] = groups;
+          const { rank, summary } = first[0];
+          return (
+            <section key={rank} class="level" aria-labelledby={`level-${rank}`}>
+              <h3 id={`level-${rank}`}>
+                {say(at === 0 ? 'app.which.level-best' : 'app.which.level-next', {
+                  count: groups.length,
+                  years: summary.years,
+                })}
+              </h3>
+              <InTurn>
+                {groups.map((group) => (
+                  <KindText key={`${group.type} ${group.start}`} group={group} />
+                ))}
+              </InTurn>
+            </section>
+          );
+        })}
+      </InTurn>
     </section>
   );
 }

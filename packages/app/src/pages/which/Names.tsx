@@ -1,4 +1,5 @@
 import type { Choice } from '@neckfall/engine';
+import type { Locale } from '@neckfall/words';
 import { voice } from '../../state/settings.ts';
 import { hrefOfName } from './address-of.ts';
 
@@ -6,7 +7,7 @@ import { hrefOfName } from './address-of.ts';
 export function Names({ choice: { kind, rank } }: { choice: Choice }) {
   const { say, numberRange, locale } = voice.value;
   const isOne = kind.names.length === 1;
-  const parts = new Intl.ListFormat(locale, { type: 'conjunction' }).formatToParts(kind.names);
+  const parts = listOf(locale).formatToParts(kind.names);
   return (
     <p class="names" data-rank={rank} data-names={kind.names.join(';')} data-start={kind.start}>
       {parts.map(({ type, value }) =>
@@ -23,4 +24,15 @@ export function Names({ choice: { kind, rank } }: { choice: Choice }) {
       })}
     </p>
   );
+}
+
+const lists = new Map<Locale, Intl.ListFormat>();
+
+function listOf(locale: Locale): Intl.ListFormat {
+  let list = lists.get(locale);
+  if (!list) {
+    list = new Intl.ListFormat(locale, { type: 'conjunction' });
+    lists.set(locale, list);
+  }
+  return list;
 }

@@ -24,7 +24,7 @@ export function Starts({ choices, isNamed, colour }: Props) {
   const flowers = setsWarning(choices, speaker);
   const absent = startMethods.filter((start) => !choices.some(({ kind }) => kind.start === start));
   return (
-    <section class="starts" aria-labelledby="starts">
+    <div class="starts">
       <h2 id="starts">{say('app.which.starts', { name: choices[0].kind.names[0] })}</h2>
       <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
       <FactTable
@@ -54,6 +54,6 @@ export function Starts({ choices, isNamed, colour }: Props) {
         <p>{say('app.which.starts.perhaps')}</p>
       )}
       <StartNotes starts={choices.map(({ kind }) => kind.start)} />
-    </section>
+    </div>
   );
 }

@@ -67,7 +67,7 @@ export function useGrown(key: string | null, job: () => WhichGrowAsked): Growing
               total: done[0].total + done[1].total,
             };
             if (!part.coarse) return;
-            coarse.push(...part.coarse);
+            coarse.push(...part.coarse.map(({ kind, trial }) => ({ kind: kinds[kind], trial })));
             coarse.sort((a, b) => b.trial.worth - a.trial.worth);
             hold({ ...nothing, key, coarse: [...coarse] });
           },

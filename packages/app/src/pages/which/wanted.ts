@@ -11,6 +11,7 @@ export function allKinds(): readonly Kind[] {
   return kinds;
 }
 let kinds: readonly Kind[] | null = null;
+const bulbOnions = cultivars.filter(({ kind }) => kind === 'bulb-onion').length;
 
 export type Wanted = {
   kinds: readonly Kind[];
@@ -21,7 +22,11 @@ export type Wanted = {
 };
 
 /** The onions that are left when the list is narrowed; by the same rules as the command line. */
-export function wantedOf({ class: printed, colour, keeps, mild, start, have }: Filters): Wanted {
+export function wantedOf(filters: Filters): Wanted {
+  if (Object.values(filters).every((filter) => filter === null)) {
+    return { kinds: allKinds(), names: bulbOnions, unknown: [] };
+  }
+  const { class: printed, colour, keeps, mild, start, have } = filters;
   const { known, unknown } = named(have);
   const offers = offersOf(
     known.filter(

@@ -1,0 +1,57 @@
+import { practiceAssumptions, rankingSentence, worthShowing } from '@neckfall/answers';
+import { type Choice, groupKinds } from '@neckfall/engine';
+import { useState } from 'preact/hooks';
+import { Cautions } from '../../controls/Cautions.tsx';
+import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
+import { InTurn } from '../../controls/InTurn.tsx';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+import { Beside } from './Beside.tsx';
+import { Kinds } from './Kinds.tsx';
+import { Sections } from './Sections.tsx';
+import type { Seasons } from './use-grown.ts';
+import type { Wanted } from './wanted.ts';
+
+/** As many as the command line names. */
+const fewest = 20;
+
+type Props = { choices: readonly Choice[]; seasons: Seasons; wanted: Wanted };
+
+/** The kinds drawn, set side by side and told in words, and what all this rests on. */
+export function ListRest({ choices, seasons, wanted }: Props) {
+  const [isWhole, showWhole] = useState(false);
+  const speaker = voice.value;
+  const { say, day } = speaker;
+  const best = worthShowing(choices.slice(0, fewest));
+  const shown = isWhole ? choices : best;
+  const growing = groupKinds(shown).flatMap(({ choices: [{ summary }] }) =>
+    practiceAssumptions(summary.plan, speaker),
+  );
+  return (
+    <InTurn>
+      <Sections choices={shown} />
+      <Beside seasons={seasons} />
+      <Kinds choices={shown} />
+      {choices.length > best.length && (
+        <p>
+          <button type="button" onClick={() => showWhole(!isWhole)}>
+            {isWhole ? say('app.which.show-fewer') : say('app.which.show-all', { count: choices.length })}
+          </button>
+        </p>
+      )}
+      <Cautions
+        of={['app.caution.sets', 'app.caution.bought', 'app.caution.treated', 'app.caution.promise']}
+      />
+      <HowWeKnow
+        assumed={[
+          say('which.assumed-catalogue', { count: wanted.names, kinds: wanted.kinds.length }),
+          say('which.assumed-day', { date: day(today.value) }),
+          ...new Set(growing),
+          rankingSentence(speaker),
+          say('cultivars.assumed.keeps'),
+          say('cultivars.assumed.memory'),
+        ]}
+      />
+    </InTurn>
+  );
+}

@@ -1,0 +1,294 @@
+import { execFileSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+
+const program = fileURLToPath(new URL('../../packages/cli/bin/neckfall.mjs', import.meta.url));
+const lyon = '#/which?at=45.748,4.847&name=Lyon&today=2027-05-03';
+const wellington = '#/which?at=-41.286,174.776&name=Wellington&today=2027-05-03';
+
+type Row = { rank: number; start: string; names: string };
+
+/** What the command line answers, as the page has it. */
+function rowsOfCommand(...args: string[]): Row[] {
+  const out = execFileSync(
+    process.execPath,
+    [program, 'which', ...args, '--today', '2027-05-03', '--json', '--limit', '1000'],
+    { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] },
+  );
+  const { choices } = JSON.parse(out) as { choices: { rank: number; start: string; cultivars: string[] }[] };
+  return choices.map(({ rank, start, cultivars }) => ({ rank, start, names: cultivars.join(';') }));
+}
+
+function rowsOf(page: Page): Promise<Row[]> {
+  return page.locator('.kind .names').evaluateAll((found) =>
+    found.map((element) => {
+      const { rank, start, names } = (element as HTMLElement).dataset;
+      return { rank: Number(rank), start: start ?? '', names: names ?? '' };
+    }),
+  );
+}
+
+/** In an order of their own, since a page groups what a list does not. */
+function sorted(rows: Row[]): Row[] {
+  return [...rows].sort(
+    (a, b) => a.rank - b.rank || a.start.localeCompare(b.start) || a.names.localeCompare(b.names),
+  );
+}
+
+describe.skipIf(!hasChromium)('the Which page', () => {
+  let app: App;
+  beforeAll(async () => {
+    app = await openApp();
+  });
+  afterAll(() => app.close());
+
+  const textOf = async (page: Page) =>
+    ((await page.locator('main').textContent()) ?? '').replace(/\s+/g, ' ');
+
+  test.each([
+    ['all onions', lyon, ['Lyon']],
+    ['red keepers', `${lyon}&colour=red&keeps=5`, ['Lyon', '--colour', 'red', '--keeps', '5']],
+    [
+      'mild ones sown in place',
+      `${lyon}&mild=yes&start=direct-seed`,
+      ['Lyon', '--mild', '--start', 'direct-seed'],
+    ],
+    ['a list of names', `${lyon}&have=copra,Walla+Walla`, ['Lyon', '--have', 'copra, Walla Walla']],
+    [
+      'the southern half',
+      `${wellington}&class=intermediate`,
+      ['--at', '-41.286,174.776', '--class', 'intermediate'],
+    ],
+  ])('ranks %s as the command line does', async (_, hash, args) => {
+    const page = await app.page(hash);
+    const all = page.getByRole('button', { name: /^Show all/ });
+    if (await all.count()) await all.click();
+    await ready(page);
+    expect(sorted(await rowsOf(page))).toEqual(sorted(rowsOfCommand(...args)));
+    await page.close();
+  });
+
+  test('leads with what to get, draws every kind, and puts those that nothing tells apart under one head', async () => {
+    const page = await app.page(lyon);
+    expect(await page.locator('h1.answer').textContent()).toMatch(/^Lyon, France: /);
+    const kinds = await page.locator('.kind').count();
+    const numbers = page.locator('[aria-labelledby=sections] tbody tr');
+    expect(await numbers.count()).toBe(kinds);
+    const levels = await page.locator('.level').evaluateAll((found) =>
+      found.map((level) => ({
+        head: level.querySelector('h3')?.textContent ?? '',
+        ranks: [...level.querySelectorAll('.kind')].map(
+          (kind) => kind.querySelector<HTMLElement>('.names')?.dataset.rank,
+        ),
+      })),
+    );
+    for (const { head, ranks } of levels) {
+      expect(new Set(ranks).size).toBe(1);
+      expect(/nothing tells these/.test(head)).toBe(ranks.length > 1);
+    }
+    const text = await textOf(page);
+    expect(text).toContain('at least');
+    await page.close();
+  });
+
+  test('shows first rows before the years are tried, stops when told, and goes on', async () => {
+    const page = await app.page(lyon.replace('which', 'about'));
+    // pressed at the first sight of it
+    await page.evaluate(() => {
+      new MutationObserver((_, observer) => {
+        const row = document.querySelector('.first-look');
+        const stop = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Stop here');
+        if (!row || !stop) return;
+        observer.disconnect();
+        stop.click();
+      }).observe(document.body, { childList: true, subtree: true });
+      location.hash = location.hash.replace('#/about', '#/which');
+    });
+    await page.getByText('Stopped after the first look').waitFor();
+    await ready(page);
+    expect(await page.locator('.first-look').count()).toBeGreaterThan(3);
+    expect(await page.locator('.kind').count()).toBe(0);
+    await page.getByRole('button', { name: 'Try the years after all' }).click();
+    await page.locator('.kind').first().waitFor();
+    await page.close();
+  });
+
+  test('narrows by skin, keeping and taste, tells it in a sentence, and keeps it in the address', async () => {
+    const page = await app.page(lyon);
+    await page.getByText('Narrow it down').click();
+    await page.getByLabel('Skin').selectOption('red');
+    await page.getByLabel('Keeps at least').fill('5');
+    await page.getByLabel('Keeps at least').press('Tab');
+    await ready(page);
+    expect(page.url()).toContain('colour=red&keeps=5');
+    expect(await page.locator('.narrow summary').textContent()).toContain(
+      'Only: red and keeps 5 months or more.',
+    );
+    await page.getByLabel('Only mild ones').check();
+    await page.getByLabel('Day length on the packet').selectOption('short');
+    await page.getByLabel('Keeps at least').fill('12');
+    await page.getByLabel('Keeps at least').press('Tab');
+    expect(await page.getByRole('alert').textContent()).toContain('No onion we know is all of that');
+    await page.getByRole('button', { name: 'All onions again' }).click();
+    await page.locator('.kind').first().waitFor();
+    expect(page.url()).not.toContain('colour');
+    await page.close();
+  });
+
+  test('tells names it does not know, and takes the others', async () => {
+    const page = await app.page(`${lyon}&have=Stutgarter,Copra`);
+    expect(await page.getByRole('alert').textContent()).toMatch(/“Stutgarter”.+Did you mean .*Stuttgarter/);
+    expect((await rowsOf(page)).every(({ names }) => names === 'Copra')).toBe(true);
+    await page.close();
+  });
+
+  test('sets up to four side by side in one table, keeps them in the link, and takes them away', async () => {
+    const page = await app.page(lyon);
+    const put = page.getByRole('button', { name: /^Set beside others/ });
+    for (let i = 0; i < 4; i++) await put.first().click();
+    const heads = page.locator('.beside thead th');
+    expect(await heads.count()).toBe(5);
+    expect(await put.first().isDisabled()).toBe(true);
+    expect(page.url()).toContain('beside=');
+    const again = await app.page(page.url().slice(page.url().indexOf('#')));
+    expect(await again.locator('.beside thead th').allTextContents()).toEqual(await heads.allTextContents());
+    await again.close();
+    for (const cells of await page.locator('.beside tbody tr').all())
+      expect(await cells.locator('td').count()).toBe(4);
+    await page
+      .locator('.beside')
+      .getByRole('button', { name: /^Take it away/ })
+      .first()
+      .click();
+    expect(await heads.count()).toBe(4);
+    await page.close();
+  });
+
+  test('goes on to the weeks and the season with the onion and its start in the address', async () => {
+    const page = await app.page(lyon);
+    const kind = page.locator('.kind').first();
+    const [name] = ((await kind.locator('.names').first().getAttribute('data-names')) ?? '').split(';');
+    const start = await kind.getAttribute('data-start');
+    await kind.getByRole('link', { name: /^The season ahead/ }).click();
+    await page.waitForFunction(() => location.hash.startsWith('#/season'));
+    const params = new URLSearchParams(page.url().split('?')[1]);
+    expect({ name: params.get('cultivar'), start: params.get('start') }).toEqual({ name, start });
+    expect(params.get('date')).toMatch(/^\d{4}-\d\d-\d\d$/);
+    await page.goBack();
+    await page.locator('.kind').first().waitFor();
+    await page.close();
+  });
+
+  test('takes a packet by its day length and days, and says what was made of it', async () => {
+    const page = await app.page(lyon);
+    await page.getByRole('link', { name: 'I have this packet' }).click();
+    await page.getByText('What does your packet say?').waitFor();
+    await page.getByLabel('Day length').selectOption('long');
+    await page.locator('h1.answer').waitFor();
+    await page.getByLabel('Days to maturity').fill('120');
+    await page.getByLabel('Days to maturity').press('Tab');
+    await ready(page);
+    expect(page.url()).toContain('packet-days=120');
+    const text = await textOf(page);
+    expect(text).toContain('your onion');
+    expect(text).toContain('120 days on the packet');
+    expect(await page.locator('.starts thead th').count()).toBe(5);
+    expect(text).toContain('Beside the best here');
+    await page.getByLabel('Days to maturity').fill('1200');
+    await page.getByLabel('Days to maturity').press('Tab');
+    expect(await page.getByRole('alert').textContent()).toContain('“1200”');
+    await page.close();
+  });
+
+  test('takes a packet by its name as the command line does, with ways of starting and their sources', async () => {
+    const page = await app.page(`${lyon}&packet=yes`);
+    await page.getByLabel('Its name').fill('walla walla');
+    await page.getByLabel('Its name').press('Tab');
+    await page.locator('h1.answer', { hasText: 'Walla Walla' }).waitFor();
+    await ready(page);
+    const starts = rowsOfCommand('Lyon', '--have', 'Walla Walla').map(({ start }) => start);
+    const heads = await page.locator('.starts thead th').allTextContents();
+    expect(heads.length - 1).toBe(starts.length);
+    await page.getByText('What is known of each way').click();
+    const facts = await page.locator('.starts li').allTextContents();
+    expect(facts.some((fact) => /\(source 1\)/.test(fact))).toBe(true);
+    expect(await page.locator('.starts ol li').count()).toBeGreaterThan(1);
+    await page.close();
+  });
+
+  test('offers names like one it does not know, and tells shallots apart', async () => {
+    const page = await app.page(`${lyon}&cultivar=Copraa`);
+    await page.getByRole('button', { name: 'Did you mean Copra?' }).click();
+    await page.locator('h1.answer', { hasText: 'Copra' }).waitFor();
+    await page.close();
+    const other = await app.page(`${lyon}&cultivar=Golden+Gourmet`);
+    expect(await other.getByRole('alert').textContent()).toContain('shallot');
+    await other.close();
+  });
+
+  test('shows names of the address as text, whatever they are', async () => {
+    const nasty = '<img src=x onerror="document.title=1"><script>document.title=2</script>';
+    const written = encodeURIComponent(nasty);
+    const page = await app.page(`${lyon}&cultivar=${written}`);
+    expect(await textOf(page)).toContain(nasty);
+    const list = await app.page(`${lyon}&have=${written}&beside=sets~${written}`);
+    expect(await textOf(list)).toContain(nasty);
+    for (const shown of [page, list]) {
+      expect(await shown.locator('main img, main script').count()).toBe(0);
+      expect(await shown.title()).toMatch(/^Which: Lyon/);
+      await shown.close();
+    }
+  });
+
+  test('speaks to Americans in inches and in their words', async () => {
+    const page = await app.page(`${lyon}&cultivar=Copra`, { locale: 'en-US' });
+    const text = await textOf(page);
+    expect(text).toMatch(/\d\.\d–\d\.\d in/);
+    expect(text).not.toMatch(/\d mm/);
+    expect(text).toMatch(/tops fall/i);
+    expect(text).not.toMatch(/tops go over/i);
+    await page.close();
+  });
+
+  test('says what to grow where nothing does well, and answers in the tropics and beyond the polar circle', async () => {
+    for (const at of [
+      'at=69.649,18.956&name=Troms%C3%B8',
+      'at=14.604,120.982&name=Manila',
+      'at=-0.22,-78.51&name=Quito',
+    ]) {
+      const page = await app.page(`#/which?${at}&today=2027-05-03`);
+      expect((await page.locator('h1').textContent())?.length).toBeGreaterThan(20);
+      expect(await page.locator('.kind').count()).toBeGreaterThan(0);
+      await page.close();
+    }
+  });
+
+  test.each([
+    [360, false],
+    [360, true],
+    [1280, false],
+    [1280, true],
+  ])('at %i px, dark %s, has nothing for axe to find, and no sideways scrolling', async (width, dark) => {
+    const hashes = [
+      `${lyon}&beside=sets~Stuttgarter,bought-transplants~Copra`,
+      `${lyon}&cultivar=Copra&start=bought-transplants`,
+      `${lyon}&packet=yes`,
+    ];
+    for (const hash of hashes) {
+      const page = await app.page(hash, { width, dark });
+      for (const fold of await page.locator('main details').all()) {
+        await fold.evaluate((details: HTMLDetailsElement) => {
+          details.open = true;
+        });
+      }
+      await ready(page);
+      expect({ hash, found: await axe(page) }).toEqual({ hash, found: [] });
+      if (width === 360) await page.setViewportSize({ width: 320, height: 700 });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+      await page.close();
+    }
+    app.expectClean();
+  });
+});
