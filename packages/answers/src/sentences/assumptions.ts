@@ -1,4 +1,4 @@
-import type { Plan } from '@neckfall/engine';
+import { indoorNurseryC, type Plan, seedbedFromC } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Place } from '../place/place.ts';
 import { townLabel } from '../place/place-label.ts';
@@ -54,10 +54,15 @@ function elevationSentence(place: Place, elevation: string, speaker: Speaker): s
   }
 }
 
-/** What was taken for granted about the way of growing, the onion apart. */
+/**
+ * What was taken for granted about the way of growing, the onion apart.
+ *
+ * @param isOverYear whether starts of the whole year are meant: a nursery left open is then indoors for some
+ */
 export function practiceAssumptions(
   plan: Omit<Plan, 'type' | 'traits' | 'startDay' | 'plantOutDay'> & { plantOutDay?: number | null },
   { say, quantity, dayLength }: Speaker,
+  isOverYear = false,
 ): string[] {
   const sentences = [
     say('assumed.practice', {
@@ -78,7 +83,14 @@ export function practiceAssumptions(
   if (plan.start === 'raised-seedlings') {
     sentences.push(
       say('assumed.nursery', {
-        temperature: plan.nurseryTempC === null ? 'outdoors' : quantity('temperature', plan.nurseryTempC),
+        temperature:
+          plan.nurseryTempC === null
+            ? isOverYear
+              ? 'varies'
+              : 'outdoors'
+            : quantity('temperature', plan.nurseryTempC),
+        indoors: quantity('temperature', indoorNurseryC),
+        warm: quantity('temperature', seedbedFromC),
         lamps: plan.lampHours === null ? 'none' : dayLength(plan.lampHours),
       }),
     );

@@ -6,7 +6,7 @@ import { px } from './path.ts';
 export const type = { text: 14, small: 12.5 } as const;
 
 /** A page is printed at another width than it was laid out for. */
-const onNarrowerPaper = { maxWidth: '100%', height: 'auto' };
+export const onNarrowerPaper = { maxWidth: '100%', height: 'auto' };
 
 export type Size = { width: number; height: number };
 

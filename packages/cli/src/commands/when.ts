@@ -41,7 +41,7 @@ function when(town: string | undefined, raw: Raw): Answer {
   const year = yearOf(options.today);
   const { type, traits, assumed: onionAssumed } = onion.plantAt(site, year);
   const plan = { ...practice, sunHours: options.sunHours, type, traits };
-  assumed.push(...onionAssumed, ...practiceAssumptions(plan, speaker));
+  assumed.push(...onionAssumed, ...practiceAssumptions(plan, speaker, true));
   warnings.push(...onion.warnings);
   warnings.push(...weatherWarnings(frame, dayNumber(year, 1, 1), dayNumber(year, 12, 31)));
   const answer = tryStarts(site, plan, year);

@@ -43,7 +43,7 @@ export const howWeKnow = {
   'assumed.practice': '{density}, {soil} soil, {water}, {cover}.',
   'assumed.sets': 'Sets of {size}, {store}.',
   'assumed.nursery':
-    '{temperature, select, outdoors {Seedlings raised in a seedbed outdoors} other {Trays at {temperature}}}, {lamps, select, none {in the natural day} other {under {lamps} of lamps}}.',
+    '{temperature, select, outdoors {Seedlings raised in a seedbed outdoors} varies {Seedlings raised in a seedbed outdoors where days are at {warm} and more at sowing, else in trays at {indoors}} other {Trays at {temperature}}}, {lamps, select, none {in the natural day} other {under {lamps} of lamps}}.',
   'assumed.plant-out':
     'Planted out once seedlings have 3.5 leaves and the bed is at {temperature}, at the latest 12 weeks after sowing.',
   'warning.ambiguous': '"{asked}" could also be {others}. Taken: {taken}, the one with the most people.',

@@ -1,19 +1,23 @@
+import { whenHeadline } from '@neckfall/answers';
 import type { StartMethod } from '@neckfall/engine';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { Fault } from '../../controls/Fault.tsx';
+import { InTurn } from '../../controls/InTurn.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
-import { placeName, practice, site, siteKey } from '../../state/place.ts';
+import { placeName, site, siteKey } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { CropAsked } from '../../worker/crop.ts';
-import { Aim } from './Aim.tsx';
+import { bestAhead } from './best-ahead.ts';
+import { Edges } from './Edges.tsx';
 import { Grounds } from './Grounds.tsx';
 import { Moving } from './Moving.tsx';
 import { NowHeading, OtherWays } from './Now.tsx';
 import { UnknownOnion } from './OnionForm.tsx';
+import { startOptions } from './start-options.ts';
 
 type Props = {
   crop: CropAsked;
@@ -24,9 +28,9 @@ type Props = {
 
 /** All that is said of one onion started one way. */
 export function Answer({ crop, start, isKnown }: Props) {
-  const { say } = voice.value;
+  const { say, reason } = voice.value;
   const { cultivar, starts } = onion.value;
-  const options = practice.value;
+  const options = startOptions.value;
   const now = today.value;
   const others = starts.filter((other) => other !== start);
   const common = [siteKey.value, options, now, crop];
@@ -46,18 +50,28 @@ export function Answer({ crop, start, isKnown }: Props) {
     );
   const { answer, now: standing, needSunUpH, notes } = tried.answer;
   const isFresh = isKnown && tried.isFresh;
+  const hasLater =
+    standing.stillGoodUntil !== null || standing.nextFrom !== null || answer.windows.length === 0;
   const { plan } = answer.starts[0].summary;
   const name = cultivar?.name ?? null;
   const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${plan.type}`) });
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
-      <NowHeading now={standing} crop={words} />
+      <NowHeading
+        now={hasLater ? standing : { ...standing, nextFrom: bestAhead(answer, now) }}
+        crop={words}
+      />
+      <p class="because">
+        {whenHeadline(answer, name, null, voice.value)} {reason(answer.reason)}
+      </p>
       <UnknownOnion />
       {others.length > 0 && <OtherWays others={ways.isFresh ? ways.answer : null} />}
-      <Moving answer={answer} needSunUpH={needSunUpH} name={name} />
-      <Aim answer={answer} name={name} />
-      <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
-      <Grounds answer={answer} notes={notes} cultivar={cultivar} />
+      <InTurn>
+        <Moving answer={answer} needSunUpH={needSunUpH} name={name} />
+        <Edges answer={answer} />
+        <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
+        <Grounds answer={answer} notes={notes} cultivar={cultivar} />
+      </InTurn>
     </div>
   );
 }

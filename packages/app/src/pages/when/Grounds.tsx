@@ -3,6 +3,7 @@ import type { Cultivar } from '@neckfall/data';
 import type { PacketNote, WhenAnswer } from '@neckfall/engine';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { voice } from '../../state/settings.ts';
+import { startOptions } from './start-options.ts';
 
 type Props = { answer: WhenAnswer; notes: readonly PacketNote[]; cultivar: Cultivar | null };
 
@@ -16,7 +17,7 @@ export function Grounds({ answer: { starts, windows }, notes, cultivar }: Props)
     : packetAssumptions({ ...plan, notes: [...notes] }, speaker);
   return (
     <HowWeKnow
-      assumed={[...onion, ...practiceAssumptions({ ...plan, plantOutDay: null }, speaker)]}
+      assumed={[...onion, ...practiceAssumptions({ ...plan, ...startOptions.value }, speaker, true)]}
       plan={best?.summary.plan ?? null}
     />
   );

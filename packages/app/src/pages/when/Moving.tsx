@@ -1,5 +1,6 @@
 import { classOfType, type WhenAnswer } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
+import { InTurn } from '../../controls/InTurn.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
@@ -7,6 +8,8 @@ import { today } from '../../state/today.ts';
 import { bestAhead } from './best-ahead.ts';
 import { OnionForm } from './OnionForm.tsx';
 import { SeasonFrom } from './SeasonFrom.tsx';
+import { StartTables } from './StartTables.tsx';
+import { startOptions } from './start-options.ts';
 import { useMovedDay } from './use-moved-day.ts';
 import { useShownYear } from './use-shown-year.ts';
 import { YearOfStarts } from './YearOfStarts.tsx';
@@ -21,20 +24,30 @@ export function Moving({ answer, needSunUpH, name }: Props) {
   const { plan } = answer.starts[0].summary;
   const { type, start } = plan;
   const { crop, cultivar } = onion.value;
+  const { plantOut } = asked.value;
+  const plantOutDay = plantOut !== null && plantOut > day ? plantOut : null;
   return (
-    <>
+    <InTurn>
       <OnionForm type={type} start={start} day={day} />
       {year ? (
-        <YearOfStarts answer={answer} year={year} needSunUpH={needSunUpH} day={day} onDay={onDay} />
+        <YearOfStarts
+          answer={answer}
+          year={year}
+          needSunUpH={needSunUpH}
+          day={day}
+          onDay={onDay}
+          best={best}
+        />
       ) : (
         <Working />
       )}
       <SeasonFrom
-        plan={{ ...plan, startDay: day }}
+        plan={{ ...plan, ...startOptions.value, startDay: day, plantOutDay }}
         name={name}
         colour={cultivar?.colour ?? asked.value.colour ?? 'yellow'}
         link={{ ...(crop === null ? { class: classOfType[type] } : {}), start, date: day }}
       />
-    </>
+      {year && <StartTables answer={answer} year={year} />}
+    </InTurn>
   );
 }

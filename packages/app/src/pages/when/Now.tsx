@@ -1,5 +1,5 @@
-import type { StartMethod, TodayAnswer } from '@neckfall/engine';
-import type { MessageKey, Speaker } from '@neckfall/words';
+import type { TodayAnswer } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
 import { placeName } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
@@ -28,30 +28,33 @@ export function NowHeading({ now, crop }: { now: TodayAnswer; crop: string }) {
 /** The other ways of starting the same onion, today. */
 export function OtherWays({ others }: { others: readonly TodayAnswer[] | null }) {
   const speaker = voice.value;
-  return <p class="today">{others === null ? speaker.say('app.working') : waysSentence(others, speaker)}</p>;
+  return (
+    <p class="today" data-waiting={others === null ? true : undefined}>
+      {others === null ? speaker.say('app.working') : waysSentence(others, speaker)}
+    </p>
+  );
 }
 
 function waysSentence(others: readonly TodayAnswer[], speaker: Speaker): string {
   const standings = ['open', 'late', 'early', 'never'] as const;
-  const { say, all } = speaker;
+  const { say, all, any } = speaker;
   return standings
     .flatMap((standing) => {
       const alike = others.filter((other) => standingOf(other) === standing);
       if (alike.length === 0) return [];
-      return [say(`app.when.ways.${standing}`, { starts: all(alike.map((way) => wayWords(way, speaker))) })];
+      const words = alike.map((way) => wayWords(way, standing, speaker));
+      // "for seed and sets" is good for both, "for seed or sets" good for neither
+      return [say(`app.when.ways.${standing}`, { starts: standing === 'open' ? all(words) : any(words) })];
     })
     .join(' ');
 }
 
-function wayWords({ start, stillGoodUntil, nextFrom }: TodayAnswer, { say, day }: Speaker): string {
-  const name = say(nameOf(start));
-  if (stillGoodUntil !== null) return say('app.when.way.open', { start: name, date: day(stillGoodUntil) });
-  if (nextFrom !== null) return say('app.when.way.later', { start: name, date: day(nextFrom) });
-  return name;
-}
-
-function nameOf(start: StartMethod): MessageKey {
-  return `today.start.${start}`;
+function wayWords(way: TodayAnswer, standing: Standing, { say, day }: Speaker): string {
+  const start = say(`today.start.${way.start}`);
+  const date = way.stillGoodUntil ?? way.nextFrom;
+  return standing === 'never' || date === null
+    ? start
+    : say(`app.when.way.${standing}`, { start, date: day(date) });
 }
 
 function standingOf({ stillGoodUntil, nextFrom }: TodayAnswer): Standing {

@@ -3,10 +3,11 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
-import { placeName, practice, site, siteKey } from '../../state/place.ts';
+import { placeName, site, siteKey } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { today } from '../../state/today.ts';
 import { Answer } from './Answer.tsx';
+import { startOptions } from './start-options.ts';
 import '../../look/when.css';
 
 /** When to start an onion here: today, this year, and what comes of each start. */
@@ -17,9 +18,9 @@ export function When() {
   const key =
     isTold || siteKey.value === null
       ? null
-      : JSON.stringify([siteKey.value, practice.value, today.value, crop, starts]);
+      : JSON.stringify([siteKey.value, startOptions.value, today.value, crop, starts]);
   const choice = useAnswer(key, () =>
-    ask('whenChoice', { site: site.value!, crop, starts, today: today.value, options: practice.value }),
+    ask('whenChoice', { site: site.value!, crop, starts, today: today.value, options: startOptions.value }),
   );
   if (choice.failed !== null) return <Fault reason={choice.failed} />;
   if (isTold) return <Answer crop={crop} start={start} isKnown />;

@@ -2,17 +2,14 @@ import type { WhenAnswer } from '@neckfall/engine';
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import {
-  DataTable,
   FitWidth,
   hillsDayAt,
   type PlaceYear,
   StartHills,
   StartMarkOverlay,
   startHillsOf,
-  startHillsTableOf,
   YearLine,
   yearLineOf,
-  yearTableOf,
 } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
@@ -26,10 +23,12 @@ type Props = {
   /** The start that is chosen, a day number of the year shown. */
   day: number;
   onDay: (day: number) => void;
+  /** The day to start, from today on. */
+  best: number;
 };
 
 /** The year line, and under it the starts of the same days as hills; the start is moved by hand or by keys. */
-export function YearOfStarts({ answer, year, needSunUpH, day, onDay }: Props) {
+export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Props) {
   const speaker = voice.value;
   const { say } = speaker;
   const { firstDay } = year;
@@ -41,21 +40,6 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay }: Props) {
   const hills = useMemo(
     () => startHillsOf({ answer, firstDay, today: now, chosen: null, speaker }),
     [answer, firstDay, now, speaker],
-  );
-  const tables = useMemo(
-    () => (
-      <>
-        <details>
-          <summary>{say('app.when.table.starts')}</summary>
-          <DataTable {...startHillsTableOf({ answer, firstDay, today: now, chosen: null, speaker })} />
-        </details>
-        <details>
-          <summary>{say('app.when.table.year')}</summary>
-          <DataTable {...yearTableOf({ year, speaker })} />
-        </details>
-      </>
-    ),
-    [answer, year, now, speaker],
   );
   return (
     <section aria-labelledby="starts">
@@ -79,7 +63,11 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay }: Props) {
         )}
       </FitWidth>
       <StartSlider answer={answer} firstDay={firstDay} day={day} onDay={onDay} />
-      {tables}
+      {day !== best && (
+        <button type="button" class="plain" onClick={() => onDay(best)}>
+          {say('app.when.best', { date: speaker.day(best) })}
+        </button>
+      )}
     </section>
   );
 }

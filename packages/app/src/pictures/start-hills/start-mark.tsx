@@ -1,7 +1,7 @@
 import { type DayAxis, dayAxis, xOfDay } from '../day-axis.ts';
 import { ink } from '../ink.ts';
 import { px } from '../path.ts';
-import { type as font, Label } from '../picture.tsx';
+import { type as font, Label, onNarrowerPaper } from '../picture.tsx';
 import { textWidth } from '../text-fit.ts';
 import { leavesBottom } from './hills-layout.ts';
 
@@ -33,9 +33,11 @@ export function StartMarkOverlay({ width, firstDay, days, day, text }: OverlayPr
     <svg
       class="start-mark"
       aria-hidden="true"
+      viewBox={`0 0 ${px(width)} ${px(leavesBottom)}`}
       width={px(width)}
       height={px(leavesBottom)}
       font-size={font.text}
+      style={onNarrowerPaper}
     >
       <StartMark axis={dayAxis(firstDay, days, width)} day={day} text={text} />
     </svg>

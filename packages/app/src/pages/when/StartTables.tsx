@@ -1,0 +1,44 @@
+import type { WhenAnswer } from '@neckfall/engine';
+import { useMemo } from 'preact/hooks';
+import {
+  DataTable,
+  type DataTableProps,
+  type PlaceYear,
+  startHillsTableOf,
+  yearTableOf,
+} from '../../pictures/index.ts';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+
+/** Hills and year line as tables. */
+export function StartTables({ answer, year }: { answer: WhenAnswer; year: PlaceYear }) {
+  const speaker = voice.value;
+  const { say } = speaker;
+  const now = today.value;
+  // the same whichever start is chosen
+  return useMemo(() => {
+    const starts = { answer, firstDay: year.firstDay, today: now, chosen: null, speaker };
+    return (
+      <>
+        <details>
+          <summary>{say('app.when.table.starts')}</summary>
+          <WideTable {...startHillsTableOf(starts)} />
+        </details>
+        <details>
+          <summary>{say('app.when.table.year')}</summary>
+          <WideTable {...yearTableOf({ year, speaker })} />
+        </details>
+      </>
+    );
+  }, [answer, year, now, speaker]);
+}
+
+/** Scrolls inside its own box on a narrow screen. */
+function WideTable(table: DataTableProps) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keyboard
+    <section class="scroll" aria-label={table.caption} tabIndex={0}>
+      <DataTable {...table} />
+    </section>
+  );
+}

@@ -1,0 +1,11 @@
+import type { OpenPlan } from '@neckfall/engine';
+import { computed, type ReadonlySignal } from '@preact/signals';
+import { planOptions } from '../season/plan-asked.ts';
+
+/** How the crop is grown, whichever day it is started: a day of planting out belongs to one start alone. */
+export const startOptions: ReadonlySignal<Partial<Omit<OpenPlan, 'type' | 'traits' | 'start'>>> = computed(
+  () => {
+    const { plantOutDay: _, ...options } = planOptions.value;
+    return options;
+  },
+);

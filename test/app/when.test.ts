@@ -1,0 +1,303 @@
+import { execFileSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { formatDay } from '@neckfall/engine';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+
+const program = fileURLToPath(new URL('../../packages/cli/bin/neckfall.mjs', import.meta.url));
+const today = 'today=2027-05-03';
+const lyon = `#/when?at=45.748,4.847&name=Lyon&${today}`;
+const sets = `${lyon}&class=long&start=sets`;
+
+describe.skipIf(!hasChromium)('the When page', () => {
+  let app: App;
+  beforeAll(async () => {
+    app = await openApp();
+  });
+  afterAll(() => app.close());
+
+  const textOf = async (page: Page) =>
+    ((await page.locator('main').textContent()) ?? '').replace(/\s+/g, ' ');
+  const slider = (page: Page) => page.getByRole('slider', { name: 'Start' });
+  const dayOf = async (page: Page) => Number(await slider(page).inputValue());
+  const shownDate = (day: number) => formatDay(day);
+  /** The season shown is that of the day, and the address says so. */
+  const follows = async (page: Page, day: number) => {
+    await page.waitForFunction((date) => location.hash.includes(`date=${date}`), shownDate(day));
+    await ready(page);
+    expect(await page.getByLabel(/^I (sowed|planted) on$/).inputValue()).toBe(shownDate(day));
+  };
+
+  test.each([
+    ['a class', 'class=long&start=sets', ['--class', 'long', '--start', 'sets']],
+    [
+      'an onion by name',
+      'cultivar=Copra&start=direct-seed',
+      ['--cultivar', 'Copra', '--start', 'direct-seed'],
+    ],
+    [
+      'a packet, on other ground',
+      'packet-hours=14&packet-days=110&start=raised-seedlings&sun=7&soil=clay&water=rain',
+      ['--packet-hours', '14', '--packet-days', '110', '--start', 'raised-seedlings'].concat([
+        '--sun',
+        '7',
+        '--soil',
+        'clay',
+        '--water',
+        'rain',
+      ]),
+    ],
+  ])('says of %s what the command line says', async (_, address, args) => {
+    const run = (...more: string[]) =>
+      execFileSync(process.execPath, [program, 'when', 'Lyon', ...args, '--today', '2027-05-03', ...more], {
+        encoding: 'utf8',
+      });
+    const { starts, reason, assumed } = JSON.parse(run('--json'));
+    const page = await app.page(`${lyon}&${address}`);
+    const text = await textOf(page);
+    const [headline] = run().replace(/\s+/g, ' ').replace('Lyon, France: ', '').split('. ');
+    expect(text.toLowerCase()).toContain(`${headline}.`.toLowerCase());
+    expect(text).toContain(reason);
+    for (const sentence of assumed) expect(text).toContain(sentence);
+
+    await page.getByText('All 52 starts in numbers').click();
+    const rows = await page.locator('details[open] tbody tr').allInnerTexts();
+    const said = new Map(
+      rows.map((row) => row.split('\t')).map(([date, good]) => [date.trim(), good.trim()]),
+    );
+    for (const { dayOfYear, seasonShares } of starts) {
+      const date = new Date(Date.UTC(2027, 0, dayOfYear)).toLocaleDateString('en-GB', {
+        day: 'numeric',
+        month: 'long',
+        timeZone: 'UTC',
+      });
+      const tenths = /(\d+) years? in 10/.exec(said.get(date) ?? '')?.[1];
+      if (tenths !== undefined) expect(Number(tenths)).toBe(Math.round(10 * seasonShares.good));
+      else expect([0, 1]).toContain(Math.round(seasonShares.good));
+    }
+    expect(said.size).toBe(52);
+    await page.close();
+  });
+
+  test.each([
+    ['sets', '2027-03-20'],
+    // in a seedbed outdoors, where trays indoors are for January
+    ['raised-seedlings', '2027-08-20'],
+  ])('shows below the season that the command line has for %s started on %s', async (start, date) => {
+    const page = await app.page(`${lyon}&class=long&start=${start}&date=${date}`);
+    const args = ['--class', 'long', '--start', start, '--date', date, '--today', '2027-05-03', '--json'];
+    const season = execFileSync(process.execPath, [program, 'season', 'Lyon', ...args], { encoding: 'utf8' });
+    const { reason, neckFall } = JSON.parse(season);
+    const shown = (await page.locator('.season-from').textContent()) ?? '';
+    expect(shown).toContain(reason);
+    const falls = new Date(`${neckFall.p50}T00:00Z`);
+    expect(shown).toContain(
+      falls.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' }),
+    );
+    await page.close();
+  });
+
+  test('leads with today, and takes what suits the place where nothing is asked', async () => {
+    const page = await app.page(lyon);
+    const heading = await page.locator('h1.answer').textContent();
+    expect(heading).toMatch(/^Lyon, France: (today, 3 May, is|no day)/);
+    expect(await page.locator('p.today').textContent()).toMatch(
+      /^(Still good today|Too late|Too early|No week)/,
+    );
+    await page.getByRole('link', { name: 'The whole season from this start' }).click();
+    await page.waitForFunction(() => location.hash.startsWith('#/season'));
+    expect(page.url()).toMatch(/class=\w+/);
+    expect(page.url()).toMatch(/start=[\w-]+/);
+    expect(page.url()).toMatch(/date=20\d\d-\d\d-\d\d/);
+    await page.close();
+  });
+
+  test('moves the start by keys: days, weeks, and the ends of the year', async () => {
+    const page = await app.page(`${sets}&date=2027-03-20`);
+    await slider(page).focus();
+    const from = await dayOf(page);
+    expect(shownDate(from)).toBe('2027-03-20');
+    for (const [key, by] of [
+      ['ArrowRight', 1],
+      ['ArrowUp', 1],
+      ['ArrowLeft', -1],
+      ['PageUp', 7],
+      ['PageDown', -7],
+    ] as const) {
+      const before = await dayOf(page);
+      await page.keyboard.press(key);
+      expect((await dayOf(page)) - before).toBe(by);
+    }
+    await follows(page, from + 1);
+    await page.keyboard.press('Home');
+    const first = await dayOf(page);
+    await page.keyboard.press('PageDown');
+    expect(await dayOf(page)).toBe(first);
+    await page.keyboard.press('End');
+    expect((await dayOf(page)) - first).toBe(364);
+    await follows(page, first + 364);
+    expect(await slider(page).getAttribute('aria-valuetext')).toMatch(/^\d+ \w+: .+ (year|no)/);
+    expect(await slider(page).evaluate((input) => document.activeElement === input)).toBe(true);
+    await page.close();
+  });
+
+  test('moves the start by hand, the season with it, without a step in the history for each day', async () => {
+    const page = await app.page(`${sets}&date=2027-03-20`);
+    const steps = await page.evaluate(() => history.length);
+    await page.locator('.start-drag').scrollIntoViewIfNeeded();
+    const box = await page.locator('.start-drag svg').first().boundingBox();
+    if (!box) throw new Error('no hills');
+    const y = box.y + 60;
+    await page.mouse.move(box.x + box.width * 0.3, y);
+    await page.mouse.down();
+    const seen = new Set<string>();
+    for (let part = 0.3; part < 0.6; part += 0.02) {
+      await page.mouse.move(box.x + box.width * part, y);
+      await page.waitForFunction(
+        (day) => document.querySelector<HTMLInputElement>('.start-slider input')?.value !== day,
+        String([...seen].at(-1) ?? ''),
+      );
+      seen.add(String(await dayOf(page)));
+    }
+    await page.mouse.up();
+    expect(seen.size).toBeGreaterThan(10);
+    const day = await dayOf(page);
+    await follows(page, day);
+    expect(await page.evaluate(() => history.length)).toBe(steps);
+    await page.mouse.move(box.x + 20, y);
+    expect(await dayOf(page)).toBe(day);
+    await page.getByRole('button', { name: /^Back to the best/ }).click();
+    await follows(page, await dayOf(page));
+    expect(await page.getByRole('button', { name: /^Back to the best/ }).count()).toBe(0);
+    await page.close();
+  });
+
+  test('opens the season of a day typed in, in another year too, and refuses others in words', async () => {
+    const page = await app.page(sets);
+    const field = page.getByLabel('I planted on');
+    await field.fill('2025-10-14');
+    await page.waitForFunction(() => location.hash.includes('date=2025-10-14'));
+    await ready(page);
+    expect(shownDate(await dayOf(page))).toBe('2025-10-14');
+    expect(await page.locator('#season-from').textContent()).toContain('14 October');
+    await field.fill('1999-01-01');
+    await field.blur();
+    expect(await page.getByRole('alert').textContent()).toContain('2025');
+    expect(page.url()).toContain('date=2025-10-14');
+    await page.goBack();
+    await page.waitForFunction(() => !location.hash.includes('date='));
+    await page.close();
+  });
+
+  test('changes onion and way of starting, with the words that go with it', async () => {
+    const page = await app.page(sets);
+    await page.getByLabel('How you start it').selectOption('direct-seed');
+    await ready(page);
+    expect(page.url()).toContain('start=direct-seed');
+    expect(await page.getByLabel('I sowed on').count()).toBe(1);
+    await page.getByLabel('Onion, as the packet says').selectOption('short');
+    await ready(page);
+    expect(page.url()).toContain('class=short');
+    expect(await page.locator('h1').textContent()).toContain('short-day onions sown in place');
+    await page.close();
+  });
+
+  test('says what to grow instead where no week is good, and draws an onion without a bulb', async () => {
+    const page = await app.page(`#/when?at=1.35,103.82&name=Singapore&class=long&start=direct-seed&${today}`);
+    const text = await textOf(page);
+    expect(text).toContain('end in good bulbs from no week of the year');
+    expect(text).toContain('shallots');
+    expect(await page.locator('.season-from figure').getAttribute('aria-label')).toMatch(/spring onion|lost/);
+    await page.close();
+  });
+
+  test('names a window over New Year by both its ends', async () => {
+    const page = await app.page(
+      `#/when?at=30.267,-97.743&name=Austin&class=short&start=bought-transplants&${today}`,
+    );
+    const text = await textOf(page);
+    expect(text).toMatch(
+      /from \d+ (August|September|October|November) to \d+ (January|February|March|April)/,
+    );
+    expect(text).toContain('Started before');
+    expect(text).toContain('Started later than');
+    await page.close();
+  });
+
+  test('has the southern year the other way round', async () => {
+    const page = await app.page(
+      `#/when?at=-41.286,174.776&name=Wellington&class=intermediate&start=raised-seedlings&${today}`,
+    );
+    const label = await page.locator('.year-line').first().getAttribute('aria-label');
+    expect(label).toMatch(/on the longest day, \d+ December/);
+    await page.close();
+  });
+
+  test('answers beyond the polar circle and near the equator', async () => {
+    const polar = await app.page(`#/when?at=69.649,18.956&name=Troms%C3%B8&class=long&start=sets&${today}`);
+    expect(await textOf(polar)).toContain('the sun does not set');
+    await polar.close();
+    const tropics = await app.page(`#/when?at=14.604,120.982&name=Manila&${today}`);
+    expect(await textOf(tropics)).toContain('all year');
+    await tropics.close();
+  });
+
+  test('speaks to Americans in inches and their words', async () => {
+    const page = await app.page(sets, { locale: 'en-US' });
+    const text = await textOf(page);
+    expect(text).toContain('May 3');
+    expect(text).toContain('Tops fall');
+    expect(text).toMatch(/\d in across/);
+    expect(text).not.toMatch(/\d mm/);
+    await page.close();
+  });
+
+  test('shows a name it does not know as text, and takes names like it', async () => {
+    const nasty = '<img src=x onerror=alert(1)>';
+    const page = await app.page(`${sets}&cultivar=${encodeURIComponent(nasty)}`);
+    expect(await textOf(page)).toContain(`“${nasty}”`);
+    expect(await page.locator('main img').count()).toBe(0);
+    await page.close();
+    const near = await app.page(`${sets}&cultivar=Copre`);
+    await near.getByRole('link', { name: 'Copra', exact: true }).click();
+    await ready(near);
+    expect(near.url()).toContain('cultivar=Copra');
+    expect(await near.locator('main .alarm').count()).toBe(0);
+    await near.close();
+  });
+
+  test('prints answer, pictures and season without the controls', async () => {
+    const page = await app.page(`${sets}&date=2027-03-20`);
+    await page.emulateMedia({ media: 'print' });
+    const isSeen = (selector: string) => page.locator(selector).first().isVisible();
+    expect(await isSeen('h1.answer')).toBe(true);
+    expect(await isSeen('.start-hills')).toBe(true);
+    expect(await isSeen('.season-from table')).toBe(true);
+    expect(await isSeen('main form')).toBe(false);
+    expect(await isSeen('.start-slider')).toBe(false);
+    expect((await page.pdf()).subarray(0, 5).toString()).toBe('%PDF-');
+    await page.close();
+  });
+
+  test.each([
+    { width: 360, dark: false },
+    { width: 360, dark: true },
+    { width: 1280, dark: false },
+    { width: 1280, dark: true },
+  ])('leaves axe nothing to find at $width px, dark $dark, and needs no sideways scrolling', async (view) => {
+    const page = await app.page(sets, view);
+    for (const fold of await page.locator('main details').all()) {
+      await fold.evaluate((details: HTMLDetailsElement) => {
+        details.open = true;
+      });
+    }
+    await ready(page);
+    expect(await axe(page)).toEqual([]);
+    await page.setViewportSize({ width: Math.min(view.width, 320), height: 700 });
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(over).toBe(0);
+    await page.close();
+    app.expectClean();
+  });
+});
