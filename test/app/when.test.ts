@@ -212,19 +212,6 @@ describe.skipIf(!hasChromium)('the When page', () => {
     await page.close();
   });
 
-  test('names a window over New Year by both its ends', async () => {
-    const page = await app.page(
-      `#/when?at=30.267,-97.743&name=Austin&class=short&start=bought-transplants&${today}`,
-    );
-    const text = await textOf(page);
-    expect(text).toMatch(
-      /from \d+ (August|September|October|November) to \d+ (January|February|March|April)/,
-    );
-    expect(text).toContain('Started before');
-    expect(text).toContain('Started later than');
-    await page.close();
-  });
-
   test('has the southern year the other way round', async () => {
     const page = await app.page(
       `#/when?at=-41.286,174.776&name=Wellington&class=intermediate&start=raised-seedlings&${today}`,

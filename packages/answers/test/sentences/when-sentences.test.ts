@@ -1,0 +1,90 @@
+import { verdicts, weekStarts } from '@neckfall/engine';
+import { speaker } from '@neckfall/words';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { runsAlike, whenHeadline, windowEdges } from '../../src/index.ts';
+import { runsAround } from '../../src/sentences/when-runs.ts';
+import { aYearOfStarts, goodBetween } from './a-year-of-starts.ts';
+
+const british = speaker('metric');
+const autumn = goodBetween(38, 6);
+const spring = goodBetween(8, 16);
+
+describe('the headline of a year of starts', () => {
+  test('names a window over New Year by both its ends', () => {
+    const said = whenHeadline(autumn, null, 'Pencarreg Bank', british);
+    expect(said).toMatch(/^Pencarreg Bank: short-day onions .+ from 24 September to 12 February/);
+  });
+
+  test('begins with the onion where the place is known', () => {
+    expect(whenHeadline(autumn, null, null, british)).toMatch(/^Short-day onions set out as bought plants /);
+    expect(whenHeadline(autumn, 'Copra', null, british)).toMatch(/^Copra onions /);
+  });
+
+  test('says so where every week is good, and where none is', () => {
+    const all = aYearOfStarts(
+      weekStarts.map(() => 'good'),
+      [{ from: 1, to: 358, best: 8 }],
+    );
+    expect(whenHeadline(all, null, null, british)).toContain('any week of the year');
+    const none = aYearOfStarts(
+      weekStarts.map(() => 'small'),
+      [],
+    );
+    expect(whenHeadline(none, null, null, british)).toContain('no week of the year');
+  });
+});
+
+describe('what goes wrong beside a window', () => {
+  test.each([
+    ['over New Year', autumn],
+    ['within the year', spring],
+  ])('is told of starts before and after it, %s', (_, answer) => {
+    const [window] = answer.windows;
+    const edges = windowEdges(answer, window, british);
+    expect(edges?.earlier).toContain(`Started before ${british.dayOfYear(window.from)}: run to flower`);
+    expect(edges?.later).toContain(`Started later than ${british.dayOfYear(window.to)}: small bulbs`);
+    expect(edges?.later).toContain('in 8 years in 10');
+  });
+
+  test('is nothing where all weeks are alike', () => {
+    const all = aYearOfStarts(
+      weekStarts.map(() => 'good'),
+      [{ from: 1, to: 358, best: 8 }],
+    );
+    expect(windowEdges(all, all.windows[0], british)).toBeNull();
+  });
+});
+
+describe('runs of weeks alike', () => {
+  const years = fc.array(fc.constantFrom(...verdicts), { minLength: 52, maxLength: 52 });
+
+  test('hold every week once, in order, alike inside and unlike beside', () => {
+    fc.assert(
+      fc.property(years, (outcomes) => {
+        const { starts } = aYearOfStarts(outcomes, []);
+        const runs = runsAlike(starts);
+        expect(runs.flat()).toEqual(starts);
+        runs.forEach((run, i) => {
+          expect(new Set(run.map(({ summary }) => summary.outcome)).size).toBe(1);
+          if (i > 0) expect(run[0].summary.outcome).not.toBe(runs[i - 1][0].summary.outcome);
+        });
+      }),
+      { seed: 5 },
+    );
+  });
+
+  test('are one over New Year in a year taken as a circle', () => {
+    fc.assert(
+      fc.property(years, (outcomes) => {
+        const { starts } = aYearOfStarts(outcomes, []);
+        const runs = runsAround(starts);
+        expect(runs.flat().length).toBe(52);
+        if (runs.length > 1) {
+          expect(runs[0][0].summary.outcome).not.toBe(runs.at(-1)?.[0].summary.outcome);
+        }
+      }),
+      { seed: 5 },
+    );
+  });
+});

@@ -1,0 +1,91 @@
+import {
+  civilDate,
+  dayNumber,
+  type SeasonSummary,
+  type StartWindow,
+  type WhenAnswer,
+  weekStarts,
+} from '@neckfall/engine';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { axisDays, firstShown, isShown } from '../../../src/pages/when/axis-year.ts';
+import { bestAhead } from '../../../src/pages/when/best-ahead.ts';
+
+/** An invented year: weeks of one run are good. */
+function yearWith(windows: StartWindow[]): WhenAnswer {
+  const isGood = (day: number) =>
+    windows.some(({ from, to }) => (from <= to ? day >= from && day <= to : day >= from || day <= to));
+  return {
+    starts: weekStarts.map((dayOfYear) => ({
+      dayOfYear,
+      summary: {
+        seasonShares: { good: isGood(dayOfYear) ? 0.9 : 0 },
+        bulbDiameterMm: { p50: dayOfYear === 99 ? 44 : 40 },
+      } as unknown as SeasonSummary,
+    })),
+    windows,
+    reason: { code: 'window', values: {} },
+  };
+}
+
+const springWindow = { from: 78, to: 141, best: 99 };
+const winterWindow = { from: 260, to: 50, best: 337 };
+const days = fc.integer({ min: dayNumber(2025, 1, 1), max: dayNumber(2031, 12, 31) });
+
+describe('the year of starts shown', () => {
+  test('begins with a month, one to four months before the day', () => {
+    fc.assert(
+      fc.property(days, fc.constantFrom(springWindow, winterWindow), (day, window) => {
+        const first = firstShown(yearWith([window]), day);
+        expect(civilDate(first).day).toBe(1);
+        expect(isShown(first, day)).toBe(true);
+        expect(day - first).toBeGreaterThanOrEqual(28);
+        expect(day - first).toBeLessThanOrEqual(153);
+      }),
+      { seed: 3 },
+    );
+  });
+
+  test('cuts no window in two where it need not', () => {
+    // two months before 1 June the window is open; four months before it is not
+    const first = firstShown(yearWith([springWindow]), dayNumber(2027, 6, 1));
+    expect(civilDate(first).month).toBe(3);
+    expect(axisDays).toBe(365);
+  });
+});
+
+describe('the day to start from today on', () => {
+  test('is never past, and within a year', () => {
+    fc.assert(
+      fc.property(
+        days,
+        fc.constantFrom([springWindow], [winterWindow], [springWindow, winterWindow], []),
+        (day, windows) => {
+          const best = bestAhead(yearWith([...windows]), day);
+          expect(best).toBeGreaterThanOrEqual(day);
+          expect(best - day).toBeLessThanOrEqual(366);
+        },
+      ),
+      { seed: 4 },
+    );
+  });
+
+  test('is the best of the window that comes next', () => {
+    expect(bestAhead(yearWith([springWindow]), dayNumber(2027, 1, 10))).toBe(dayNumber(2027, 4, 9));
+    expect(bestAhead(yearWith([springWindow]), dayNumber(2027, 8, 1))).toBe(dayNumber(2028, 4, 8));
+    expect(bestAhead(yearWith([springWindow, winterWindow]), dayNumber(2027, 8, 1))).toBe(
+      dayNumber(2027, 12, 3),
+    );
+  });
+
+  test('is today while a window is open whose best has gone by, over New Year too', () => {
+    const may = dayNumber(2027, 5, 3);
+    expect(bestAhead(yearWith([springWindow]), may)).toBe(may);
+    const january = dayNumber(2027, 1, 20);
+    expect(bestAhead(yearWith([winterWindow]), january)).toBe(january);
+  });
+
+  test('is the start that does least badly where none is good', () => {
+    expect(bestAhead(yearWith([]), dayNumber(2027, 1, 10))).toBe(dayNumber(2027, 4, 9));
+  });
+});
