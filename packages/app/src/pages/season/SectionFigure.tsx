@@ -1,9 +1,10 @@
 import type { SeasonSummary } from '@neckfall/engine';
-import { DataTable, FitWidth, type OnionColour, SectionRow, sectionOf } from '../../pictures/index.ts';
+import { FitWidth, type OnionColour, SectionRow, sectionOf } from '../../pictures/index.ts';
 import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { isPrinting } from './printing.ts';
+import { Twin } from './Twin.tsx';
 
 /** Half a sheet, px. */
 const paperWidth = 540;
@@ -18,10 +19,7 @@ export function SectionFigure({ summary }: { summary: SeasonSummary }) {
       <FitWidth>
         {(width) => <SectionRow width={isPrinting.value ? paperWidth : width} {...picture} />}
       </FitWidth>
-      <details>
-        <summary>{say('app.table')}</summary>
-        <DataTable {...table} />
-      </details>
+      <Twin {...table} />
     </section>
   );
 }

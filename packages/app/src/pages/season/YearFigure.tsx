@@ -1,7 +1,8 @@
-import { cropLineOf, DataTable, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
+import { cropLineOf, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { isPrinting } from './printing.ts';
+import { Twin } from './Twin.tsx';
 
 /** Drawn a little wider than a sheet and put on it smaller, px. */
 const paperWidth = 1160;
@@ -22,10 +23,7 @@ export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
           />
         )}
       </FitWidth>
-      <details>
-        <summary>{speaker.say('app.table')}</summary>
-        <DataTable {...yearTableOf({ year, speaker })} />
-      </details>
+      <Twin {...yearTableOf({ year, speaker })} />
     </section>
   );
 }
