@@ -58,7 +58,8 @@ function placeOf(garden: Garden, { asked, placeName }: PlanToKeep): GardenPlace 
         isNear(place.latitudeDeg, latitudeDeg, nearDeg) &&
         isNear(place.longitudeDeg, longitudeDeg, nearDeg) &&
         isNear(place.elevationM, elevation, 1) &&
-        isNear(place.sunHours, sun, 0.1),
+        isNear(place.sunHours, sun, 0.1) &&
+        (place.frostHollow === true) === (asked.hollow === true),
     ) ?? {
       id: freeId('place', garden.places),
       name: placeName,

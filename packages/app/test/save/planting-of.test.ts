@@ -1,0 +1,77 @@
+import { restoreGarden, soilTextures, startMethods } from '@neckfall/engine';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { askedOf } from '../../src/save/asked-of.ts';
+import { withPlan } from '../../src/save/planting-of.ts';
+import { nothingAsked } from '../../src/state/address.ts';
+import type { Asked } from '../../src/state/address-form.ts';
+
+const optional = <Value>(value: fc.Arbitrary<Value>) => fc.option(value, { nil: null });
+const day = fc.integer({ min: 20_000, max: 30_000 });
+
+/** All that a plan of the Season page may ask. */
+const asked: fc.Arbitrary<Asked> = fc
+  .record({
+    at: fc.record({
+      latitudeDeg: fc.integer({ min: -600_000, max: 720_000 }).map((d) => d / 1e4),
+      longitudeDeg: fc.integer({ min: -1_800_000, max: 1_800_000 }).map((d) => d / 1e4),
+    }),
+    name: fc.constantFrom('Pencarreg Bank', 'The <b>wall</b>'),
+    elevation: optional(fc.integer({ min: -430, max: 6000 })),
+    sun: optional(fc.integer({ min: 0, max: 240 }).map((tenths) => tenths / 10)),
+    hollow: optional(fc.constant(true as const)),
+    cover: optional(fc.constantFrom('fleece', 'tunnel')),
+    water: optional(fc.constant('rain' as const)),
+    soil: optional(fc.constantFrom(...soilTextures)),
+    class: fc.constantFrom('short', 'intermediate', 'long'),
+    packetHours: optional(fc.integer({ min: 36, max: 72 }).map((quarters) => quarters / 4)),
+    packetDays: optional(fc.integer({ min: 40, max: 400 })),
+    start: fc.constantFrom(...startMethods),
+    date: day,
+    plantOut: optional(day),
+    rowDistance: optional(fc.integer({ min: 10, max: 60 })),
+    plantDistance: optional(fc.integer({ min: 3, max: 30 })),
+    plants: optional(fc.integer({ min: 1, max: 9999 })),
+    setSize: optional(fc.integer({ min: 5, max: 40 })),
+    setStore: optional(fc.constant('warm' as const)),
+    nurseryTemp: optional(fc.integer({ min: 2, max: 35 })),
+    lampHours: optional(fc.integer({ min: 0, max: 24 })),
+  })
+  .map((plan) => ({ ...nothingAsked, ...plan }) as Asked);
+
+const keepOf = (plan: Asked) => ({
+  asked: plan,
+  plan: { start: plan.start!, startDay: plan.date!, plantOutDay: plan.plantOut },
+  class: plan.class,
+  placeName: plan.name!,
+  name: 'A bed',
+});
+
+test('a plan kept in a garden comes back as it was asked', () => {
+  fc.assert(
+    fc.property(asked, (plan) => {
+      const { garden, plantingId } = withPlan(null, keepOf(plan));
+      const text = JSON.stringify(garden);
+      const restored = restoreGarden(JSON.parse(text));
+      expect(restored.changes).toEqual([]);
+      const planting = restored.garden.plantings.find(({ id }) => id === plantingId)!;
+      expect({ ...nothingAsked, ...askedOf(restored.garden, planting) }).toEqual(plan);
+    }),
+    { seed: 20270220, numRuns: 200 },
+  );
+});
+
+test('kept again it is the same planting; another goes beside it, in the same place', () => {
+  fc.assert(
+    fc.property(asked, day, (plan, date) => {
+      const first = withPlan(null, keepOf(plan));
+      const opened = { ...first, file: 'bank.neckfall.json' };
+      const again = withPlan(opened, keepOf({ ...plan, date }));
+      expect(again.garden.plantings).toHaveLength(1);
+      const beside = withPlan({ ...opened, plantingId: null }, keepOf({ ...plan, date }));
+      expect(beside.garden.plantings).toHaveLength(2);
+      expect(beside.garden.places).toHaveLength(1);
+    }),
+    { seed: 20270220, numRuns: 50 },
+  );
+});
