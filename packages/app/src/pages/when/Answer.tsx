@@ -16,7 +16,7 @@ import { Edges } from './Edges.tsx';
 import { Grounds } from './Grounds.tsx';
 import { Moving } from './Moving.tsx';
 import { NowHeading, OtherWays } from './Now.tsx';
-import { UnknownOnion } from './OnionForm.tsx';
+import { UnknownOnion } from './OnionFields.tsx';
 import { startOptions } from './start-options.ts';
 
 type Props = {

@@ -6,8 +6,9 @@ import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { today } from '../../state/today.ts';
 import { bestAhead } from './best-ahead.ts';
-import { OnionForm } from './OnionForm.tsx';
+import { OnionFields } from './OnionFields.tsx';
 import { SeasonFrom } from './SeasonFrom.tsx';
+import { StartedOn } from './StartedOn.tsx';
 import { StartTables } from './StartTables.tsx';
 import { startOptions } from './start-options.ts';
 import { useMovedDay } from './use-moved-day.ts';
@@ -23,12 +24,16 @@ export function Moving({ answer, needSunUpH, name }: Props) {
   const year = useShownYear(answer, day);
   const { plan } = answer.starts[0].summary;
   const { type, start } = plan;
+  const fields = useMemo(() => <OnionFields type={type} start={start} />, [type, start]);
   const { crop, cultivar } = onion.value;
   const { plantOut } = asked.value;
   const plantOutDay = plantOut !== null && plantOut > day ? plantOut : null;
   return (
     <InTurn>
-      <OnionForm type={type} start={start} day={day} />
+      <form class="form" onSubmit={(event) => event.preventDefault()}>
+        {fields}
+        <StartedOn start={start} day={day} />
+      </form>
       {year ? (
         <YearOfStarts
           answer={answer}
@@ -45,7 +50,7 @@ export function Moving({ answer, needSunUpH, name }: Props) {
         plan={{ ...plan, ...startOptions.value, startDay: day, plantOutDay }}
         name={name}
         colour={cultivar?.colour ?? asked.value.colour ?? 'yellow'}
-        link={{ ...(crop === null ? { class: classOfType[type] } : {}), start, date: day }}
+        link={{ ...(crop === null ? { class: classOfType[type] } : {}), start }}
       />
       {year && <StartTables answer={answer} year={year} />}
     </InTurn>

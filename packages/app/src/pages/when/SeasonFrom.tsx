@@ -1,5 +1,6 @@
 import { type SeasonRowKey, seasonRows, sharesSentence } from '@neckfall/answers';
-import type { Plan } from '@neckfall/engine';
+import type { Plan, SeasonSummary } from '@neckfall/engine';
+import { useMemo } from 'preact/hooks';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { DataTable, FitWidth, type OnionColour, SectionRow, sectionOf } from '../../pictures/index.ts';
@@ -13,7 +14,7 @@ type Props = {
   plan: Plan;
   name: string | null;
   colour: OnionColour;
-  /** What the address needs for the same plan. */
+  /** What the address needs for the same plan, its day apart. */
   link: Parameters<typeof hrefTo>[1];
 };
 
@@ -32,25 +33,38 @@ const shown: readonly SeasonRowKey[] = [
 
 /** The season of the start that is chosen: it follows while that is moved. */
 export function SeasonFrom({ plan, name, colour, link }: Props) {
-  const speaker = voice.value;
-  const { say, day, reason } = speaker;
-  const { type: onion, traits, ...chosen } = plan;
+  const { type, traits, ...chosen } = plan;
   const key = JSON.stringify([siteKey.value, { ...plan, startDay: null }]);
   const { summary, isFresh, failed } = useLiveSeason(key, {
     site: site.value!,
-    crop: { type: onion, traits },
+    crop: { type, traits },
     plan: chosen,
     days: false,
   });
+  const speaker = voice.value;
+  // drawn once for each answer, not again for each day on which the next is awaited
+  const drawn = useMemo(
+    () => summary && <Drawn summary={summary} name={name} colour={colour} link={link} />,
+    [summary, name, colour, speaker],
+  );
   if (failed !== null) return <Fault reason={failed} />;
   if (summary === null) return <Working />;
-  const { picture, table } = sectionOf(summary, colour, speaker);
-  const type = name ?? say(`type.${onion}`);
   return (
     <section class="season-from" aria-labelledby="season-from" data-waiting={isFresh ? undefined : true}>
-      <h2 id="season-from">
-        {capitalised(say(`crop.${plan.start}`, { type, date: day(summary.plan.startDay) }))}
-      </h2>
+      {drawn}
+    </section>
+  );
+}
+
+function Drawn({ summary, name, colour, link }: Omit<Props, 'plan'> & { summary: SeasonSummary }) {
+  const speaker = voice.value;
+  const { say, day, reason } = speaker;
+  const { type, start, startDay } = summary.plan;
+  const { picture, table } = sectionOf(summary, colour, speaker);
+  const words = say(`crop.${start}`, { type: name ?? say(`type.${type}`), date: day(startDay) });
+  return (
+    <>
+      <h2 id="season-from">{capitalised(words)}</h2>
       <p>
         {sharesSentence(summary, speaker)} {reason(summary.reason)}
       </p>
@@ -77,12 +91,12 @@ export function SeasonFrom({ plan, name, colour, link }: Props) {
         </tbody>
       </table>
       <p class="onward">
-        <a href={hrefTo('season', link)}>{say('app.when.season')}</a>
+        <a href={hrefTo('season', { ...link, date: startDay })}>{say('app.when.season')}</a>
       </p>
       <details>
         <summary>{say('app.when.table.onions')}</summary>
         <DataTable {...table} />
       </details>
-    </section>
+    </>
   );
 }

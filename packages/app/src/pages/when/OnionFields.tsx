@@ -9,24 +9,21 @@ import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { onion } from '../../state/onion.ts';
 import { asked, go, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { StartedOn } from './StartedOn.tsx';
 
 type Props = {
   /** What the onion was taken as. */
   type: OnionType;
   start: StartMethod;
-  /** The day the season below begins, a day number. */
-  day: number;
 };
 
-/** Which onion, how it is started, and on which day. */
-export function OnionForm({ type, start, day }: Props) {
+/** Which onion, and how it is started. */
+export function OnionFields({ type, start }: Props) {
   const { say } = voice.value;
   const { starts } = onion.value;
   const named = namedOnion();
   const options = dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) }));
   return (
-    <form class="form" onSubmit={(event) => event.preventDefault()}>
+    <>
       <div>
         <ChoiceField<DayLengthClass | 'named'>
           label={say('app.when.onion')}
@@ -47,8 +44,7 @@ export function OnionForm({ type, start, day }: Props) {
         options={starts.map((value) => ({ value, label: say(`start.${value}`) }))}
         onValue={(value) => go({ start: value })}
       />
-      <StartedOn start={start} day={day} />
-    </form>
+    </>
   );
 }
 
