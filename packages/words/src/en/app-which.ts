@@ -32,6 +32,7 @@ export const appWhich = {
   'app.which.season': 'The season ahead',
   'app.which.put-beside': 'Set beside others',
   'app.which.take-away': 'Take it away again',
+  'app.which.see-beside': 'See them side by side',
   'app.which.for': '{what}: {name}, {start}',
   'app.which.show-all': 'Show all {count} kinds and names, the poor ones too',
   'app.which.show-fewer': 'Show the best only',

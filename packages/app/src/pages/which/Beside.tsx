@@ -27,7 +27,9 @@ export function Beside({ seasons }: { seasons: Seasons }) {
   );
   return (
     <div class="beside">
-      <h2 id="beside">{say('app.which.beside')}</h2>
+      <h2 id="beside" tabIndex={-1}>
+        {say('app.which.beside')}
+      </h2>
       {crops.length === 1 && <p>{say('app.which.beside.one')}</p>}
       {crops.length === mostBeside && <p>{say('app.which.beside.full')}</p>}
       <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
@@ -44,7 +46,7 @@ export function Beside({ seasons }: { seasons: Seasons }) {
             foot: (
               <>
                 <Onward onward={onward} name={name} start={kind.start} />
-                <BesideButton name={name} start={kind.start} />
+                <BesideButton name={name} start={kind.start} isThere />
               </>
             ),
           };

@@ -35,9 +35,10 @@ export const factRows: readonly (readonly [FactRow, Words])[] = [
   ['app.which.row.work', level('work')],
 ];
 
-/** What ways of starting are compared by besides. */
+/** The same for ways of starting, which stand at the head themselves, and what only they differ in. */
 export const startFactRows: readonly (readonly [FactRow, Words])[] = [
-  ...factRows,
+  ['app.which.row.start', ({ summary }, { day }) => day(summary.plan.startDay)],
+  ...factRows.filter(([row]) => row !== 'app.which.row.start'),
   ['app.which.row.bolting', level('bolting')],
   ['app.which.row.cost', level('cost')],
 ];
