@@ -1,0 +1,193 @@
+import { restoreGarden } from '@neckfall/engine';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { download } from './download.ts';
+import { type App, hasChromium, openApp, ready } from './open-app.ts';
+
+const bank =
+  '#/season?at=52.08,-3.13&name=Pencarreg+Bank&class=long&start=raised-seedlings&date=2027-02-20&plant-out=2027-04-12&row-cm=30&plants=250&today=2027-06-20';
+const nasty = '<img src=x onerror="document.title=1"><script>document.title=2</script>';
+
+/** An invented garden, with fields that no version knows. */
+const garden = {
+  schema: 'neckfall/garden@1',
+  keeper: 'Ines Tarrant',
+  places: [{ id: 'bank', name: 'Pencarreg Bank', latitudeDeg: 52.08, longitudeDeg: -3.13, slope: 'south' }],
+  cultivars: [{ id: 'tin', name: 'Ines’s Tin', class: 'long', packetHours: 15 }],
+  plantings: [
+    {
+      id: 'a',
+      name: 'The long bed',
+      placeId: 'bank',
+      cultivar: 'Ines’s Tin',
+      start: 'sets',
+      startDate: '2027-03-28',
+      weededBy: 'Bram Okoro',
+    },
+    {
+      id: 'b',
+      name: 'By the wall',
+      placeId: 'bank',
+      class: 'short',
+      start: 'direct-seed',
+      startDate: '2027-08-20',
+    },
+  ],
+};
+
+async function open(
+  page: Page,
+  content: string | Buffer | object,
+  name = 'bank.neckfall.json',
+): Promise<void> {
+  const text = typeof content === 'string' || Buffer.isBuffer(content) ? content : JSON.stringify(content);
+  await page
+    .getByLabel('Open a garden file')
+    .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+}
+
+describe.skipIf(!hasChromium)('copies to keep of a season', () => {
+  let app: App;
+  beforeAll(async () => {
+    app = await openApp();
+  });
+  afterAll(() => app.close());
+
+  test.each(['year', 'bulbs'])('the picture of the %s stands alone as SVG and PNG', async (what) => {
+    const page = await app.page(bank);
+    const svg = await download(page, `Picture of the ${what} (SVG)`);
+    expect(svg.name).toBe(`neckfall-pencarreg-bank-2027-02-20-${what}.svg`);
+    const { title, isFaulty, rest } = await page.evaluate((text) => {
+      const read = new DOMParser().parseFromString(text, 'image/svg+xml');
+      return {
+        title: read.querySelector('title')?.textContent ?? '',
+        isFaulty: read.querySelector('parsererror') !== null,
+        rest: /var\(|https?:\/\/(?!www\.w3\.org\/2000\/svg)|<script/.exec(text)?.[0] ?? null,
+      };
+    }, svg.bytes.toString());
+    expect({ isFaulty, rest }).toEqual({ isFaulty: false, rest: null });
+    expect(title).toContain('Pencarreg Bank');
+    const png = await download(page, `Picture of the ${what} (PNG)`);
+    expect(png.bytes.subarray(1, 4).toString()).toBe('PNG');
+    expect(png.bytes.readUInt32BE(16)).toBe(1920);
+    await page.close();
+  });
+
+  test('the plan comes back from its file as it was', async () => {
+    const page = await app.page(bank);
+    const answer = await page.locator('h1').textContent();
+    const saved = await download(page, 'This plan');
+    expect(saved.name).toBe('neckfall-pencarreg-bank-2027-02-20.neckfall.json');
+    const text = saved.bytes.toString();
+    expect(restoreGarden(JSON.parse(text)).changes).toEqual([]);
+    await page.close();
+    const other = await app.page('#/season?at=45.748,4.847&name=Lyon&class=short&today=2027-06-20');
+    await open(other, text);
+    await other.locator('h1', { hasText: 'Pencarreg Bank' }).waitFor();
+    await ready(other);
+    expect(await other.locator('h1').textContent()).toBe(answer);
+    expect(other.url().split('#')[1]).toBe(bank.slice(1));
+    await other.goBack();
+    await ready(other);
+    expect(await other.locator('h1').textContent()).toContain('Lyon');
+    await other.close();
+  });
+
+  test('a chosen plan is kept as it was chosen', async () => {
+    const page = await app.page('#/season?at=45.748,4.847&name=Lyon&today=2027-05-03');
+    const { plantings } = JSON.parse((await download(page, 'This plan')).bytes.toString());
+    expect(plantings[0]).toMatchObject({ placeId: 'place-1' });
+    for (const field of ['class', 'start', 'startDate'])
+      expect(plantings[0][field]).toEqual(expect.any(String));
+    await page.close();
+  });
+
+  test('of several plans the reader picks; saving keeps all else of the file', async () => {
+    const page = await app.page(bank);
+    await open(page, garden);
+    await page.getByRole('button', { name: 'By the wall' }).click();
+    await page.locator('h1', { hasText: '20 August' }).waitFor();
+    await page.getByRole('button', { name: 'The long bed' }).click();
+    await page.locator('h1', { hasText: 'from sets' }).waitFor();
+    await ready(page);
+    // an onion of their own goes by what its packet says
+    expect(page.url()).toContain('packet-hours=15');
+    await page.getByText('Change it').click();
+    await page.getByLabel('Planted on').fill('2027-04-05');
+    await ready(page);
+    const saved = await download(page, 'This plan');
+    expect(saved.name).toBe('bank.neckfall.json');
+    const kept = JSON.parse(saved.bytes.toString());
+    expect(kept).toMatchObject({
+      keeper: 'Ines Tarrant',
+      places: garden.places,
+      cultivars: garden.cultivars,
+    });
+    expect(kept.places).toHaveLength(1);
+    expect(kept.plantings).toHaveLength(2);
+    expect(kept.plantings[0]).toMatchObject({
+      ...garden.plantings[0],
+      startDate: '2027-04-05',
+      packetHours: null,
+    });
+    expect(kept.plantings[1]).toMatchObject(garden.plantings[1]);
+    await page.close();
+  });
+
+  test('shows hostile names of a file as text, and tells what it mended', async () => {
+    const page = await app.page(bank);
+    const places = [{ ...garden.places[0], name: nasty }];
+    const plantings = garden.plantings.map((planting) => ({
+      ...planting,
+      name: nasty,
+      cultivar: nasty,
+      start: nasty,
+    }));
+    await open(page, { ...garden, places, plantings, [nasty]: nasty }, `${nasty}.json`);
+    const told = page.locator('.open');
+    await told.locator('li button').first().waitFor();
+    expect(await told.textContent()).toContain(`plantings[0].start ${nasty.slice(0, 20)}`);
+    await told.locator('li button').first().click();
+    await page.locator('h1', { hasText: '<img' }).waitFor();
+    await ready(page);
+    expect(await page.locator('main').textContent()).toContain(`called “${nasty}”`);
+    expect(await page.locator('main img, main script, .place img').count()).toBe(0);
+    const svg = (await download(page, 'Picture of the year (SVG)')).bytes.toString();
+    expect(svg).not.toMatch(/<(img|script)/);
+    const saved = await download(page, 'This plan');
+    expect(JSON.parse(saved.bytes.toString())).toHaveProperty([nasty], nasty);
+    await page.close();
+  });
+
+  test.each<[string, string | Buffer | object, string]>([
+    ['what is no JSON', 'bed 1: onions', 'it is not JSON'],
+    ['a file cut off', '{"schema": "neckfall/garden@1", "places": [', 'it is not JSON'],
+    ['a picture', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe, 0x00]), 'is not text (UTF-8)'],
+    ['another document', { schema: 'neckfall/season@1' }, 'its schema is “neckfall/season@1”'],
+    ['a list', [1, 2], 'its schema is'],
+    ['more than a garden', ' '.repeat(8_000_001), 'at most 8 MB'],
+  ])('refuses %s with the reason, and changes nothing', async (_, content, reason) => {
+    const page = await app.page(bank);
+    const before = page.url();
+    await open(page, content, 'odd.json');
+    const alert = page.getByRole('alert');
+    await alert.waitFor();
+    expect(await alert.textContent()).toContain(reason);
+    expect(await alert.textContent()).toContain('odd.json');
+    expect(page.url()).toBe(before);
+    expect(await page.locator('h1').textContent()).toContain('Pencarreg Bank');
+    await open(page, { ...garden, plantings: [] }, 'empty.json');
+    await page.getByText('empty.json holds no plan').waitFor();
+    expect(await alert.count()).toBe(0);
+    await page.close();
+  });
+
+  test('reads the file of a later version for what it knows', async () => {
+    const page = await app.page(bank);
+    await open(page, { ...garden, schema: 'neckfall/garden@7', plantings: garden.plantings.slice(1) });
+    await page.getByText('written by a later version').waitFor();
+    await page.locator('h1', { hasText: '20 August' }).waitFor();
+    await page.close();
+    app.expectClean();
+  });
+});
