@@ -11,7 +11,7 @@ export type WhichGrowAsked = {
 };
 
 /** A kind, by its place in what was asked, as the mean climate has it. */
-export type Coarse = { kind: number; trial: MeanTrial };
+type Coarse = { kind: number; trial: MeanTrial };
 
 /** `coarse` once, at first: all kinds, best first. */
 export type WhichGrowPart = { done: number; total: number; coarse: Coarse[] | null };

@@ -3,7 +3,7 @@ import { voice } from '../../state/settings.ts';
 import type { Crop, startFactRows } from './facts-of.ts';
 
 /** A crop at the head of a column: a key of its own, its name, and what goes under its facts. */
-export type Column = { key: string; head: string; crop: Crop; foot: ComponentChildren; isChosen?: boolean };
+type Column = { key: string; head: string; crop: Crop; foot: ComponentChildren; isChosen?: boolean };
 
 type Props = { labelledBy: string; rows: typeof startFactRows; columns: readonly Column[] };
 

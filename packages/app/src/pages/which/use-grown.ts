@@ -113,7 +113,7 @@ function stop(): void {
   for (const line of lines) line.cancel(topic);
 }
 
-export function seasonsOf(grown: readonly GrownKind[]): Seasons {
+function seasonsOf(grown: readonly GrownKind[]): Seasons {
   const seasons = new Map<string, SeasonSummary>();
   for (const { kind, summary, usual } of grown) {
     seasons.set(plantKey(kind), summary);
