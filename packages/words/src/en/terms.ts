@@ -40,7 +40,7 @@ export const terms = {
   'share.every-year': 'in every year tried',
   'share.plants':
     '{tenths, plural, =0 {hardly any plant} =10 {nearly every plant} one {# plant in 10} other {# plants in 10}}',
-  'share.plants-range': '{range} plants in 10',
+  'share.plants-range': '{range, select, 1 {1 plant} other {{range} plants}} in 10',
   'share.no-plant': 'none',
   'share.every-plant': 'every plant',
   'unit.day-length': '{hours, number} h {minutes, plural, =0 {} other {{minutes, number, ::00} min}}',

@@ -20,5 +20,5 @@ export const when = {
   'when.column.neck-fall': 'Tops go over',
   'when.column.diameter': 'Bulb across',
   'when.gamble': 'a gamble',
-  'when.good-years': '{range} years in 10',
+  'when.good-years': '{range, select, 1 {1 year} other {{range} years}} in 10',
 } as const;

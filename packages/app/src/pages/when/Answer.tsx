@@ -11,13 +11,13 @@ import { placeName, site, siteKey } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { CropAsked } from '../../worker/crop.ts';
-import { bestAhead } from './best-ahead.ts';
 import { Edges } from './Edges.tsx';
 import { Grounds } from './Grounds.tsx';
 import { Moving } from './Moving.tsx';
 import { NowHeading, OtherWays } from './Now.tsx';
 import { UnknownOnion } from './OnionFields.tsx';
 import { startOptions } from './start-options.ts';
+import { withWindows } from './with-windows.ts';
 
 type Props = {
   crop: CropAsked;
@@ -50,17 +50,12 @@ export function Answer({ crop, start, isKnown }: Props) {
     );
   const { answer, now: standing, needSunUpH, notes } = tried.answer;
   const isFresh = isKnown && tried.isFresh;
-  const hasLater =
-    standing.stillGoodUntil !== null || standing.nextFrom !== null || answer.windows.length === 0;
   const { plan } = answer.starts[0].summary;
   const name = cultivar?.name ?? null;
   const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${plan.type}`) });
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
-      <NowHeading
-        now={hasLater ? standing : { ...standing, nextFrom: bestAhead(answer, now) }}
-        crop={words}
-      />
+      <NowHeading now={withWindows(answer, standing, now)} crop={words} />
       <p class="because">
         {whenHeadline(answer, name, null, voice.value)} {reason(answer.reason)}
       </p>

@@ -13,6 +13,7 @@ import {
 } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
+import { tropicsSentence } from '../where/tropics-sentence.ts';
 import { axisDays } from './axis-year.ts';
 import { StartSlider } from './StartSlider.tsx';
 
@@ -41,9 +42,14 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
     () => startHillsOf({ answer, firstDay, today: now, chosen: null, speaker }),
     [answer, firstDay, now, speaker],
   );
+  const tropics = useMemo(() => {
+    const months = year.months.map(({ rainMm, highC }, i) => ({ month: i + 1, rainMm, tempMaxC: highC }));
+    return tropicsSentence(year.sunUpH, months, speaker);
+  }, [year, speaker]);
   return (
     <section aria-labelledby="starts">
       <h2 id="starts">{say('app.when.year')}</h2>
+      {tropics !== null && <p>{tropics}</p>}
       <p>{say('app.when.year.lead')}</p>
       <FitWidth>
         {(width) => (

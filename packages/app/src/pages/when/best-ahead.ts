@@ -1,4 +1,5 @@
 import { civilDate, dayNumber, dayOfYear, daysInYear, type WhenAnswer } from '@neckfall/engine';
+import { daysUntil } from './days-until.ts';
 
 /** Starts are tried a week apart, so a window ends a week after its last start. */
 const weekDays = 7;
@@ -32,9 +33,4 @@ function promise({ summary }: WhenAnswer['starts'][number]): number {
 
 function lengthOf(from: number, to: number, year: number): number {
   return daysUntil(from, to, daysInYear(year)) + weekDays;
-}
-
-/** Days from one day of the year to the next such other, over New Year where need be. */
-function daysUntil(from: number, to: number, inYear: number): number {
-  return (to - from + inYear) % inYear;
 }

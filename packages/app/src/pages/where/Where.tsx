@@ -1,4 +1,4 @@
-import { todaySentence, whereHeadline } from '@neckfall/answers';
+import { monthsOf, todaySentence, whereHeadline } from '@neckfall/answers';
 import { formatDay } from '@neckfall/engine';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
@@ -64,7 +64,7 @@ function Lead({ reply: { answer, facts } }: { reply: WhereReply }) {
   const [best] = answer.classes;
   const { plan } = best.summary;
   const chosen = { class: best.class, start: best.bestStart } as const;
-  const tropics = tropicsSentence(facts, speaker);
+  const tropics = tropicsSentence(facts.sunUpH, monthsOf(facts), speaker);
   return (
     <>
       <h1 class="answer">{whereHeadline(best, placeName.value, speaker)}</h1>

@@ -1,4 +1,4 @@
-import { monthsOf, type PlaceFacts } from '@neckfall/answers';
+import type { MonthFacts } from '@neckfall/answers';
 import type { Speaker } from '@neckfall/words';
 
 /** Where the longest day is shorter than this, seasons are those of rain and heat (as at 23.5°, computed), h. */
@@ -6,11 +6,14 @@ const tropicsLongestH = 13.6;
 /** Months named of each kind. */
 const named = 3;
 
-/** In the tropics what leads is rain and heat; null elsewhere. */
-export function tropicsSentence(facts: PlaceFacts, { say, dayLength, all, month }: Speaker): string | null {
-  const longest = Math.max(...facts.sunUpH);
+/** In the tropics what leads is rain and heat; null elsewhere. @param sunUpH of the days of a year, h */
+export function tropicsSentence(
+  sunUpH: Iterable<number>,
+  months: readonly Pick<MonthFacts, 'month' | 'rainMm' | 'tempMaxC'>[],
+  { say, dayLength, all, month }: Speaker,
+): string | null {
+  const longest = Math.max(...sunUpH);
   if (longest > tropicsLongestH) return null;
-  const months = monthsOf(facts);
   const first = (key: 'rainMm' | 'tempMaxC', sign: 1 | -1) =>
     all(
       [...months]
@@ -20,7 +23,7 @@ export function tropicsSentence(facts: PlaceFacts, { say, dayLength, all, month 
         .map((row) => month(row.month)),
     );
   return say('app.where.tropics', {
-    shortest: dayLength(Math.min(...facts.sunUpH)),
+    shortest: dayLength(Math.min(...sunUpH)),
     longest: dayLength(longest),
     driest: first('rainMm', 1),
     hottest: first('tempMaxC', -1),

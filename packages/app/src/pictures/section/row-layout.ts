@@ -16,6 +16,8 @@ const leastCell = 74;
 /** Where onions take several lines, about so many stand in each. */
 const usualInLine = 3;
 const lineHeight = 17;
+/** Widest of the words under the disc, px. */
+const discWords = 60;
 /** Widths that were made to fit may add up to a hair more, px. */
 const rounding = 0.01;
 const rootRoomMm = 8;
@@ -30,7 +32,9 @@ export function drawnWidthMm({ form, acrossMm: across }: Onion): number {
 export function scaleFor(onions: readonly Onion[], width: number, withDisc: boolean): number {
   const mm = onions.reduce((sum, onion) => sum + drawnWidthMm(onion), 0) + (withDisc ? discMm : 0);
   const gaps = gapPx * (onions.length + (withDisc ? 1 : 0));
-  const inOneLine = (width - gaps) / Math.max(1, mm);
+  // beside small onions it is the disc's words that need room
+  const besideWords = (width - gaps + gapPx - discWords) / Math.max(1, mm - discMm);
+  const inOneLine = Math.min((width - gaps) / Math.max(1, mm), withDisc ? besideWords : scales.most);
   if (inOneLine >= scales.least) return Math.min(scales.most, inOneLine);
   const widest = Math.max(1, ...onions.map(drawnWidthMm));
   return Math.min(scales.inLines, Math.max(scales.least, (width / usualInLine - gapPx) / widest));
