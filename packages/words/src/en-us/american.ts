@@ -28,7 +28,7 @@ export const american = {
   'app.where.winter.fleece': 'Not in the open ({lost} lost); under row cover frost takes {fleece}.',
   'app.where.winter.no':
     'No: frost takes {lost} of those sown in fall, and {fleece} even under row cover. Start in spring.',
-  'week.green': 'no bulbs will come of these. Pull them as green onions, thick as a pencil.',
+  'week.green': 'no bulbs will come of these. Pull them as green onions once they are thick as a pencil.',
   'week.dry': '{water, select, rain {let} other {stop watering, and let}} the tops fall by themselves.',
   'week.lift':
     'when more than half the tops are down, pull on a dry day and lay the bulbs to cure, out of the wet.',

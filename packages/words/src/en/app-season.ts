@@ -30,7 +30,7 @@ export const appSeason = {
   'week.lift':
     'when more than half the tops are down, lift on a dry day and lay the bulbs to dry off, out of the wet.',
   'week.cure': 'keep the bulbs dry and airy until necks are tight and skins rustle.',
-  'week.green': 'no bulbs will come of these. Pull them as spring onions, thick as a pencil.',
+  'week.green': 'no bulbs will come of these. Pull them as spring onions once they are thick as a pencil.',
   'week.pull': 'pull what stays thick-necked and eat it fresh; it does not keep.',
   'week.lost': 'look whether any stand. In {years} frost has left none by now.',
   'week.over': 'these are over by now: lifted and in store.',
