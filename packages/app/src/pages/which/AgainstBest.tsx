@@ -40,7 +40,7 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props)
     firstDay: today.value,
     options: practice.value,
   }));
-  const { seasons, failed } = growing;
+  const { seasons } = growing;
   const rankKey = seasons && isFresh ? JSON.stringify([placeKey, grown.map(({ kind }) => kind)]) : null;
   const ranked = useAnswer(rankKey, () =>
     ask('whichRank', {
@@ -48,6 +48,7 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props)
       grown: [...grownOf(allKinds(), seasons!), ...(isNamed ? [] : grown)],
     }),
   );
+  const failed = growing.failed ?? ranked.failed;
   if (failed !== null) return <Fault reason={failed} />;
   if (growing.state === 'stopped') return null;
   if (!ranked.answer || !ranked.isFresh) {
