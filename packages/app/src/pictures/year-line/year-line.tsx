@@ -53,7 +53,7 @@ export function YearLine(props: YearLineProps) {
       {crop && <CropShape layout={layout} crop={crop} />}
       <path d={`M${px(left)} ${px(ground)}H${px(right)}`} stroke={ink.earth} stroke-width={1.5} />
       {today && <Today layout={layout} {...today} />}
-      {need && <NeedText layout={layout} need={need} sunUpH={props.sunUpH} />}
+      {need && <NeedText {...props} layout={layout} need={need} />}
       {props.dayTexts.map((text) => (
         <DayText key={text.day} layout={layout} sunUpH={props.sunUpH} {...text} />
       ))}
@@ -102,10 +102,10 @@ function NeedText({
   layout,
   need,
   sunUpH,
-}: {
+  dayTexts,
+}: Pick<YearLineProps, 'sunUpH' | 'dayTexts'> & {
   layout: YearLayout;
   need: { hours: number; text: string };
-  sunUpH: readonly number[];
 }) {
   const { axis } = layout;
   const waters = runsOf(sunUpH.length, (i) => sunUpH[i] < need.hours);
@@ -115,18 +115,33 @@ function NeedText({
   };
   const half = textWidth(need.text, type.text) / 2 + 4;
   const middle = xOfDay(axis, axis.firstDay + (widest.first + widest.last + 1) / 2);
-  const x = Math.min(axis.right - half, Math.max(axis.left + half, middle));
+  const usual = Math.min(axis.right - half, Math.max(axis.left + half, middle));
+  const y = waterLevel(layout, need.hours) + 17;
+  // words of the shortest day in shallow water keep their place
+  const isTaken = dayTexts.some((words) => {
+    const at = dayTextAt(layout, sunUpH, words);
+    return Math.abs(at.y - y) < type.text && Math.abs(at.x - usual) < at.half + half;
+  });
+  const other = usual < (axis.left + axis.right) / 2 ? axis.right - half : axis.left + half;
   return (
-    <Label x={x} y={waterLevel(layout, need.hours) + 17} anchor="middle" bold on={null}>
+    <Label x={isTaken ? other : usual} y={y} anchor="middle" bold on={null}>
       {need.text}
     </Label>
   );
 }
 
-function DayText(
-  props: { layout: YearLayout; sunUpH: readonly number[] } & YearLineProps['dayTexts'][number],
-) {
-  const { layout, sunUpH, day, text, place } = props;
+type DayTextProps = YearLineProps['dayTexts'][number];
+
+function DayText(props: { layout: YearLayout; sunUpH: readonly number[] } & DayTextProps) {
+  const { x, y } = dayTextAt(props.layout, props.sunUpH, props);
+  return (
+    <Label x={x} y={y} anchor="middle" small on={props.place === 'peak' ? ink.paper : null}>
+      {props.text}
+    </Label>
+  );
+}
+
+function dayTextAt(layout: YearLayout, sunUpH: readonly number[], { day, text, place }: DayTextProps) {
   const { axis, ground } = layout;
   const half = textWidth(text, type.small) / 2 + 4;
   const x = Math.min(axis.right - half, Math.max(axis.left + half, xOfDay(axis, day)));
@@ -141,11 +156,7 @@ function DayText(
         : ground - ridgeY > 24
           ? ridgeY + 16
           : ridgeY - 7;
-  return (
-    <Label x={x} y={y} anchor="middle" small on={place === 'peak' ? ink.paper : null}>
-      {text}
-    </Label>
-  );
+  return { x, y, half };
 }
 
 function Today({ layout, day, text }: { layout: YearLayout; day: number; text: string }) {
