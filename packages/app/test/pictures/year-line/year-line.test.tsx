@@ -82,6 +82,22 @@ describe('the year of any place', () => {
     expect([lead(5), lead(-10), lead(45)]).toEqual(['weather', 'weather', 'days']);
   });
 
+  test('keeps the words of the need off those of the shortest day, be the water ever so shallow', () => {
+    const { climate } = sineSite(30, 20, 8);
+    for (let back = 0; back < climateYearDays; back += 30) {
+      const year = placeYear(climate, newYear2027 - back, climateYearDays);
+      const need = Math.min(...year.sunUpH) + 0.4;
+      const props = yearLineOf({ year, needSunUpH: need, today: null, crop: null, speaker: metric });
+      const svg = draw({ id: 'y', width: 900, ...props });
+      const at = (words: string) => {
+        const [, x, y] = new RegExp(`<text x="([^"]+)" y="([^"]+)"[^>]*>${words}`).exec(svg) ?? [];
+        return { x: Number(x), y: Number(y) };
+      };
+      const [short, needed] = [at('shortest'), at('needs')];
+      expect(Math.abs(short.y - needed.y) > 13 || Math.abs(short.x - needed.x) > 90).toBe(true);
+    }
+  });
+
   test('knows days that are always, never, and for part of the year long enough', () => {
     const year = placeYear(sineSite(50, 10, 8).climate, newYear2027, climateYearDays);
     const summary = (needSunUpH: number) =>
