@@ -26,7 +26,8 @@ export const appWhen = {
     '{name} grows from bulbs that split, and how it does can’t be told here. Taken instead: a bulb onion.',
   'app.when.year': 'Every week of the year tried',
   'app.when.year.lead':
-    'The hill is as high as good bulbs are likely, the hollow under it as deep as something goes wrong. Take the onion by hand, or the slider, and move it.',
+    'The hill is as high as good bulbs are likely, the hollow under it as deep as something goes wrong.',
+  'app.when.year.move': 'Take the onion or the slider and move it: the season below follows.',
   'app.when.slider': 'Start',
   'app.when.slider.value': '{date}: {what} {years}',
   'app.when.best': 'Back to the best, {date}',

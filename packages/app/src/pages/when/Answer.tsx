@@ -64,9 +64,18 @@ export function Answer({ crop, start, isKnown }: Props) {
       <InTurn>
         <Moving answer={answer} needSunUpH={needSunUpH} name={name} />
         <Edges answer={answer} />
-        <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
+        <Cautions of={cautionsFor(plan.start)} />
         <Grounds answer={answer} notes={notes} cultivar={cultivar} />
       </InTurn>
     </div>
   );
+}
+
+function cautionsFor(start: StartMethod): Parameters<typeof Cautions>[0]['of'] {
+  const isGrownElsewhere = start === 'sets' || start === 'bought-transplants';
+  return [
+    ...(isGrownElsewhere ? (['app.caution.bought'] as const) : []),
+    ...(start === 'bought-transplants' ? [] : (['app.caution.treated'] as const)),
+    'app.caution.promise',
+  ];
 }

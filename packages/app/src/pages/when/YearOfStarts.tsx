@@ -50,7 +50,9 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
     <section aria-labelledby="starts">
       <h2 id="starts">{say('app.when.year')}</h2>
       {tropics !== null && <p>{tropics}</p>}
-      <p>{say('app.when.year.lead')}</p>
+      <p>
+        {say('app.when.year.lead')} <span class="on-screen">{say('app.when.year.move')}</span>
+      </p>
       <FitWidth>
         {(width) => (
           <>
@@ -69,7 +71,7 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
         )}
       </FitWidth>
       <StartSlider answer={answer} firstDay={firstDay} day={day} onDay={onDay} />
-      {day !== best && (
+      {answer.windows.length > 0 && day !== best && (
         <button type="button" class="plain" onClick={() => onDay(best)}>
           {say('app.when.best', { date: speaker.day(best) })}
         </button>

@@ -16,7 +16,7 @@ export function bestAhead({ starts, windows }: WhenAnswer, today: number): numbe
   };
   if (windows.length === 0) {
     const least = starts.reduce((a, b) => (promise(b) > promise(a) ? b : a));
-    return ahead(least.dayOfYear);
+    return promise(least) > 0 ? ahead(least.dayOfYear) : today;
   }
   const days = windows.map(({ from, to, best }) => {
     const day = ahead(best);
