@@ -10,8 +10,8 @@ const before = 20;
 const after = 41;
 /** Without tops going over, a season is told this far. */
 const longest = 300;
-/** A shorter spell of cold is no winter. */
-const shortestDays = 21;
+/** A shorter spell of cold is no winter, of warmth no spring; any other is told from some days on. */
+const shortestDays = { winter: 21, grow: 21, wait: 4 } as const;
 
 /** What a season asks from its preparation to the store, in a middling year. */
 export function seasonJobs(summary: SeasonSummary, rows: readonly DayRow[]): SeasonJob[] {
@@ -33,8 +33,8 @@ function joined(jobs: readonly SeasonJob[]): SeasonJob[] {
   const told: SeasonJob[] = [];
   for (const job of jobs) {
     const previous = told.at(-1);
-    const isCold = job.code === 'winter' || job.code === 'grow';
-    const isBrief = isCold && job.to - job.from + 1 < shortestDays;
+    const shortest = job.code in shortestDays ? shortestDays[job.code as keyof typeof shortestDays] : 1;
+    const isBrief = job.to - job.from + 1 < shortest;
     if (previous && (previous.code === job.code || isBrief)) previous.to = job.to;
     else told.push({ ...job });
   }

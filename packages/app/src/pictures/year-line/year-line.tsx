@@ -52,7 +52,7 @@ export function YearLine(props: YearLineProps) {
       <Frost id={id} layout={layout} share={props.frostShare} text={props.frostText} />
       {crop && <CropShape layout={layout} crop={crop} />}
       <path d={`M${px(left)} ${px(ground)}H${px(right)}`} stroke={ink.earth} stroke-width={1.5} />
-      {today && <Today layout={layout} {...today} />}
+      {today && <Today layout={layout} {...today} beside={{ text: props.rainText, isAtRight: keyAtRight }} />}
       {need && <NeedText {...props} layout={layout} need={need} />}
       {props.dayTexts.map((text) => (
         <DayText key={text.day} layout={layout} sunUpH={props.sunUpH} {...text} />
@@ -159,11 +159,22 @@ function dayTextAt(layout: YearLayout, sunUpH: readonly number[], { day, text, p
   return { x, y, half };
 }
 
-function Today({ layout, day, text }: { layout: YearLayout; day: number; text: string }) {
+type TodayProps = {
+  layout: YearLayout;
+  day: number;
+  text: string;
+  /** What stands on the same line, at one end of it. */
+  beside: { text: string; isAtRight: boolean };
+};
+
+function Today({ layout, day, text, beside }: TodayProps) {
   const { axis, soilBottom } = layout;
   if (day < axis.firstDay || day >= axis.firstDay + axis.days) return null;
   const x = xOfDay(axis, day + 0.5);
   const half = textWidth(text, type.text) / 2 + 2;
+  const taken = textWidth(beside.text, type.small) + 10;
+  const least = axis.left + half + (beside.isAtRight ? 0 : taken);
+  const most = axis.right - half - (beside.isAtRight ? taken : 0);
   return (
     <>
       <path
@@ -173,7 +184,7 @@ function Today({ layout, day, text }: { layout: YearLayout; day: number; text: s
         stroke-dasharray="1 4"
         stroke-linecap="round"
       />
-      <Label x={Math.min(axis.right - half, Math.max(axis.left + half, x))} y={14} anchor="middle" bold>
+      <Label x={Math.max(axis.left + half, Math.min(most, Math.max(least, x)))} y={14} anchor="middle" bold>
         {text}
       </Label>
     </>
