@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { firstAnswer, limits } from '../test/app/first-answer.ts';
 import { hasChromium, openApp } from '../test/app/open-app.ts';
 import { buildApp } from '../tools/setup/build-app.mjs';
+import { draggedDays, phoneSlowdown } from './dragged-days.ts';
 import { median, type Row } from './timing.ts';
 
 const visits = 5;
@@ -23,6 +24,10 @@ async function appRows(): Promise<Row[]> {
       await app.close();
     }
     const [{ scriptBytes, totalBytes }] = found;
+    const dragged = await openApp(folder);
+    const desk = await draggedDays(dragged, 1);
+    const phone = await draggedDays(dragged, phoneSlowdown);
+    await dragged.close();
     return [
       {
         what: 'app, script before the first answer, gzipped',
@@ -41,6 +46,24 @@ async function appRows(): Promise<Row[]> {
         value: median(found.map(({ waitMs }) => waitMs)),
         unit: 'ms',
         limit: 150,
+      },
+      {
+        what: 'app, a start dragged by a day, to its season painted',
+        value: median(desk.map(({ paintedMs }) => paintedMs)),
+        unit: 'ms',
+        limit: 60,
+      },
+      {
+        what: `the same on a phone ${phoneSlowdown} times slower`,
+        value: median(phone.map(({ paintedMs }) => paintedMs)),
+        unit: 'ms',
+        limit: null,
+      },
+      {
+        what: 'the page busy at a stretch there, for most days (0: never over 50 ms)',
+        value: median(phone.map(({ longestTaskMs }) => longestTaskMs)),
+        unit: 'ms',
+        limit: 50,
       },
     ];
   } finally {
