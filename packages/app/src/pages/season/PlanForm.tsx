@@ -1,4 +1,5 @@
 import type { SeasonSummary } from '@neckfall/engine';
+import { useState } from 'preact/hooks';
 import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -9,6 +10,7 @@ import { OnionFields } from './OnionFields.tsx';
 /** The plan in a line, and folded under it all that can be said of it. */
 export function PlanForm({ summary }: { summary: SeasonSummary }) {
   const { say, dayWithYear } = voice.value;
+  const [isOpen, open] = useState(false);
   const { plan } = summary;
   const { class: printed, start, date } = asked.value;
   const { crop, cultivar, unknown } = onion.value;
@@ -34,14 +36,16 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
       <p class="print-only">
         {line} {say('app.season.printed', { date: dayWithYear(today.value) })}
       </p>
-      <details class="plan">
+      <details class="plan" onToggle={(event) => open(event.currentTarget.open)}>
         <summary>
           {line} {say('app.season.plan.change')}
         </summary>
-        <form class="form" onSubmit={(event) => event.preventDefault()}>
-          <OnionFields plan={plan} />
-          <GrowingFields plan={plan} />
-        </form>
+        {isOpen && (
+          <form class="form" onSubmit={(event) => event.preventDefault()}>
+            <OnionFields plan={plan} />
+            <GrowingFields plan={plan} />
+          </form>
+        )}
       </details>
     </>
   );
