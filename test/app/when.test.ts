@@ -203,6 +203,20 @@ describe.skipIf(!hasChromium)('the When page', () => {
     await page.close();
   });
 
+  test('takes the way of starting that is asked for, with the onion that suits the place', async () => {
+    const page = await app.page(lyon);
+    const { length } = await page.getByLabel('How you start it').locator('option').all();
+    expect(length).toBe(4);
+    await page.getByLabel('How you start it').selectOption('raised-seedlings');
+    await ready(page);
+    expect(page.url()).toContain('start=raised-seedlings');
+    expect(await page.locator('h1').textContent()).toContain('sown in trays');
+    await page.getByLabel('How you start it').selectOption('sets');
+    await ready(page);
+    expect(await page.locator('h1').textContent()).toContain('from sets');
+    await page.close();
+  });
+
   test('says what to grow instead where no week is good, and draws an onion without a bulb', async () => {
     const page = await app.page(`#/when?at=1.35,103.82&name=Singapore&class=long&start=direct-seed&${today}`);
     const text = await textOf(page);

@@ -13,8 +13,8 @@ import '../../look/when.css';
 /** When to start an onion here: today, this year, and what comes of each start. */
 export function When() {
   const { crop, starts } = onion.value;
-  const { start } = asked.value;
-  const isTold = crop !== null && start !== null && starts.includes(start);
+  const start = starts.find((offered) => offered === asked.value.start) ?? null;
+  const isTold = crop !== null && start !== null;
   const key =
     isTold || siteKey.value === null
       ? null
@@ -31,5 +31,5 @@ export function When() {
         <Working />
       </>
     );
-  return <Answer {...choice.answer} isKnown={choice.isFresh} />;
+  return <Answer crop={choice.answer.crop} start={start ?? choice.answer.start} isKnown={choice.isFresh} />;
 }
