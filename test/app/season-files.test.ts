@@ -115,7 +115,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     await page.getByText('Change it').click();
     await page.getByLabel('Planted on').fill('2027-04-05');
     await ready(page);
-    const saved = await download(page, 'This plan');
+    const saved = await download(page, 'in place of “The long bed”');
     expect(saved.name).toBe('bank.neckfall.json');
     const kept = JSON.parse(saved.bytes.toString());
     expect(kept).toMatchObject({
@@ -131,6 +131,9 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
       packetHours: null,
     });
     expect(kept.plantings[1]).toMatchObject(garden.plantings[1]);
+    const more = JSON.parse((await download(page, 'beside the others')).bytes.toString());
+    expect(more.plantings).toHaveLength(3);
+    expect(more.plantings.slice(0, 2)).toEqual(kept.plantings);
     await page.close();
   });
 
@@ -154,7 +157,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     expect(await page.locator('main img, main script, .place img').count()).toBe(0);
     const svg = (await download(page, 'Picture of the year (SVG)')).bytes.toString();
     expect(svg).not.toMatch(/<(img|script)/);
-    const saved = await download(page, 'This plan');
+    const saved = await download(page, 'beside the others');
     expect(JSON.parse(saved.bytes.toString())).toHaveProperty([nasty], nasty);
     await page.close();
   });

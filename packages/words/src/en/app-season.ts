@@ -112,6 +112,8 @@ export const appSeason = {
   'app.season.save.png': '{what} (PNG)',
   'app.season.save.csv': 'Day-by-day table (CSV)',
   'app.season.save.plan': 'This plan (garden file)',
+  'app.season.save.plan.again': 'This plan, in place of “{name}” (garden file)',
+  'app.season.save.plan.beside': 'This plan, beside the others (garden file)',
   'app.season.save.print': 'Print for the shed',
   'app.season.save.done': 'Saved as {file}.',
   'app.season.save.failed': '{file} could not be made ({reason}).',

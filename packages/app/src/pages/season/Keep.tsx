@@ -6,7 +6,7 @@ import { inkOf, pngOfSvg, SectionRow, svgText, YearLine } from '../../pictures/i
 import { csvText } from '../../save/csv-text.ts';
 import { fileName } from '../../save/file-name.ts';
 import { openedGarden } from '../../save/opened-garden.ts';
-import { withPlan } from '../../save/planting-of.ts';
+import { type OpenedGarden, withPlan } from '../../save/planting-of.ts';
 import { saveFile } from '../../save/save-file.ts';
 import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';
@@ -29,6 +29,8 @@ export function Keep({ ahead }: { ahead: SeasonAhead }) {
   const [told, tell] = useState<Told | null>(null);
   const { plan } = ahead.summary;
   const words = [asked.value.name ?? placeName.value, formatDay(plan.startDay)];
+  const planFile = openedGarden.value?.file ?? fileName(words, '.neckfall.json');
+  const opened = openedPlanting();
 
   async function save(file: string, make: () => Blob | Promise<Blob>): Promise<void> {
     try {
@@ -93,11 +95,20 @@ export function Keep({ ahead }: { ahead: SeasonAhead }) {
         >
           {say('app.season.save.csv')}
         </button>
+        {opened && (
+          <button type="button" onClick={() => save(planFile, () => gardenFile(opened))}>
+            {say('app.season.save.plan.again', { name: opened.name })}
+          </button>
+        )}
         <button
           type="button"
-          onClick={() => save(openedGarden.value?.file ?? fileName(words, '.neckfall.json'), gardenFile)}
+          onClick={() =>
+            save(planFile, () =>
+              gardenFile(openedGarden.value && { ...openedGarden.value, plantingId: null }),
+            )
+          }
         >
-          {say('app.season.save.plan')}
+          {say(opened ? 'app.season.save.plan.beside' : 'app.season.save.plan')}
         </button>
         <button type="button" onClick={printSheet}>
           {say('app.season.save.print')}
@@ -111,8 +122,8 @@ export function Keep({ ahead }: { ahead: SeasonAhead }) {
     </section>
   );
 
-  function gardenFile(): Blob {
-    const { garden, plantingId } = withPlan(openedGarden.value, {
+  function gardenFile(into: OpenedGarden | null): Blob {
+    const { garden, plantingId } = withPlan(into, {
       asked: asked.value,
       plan,
       class: classOfType[plan.type],
@@ -122,9 +133,14 @@ export function Keep({ ahead }: { ahead: SeasonAhead }) {
         start: say(`start.${plan.start}`),
       }),
     });
-    // saved again, it is the same planting
-    const file = openedGarden.value?.file ?? fileName(words, '.neckfall.json');
-    openedGarden.value = { garden, file, plantingId };
+    openedGarden.value = { garden, file: planFile, plantingId };
     return new Blob([`${JSON.stringify(garden, null, 2)}\n`], { type: 'application/json' });
   }
+}
+
+/** The garden opened before, with the name of its planting that was opened or kept last; null where there is none. */
+function openedPlanting(): (OpenedGarden & { name: string }) | null {
+  const held = openedGarden.value;
+  const planting = held?.garden.plantings.find(({ id }) => id === held.plantingId);
+  return held && planting ? { ...held, name: planting.name } : null;
 }

@@ -61,11 +61,13 @@ function show(garden: Garden, planting: GardenPlanting, file: string): void {
   go(askedOf(garden, planting), { to: 'season' });
 }
 
-function Opened({ read: { file, garden, changes } }: { read: Extract<Read, { garden: Garden }> }) {
+function Opened({ read: { file, garden: asRead, changes } }: { read: Extract<Read, { garden: Garden }> }) {
   const { say } = voice.value;
+  // what was kept since is in it
+  const held = openedGarden.value?.file === file ? openedGarden.value : null;
+  const garden = held?.garden ?? asRead;
   const { plantings } = garden;
-  const current = openedGarden.value?.file === file ? openedGarden.value.plantingId : null;
-  const shown = plantings.find(({ id }) => id === current);
+  const shown = plantings.find(({ id }) => id === held?.plantingId);
   const hasPlace = shown && garden.places.some(({ id }) => id === shown.placeId);
   return (
     <>
