@@ -35,8 +35,8 @@ function edgeSentence(
   return say('when.edge', {
     way,
     date: dayOfYear(way === 'earlier' ? from : to),
-    what: say(gamble ? 'when.gamble' : `verdict.${outcome}`),
-    years: years(worst.summary.seasonShares[outcome]),
+    what: say(gamble ? 'when.edge-gamble' : `verdict.${outcome}`),
+    years: years(gamble ? worst.summary.seasonShares.good : worst.summary.seasonShares[outcome]),
     reason: reason(worst.summary.reason),
   });
 }

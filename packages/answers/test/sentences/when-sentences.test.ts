@@ -42,9 +42,20 @@ describe('what goes wrong beside a window', () => {
   ])('is told of starts before and after it, %s', (_, answer) => {
     const [window] = answer.windows;
     const edges = windowEdges(answer, window, british);
-    expect(edges?.earlier).toContain(`Started before ${british.dayOfYear(window.from)}: run to flower`);
-    expect(edges?.later).toContain(`Started later than ${british.dayOfYear(window.to)}: small bulbs`);
+    expect(edges?.earlier).toContain(`Started before ${british.dayOfYear(window.from)}: run to flower in`);
+    expect(edges?.later).toContain(`Started later than ${british.dayOfYear(window.to)}: small bulbs in`);
     expect(edges?.later).toContain('in 8 years in 10');
+  });
+
+  test('says how often a gamble goes well', () => {
+    const answer = goodBetween(8, 16);
+    for (const { dayOfYear, summary } of answer.starts) {
+      if (dayOfYear > answer.windows[0].to) {
+        Object.assign(summary, { gamble: true, seasonShares: { ...summary.seasonShares, good: 0.4 } });
+      }
+    }
+    const edges = windowEdges(answer, answer.windows[0], british);
+    expect(edges?.later).toContain('a gamble, good bulbs in 4 years in 10.');
   });
 
   test('is nothing where all weeks are alike', () => {

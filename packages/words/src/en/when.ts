@@ -12,7 +12,8 @@ export const when = {
     '{place, select, none {} other {{place}: }}{crop} end in good bulbs from any week of the year; best around {best}.',
   'when.none': '{place, select, none {} other {{place}: }}{crop} end in good bulbs from no week of the year.',
   'when.edge':
-    '{way, select, earlier {Started before {date}} other {Started later than {date}}}: {what}, {years}. {reason}',
+    '{way, select, earlier {Started before {date}} other {Started later than {date}}}: {what} {years}. {reason}',
+  'when.edge-gamble': 'a gamble, good bulbs',
   'when.table': 'The year tried week by week',
   'when.column.weeks': 'Start',
   'when.column.comes': 'What comes',
