@@ -31,6 +31,7 @@ export function Keep({ ahead }: { ahead: SeasonAhead }) {
   const words = [asked.value.name ?? placeName.value, formatDay(plan.startDay)];
   const planFile = openedGarden.value?.file ?? fileName(words, '.neckfall.json');
   const opened = openedPlanting();
+  const hasOthers = (openedGarden.value?.garden.plantings.length ?? 0) > 0;
 
   async function save(file: string, make: () => Blob | Promise<Blob>): Promise<void> {
     try {
@@ -108,7 +109,7 @@ export function Keep({ ahead }: { ahead: SeasonAhead }) {
             )
           }
         >
-          {say(opened ? 'app.season.save.plan.beside' : 'app.season.save.plan')}
+          {say(hasOthers ? 'app.season.save.plan.beside' : 'app.season.save.plan')}
         </button>
         <button type="button" onClick={printSheet}>
           {say('app.season.save.print')}

@@ -29,6 +29,7 @@ export function OpenGarden() {
       return;
     }
     const { garden, changes } = found;
+    openedGarden.value = { garden, file: picked.name, plantingId: null };
     setRead({ file: picked.name, garden, changes });
     if (garden.plantings.length === 1) show(garden, garden.plantings[0], picked.name);
   }
