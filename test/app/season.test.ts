@@ -17,7 +17,10 @@ const plain = (text: string | null) => (text ?? '').replace(/\s+/g, ' ').trim();
 const mainText = async (page: Page) => plain(await page.locator('main').textContent());
 
 function neckfall(args: readonly string[]): string {
-  return execFileSync(process.execPath, [program, 'season', ...args], { encoding: 'utf8' });
+  return execFileSync(process.execPath, [program, 'season', ...args], {
+    encoding: 'utf8',
+    stdio: ['ignore', 'pipe', 'ignore'],
+  });
 }
 
 describe.skipIf(!hasChromium)('the Season page', () => {
@@ -212,6 +215,18 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     const page = await app.page(`${trays}&cultivar=${encodeURIComponent(nasty)}`);
     expect(await mainText(page)).toContain(`No onion here is called “${nasty}”, so the long-day kind`);
     expect(await page.locator('main img').count()).toBe(0);
+    await page.close();
+  });
+
+  test('says what of a link does not go together', async () => {
+    const early = await app.page(`${trays}&plant-out=2027-02-01`);
+    expect(await mainText(early)).toContain('Planted out on 1 February 2027 does not go with that sowing');
+    await early.close();
+    const onlySeed = cultivars.find(({ kind, starts }) => kind === 'bulb-onion' && !starts.includes('sets'))!;
+    const name = encodeURIComponent(onlySeed.name);
+    const page = await app.page(`${bank}&cultivar=${name}&start=sets&date=2027-03-20&today=2027-06-20`);
+    expect(await mainText(page)).toContain(`As far as we know ${onlySeed.name} is not sold as sets`);
+    expect(await page.locator('h1').textContent()).not.toContain('from sets');
     await page.close();
   });
 

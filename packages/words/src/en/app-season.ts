@@ -63,6 +63,9 @@ export const appSeason = {
   'app.season.date.bought-transplants': 'Planted on',
   'app.season.date.sets': 'Planted on',
   'app.season.date.bad': '“{value}” won’t do: give a day from {from} to {to}.',
+  'app.season.start.not-had': 'As far as we know {name} is not sold as {start}, so another start is shown.',
+  'app.season.plant-out.unused':
+    'Planted out on {date} does not go with that sowing: it has to be a day of the nine months after it. The day is left to the plants.',
   'app.season.plant-out': 'Planted out on',
   'app.season.plant-out.hint': 'Leave empty: as soon as the seedlings and the bed are ready.',
   'app.season.rows': 'Between rows, {unit, select, inch {inches} other {cm}}',

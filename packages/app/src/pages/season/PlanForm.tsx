@@ -12,9 +12,7 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
   const { say, dayWithYear } = voice.value;
   const [isOpen, open] = useState(false);
   const { plan } = summary;
-  const { class: printed, start, date } = asked.value;
-  const { crop, cultivar, unknown } = onion.value;
-  const isChosen = crop === null || start !== plan.start || date === null;
+  const { cultivar } = onion.value;
   const line = say('app.season.plan.is', {
     onion: cultivar?.name ?? say(`type.${plan.type}`),
     start: say(`start.${plan.start}`),
@@ -22,17 +20,11 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
   });
   return (
     <>
-      {unknown !== null && (
-        <p role="status">
-          {unknown.isOtherCrop
-            ? say('app.season.onion.other', { name: unknown.name })
-            : say('app.season.onion.unknown', {
-                name: unknown.name,
-                kind: printed === null ? 'none' : say(`class.${printed}`),
-              })}
+      {notesOf(summary).map((note) => (
+        <p key={note} role="status">
+          {note}
         </p>
-      )}
-      {isChosen && <p role="status">{say('app.season.chosen')}</p>}
+      ))}
       <p class="print-only">
         {line} {say('app.season.printed', { date: dayWithYear(today.value) })}
       </p>
@@ -49,4 +41,25 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
       </details>
     </>
   );
+}
+
+/** What was asked and could not be taken, and what was chosen because nothing was asked. */
+function notesOf({ plan }: SeasonSummary): string[] {
+  const { say, dayWithYear } = voice.value;
+  const { class: printed, start, date, plantOut } = asked.value;
+  const { crop, cultivar, unknown, starts } = onion.value;
+  const notes: string[] = [];
+  if (unknown?.isOtherCrop) notes.push(say('app.season.onion.other', { name: unknown.name }));
+  else if (unknown) {
+    const kind = printed === null ? 'none' : say(`class.${printed}`);
+    notes.push(say('app.season.onion.unknown', { name: unknown.name, kind }));
+  }
+  if (start !== null && cultivar && !starts.includes(start)) {
+    notes.push(
+      say('app.season.start.not-had', { name: cultivar.name, start: say(`app.season.start.${start}`) }),
+    );
+  } else if (crop === null || start === null || date === null) notes.push(say('app.season.chosen'));
+  if (plantOut !== null && plan.start === 'raised-seedlings' && plan.plantOutDay === null)
+    notes.push(say('app.season.plant-out.unused', { date: dayWithYear(plantOut) }));
+  return notes;
 }
