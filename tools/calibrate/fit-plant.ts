@@ -1,36 +1,64 @@
 import { type PlantValues, randomSource } from '../../packages/engine/src/index.ts';
 import type { CalendarRow } from '../score/calendar-rows.ts';
+import { everywhere, type Places } from '../score/published-plan.ts';
 import { timingRows, verdictRows } from '../score/timing-rows.ts';
 import { boltingLoss } from './bolting-loss.ts';
-import { boltingKnobs, type Knob, moved, positionOf, timingKnobs } from './knobs.ts';
+import { dateParts, sizeParts } from './crop-loss.ts';
+import { boltingKnobs, type Knob, moved, positionOf, sizeKnobs, timingKnobs } from './knobs.ts';
 import { minimise } from './minimise.ts';
 import { timingLoss } from './timing-loss.ts';
 
-type Stage = { name: string; knobs: readonly Knob[]; before: number; after: number };
+type Stage = {
+  name: string;
+  knobs: readonly Knob[];
+  before: number;
+  after: number;
+  lossOf: (values: PlantValues) => number;
+};
 export type Fit = { values: PlantValues; stages: Stage[] };
 
-/** Dates first, then bolting with the dates held: what a plant is when cold comes hangs on how it grows. */
+/** What the first stage makes small: dates of calendars, then onsets, stories and the ripeness of sets. */
+function dateLoss(rows: readonly CalendarRow[], values: PlantValues, places: Places): number {
+  const { onsets, stories, setDays } = dateParts(values, places);
+  return timingLoss(timingRows(rows), values) + onsets + stories + setDays;
+}
+
+/** What the second stage makes small: sizes of calendars, densities and sets; dates may not suffer. */
+function sizeLoss(rows: readonly CalendarRow[], values: PlantValues, places: Places): number {
+  const { size, density, sets } = sizeParts(verdictRows(rows), values, places);
+  return size + density + sets + dateLoss(rows, values, places);
+}
+
+/**
+ * Dates first, then sizes, then bolting, each with what came before held: what a plant is when cold comes hangs on how
+ * it grows. Everything is run in the mean climate.
+ */
 export function fitPlant(
   rows: readonly CalendarRow[],
   from: PlantValues,
-  { generations, seed }: { generations: number; seed: number },
+  { generations, seed, places = everywhere }: { generations: number; seed: number; places?: Places },
 ): Fit {
-  const timed = timingRows(rows);
   const judged = verdictRows(rows);
   const random = randomSource(seed);
   let values = from;
   const stages: Stage[] = [];
-  const run = (name: string, knobs: readonly Knob[], lossOf: (values: PlantValues) => number) => {
+  const run = (
+    name: string,
+    knobs: readonly Knob[],
+    share: number,
+    lossOf: (values: PlantValues) => number,
+  ) => {
     const base = values;
     const before = lossOf(base);
     const found = minimise((at) => lossOf(moved(base, knobs, at)), positionOf(knobs, base), {
-      generations,
+      generations: Math.ceil(share * generations),
       random,
     });
     if (found.loss < before) values = moved(base, knobs, found.at);
-    stages.push({ name, knobs, before, after: Math.min(before, found.loss) });
+    stages.push({ name, knobs, before, after: Math.min(before, found.loss), lossOf });
   };
-  run('timing', timingKnobs, (of) => timingLoss(timed, of));
-  run('bolting', boltingKnobs, (of) => boltingLoss(judged, of));
+  run('dates', timingKnobs, 1, (of) => dateLoss(rows, of, places));
+  run('sizes', sizeKnobs, 0.5, (of) => sizeLoss(rows, of, places));
+  run('bolting', boltingKnobs, 0.9, (of) => boltingLoss(judged, of, places));
   return { values, stages };
 }

@@ -14,16 +14,8 @@ export type Knob = { low: number; high: number } & (
   | { of: 'type'; parameter: keyof TypeValues; types: readonly OnionType[] }
 );
 
-type Range = readonly [low: number, high: number];
-
 const apart: readonly (readonly OnionType[])[] = onionTypes.map((type) => [type]);
 const temperate: readonly OnionType[] = ['short', 'intermediate', 'early-long', 'northern-long'];
-
-// Narrowed by hand after earlier fits ran to the far bound (choice of ours).
-const narrower: Partial<Record<keyof GrowthValues, Range>> = {
-  phyllochron: [88, 102],
-  ripeningPhotoperiodSlope: [0.1, 0.3],
-};
 
 /** What moves the dates of bulbing and neck fall. */
 export const timingKnobs: readonly Knob[] = [
@@ -36,44 +28,66 @@ export const timingKnobs: readonly Knob[] = [
       'bulbingRate',
       'bulbingBaseC',
       'bulbingFullC',
+      'bulbingLossPerDay',
       'ripeningPhotoperiodSlope',
+      'transplantShockD',
       'setSproutTT',
       'setRipeningFactor',
-      'transplantShockD',
     ] as const
   ).map(growthKnob),
   ...apart.map((types) => typeKnob('criticalPhotoperiodH', types)),
   ...apart.map((types) => typeKnob('ripeningTT', types)),
   typeKnob('ripeningBaseC', ['tropical-short']),
   typeKnob('ripeningBaseC', temperate),
+  typeKnob('ripeningCapC', ['tropical-short']),
   typeKnob('ripeningCapC', temperate),
 ];
 
-/** What moves the share of plants that flower. Ranges given here are narrower by choice of ours. */
+/** What moves sizes and hardly a date. */
+export const sizeKnobs: readonly Knob[] = (
+  [
+    'transplantG',
+    'leafAreaMaxCm2',
+    'leafSizeScale',
+    'shootPerLeafArea',
+    'radiationUseGMJ',
+    'extinction',
+    'setLeafSizeScale',
+    'setSizePower',
+    'setG',
+    'setLeaves',
+    'setLeafCeiling',
+  ] as const
+).map(growthKnob);
+
+/** What moves the share of plants that flower. */
 export const boltingKnobs: readonly Knob[] = [
-  ...apart.map((types) => typeKnob('vernalHalfD', types, [45, 130])),
-  typeKnob('vernalSpreadD', onionTypes, [4, 9]),
+  growthKnob('boltingSizeSpan'),
+  growthKnob('setSpringColdD'),
+  ...apart.map((types) => typeKnob('vernalHalfD', types)),
+  ...apart.map((types) => typeKnob('vernalSpreadD', types)),
   ...apart.map((types) => typeKnob('boltingSizeG', types)),
-  typeKnob('vernalCeilingC', ['tropical-short'], [19, 26]),
-  typeKnob('vernalCeilingC', ['short', 'intermediate'], [15, 19]),
-  typeKnob('vernalCeilingC', ['early-long', 'northern-long'], [15, 17]),
+  typeKnob('vernalCeilingC', ['tropical-short']),
+  typeKnob('vernalCeilingC', ['short']),
+  typeKnob('vernalCeilingC', ['intermediate']),
+  typeKnob('vernalCeilingC', ['early-long', 'northern-long']),
 ];
 
+/** All that a fit moves. */
+export const allKnobs: readonly Knob[] = [...timingKnobs, ...sizeKnobs, ...boltingKnobs];
+
 function growthKnob(parameter: keyof GrowthValues): Knob {
-  return { of: 'growth', parameter, ...meet([growthParameters[parameter]], narrower[parameter]) };
+  return { of: 'growth', parameter, ...meet([growthParameters[parameter]]) };
 }
 
-function typeKnob(parameter: keyof TypeValues, types: readonly OnionType[], within?: Range): Knob {
+function typeKnob(parameter: keyof TypeValues, types: readonly OnionType[]): Knob {
   const bounds = types.map((type) => typeParameters[parameter][type]);
-  return { of: 'type', parameter, types, ...meet(bounds, within) };
+  return { of: 'type', parameter, types, ...meet(bounds) };
 }
 
 /** What all bounds allow: a knob never leaves those of its parameter. */
-function meet(bounds: readonly { low: number; high: number }[], [low, high]: Range = [-Infinity, Infinity]) {
-  return {
-    low: Math.max(low, ...bounds.map((of) => of.low)),
-    high: Math.min(high, ...bounds.map((of) => of.high)),
-  };
+function meet(bounds: readonly { low: number; high: number }[]) {
+  return { low: Math.max(...bounds.map((of) => of.low)), high: Math.min(...bounds.map((of) => of.high)) };
 }
 
 export function knobName(knob: Knob): string {
@@ -93,14 +107,28 @@ export function positionOf(knobs: readonly Knob[], values: PlantValues): number[
 
 /** A copy of `values` with the knobs at `position` (0…1), rounded to the three decimals that get written. */
 export function moved(values: PlantValues, knobs: readonly Knob[], position: readonly number[]): PlantValues {
+  const at = new Map(knobs.map((knob, i) => [knob, position[i]]));
+  return withKnobs(
+    values,
+    knobs,
+    (knob) => Math.round(1000 * (knob.low + (at.get(knob) ?? 0) * (knob.high - knob.low))) / 1000,
+  );
+}
+
+/** A copy of `values` with the knobs set to `numberOf`. */
+export function withKnobs(
+  values: PlantValues,
+  knobs: readonly Knob[],
+  numberOf: (knob: Knob) => number,
+): PlantValues {
   const growth: Record<string, number> = { ...values.growth };
   const types = Object.fromEntries(
     onionTypes.map((type): [string, Record<string, number>] => [type, { ...values.types[type] }]),
   );
-  knobs.forEach((knob, i) => {
-    const value = Math.round(1000 * (knob.low + position[i] * (knob.high - knob.low))) / 1000;
+  for (const knob of knobs) {
+    const value = numberOf(knob);
     if (knob.of === 'growth') growth[knob.parameter] = value;
     else for (const type of knob.types) types[type][knob.parameter] = value;
-  });
+  }
   return { growth, types } as PlantValues;
 }

@@ -1,32 +1,31 @@
 /**
  * Fits the plant's parameters to published crops:
- * `npm run calibrate -- [--data FOLDER] [--generations N] [--seed N] [--write]`.
- * Starts from the values in use and prints current and fitted ones; only `--write` changes
- * packages/engine/src/plant/parameters.ts. Without a data folder the committed fixture is fitted. The same
- * command gives the same values.
- *
- * The committed values came from several such runs of an earlier form, with settings changed by hand between
- * them: the prices in timing-loss.ts, which knobs were free and how far; bolting by a plainer random search, some
- * of its places given a little otherwise. One run does not reproduce them exactly.
+ * `npm run calibrate -- [--data FOLDER] [--generations N] [--seed N] [--write] [--folds]`.
+ * Every fit starts from tools/calibrate/start-values.ts, so the same command gives the same values. Without a data
+ * folder the committed fixture is fitted. Prints the fitted values; `--write` puts them into
+ * packages/engine/src/plant/parameters.ts and keeps the record of the fit. `--folds` also fits the ten sets of the
+ * cross-validation, as many at a time as there are processors, and writes tools/calibrate/fold-values.json.
  */
-import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { defaultPlantValues } from '../../packages/engine/src/index.ts';
 import { readCalendarRows } from '../score/calendar-rows.ts';
-import { timingRows } from '../score/timing-rows.ts';
+import { fitFolds } from './fit-folds.ts';
 import { fitPlant } from './fit-plant.ts';
-import { knobName, knobValue } from './knobs.ts';
-import { timingLoss } from './timing-loss.ts';
+import { recordOf, recordPath } from './fit-record.ts';
+import { foldPath } from './fold-values.ts';
+import { startValues } from './start-values.ts';
 import { writeValues } from './write-values.ts';
+import { writeWhole } from './write-whole.ts';
 
 const { values: options } = parseArgs({
   options: {
     data: { type: 'string' },
-    generations: { type: 'string', default: '60' },
+    generations: { type: 'string', default: '80' },
     seed: { type: 'string', default: '7' },
     write: { type: 'boolean', default: false },
+    folds: { type: 'boolean', default: false },
   },
 });
 const generations = whole('--generations', options.generations, 1);
@@ -34,36 +33,41 @@ const seed = whole('--seed', options.seed, 0);
 const fixture = fileURLToPath(new URL('../score/fixtures/calendars.json', import.meta.url));
 const given =
   options.data === undefined
-    ? null
+    ? fixture
     : [join(options.data, 'calendars.json'), join(options.data, 'data', 'calendars.json')].find(existsSync);
 // Unlike a score, a fit to other rows than asked for must not end up in the parameters.
 if (given === undefined)
   refuse(`--data ${options.data}: no calendars.json there; give a folder that has one`);
 
-const rows = readCalendarRows(given ?? fixture);
-const { values, stages } = fitPlant(rows, defaultPlantValues, { generations, seed });
+const rows = readCalendarRows(given);
+const fit = fitPlant(rows, startValues, { generations, seed });
+const record = recordOf(fit, rows, { generations, seed });
 
 const figure = (value: number) => value.toFixed(3).padStart(9);
-for (const { name, knobs, before, after } of stages) {
+for (const { name, before, after, knobs } of record.stages) {
   console.log(`${name}: loss ${before.toFixed(4)} → ${after.toFixed(4)}`);
-  console.log('  current    fitted       low      high');
+  console.log('    start    fitted       low      high  loss a tenth off');
   for (const knob of knobs) {
-    const columns = [knobValue(knob, defaultPlantValues), knobValue(knob, values), knob.low, knob.high];
-    console.log(`${columns.map(figure).join(' ')}  ${knobName(knob)}`);
+    const columns = [knob.start, knob.value, knob.low, knob.high, knob.sensitivity];
+    console.log(`${columns.map(figure).join(' ')}  ${knob.name}`);
   }
 }
-console.log(`timing with the fitted bolting: loss ${timingLoss(timingRows(rows), values).toFixed(4)}`);
 
 if (options.write) {
   const path = fileURLToPath(new URL('../../packages/engine/src/plant/parameters.ts', import.meta.url));
   const text = writeValues(
     readFileSync(path, 'utf8'),
-    stages.flatMap((of) => of.knobs),
-    values,
+    fit.stages.flatMap((of) => of.knobs),
+    fit.values,
   );
-  writeFileSync(`${path}.new`, text);
-  renameSync(`${path}.new`, path);
+  writeWhole(path, text);
+  writeWhole(recordPath, `${JSON.stringify(record, null, 2)}\n`);
   console.log('Written. Next: npx biome check --write packages/engine/src/plant, then the generated pages.');
+}
+
+if (options.folds) {
+  writeWhole(foldPath, `${JSON.stringify(await fitFolds(given, generations, seed), null, 2)}\n`);
+  console.log(`Written: ${foldPath}`);
 }
 
 function whole(name: string, text: string, least: number): number {

@@ -1,12 +1,10 @@
 import {
   dayNumber,
-  fullSizeDryG,
   judge,
   limits,
   type OnionType,
   type PlantValues,
   planDefaults,
-  referenceBulbG,
   runnerOf,
 } from '../../packages/engine/src/index.ts';
 import { type CalendarRow, nominalYear } from '../score/calendar-rows.ts';
@@ -18,10 +16,10 @@ import { missOf } from '../score/timing.ts';
 
 // All prices and caps here are choices of ours; they are what was changed by hand between runs.
 /** Weight of a row nobody read in full, added to the row's own. */
-const leastWeight = 0.15;
+const leastWeight = 0.1;
 /** A row that cannot be met may not rule the fit, days. */
-const missCapDays = 45;
-const centreCapDays = 60;
+const missCapDays = 24;
+const centreCapDays = 45;
 /** Price of a day from the middle of the window beside a day outside it. */
 const centrePrice = 0.3;
 
@@ -34,7 +32,7 @@ export function timingLoss(rows: readonly CalendarRow[], values: PlantValues): n
   let weight = 0;
   for (const row of rows) {
     const miss = missOf(row, row.harvestWindow!, predictLifting(scoreSite(row, values), row));
-    const w = leastWeight + row.weight;
+    const w = leastWeight + row.weight ** 1.5;
     weight += w;
     loss +=
       w *
@@ -68,6 +66,9 @@ function tropicsPrice(values: PlantValues): number {
   );
 }
 
+/** About the best bulb of a tropical lowland, g dry matter: looking for it at each place would cost half of a fit. */
+const lowlandBestG = 8;
+
 /** Starts, month by month, that give a good crop; one just above the size of a small one counts in part. */
 function goodCrops(spots: readonly Spot[], types: readonly OnionType[], values: PlantValues): number {
   const newYear = dayNumber(nominalYear, 1, 1);
@@ -77,14 +78,12 @@ function goodCrops(spots: readonly Spot[], types: readonly OnionType[], values: 
     for (const type of types) {
       for (const start of ['raised-seedlings', 'direct-seed'] as const) {
         const plan = { ...planDefaults, type, start, startDay: newYear };
-        const reference = referenceBulbG(site, plan);
-        const full = Math.min(reference, fullSizeDryG);
         const runner = runnerOf(site, plan);
         for (let month = 1; month <= 12; month++) {
           runner.moveTo(dayNumber(nominalYear, month, 1), null);
           const outcome = runner.meanSeason();
-          if (judge(outcome, values.types[type].dryMatterShare, reference) === 'good')
-            crops += Math.min(1, (outcome.bulbDryG / full - limits.smallShare) / 0.2);
+          if (judge(outcome, values.types[type].dryMatterShare, lowlandBestG) === 'good')
+            crops += Math.min(1, (outcome.bulbDryG / lowlandBestG - limits.smallShare) / 0.2);
         }
       }
     }

@@ -5,6 +5,7 @@ import {
   type Parameter,
   typeParameters,
 } from '../../packages/engine/src/plant/index.ts';
+import { readRecord } from '../calibrate/fit-record.ts';
 
 export type ParameterEntry = { name: string; type: OnionType | null; parameter: Parameter };
 
@@ -54,6 +55,20 @@ export function parametersPage(): string {
     ...head('parameter', 'unit', ...onionTypes, 'origin'),
     ...byType,
     '',
+    '## What the fit hangs on',
+    '',
+    'How much the loss of its stage rises, at most, when one value moves a tenth of its bounds either way and all others stay',
+    '(tools/calibrate/fit-record.json). Little means: these data hardly know it.',
+    '',
+    ...readRecord().stages.flatMap(({ name, knobs }) => [
+      `### ${name[0].toUpperCase()}${name.slice(1)}`,
+      '',
+      ...head('parameter', 'start', 'fitted', 'loss rises by'),
+      ...[...knobs]
+        .sort((a, b) => b.sensitivity - a.sensitivity)
+        .map((knob) => row(knob.name, knob.start, knob.value, knob.sensitivity.toFixed(3))),
+      '',
+    ]),
     '## At a bound',
     '',
     atBound.length > 0 ? `${atBound.join(', ')}.` : 'None.',

@@ -19,6 +19,12 @@ export type CalendarRow = {
   startWindow: Window | null;
   plantOutWindow: Window | null;
   harvestWindow: Window | null;
+  /** How it was grown, where the source says so. */
+  densityPerM2: number | null;
+  setSizeMm: number | null;
+  setStore: 'cold' | 'warm' | null;
+  /** Warmth of October to January above the normals, °C. */
+  establishmentWarmerC: number;
   /** Verdict the source states; null where it states none. */
   outcome: Verdict | null;
   /** 1 where both windows were read in a source, 0.5 where one was, 0 where none was. */
@@ -37,6 +43,22 @@ const starts: Record<string, StartMethod> = {
   'seedlings raised': 'raised-seedlings',
   transplants: 'bought-transplants',
   sets: 'sets',
+};
+
+/** What the notes of some rows say of how the crop was grown, read in the same source as the row. */
+const stated: Record<
+  string,
+  { densityPerM2?: number; setSizeMm?: number; setStore?: 'warm'; establishmentWarmerC?: number } | undefined
+> = {
+  'za-bloem-11may': { densityPerM2: 61 },
+  'za-bloem-8jun': { densityPerM2: 61 },
+  'za-adelaide-sets': { setSizeMm: 11 },
+  // Kept from spring to July in Punjab, where days pass 35 °C: that the store was warm is inferred.
+  'in-kapurthala-sets': { setSizeMm: 29, setStore: 'warm' },
+  'sd-khartoum-sets': { setSizeMm: 18.5 },
+  'eg-sakha': { densityPerM2: 45 },
+  'eg-sakha-late': { densityPerM2: 45 },
+  'kr-gyeongnam-warm': { establishmentWarmerC: 2.6 },
 };
 
 type RawRow = {
@@ -89,6 +111,10 @@ function toRow(raw: RawRow): CalendarRow {
     startWindow: startWindow && plantOutWindow ? pair(startWindow, plantOutWindow) : startWindow,
     plantOutWindow,
     harvestWindow: windowOf(raw.harvestWindow),
+    densityPerM2: stated[raw.id]?.densityPerM2 ?? null,
+    setSizeMm: stated[raw.id]?.setSizeMm ?? null,
+    setStore: stated[raw.id]?.setStore ?? null,
+    establishmentWarmerC: stated[raw.id]?.establishmentWarmerC ?? 0,
     outcome: raw.outcome ? (raw.outcome.replace(' ', '-') as Verdict) : null,
     weight: (startSeen ? 0.5 : 0) + (harvestSeen ? 0.5 : 0),
     source: [raw.source.title, raw.source.organisation, raw.source.year].filter(Boolean).join('; '),

@@ -18,7 +18,14 @@ export function rowPlans(
   row: CalendarRow,
   type: OnionType = typeForClass(site, row.class),
 ): Plan[] {
-  const base = { ...planDefaults, type, start: row.start };
+  const base = {
+    ...planDefaults,
+    type,
+    start: row.start,
+    densityPerM2: row.densityPerM2 ?? planDefaults.densityPerM2,
+    setSizeMm: row.setSizeMm ?? planDefaults.setSizeMm,
+    setStore: row.setStore ?? planDefaults.setStore,
+  };
   return [0, 0.5, 1].map((share) => {
     const at = (window: { from: number; to: number } | null) =>
       window ? Math.round(window.from + share * (window.to - window.from)) : null;

@@ -1,15 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import {
+  bulbDiameterMm,
   climateDayOf,
   type DayLengthClass,
   dayNumber,
   defaultPlantValues,
+  type Plan,
   type PlantValues,
   planDefaults,
+  runnerOf,
   runPlan,
   type SeasonSummary,
+  type Site,
   type StartMethod,
+  stage,
   typeForClass,
   type Verdict,
 } from '../../packages/engine/src/index.ts';
@@ -45,20 +50,26 @@ function day(date: string): number {
   return dayNumber(storyYear, Number(date.slice(0, 2)), Number(date.slice(3)));
 }
 
-export function tellStory(story: Story, values: PlantValues = defaultPlantValues): SeasonSummary {
-  const site = scoreSite(
-    { latitudeDeg: story.lat, longitudeDeg: story.lon, elevationM: story.elevationM },
-    values,
-  );
+/** A story's plan at its place. */
+export function storyPlan(site: Site, story: Story): Plan {
   const startDay = day(story.date);
   const plantOut = story.plantOut === null ? null : day(story.plantOut);
-  return runPlan(site, {
+  return {
     ...planDefaults,
     type: typeForClass(site, story.dayLengthClass),
     start: story.start,
     startDay,
     plantOutDay: plantOut !== null && plantOut < startDay ? plantOut + 365 : plantOut,
-  });
+  };
+}
+
+export function storySite(story: Story, values: PlantValues): Site {
+  return scoreSite({ latitudeDeg: story.lat, longitudeDeg: story.lon, elevationM: story.elevationM }, values);
+}
+
+export function tellStory(story: Story, values: PlantValues = defaultPlantValues): SeasonSummary {
+  const site = storySite(story, values);
+  return runPlan(site, storyPlan(site, story));
 }
 
 /** What of a story the model does not tell, in words; empty where it tells it all. */
@@ -79,4 +90,30 @@ export function missesOfStory(story: Story, summary: SeasonSummary): string[] {
   within('leaves at onset', summary.leavesMadeAtOnset.p50, expected.leavesAtOnset);
   within('bulb, mm', summary.bulbDiameterMm.p50, expected.bulbDiameterMm);
   return misses;
+}
+
+/** How far the mean season lies outside a story's dates, leaves and size, in days or about as much; 0 where it is told. */
+export function storyMargins(story: Story, values: PlantValues): number {
+  const site = storySite(story, values);
+  const plan = storyPlan(site, story);
+  const runner = runnerOf(site, plan);
+  const outcome = runner.meanSeason();
+  const { expected } = story;
+  const onset = outcome.reached >= stage.onset ? climateDayOf(plan.startDay + outcome.onsetOn) : null;
+  const fall = outcome.reached === stage.fallen ? climateDayOf(plan.startDay + outcome.fellOn) : null;
+  const outside = (found: number | null, range: [number, number] | null, unit: number) =>
+    range === null
+      ? 0
+      : found === null
+        ? 30
+        : Math.min(30, Math.max(0, range[0] - found, found - range[1]) / unit);
+  const dates = (range: [string, string] | null): [number, number] | null =>
+    range && [climateDayOf(day(range[0])), climateDayOf(day(range[1]))];
+  const diameter = bulbDiameterMm(outcome.bulbDryG / runner.crop.type.dryMatterShare);
+  return (
+    outside(onset, dates(expected.onset), 1) +
+    outside(fall, dates(expected.neckFall), 1) +
+    outside(outcome.reached >= stage.onset ? outcome.leavesMade : null, expected.leavesAtOnset, 0.2) +
+    outside(fall === null ? null : diameter, fall === null ? null : expected.bulbDiameterMm, 1)
+  );
 }

@@ -1,29 +1,14 @@
-import {
-  defaultPlantValues,
-  type PlantValues,
-  runPlan,
-  type Verdict,
-  verdicts,
-} from '../../packages/engine/src/index.ts';
+import { type PlantValues, runPlan, type Verdict, verdicts } from '../../packages/engine/src/index.ts';
 import type { CalendarRow } from './calendar-rows.ts';
 import { rowPlans } from './predict.ts';
 import { scoreSite } from './sites.ts';
 
 export type VerdictPair = { row: CalendarRow; published: Verdict; predicted: Verdict };
 
-/** Verdict of the middle of each row's start window, over weather years. */
-export function verdictPairs(
-  rows: readonly CalendarRow[],
-  values: PlantValues = defaultPlantValues,
-): VerdictPair[] {
-  return rows.map((row) => {
-    const site = scoreSite(row, values);
-    return {
-      row,
-      published: row.outcome ?? 'good',
-      predicted: runPlan(site, rowPlans(site, row)[1]).outcome,
-    };
-  });
+/** Verdict of the middle of a row's start window, over weather years. */
+export function verdictPair(row: CalendarRow, values: PlantValues): VerdictPair {
+  const site = scoreSite(row, values);
+  return { row, published: row.outcome ?? 'good', predicted: runPlan(site, rowPlans(site, row)[1]).outcome };
 }
 
 /** Mean over published verdicts of the share predicted right; verdicts without rows do not count. */

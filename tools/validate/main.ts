@@ -7,15 +7,12 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { defaultPlantValues } from '../../packages/engine/src/index.ts';
+import { unseenValues } from '../calibrate/fold-values.ts';
 import { readCalendarRows } from '../score/calendar-rows.ts';
-import { bandCoverage } from '../score/coverage.ts';
-import { hardTests } from '../score/hard-tests.ts';
 import { nullMisses } from '../score/null-model.ts';
-import { predictLifting } from '../score/predict.ts';
-import { scoreSite } from '../score/sites.ts';
-import { missOf } from '../score/timing.ts';
-import { timingRows, verdictRows } from '../score/timing-rows.ts';
-import { verdictPairs } from '../score/verdicts.ts';
+import { figuresOf, intervalsOf, scoreRows } from '../score/score.ts';
+import { timingRows } from '../score/timing-rows.ts';
+import { cropChecks } from './crop-checks.ts';
 import { report } from './report.ts';
 
 const { values } = parseArgs({ options: { data: { type: 'string' }, out: { type: 'string' } } });
@@ -30,18 +27,16 @@ if (given !== null && !shared)
   process.stderr.write(`No ${given}: the committed fixture is scored instead.\n`);
 
 const rows = readCalendarRows(shared ? given : fixture);
-const timed = timingRows(rows);
+const fit = scoreRows(rows, () => defaultPlantValues);
+const unseen = scoreRows(rows, (row) => unseenValues(row.latitudeDeg, row.longitudeDeg));
 const page = report({
   from: shared
     ? `the ${rows.length} rows of the project's data folder`
     : `the ${rows.length} rows of the committed fixture`,
-  misses: timed.map((row) =>
-    missOf(row, row.harvestWindow!, predictLifting(scoreSite(row, defaultPlantValues), row)),
-  ),
-  nullMisses: nullMisses(timed),
-  coverage: bandCoverage(timed),
-  pairs: verdictPairs(verdictRows(rows)),
-  hardTests: hardTests(),
+  fit: { scored: fit, figures: figuresOf(fit) },
+  unseen: { scored: unseen, figures: figuresOf(unseen), intervals: intervalsOf(unseen) },
+  nothing: nullMisses(timingRows(rows)),
+  crops: cropChecks(defaultPlantValues),
 });
 process.stdout.write(page);
 writeFileSync(values.out ?? fileURLToPath(new URL('../../docs/validation.md', import.meta.url)), page);

@@ -11,13 +11,14 @@ export function coldResponse(temp: number, ceilingC: number): number {
 /** Daily mean from which warmth takes cold back, °C, and how much a day (memory; direction seen: Yamasaki 2000). */
 export const warmthUndoes = { aboveC: 20, days: 0.5 } as const;
 
-/** A plant this many times the bolting size feels cold in full. */
-const fullyBig = Math.exp(1.4);
-
-/** How far a plant is big enough to be turned by cold, 0…1, by shoot dry matter and the type's bolting size, g. */
-export function boltingSizeFactor(shootG: number, boltingSizeG: number): number {
+/**
+ * How far a plant is big enough to be turned by cold, 0…1: nothing at the type's bolting size, all once it has
+ * grown by e^span. Size counts as its logarithm, that is, about as leaf number does (Hosono et al. 2022).
+ */
+export function boltingSizeFactor(shootG: number, boltingSizeG: number, span: number): number {
   if (shootG <= boltingSizeG) return 0;
-  return shootG >= fullyBig * boltingSizeG ? 1 : Math.log(shootG / boltingSizeG) / 1.4;
+  const factor = Math.log(shootG / boltingSizeG) / span;
+  return factor < 1 ? factor : 1;
 }
 
 /** Share of plants that bolt after `coldDays`. */

@@ -2,6 +2,7 @@ export { boltedShare, boltingSizeFactor, coldResponse, setColdDays, warmthUndoes
 export { bulbDiameterMm, bulbMassG, marketableMinMm, plantSpreadCv } from './bulb.ts';
 export { canopyHaste, photoperiodFactor, shadePenaltyH } from './bulbing.ts';
 export { type Cover, covers, coverUse } from './cover.ts';
+export { coldColumn, degreesColumn, rampColumn } from './day-columns.ts';
 export { fieldFactor, normalSeedlingShare } from './emergence.ts';
 export {
   growthTemperatureFactor,
@@ -22,7 +23,7 @@ export {
   type Verdict,
   verdicts,
 } from './kinds.ts';
-export { areaUpTo, leafAreaTotals, leafLimit, leafSizeScale, mostGreenLeaves } from './leaves.ts';
+export { areaUpTo, leafAreaTotals, leafLimit, mostGreenLeaves } from './leaves.ts';
 export {
   defaultPlantValues,
   type GrowthValues,
@@ -42,11 +43,12 @@ export {
   ripeningDensityFactor,
   ripeningPhotoperiodFactor,
 } from './ripening.ts';
-export { dayMean, degreesAbove, ramp } from './thermal.ts';
+export { degreesAbove, ramp } from './thermal.ts';
 export { type CultivarTraits, plantValuesOf } from './traits.ts';
 export {
   coverShelterC,
   hardening,
+  heavedShare,
   killingTempC,
   nextSnowMm,
   nightKillShare,

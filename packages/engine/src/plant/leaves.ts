@@ -5,12 +5,6 @@ export const leafLimit = 40;
 export const mostGreenLeaves = 9;
 
 /**
- * Leaf number at which leaves near their full size: early leaves are small, so a plant that bulbs on few leaves
- * stays small. Leaves fed by a set are large sooner. Memory; chosen between published good and small crops.
- */
-export const leafSizeScale = { seed: 7.4, set: 5 } as const;
-
-/**
  * Running total of full-grown leaf areas: entry n is the area of leaves 1…n, cm².
  * Leaf i reaches areaMax·(1 − e^(−(i/scale)²)) (shape from memory).
  */

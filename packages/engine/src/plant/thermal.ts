@@ -4,24 +4,8 @@ export function degreesAbove(temp: number, base: number, cap: number): number {
 }
 
 // Eight equal steps of a sine day fall on four temperatures, each met twice.
-const innerStep = Math.sin(Math.PI / 8);
-const outerStep = Math.sin((3 * Math.PI) / 8);
-
-/**
- * Mean of a response over a day whose temperature swings as a sine between its extremes (eight steps).
- * Source: the sine day of Baskerville & Emin 1969 (memory), here by quadrature so that any response fits.
- */
-export function dayMean(response: (temp: number) => number, minC: number, maxC: number): number {
-  const centre = (minC + maxC) / 2;
-  const swing = (maxC - minC) / 2;
-  return (
-    (response(centre - outerStep * swing) +
-      response(centre - innerStep * swing) +
-      response(centre + innerStep * swing) +
-      response(centre + outerStep * swing)) /
-    4
-  );
-}
+export const innerStep = Math.sin(Math.PI / 8);
+export const outerStep = Math.sin((3 * Math.PI) / 8);
 
 /** Straight ramp from 0 at `zero` to 1 at `full`; works downhill too (`zero` > `full`). */
 export function ramp(x: number, zero: number, full: number): number {

@@ -18,6 +18,25 @@ export function nightKillShare(nightC: number, killingC: number): number {
   return ramp(nightC, killingC, killingC - 4);
 }
 
+/**
+ * Share of the plants that one night of frost on wet, bare ground lifts out of the soil (frost heave): the small ones,
+ * whose roots do not hold yet. It needs a thaw by day, or the ground stays locked. Direction common practice, no
+ * source; limits memory, with the size that wintered in Germany and was lost in Oregon.
+ *
+ * @param wetness smoothed share of wet days
+ * @param loss share lost by the smallest plants in the wettest ground
+ */
+export function heavedShare(
+  nightC: number,
+  meanC: number,
+  wetness: number,
+  shootG: number,
+  loss: number,
+): number {
+  if (nightC > -1 || meanC < 0 || shootG > 0.15) return 0;
+  return loss * ramp(wetness, 0.25, 0.45) * ramp(shootG, 0.15, 0.06);
+}
+
 /** Hardening follows the mean of the last fortnight: none at 14 °C, full at 5 °C (HortScience 28:1092 for the direction). */
 export function hardening(recentMeanC: number): number {
   return ramp(recentMeanC, 14, 5);

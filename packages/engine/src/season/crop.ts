@@ -4,7 +4,6 @@ import {
   type GrowthValues,
   leafAreaTotals,
   leafLimit,
-  leafSizeScale,
   mostGreenLeaves,
   type PlantValues,
   plantValuesOf,
@@ -19,6 +18,10 @@ import type { Plan } from './plan.ts';
 export type Draw = { criticalShiftH: number; ripeningFactor: number; phyllochronFactor: number };
 
 export const noDraw: Draw = { criticalShiftH: 0, ripeningFactor: 1, phyllochronFactor: 1 };
+
+/** Sets of this size are what growers plant; larger than the other, they make no larger plants (Sapporo 1949–50), mm. */
+const usualSetMm = 16;
+const largestSetMm = 21;
 
 /** A plan turned into the numbers the daily loop reads. */
 export type Crop = {
@@ -38,6 +41,8 @@ export type Crop = {
   covered: boolean;
   coverShelterC: number;
   watered: boolean;
+  /** False where nobody asks for the water of a watered bed. */
+  followsWater: boolean;
   availableMmPerM: number;
   readilyShare: number;
   /** Days from the start after which the season is over whatever the state. */
@@ -53,7 +58,12 @@ export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Cr
   const sunny = plan.sunHours === null ? 1 : Math.min(1, plan.sunHours / longestDayH);
   const lightShare = skyLightShare + (1 - skyLightShare) * sunny;
   const isSet = plan.start === 'sets';
-  const areaTotals = leafAreaTotals(growth.leafAreaMaxCm2, isSet ? leafSizeScale.set : leafSizeScale.seed);
+  const areaTotals = isSet
+    ? leafAreaTotals(
+        growth.leafAreaMaxCm2 * (Math.min(plan.setSizeMm, largestSetMm) / usualSetMm) ** growth.setSizePower,
+        growth.setLeafSizeScale,
+      )
+    : leafAreaTotals(growth.leafAreaMaxCm2, growth.leafSizeScale);
   return {
     growth,
     type: plantValuesOf(values, plan),
@@ -71,6 +81,7 @@ export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Cr
     covered: plan.cover !== 'none',
     coverShelterC: coverShelterC[plan.cover],
     watered: plan.water === 'watered',
+    followsWater: true,
     availableMmPerM: availableMmPerM(plan.soil),
     readilyShare: onionReadilyShare(plan.soil),
     lastDay: 0,

@@ -3,13 +3,12 @@ import { climateYearDays, monthOfClimateDay } from '../calendar/index.ts';
 import type { MonthlyClimate } from '../climate/index.ts';
 import {
   type Cover,
-  coldResponse,
+  coldColumn,
   covers,
-  dayMean,
-  degreesAbove,
+  degreesColumn,
   type GrowthValues,
   growthTemperatureFactor,
-  ramp,
+  rampColumn,
 } from '../plant/index.ts';
 import { clearSkyRadiation, extraterrestrialRadiation } from '../sky/index.ts';
 import type { WeatherSeries } from '../weather/index.ts';
@@ -53,15 +52,20 @@ const seedDepthDamping = Math.exp(-1.5 / 11);
 const wetFromMm = 1;
 const wetnessMemoryDays = 20;
 
-/**
- * @param wetShare smoothed share of wet days where the weather is a mean climate whose rain falls a little
- *   every day; null for weather with real wet and dry days.
- */
+/** What a mean climate has smoothed away and plants still feel, day by day. */
+export type Smoothed = {
+  /** Share of wet days: its rain falls a little every day. */
+  wetShare: Float64Array;
+  /** Standard deviation of a day's temperature, °C. Rates that bend with temperature are taken that far on both sides. */
+  spreadC: Float64Array;
+};
+
+/** @param smoothed null for weather with real days */
 export function driversOf(
   weather: WeatherSeries,
   cover: Cover,
   growth: GrowthValues,
-  wetShare: Float64Array | null,
+  smoothed: Smoothed | null,
   climate: MonthlyClimate,
 ): Drivers {
   const { days } = weather;
@@ -71,12 +75,17 @@ export function driversOf(
   const tempMaxC = column();
   const tempMeanC = column();
   const soilMeanC = column();
-  const soilTT = column();
   const canopyGain = column();
   const wetness = column();
   let soil = (weather.tempMinC[0] + weather.tempMaxC[0]) / 2;
   let wet = 0.3;
-  const soilResponse = (t: number) => degreesAbove(t, growth.emergenceBaseC, growth.emergenceCapC);
+  const spread = (f: (temp: number) => number, temp: number, i: number) => {
+    if (!smoothed) return f(temp);
+    const by = smoothed.spreadC[i];
+    return (f(temp - by) + f(temp + by)) / 2;
+  };
+  const soilLowC = column();
+  const soilHighC = column();
   for (let i = 0; i < days; i++) {
     tempMinC[i] = weather.tempMinC[i] + gain.minC;
     tempMaxC[i] = weather.tempMaxC[i] + gain.maxC;
@@ -86,16 +95,19 @@ export function driversOf(
     soil += 0.5 * (meanC - soil);
     soilMeanC[i] = soil;
     const swing = ((tempMaxC[i] - tempMinC[i]) / 2) * seedDepthDamping;
-    soilTT[i] = dayMean(soilResponse, soil - swing, soil + swing);
-    canopyGain[i] = growth.radiationUseGMJ * weather.solarMJ[i] * gain.light * growthTemperatureFactor(meanC);
+    soilLowC[i] = soil - swing;
+    soilHighC[i] = soil + swing;
+    canopyGain[i] =
+      growth.radiationUseGMJ * weather.solarMJ[i] * gain.light * spread(growthTemperatureFactor, meanC, i);
     wet += ((weather.rainMm[i] >= wetFromMm ? 1 : 0) - wet) / wetnessMemoryDays;
-    wetness[i] = wetShare ? wetShare[i] : wet;
+    wetness[i] = smoothed ? smoothed.wetShare[i] : wet;
   }
-  const response = (f: (temp: number) => number) => {
-    const out = column();
-    for (let i = 0; i < days; i++) out[i] = dayMean(f, tempMinC[i], tempMaxC[i]);
-    return out;
-  };
+  const soilTT = degreesColumn(soilLowC, soilHighC, growth.emergenceBaseC, growth.emergenceCapC);
+  const response = smoothed
+    ? bothSides(tempMinC, tempMaxC, smoothed.spreadC)
+    : (fill: Fill) => fill(tempMinC, tempMaxC);
+  const degrees = (baseC: number, capC: number) =>
+    response((low, high) => degreesColumn(low, high, baseC, capC));
   let referenceEt: Float64Array | null = null;
   return {
     days,
@@ -103,19 +115,36 @@ export function driversOf(
     tempMinC,
     rainMm: weather.rainMm,
     wetness,
-    leafTT: response((t) => degreesAbove(t, growth.leafBaseC, growth.leafCapC)),
-    lifeTT: response((t) => degreesAbove(t, 3, 35)),
-    growthTT: response((t) => degreesAbove(t, growth.growthBaseC, growth.leafCapC)),
+    leafTT: degrees(growth.leafBaseC, growth.leafCapC),
+    lifeTT: degrees(3, 35),
+    growthTT: degrees(growth.growthBaseC, growth.leafCapC),
     soilTT,
     soilMeanC,
     canopyGain,
-    bulbingTemp: response((t) => ramp(t, growth.bulbingBaseC, growth.bulbingFullC)),
-    ripeningTT: keep((baseC, capC) => response((t) => degreesAbove(t, baseC, capC))),
-    cold: keep((ceilingC) => response((t) => coldResponse(t, ceilingC))),
+    bulbingTemp: response((low, high) => rampColumn(low, high, growth.bulbingBaseC, growth.bulbingFullC)),
+    ripeningTT: keep(degrees),
+    cold: keep((ceilingC) => response((low, high) => coldColumn(low, high, ceilingC))),
     referenceEt() {
       referenceEt ??= referenceEtOf(weather, climate);
       return referenceEt;
     },
+  };
+}
+
+type Fill = (lowC: Float64Array, highC: Float64Array) => Float64Array;
+
+/** Takes a response halfway between a day colder and a day warmer by the spread. */
+function bothSides(
+  lowC: Float64Array,
+  highC: Float64Array,
+  spreadC: Float64Array,
+): (fill: Fill) => Float64Array {
+  const shifted = (of: Float64Array, side: number) => of.map((temp, i) => temp + side * spreadC[i]);
+  const cold = [shifted(lowC, -1), shifted(highC, -1)] as const;
+  const warm = [shifted(lowC, 1), shifted(highC, 1)] as const;
+  return (fill) => {
+    const inWarmth = fill(...warm);
+    return fill(...cold).map((inCold, i) => (inCold + inWarmth[i]) / 2);
   };
 }
 
@@ -175,16 +204,18 @@ function referenceEtOf(weather: WeatherSeries, climate: MonthlyClimate): Float64
       extraterrestrialRadiation(climate.latitudeDeg, day + 1),
       climate.elevationM,
     );
+  const wind2mMs = climate.wind10mMs.map((wind) => windAt2m(wind, 10));
+  const monthOf = Uint8Array.from(clearSky, (_, climateDay) => monthOfClimateDay(climateDay));
   for (let i = 0; i < weather.days; i++) {
     const climateDay = i % climateYearDays;
-    const month = monthOfClimateDay(climateDay);
+    const month = monthOf[climateDay];
     out[i] = dailyReferenceEt(
       weather.tempMinC[i],
       weather.tempMaxC[i],
       weather.solarMJ[i],
       clearSky[climateDay],
       climate.relativeHumidityPct[month],
-      windAt2m(climate.wind10mMs[month], 10),
+      wind2mMs[month],
       psychrometric,
     );
   }

@@ -16,6 +16,7 @@ import {
   finalTransferShare,
   greenShare,
   hardening,
+  heavedShare,
   interceptedShare,
   killingTempC,
   lastLeavesRate,
@@ -36,59 +37,11 @@ import {
 import type { Crop } from './crop.ts';
 import type { Drivers } from './drivers.ts';
 import type { Seedling } from './nursery.ts';
+import { type Outcome, stage } from './outcome.ts';
 import type { DayTrace } from './trace.ts';
 
-/** How far a season went. */
-export const stage = { started: 0, emerged: 1, planted: 2, onset: 3, fallen: 4 } as const;
 // Plain numbers for the loop: reading them off the object costs the optimiser its bets.
 const { planted, onset: begun, fallen } = stage;
-
-/** One season of the median plant, filled in place so that a run allocates nothing. Days count from the start. */
-export type Outcome = {
-  reached: number;
-  emergedOn: number;
-  plantedOn: number;
-  /** Leaves made on the day of planting. */
-  leavesPlanted: number;
-  onsetOn: number;
-  fellOn: number;
-  /** Onset came but ripening was turned back or did not end. */
-  reverted: boolean;
-  leavesMade: number;
-  leavesGreen: number;
-  shootG: number;
-  photoperiodH: number;
-  /** Bulb dry matter at the end, g. */
-  bulbDryG: number;
-  coldDays: number;
-  boltedShare: number;
-  aliveShare: number;
-  emergedShare: number;
-  /** Rain-fed: days short of water; watered: days on which the bed needed water. */
-  thirstyDays: number;
-};
-
-export function emptyOutcome(): Outcome {
-  return {
-    reached: 0,
-    emergedOn: 0,
-    plantedOn: 0,
-    leavesPlanted: 0,
-    onsetOn: 0,
-    fellOn: 0,
-    reverted: false,
-    leavesMade: 0,
-    leavesGreen: 0,
-    shootG: 0,
-    photoperiodH: 0,
-    bulbDryG: 0,
-    coldDays: 0,
-    boltedShare: 0,
-    aliveShare: 1,
-    emergedShare: 1,
-    thirstyDays: 0,
-  };
-}
 
 /** Smallest share of plants worth growing on. */
 const standLost = 0.02;
@@ -128,7 +81,7 @@ export function grow(
   const ripenOpen = open.ripeningTT(type.ripeningBaseC, type.ripeningCapC);
   const ripenCovered = covered.ripeningTT(type.ripeningBaseC, type.ripeningCapC);
   const perM2 = crop.standPerM2;
-  const referenceEt = open.referenceEt();
+  const referenceEt = crop.followsWater ? open.referenceEt() : open.rainMm;
   const leastAreaPerG = youngLeafArea(crop.youngG) / crop.youngG;
 
   let leaves = seedling.leaves;
@@ -143,6 +96,7 @@ export function grow(
   let oldest = 0;
   let turnBack = 0;
   let alive = 1;
+  let lifted = 0;
   let snowMm = 0;
   let depletionMm = 0;
   let thirsty = 0;
@@ -174,6 +128,11 @@ export function grow(
           break;
         }
       }
+      if (snowMm === 0 && !isCovered) {
+        const lost = alive * heavedShare(outsideMinC, meanC, open.wetness[i], shootG, growth.frostHeaveLoss);
+        alive -= lost;
+        lifted += lost;
+      }
       snowMm = nextSnowMm(snowMm, open.rainMm[i], open.tempMeanC[i]);
     }
     recentC += (meanC - recentC) / hardeningDays;
@@ -202,18 +161,26 @@ export function grow(
     const intercepted = interceptedShare(growth.extinction * lai);
 
     // Water: what the bed would lack on rain alone; a watered bed is refilled before it does harm.
-    const et = referenceEt[i];
-    const cropEt = et * onionCropCoefficient(intercepted, ripening);
-    const available = crop.availableMmPerM * onionRootDepthM(leaves);
-    let stress = waterStress(depletionMm, available, adjustedDepletionShare(crop.readilyShare, cropEt));
-    if (stress < 1) {
-      thirsty++;
-      if (crop.watered) {
-        depletionMm = 0;
-        stress = 1;
+    let stress = 1;
+    if (crop.followsWater) {
+      const et = referenceEt[i];
+      const cropEt = et * onionCropCoefficient(intercepted, ripening);
+      const available = crop.availableMmPerM * onionRootDepthM(leaves);
+      stress = waterStress(depletionMm, available, adjustedDepletionShare(crop.readilyShare, cropEt));
+      if (stress < 1) {
+        thirsty++;
+        if (crop.watered) {
+          depletionMm = 0;
+          stress = 1;
+        }
       }
+      depletionMm = nextDepletion(
+        depletionMm,
+        effectiveRainMm(open.rainMm[i], et),
+        cropEt * stress,
+        available,
+      );
     }
-    depletionMm = nextDepletion(depletionMm, effectiveRainMm(open.rainMm[i], et), cropEt * stress, available);
 
     if (day >= shockEnds) {
       const disease = wetSpellFactor(air.wetness[i], meanC);
@@ -224,18 +191,25 @@ export function grow(
         const toBulb = bulbShare(ripening) * gain;
         bulbG += toBulb;
         shootG += gain - toBulb;
-      } else shootG += gain;
+      } else {
+        // What leaves cannot hold is not made, or is shed with the oldest of them.
+        const room = standing * growth.shootPerLeafArea;
+        const grown = shootG + gain;
+        shootG = grown < room || grown < crop.youngG ? grown : room > crop.youngG ? room : crop.youngG;
+      }
     }
 
     if (!onset) {
       // Cold towards flowering; what comes in the last weeks shows no stalk before the crop is over.
       const chill = (isCovered ? coldCovered : coldOpen)[i];
       if (chill > 0 && shootG > type.boltingSizeG && day < crop.lastDay - stalkDays)
-        cold += seedling.coldPace * chill * boltingSizeFactor(shootG, type.boltingSizeG);
+        cold +=
+          seedling.coldPace * chill * boltingSizeFactor(shootG, type.boltingSizeG, growth.boltingSizeSpan);
       if (meanC > warmthUndoes.aboveC && cold > seedling.storeColdDays)
         cold = Math.max(seedling.storeColdDays, cold - warmthUndoes.days);
       // Bulbing: marginal day lengths induce less than is lost, so they never add up to a bulb.
-      if (P > criticalH && age >= growth.competenceTT && leaves >= type.minimumLeaves)
+      // A plant that is still rooting after its move neither grows nor bulbs.
+      if (day >= shockEnds && P > criticalH && age >= growth.competenceTT && leaves >= type.minimumLeaves)
         bulbing +=
           growth.bulbingRate *
           photoperiodFactor(P, criticalH, growth.photoperiodRampH) *
@@ -281,5 +255,6 @@ export function grow(
   out.coldDays = cold;
   out.boltedShare = boltedShare(cold, type.vernalHalfD, type.vernalSpreadD);
   out.aliveShare = alive;
+  out.liftedShare = lifted;
   out.thirstyDays = thirsty;
 }

@@ -1,9 +1,9 @@
 export { type Crop, type Draw, noDraw } from './crop.ts';
-export type { Outcome } from './grow.ts';
-export { stage } from './grow.ts';
 export { fullSizeDryG, judge, limits, outcomeOf } from './judge.ts';
 export { medianSeasonDays } from './median-season.ts';
 export { indoorNurseryC, plantingOut, seedbedFromC } from './nursery.ts';
+export type { Outcome } from './outcome.ts';
+export { stage } from './outcome.ts';
 export { type Plan, planDefaults } from './plan.ts';
 export { reasonCodes } from './reason.ts';
 export { referenceBulbG } from './reference-bulb.ts';

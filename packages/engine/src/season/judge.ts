@@ -1,13 +1,16 @@
 import type { Verdict } from '../plant/index.ts';
 import { bulbDiameterMm, verdicts } from '../plant/index.ts';
-import { type Outcome, stage } from './grow.ts';
+import { type Outcome, stage } from './outcome.ts';
 import type { SeasonShares } from './summary.ts';
 
 /** Limits of the verdicts: shares of plants, mm, and share of the best bulb this place grows this way. */
 export const limits = { killed: 0.5, bolted: 0.25, smallMm: 45, smallShare: 0.6 } as const;
 
-/** Dry matter of a bulb that is full size anywhere, g: about 110 g fresh, 60 mm (memory). */
-export const fullSizeDryG = 11;
+/**
+ * Dry matter of a bulb that is full size anywhere, g: about 130 g fresh, 64 mm. Density trials at 40 plants per m² give
+ * 86–182 g (Rogers; Mead 1970); a place that grows larger ones does not make this one small.
+ */
+export const fullSizeDryG = 13;
 
 /** What became of one season, worst first: the order is part of the meaning. */
 export function judge(outcome: Outcome, dryMatterShare: number, referenceDryG: number): Verdict {

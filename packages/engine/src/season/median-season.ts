@@ -1,4 +1,4 @@
-import { type Outcome, stage } from './grow.ts';
+import { type Outcome, stage } from './outcome.ts';
 import type { Plan } from './plan.ts';
 import { runnerOf } from './run.ts';
 import { longestSeason } from './season-end.ts';

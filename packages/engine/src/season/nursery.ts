@@ -57,10 +57,8 @@ export const indoorNurseryC = 15;
 /** Seedlings go out with this many leaves made, into a bed at least this warm, or at the latest after so many weeks. */
 export const plantingOut = { leaves: 3.5, bedC: 7, latestWeeks: 12 } as const;
 
-/** Cold that sets of a usual spring planting still meet in the bed, days at 9 °C; part of the Sapporo figures. */
-const setSpringColdD = 6;
-/** Share of that cold that still counts for sets, whose fate their store has mostly settled (fit: Sapporo; spring sets in Germany). */
-const setColdPace = 0.3;
+/** Share of the cold in the bed that still counts for sets, whose fate their store has mostly settled (fit: Sapporo; spring sets in Germany). */
+const setColdPace = 0.15;
 
 /** Days over which the warmth of the bed is judged before planting out. */
 const bedMemoryDays = 10;
@@ -122,7 +120,7 @@ function sprout(plan: Plan, crop: Crop, open: Drivers, at: number, seedling: See
     plan.setStore,
     type.vernalHalfD,
     type.vernalSpreadD,
-    setSpringColdD,
+    growth.setSpringColdD,
   );
   seedling.coldDays = seedling.storeColdDays;
 }
@@ -194,7 +192,7 @@ function raiseSeedlings(
     const room = 1 - shootG / nurseryShootLimitG;
     shootG +=
       shootG * growth.growthRate * (indoors ? indoorGrowthTT : open.growthTT[i]) * (room > 0 ? room : 0);
-    if (!indoors) coldDays += cold[i] * boltingSizeFactor(shootG, type.boltingSizeG);
+    if (!indoors) coldDays += cold[i] * boltingSizeFactor(shootG, type.boltingSizeG, growth.boltingSizeSpan);
     const P = plan.lampHours ?? photoperiodH[photoAt + day];
     if (P > criticalH && age >= growth.competenceTT && leaves >= Math.max(4, type.minimumLeaves))
       bulbing +=

@@ -10,7 +10,7 @@ const planReasonCodes = [
   'days-too-short',
   'never-up',
   'too-late',
-  'winter-small',
+  'winter-lifted',
   'winter-cold',
   'bolts-sets',
   'bolts-cold',
@@ -56,7 +56,7 @@ function codeFor(
     case 'good':
       return 'good';
     case 'winter-killed':
-      return (s.leavesMadeAtOnset.p50 ?? 9) < 4 ? 'winter-small' : 'winter-cold';
+      return mostlyLifted(s) ? 'winter-lifted' : 'winter-cold';
     case 'bolts':
       return s.plan.start === 'sets' ? 'bolts-sets' : 'bolts-cold';
     case 'no-bulb':
@@ -82,4 +82,11 @@ function neededSunUp(site: Site, photoperiodH: number): number {
     }
   }
   return miss < 0.2 ? best : photoperiodH - 0.9;
+}
+
+function mostlyLifted({
+  frostLiftedPlantsShare: lifted,
+  winterKilledPlantsShare: lost,
+}: Omit<SeasonSummary, 'reason'>): boolean {
+  return lifted.p50 !== null && lost.p50 !== null && lifted.p50 > lost.p50 / 2;
 }

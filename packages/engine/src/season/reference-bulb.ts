@@ -1,7 +1,7 @@
 import { dayNumber } from '../calendar/index.ts';
 import { onionTypes } from '../plant/index.ts';
-import { stage } from './grow.ts';
-import { limits } from './judge.ts';
+import { fullSizeDryG, limits } from './judge.ts';
+import { stage } from './outcome.ts';
 import type { Plan } from './plan.ts';
 import { runnerOf } from './run.ts';
 import { calendarYear, type Site } from './site.ts';
@@ -10,7 +10,8 @@ const datesTried = 16;
 
 /**
  * Dry matter of the best bulb the place grows this way (same start, spacing, water, cover), over types and
- * dates in the mean climate, g; 0 where nothing ripens. Kept with the site.
+ * dates in the mean climate, g; 0 where nothing ripens. The search ends at a full-sized bulb, beyond which no
+ * verdict asks. Kept with the site.
  */
 export function referenceBulbG(site: Site, plan: Plan): number {
   const { type: _, traits: __, startDay: ___, plantOutDay: ____, ...way } = plan;
@@ -20,8 +21,9 @@ export function referenceBulbG(site: Site, plan: Plan): number {
     best = 0;
     const newYear = dayNumber(calendarYear(plan.startDay), 1, 1);
     for (const type of onionTypes) {
+      if (best >= fullSizeDryG) break;
       const runner = runnerOf(site, { ...plan, type, traits: null, startDay: newYear, plantOutDay: null });
-      for (let i = 0; i < datesTried; i++) {
+      for (let i = 0; i < datesTried && best < fullSizeDryG; i++) {
         runner.moveTo(newYear + Math.round((i * 365) / datesTried), null);
         const outcome = runner.meanSeason();
         const sound =

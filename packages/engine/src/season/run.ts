@@ -1,8 +1,9 @@
 import { climateDayOf } from '../calendar/index.ts';
 import { type Crop, cropOf, type Draw, noDraw } from './crop.ts';
 import type { Drivers } from './drivers.ts';
-import { emptyOutcome, grow, type Outcome, stage } from './grow.ts';
+import { grow } from './grow.ts';
 import { emptySeedling, indoorNurseryC, raise, type Seedling, seedbedFromC } from './nursery.ts';
+import { emptyOutcome, type Outcome, stage } from './outcome.ts';
 import type { Plan } from './plan.ts';
 import { seasonEnd } from './season-end.ts';
 import { calendarYear, type DayTable, driverIndex, type Site } from './site.ts';
@@ -16,7 +17,7 @@ export type Runner = {
   table: DayTable;
   /** Starts at another day with the rest of the plan unchanged. */
   moveTo: (startDay: number, plantOutDay: number | null) => void;
-  /** One season of the mean climate, without a draw. */
+  /** One season of the mean climate, without a draw; the thirsty days of a watered bed are not counted. */
   meanSeason: (trace?: DayTrace | null) => Outcome;
   /** One season of weather year `year`. The outcome is reused by the next run. */
   season: (year: number, trace?: DayTrace | null) => Outcome;
@@ -41,16 +42,20 @@ export function runnerOf(site: Site, plan: Plan): Runner {
       crop.lastDay = seasonEnd(climateDayOf(day), site.climate.latitudeDeg);
       runner.nurseryTempC = plan.nurseryTempC ?? usualNursery(site, day);
     },
-    meanSeason: (trace = null) =>
-      run(site.mean('none'), site.mean(plan.cover), driverIndex(site, startDay, 0), noDraw, trace),
-    season: (year, trace = null) =>
-      run(
+    meanSeason(trace = null) {
+      crop.followsWater = !crop.watered;
+      return run(site.mean('none'), site.mean(plan.cover), driverIndex(site, startDay, 0), noDraw, trace);
+    },
+    season(year, trace = null) {
+      crop.followsWater = true;
+      return run(
         site.generated('none', startYear),
         site.generated(plan.cover, startYear),
         driverIndex(site, startDay, year),
         site.draws()[year],
         trace,
-      ),
+      );
+    },
   };
   const run = (open: Drivers, covered: Drivers, at: number, draw: Draw, trace: DayTrace | null): Outcome => {
     crop.draw = draw;
@@ -88,6 +93,7 @@ function begin(outcome: Outcome, seedling: Seedling): void {
   outcome.coldDays = 0;
   outcome.boltedShare = 0;
   outcome.aliveShare = 1;
+  outcome.liftedShare = 0;
   outcome.emergedShare = seedling.emergedShare;
   outcome.thirstyDays = 0;
 }

@@ -11,7 +11,7 @@ import {
   weatherYears,
 } from '../weather/index.ts';
 import type { Draw } from './crop.ts';
-import { type Drivers, driversOf, repeatDrivers } from './drivers.ts';
+import { type Drivers, driversOf, repeatDrivers, type Smoothed } from './drivers.ts';
 
 /** Hours of day from 1 January of a year on, three years long. */
 export type DayTable = { firstDay: number; sunUpH: Float64Array; photoperiodH: Float64Array };
@@ -88,7 +88,7 @@ export function openSite(options: SiteOptions): Site {
     mean(cover) {
       let drivers = means.get(cover);
       if (!drivers) {
-        const year = driversOf(meanYear(climate), cover, growth, meanWetness(climate), climate);
+        const year = driversOf(meanYear(climate), cover, growth, smoothedBy(climate), climate);
         drivers = repeatDrivers(year, seasonYears);
         means.set(cover, drivers);
       }
@@ -127,10 +127,18 @@ function longest(climate: MonthlyClimate): number {
   return hours.reduce((a, b) => Math.max(a, b), 0);
 }
 
-function meanWetness(climate: MonthlyClimate): Float64Array {
-  const curve = new Float64Array(climateYearDays);
-  dailyCurve(climate.wetDays, curve);
-  return curve.map((wetDays) => (soakingShare * wetDays) / (climateYearDays / 12));
+/** Daily means vary a little less than daily minima (memory: 0.85 of it, mid-latitude records). */
+const meanToMinSpread = 0.85;
+
+function smoothedBy(climate: MonthlyClimate): Smoothed {
+  const wetShare = new Float64Array(climateYearDays);
+  dailyCurve(climate.wetDays, wetShare);
+  const spreadC = new Float64Array(climateYearDays);
+  dailyCurve(climate.minTempSdC, spreadC);
+  return {
+    wetShare: wetShare.map((wetDays) => (soakingShare * wetDays) / (climateYearDays / 12)),
+    spreadC: spreadC.map((sd) => meanToMinSpread * Math.max(0, sd)),
+  };
 }
 
 function drawYears(years: number, seed: number): Draw[] {

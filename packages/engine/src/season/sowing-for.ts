@@ -1,5 +1,5 @@
-import { stage } from './grow.ts';
 import { plantingOut } from './nursery.ts';
+import { stage } from './outcome.ts';
 import type { Plan } from './plan.ts';
 import { runnerOf } from './run.ts';
 import type { Site } from './site.ts';

@@ -1,7 +1,7 @@
 import { normalCdf, quantileSorted } from '../math/index.ts';
 import { bulbDiameterMm, bulbMassG, marketableMinMm, plantSpreadCv, type Verdict } from '../plant/index.ts';
-import { type Outcome, stage } from './grow.ts';
 import { judge, outcomeOf } from './judge.ts';
+import { type Outcome, stage } from './outcome.ts';
 import type { Plan } from './plan.ts';
 import { reasonFor } from './reason.ts';
 import { referenceBulbG } from './reference-bulb.ts';
@@ -66,6 +66,7 @@ export function summarise(site: Site, plan: Plan, runner: Runner): SeasonSummary
     marketableKgM2: spread(seen.marketable),
     boltedPlantsShare: spread(seen.bolted),
     winterKilledPlantsShare: spread(seen.killed),
+    frostLiftedPlantsShare: spread(seen.lifted),
     emergedShare: emergedShare / years,
     thirstyDays: spread(seen.thirsty),
     seasonShares,
@@ -88,6 +89,7 @@ type Collector = Record<
   | 'marketable'
   | 'bolted'
   | 'killed'
+  | 'lifted'
   | 'thirsty',
   number[]
 > & { add: (outcome: Outcome, dryMatterShare: number, densityPerM2: number) => void };
@@ -106,6 +108,7 @@ function collector(): Collector {
     marketable: [],
     bolted: [],
     killed: [],
+    lifted: [],
     thirsty: [],
     add(o, dryMatterShare, densityPerM2) {
       if (o.reached >= stage.emerged) {
@@ -113,6 +116,7 @@ function collector(): Collector {
         seen.planted.push(o.plantedOn);
         seen.bolted.push(o.boltedShare);
         seen.killed.push(1 - o.aliveShare);
+        seen.lifted.push(o.liftedShare);
         seen.thirsty.push(o.thirstyDays);
       }
       if (o.reached < stage.onset) {

@@ -38,6 +38,8 @@ export type SeasonSummary = {
   marketableKgM2: Spread;
   boltedPlantsShare: Spread;
   winterKilledPlantsShare: Spread;
+  /** Of these, lifted out of wet ground by frost. */
+  frostLiftedPlantsShare: Spread;
   /** Share of the seeds or plants that stand after emergence. */
   emergedShare: number;
   thirstyDays: Spread;

@@ -13,8 +13,8 @@ export const reasons = {
     'Plants are not yet big enough to bulb while days are long, and stay green when days shorten.',
   'reason.winter-cold':
     'Hard frost kills about {killedTenths, plural, =0 {a few plants} =10 {every plant} one {# plant in 10} other {# plants in 10}} before spring.',
-  'reason.winter-small':
-    'Plants go into winter with too few leaves to stand it: frost kills about {killedTenths, plural, =0 {a few plants} =10 {every plant} one {# plant in 10} other {# plants in 10}}.',
+  'reason.winter-lifted':
+    'Plants go into winter too small to hold on: frost heaves the wet ground and lifts out {killedTenths, plural, =0 {a few plants} =10 {every plant} one {about # plant in 10} other {about # plants in 10}}. Sow earlier, or press them back and cover them.',
   'reason.bolts-sets':
     'Sets remember the cold: about {boltedTenths, plural, =0 {a few plants run} =10 {every plant runs} one {# plant in 10 runs} other {# plants in 10 run}} to flower. Smaller sets, or sets stored warm, do so less.',
   'reason.bolts-cold':
