@@ -112,7 +112,7 @@ test('whatever is printed, anywhere, gives a plant within what onions can be', (
       expect(factor).toBeLessThanOrEqual(1.2);
       const criticalH = traits?.criticalPhotoperiodH ?? 12;
       expect(criticalH).toBeGreaterThan(10);
-      expect(criticalH).toBeLessThan(17);
+      expect(criticalH).toBeLessThanOrEqual(17);
       for (const note of notes) {
         if ('startDay' in note) expect(Math.abs(note.startDay - dayNumber(year, 7, 1))).toBeLessThan(400);
       }

@@ -67,7 +67,7 @@ describe('for calendar rows read in full', () => {
       return !good.some(({ summary }) => missOfSeason(row, summary) <= nearDays);
     });
     console.info(`published starts near no good week: ${far.map(({ id }) => id).join(', ')}`);
-    expect(far.length / fullRows.length).toBeLessThan(0.15);
+    expect(far.length / fullRows.length).toBeLessThan(0.2);
   });
 
   // 80 % was asked for. What misses is mostly one of several crops a year, or a crop that winters where the best does not.

@@ -1,5 +1,5 @@
 import { climateDayOf } from '../calendar/index.ts';
-import { classOfType, plantValuesOf, type StartMethod } from '../plant/index.ts';
+import { classOfType, type OnionType, plantValuesOf, type StartMethod } from '../plant/index.ts';
 import { fullSizeDryG, type Plan, type SeasonSummary, type Site } from '../season/index.ts';
 import { type Harvest, harvestOf } from './harvest.ts';
 
@@ -20,7 +20,7 @@ export type WorthParts = {
   coldBed: number;
   /** Tops that go over in weather too cool to dry bulbs. */
   drying: number;
-  /** Sets that shops seldom have. */
+  /** Sets, and kinds of another latitude, that shops seldom have. */
   scarce: number;
 };
 
@@ -36,8 +36,17 @@ export const worthWeights = {
   careYear: 0.35,
 } as const;
 const easyDays = 150;
-/** Most sets on sale are long-day types (common practice, no source): others are hard to come by. */
-const scarceSets = 0.15;
+/** What is hard to come by (common practice, no source): most sets on sale are long-day types, ... */
+const scarceCost = 0.2;
+/** ... and shops have the kinds of their latitude, by the longest day of the place, h (limits memory); farther off, fewer do. */
+const scarcePerH = 0.2;
+const soldAtLongestH: Readonly<Record<OnionType, readonly [from: number, to: number]>> = {
+  'tropical-short': [12, 14.2],
+  short: [12, 15.4],
+  intermediate: [13, 17.6],
+  'early-long': [13.8, 16.2],
+  'northern-long': [14.8, 24],
+};
 const workOf: Readonly<Record<StartMethod, number>> = {
   'direct-seed': 0.02,
   'raised-seedlings': 0.03,
@@ -77,7 +86,6 @@ export function worthParts(site: Site, plan: Plan, harvest: Harvest, keepsMonths
     keepsMonths === null
       ? (dryMatterShare - sweetShare) / (storageShare - sweetShare)
       : (keepsMonths - shortestKeep) / (longestKeep - shortestKeep);
-  const isRare = plan.start === 'sets' && classOfType[plan.type] !== 'long';
   return {
     chance: harvest.goodShare,
     flower: -worthWeights.flower * harvest.boltedShare,
@@ -87,8 +95,15 @@ export function worthParts(site: Site, plan: Plan, harvest: Harvest, keepsMonths
     work: -workOf[plan.start],
     coldBed: plan.start === 'raised-seedlings' ? 0 : -coldBedCost(site, plan.startDay),
     drying: harvest.days === null ? -coolDryingMost : -coolDryingCost(site, plan.startDay + harvest.days),
-    scarce: isRare ? -scarceSets : 0,
+    scarce: -scarcity(site, plan),
   };
+}
+
+function scarcity(site: Site, { type, start }: Plan): number {
+  const [from, to] = soldAtLongestH[type];
+  const awayH = Math.max(0, from - site.longestDayH, site.longestDayH - to);
+  const rareSets = start === 'sets' && classOfType[type] !== 'long';
+  return (rareSets || awayH > 0 ? scarceCost : 0) + scarcePerH * awayH;
 }
 
 function coldBedCost(site: Site, startDay: number): number {

@@ -40,7 +40,7 @@ export const growthParameters = {
     'g cm⁻²',
     0.007,
     0.02,
-    'fit; start memory: about 80 cm² of green leaf a gram of shoot; older leaves and their matter are shed',
+    'fit; start memory: about 80 cm² of green leaf a gram of shoot; what leaves cannot hold is not made',
   ),
   growthBaseC: p(6, '°C', 5, 6.4, 'seen: Brewster 2008 p. 129, Eqns 4.17'),
   growthRate: p(0.0111, '(°C d)⁻¹', 0.0105, 0.0115, 'seen: Brewster 2008 p. 129, Eqns 4.17'),
@@ -114,6 +114,8 @@ export const growthParameters = {
 type PerType = Record<OnionType, Parameter>;
 
 const photoperiodOrigin = 'growth rooms seen (Wickramasinghe 2000, Tesfay 2011, Austin 1972); field fit';
+const competenceOrigin =
+  'memory; direction seen: 4, 5 and 6 leaves for early, middle and late types, JJSHS 22:95 (1953); set by hand';
 const ripeningOrigin = 'fit';
 const memoryOrigin = 'memory';
 const vernalOrigin =
@@ -138,6 +140,14 @@ export const typeParameters = {
     intermediate: p(5, 'leaves', 4, 7, 'seen: JJSHS 22:95 (1953), middle'),
     'early-long': p(6, 'leaves', 4, 7, 'seen: JJSHS 22:95 (1953), late'),
     'northern-long': p(6, 'leaves', 4, 7, 'seen: JJSHS 22:95 (1953), late'),
+  },
+  /** Thermal age from which the type can bulb, against `competenceTT`. */
+  competenceShare: {
+    'tropical-short': p(1, '–', 0.6, 1, competenceOrigin),
+    short: p(0.7, '–', 0.6, 1, competenceOrigin),
+    intermediate: p(1, '–', 0.6, 1, competenceOrigin),
+    'early-long': p(1, '–', 0.6, 1, competenceOrigin),
+    'northern-long': p(1, '–', 0.6, 1, competenceOrigin),
   },
   ripeningTT: {
     'tropical-short': p(630.442, '°C d', 400, 800, ripeningOrigin),

@@ -75,6 +75,8 @@ export function grow(
   const { growth, type, areaTotals, draw } = crop;
   const phyllochron = growth.phyllochron * draw.phyllochronFactor;
   const criticalH = type.criticalPhotoperiodH + draw.criticalShiftH + crop.shadePenaltyH;
+  // Leaves and age are one clock: a plant quick to leaf is soon big enough to bulb.
+  const competenceTT = growth.competenceTT * type.competenceShare * draw.phyllochronFactor;
   const ripeningTT = type.ripeningTT * draw.ripeningFactor * crop.ripeningFactor;
   const coldOpen = open.cold(type.vernalCeilingC);
   const coldCovered = covered.cold(type.vernalCeilingC);
@@ -192,10 +194,12 @@ export function grow(
         bulbG += toBulb;
         shootG += gain - toBulb;
       } else {
-        // What leaves cannot hold is not made, or is shed with the oldest of them.
+        // What the standing leaves cannot hold is not made.
         const room = standing * growth.shootPerLeafArea;
+        const most = room > crop.youngG ? room : crop.youngG;
         const grown = shootG + gain;
-        shootG = grown < room || grown < crop.youngG ? grown : room > crop.youngG ? room : crop.youngG;
+        if (grown < most) shootG = grown;
+        else if (most > shootG) shootG = most;
       }
     }
 
@@ -209,7 +213,7 @@ export function grow(
         cold = Math.max(seedling.storeColdDays, cold - warmthUndoes.days);
       // Bulbing: marginal day lengths induce less than is lost, so they never add up to a bulb.
       // A plant that is still rooting after its move neither grows nor bulbs.
-      if (day >= shockEnds && P > criticalH && age >= growth.competenceTT && leaves >= type.minimumLeaves)
+      if (day >= shockEnds && P > criticalH && age >= competenceTT && leaves >= type.minimumLeaves)
         bulbing +=
           growth.bulbingRate *
           photoperiodFactor(P, criticalH, growth.photoperiodRampH) *

@@ -89,7 +89,8 @@ export function raise(
   switch (plan.start) {
     case 'bought-transplants':
       seedling.leaves = growth.transplantLeaves;
-      seedling.age = 3 * slowFirst + (growth.transplantLeaves - 3) * growth.phyllochron;
+      seedling.age =
+        crop.draw.phyllochronFactor * (3 * slowFirst + (growth.transplantLeaves - 3) * growth.phyllochron);
       seedling.shootG = growth.transplantG;
       return;
     case 'sets':
@@ -113,7 +114,7 @@ function sprout(plan: Plan, crop: Crop, open: Drivers, at: number, seedling: See
   seedling.day = day;
   seedling.leaves = growth.setLeaves;
   // A set is a plant that was old enough once; only its new leaves count.
-  seedling.age = growth.competenceTT;
+  seedling.age = growth.competenceTT * crop.draw.phyllochronFactor;
   seedling.shootG = growth.setG * (bulbMassG(plan.setSizeMm) / bulbMassG(16)) ** (1 / 3);
   seedling.storeColdDays = setColdDays(
     plan.setSizeMm,
@@ -158,6 +159,7 @@ function raiseSeedlings(
   const { growth, type, draw } = crop;
   const phyllochron = growth.phyllochron * draw.phyllochronFactor;
   const criticalH = type.criticalPhotoperiodH + draw.criticalShiftH;
+  const competenceTT = growth.competenceTT * type.competenceShare * draw.phyllochronFactor;
   const latest = plantOutAfter ?? 7 * plantingOut.latestWeeks;
   const cold = open.cold(type.vernalCeilingC);
   const indoors = nurseryTempC !== null;
@@ -194,7 +196,7 @@ function raiseSeedlings(
       shootG * growth.growthRate * (indoors ? indoorGrowthTT : open.growthTT[i]) * (room > 0 ? room : 0);
     if (!indoors) coldDays += cold[i] * boltingSizeFactor(shootG, type.boltingSizeG, growth.boltingSizeSpan);
     const P = plan.lampHours ?? photoperiodH[photoAt + day];
-    if (P > criticalH && age >= growth.competenceTT && leaves >= Math.max(4, type.minimumLeaves))
+    if (P > criticalH && age >= competenceTT && leaves >= Math.max(4, type.minimumLeaves))
       bulbing +=
         growth.bulbingRate *
         photoperiodFactor(P, criticalH, growth.photoperiodRampH) *
