@@ -87,7 +87,12 @@ describe('hard tests of the model', () => {
 });
 
 /** Stories the model does not tell in full, with the reason. Everything else must be met. */
-const knownMisfits: Record<string, string> = {};
+const knownMisfits: Record<string, string> = {
+  'nashik-kharif':
+    'one tropical type stands for all: monsoon crops start bulbs five days sooner here than kharif kinds do',
+  'ituporanga-crioula':
+    'one intermediate type stands for all: this kind starts bulbs ten days sooner, on half the leaves',
+};
 
 describe('stories an expert would tell (memory, with tolerance)', () => {
   for (const story of readStories()) {

@@ -43,7 +43,7 @@ const scarcePerH = 0.2;
 const soldAtLongestH: Readonly<Record<OnionType, readonly [from: number, to: number]>> = {
   'tropical-short': [12, 14.2],
   short: [12, 15.4],
-  intermediate: [13, 17.6],
+  intermediate: [13.4, 17.6],
   'early-long': [13.8, 16.2],
   'northern-long': [14.8, 24],
 };
