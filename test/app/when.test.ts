@@ -39,14 +39,9 @@ describe.skipIf(!hasChromium)('the When page', () => {
     [
       'a packet, on other ground',
       'packet-hours=14&packet-days=110&start=raised-seedlings&sun=7&soil=clay&water=rain',
-      ['--packet-hours', '14', '--packet-days', '110', '--start', 'raised-seedlings'].concat([
-        '--sun',
-        '7',
-        '--soil',
-        'clay',
-        '--water',
-        'rain',
-      ]),
+      '--packet-hours 14 --packet-days 110 --start raised-seedlings --sun 7 --soil clay --water rain'.split(
+        ' ',
+      ),
     ],
   ])('says of %s what the command line says', async (_, address, args) => {
     const run = (...more: string[]) =>

@@ -23,7 +23,7 @@ import { readStories, storyMargins, storyPlan, storySite } from '../score/storie
 // All prices here are choices of ours.
 const sizePrice = 12;
 const unripePrice = 8;
-const densityPrice = 9;
+const densityPrice = 12;
 const setPrice = 3;
 const onsetPrice = 0.15;
 const storyPrice = 0.015;
@@ -66,7 +66,7 @@ export function sizeParts(
   for (const row of rows) {
     if (row.outcome === 'bolts' || row.outcome === 'winter-killed' || row.outcome === 'no-bulb') continue;
     // Failures are few; each kind should weigh about as much as the good crops together.
-    const w = row.outcome === 'not-ripe' ? 10 : row.outcome === 'small' ? 4 : 1.5;
+    const w = row.outcome === 'not-ripe' ? 10 : row.outcome === 'small' ? 4 : 3;
     weight += w;
     const site = scoreSite(row, values);
     size += w * sizePriceOf(site, rowPlans(site, row)[1], row.outcome ?? 'good');
@@ -80,7 +80,7 @@ export function sizeParts(
   }
   const { levels, shapes } = densityErrors(densityFit(values, places));
   const density =
-    mean([...levels.values()].map((log) => over(log, 0.1))) +
+    mean([...levels.values()].map((log) => over(log, 0.05))) +
     mean([...shapes.values()].map((logs) => mean(logs.map((log) => over(log, 0.03)))));
   const sets = places(sapporo)
     ? sapporoResults(values).map(({ massG }, i) =>

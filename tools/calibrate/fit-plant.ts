@@ -8,8 +8,18 @@ import { boltingKnobs, type Knob, moved, positionOf, sizeKnobs, timingKnobs } fr
 import { minimise } from './minimise.ts';
 import { timingLoss } from './timing-loss.ts';
 
+export const stageNames = ['dates', 'sizes', 'bolting'] as const;
+export type StageName = (typeof stageNames)[number];
+
+/** What each stage moves. */
+export const stageKnobs: Readonly<Record<StageName, readonly Knob[]>> = {
+  dates: timingKnobs,
+  sizes: sizeKnobs,
+  bolting: boltingKnobs,
+};
+
 type Stage = {
-  name: string;
+  name: StageName;
   knobs: readonly Knob[];
   before: number;
   after: number;
@@ -32,22 +42,26 @@ function sizeLoss(rows: readonly CalendarRow[], values: PlantValues, places: Pla
 /**
  * Dates first, then sizes, then bolting, each with what came before held: what a plant is when cold comes hangs on how
  * it grows. Everything is run in the mean climate.
+ *
+ * @param only one stage alone, the rest as in `from`
  */
 export function fitPlant(
   rows: readonly CalendarRow[],
   from: PlantValues,
-  { generations, seed, places = everywhere }: { generations: number; seed: number; places?: Places },
+  {
+    generations,
+    seed,
+    places = everywhere,
+    only = null,
+  }: { generations: number; seed: number; places?: Places; only?: StageName | null },
 ): Fit {
   const judged = verdictRows(rows);
   const random = randomSource(seed);
   let values = from;
   const stages: Stage[] = [];
-  const run = (
-    name: string,
-    knobs: readonly Knob[],
-    share: number,
-    lossOf: (values: PlantValues) => number,
-  ) => {
+  const run = (name: StageName, share: number, lossOf: (values: PlantValues) => number) => {
+    if (only !== null && only !== name) return;
+    const knobs = stageKnobs[name];
     const base = values;
     const before = lossOf(base);
     const found = minimise((at) => lossOf(moved(base, knobs, at)), positionOf(knobs, base), {
@@ -57,8 +71,8 @@ export function fitPlant(
     if (found.loss < before) values = moved(base, knobs, found.at);
     stages.push({ name, knobs, before, after: Math.min(before, found.loss), lossOf });
   };
-  run('dates', timingKnobs, 1, (of) => dateLoss(rows, of, places));
-  run('sizes', sizeKnobs, 0.5, (of) => sizeLoss(rows, of, places));
-  run('bolting', boltingKnobs, 0.9, (of) => boltingLoss(judged, of, places));
+  run('dates', 1, (of) => dateLoss(rows, of, places));
+  run('sizes', 0.5, (of) => sizeLoss(rows, of, places));
+  run('bolting', 0.9, (of) => boltingLoss(judged, of, places));
   return { values, stages };
 }

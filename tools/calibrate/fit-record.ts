@@ -7,11 +7,16 @@ import { type Knob, knobName, knobValue, withKnobs } from './knobs.ts';
 import { startValues } from './start-values.ts';
 
 /** What a fit did, kept beside the values it gave. */
-export type FitRecord = {
+export type FitRecord = { stages: StageRecord[] };
+
+type StageRecord = {
+  name: string;
   generations: number;
   seed: number;
   rows: number;
-  stages: { name: string; before: number; after: number; knobs: KnobRecord[] }[];
+  before: number;
+  after: number;
+  knobs: KnobRecord[];
 };
 
 export type KnobRecord = {
@@ -36,11 +41,11 @@ export function recordOf(
   { generations, seed }: { generations: number; seed: number },
 ): FitRecord {
   return {
-    generations,
-    seed,
-    rows: rows.length,
     stages: fit.stages.map(({ name, before, after, knobs, lossOf }) => ({
       name,
+      generations,
+      seed,
+      rows: rows.length,
       before: round(before),
       after: round(after),
       knobs: knobs.map((knob) => ({
@@ -53,6 +58,12 @@ export function recordOf(
       })),
     })),
   };
+}
+
+/** A record with newly fitted stages in place of their former ones. */
+export function withStages(record: FitRecord, { stages }: FitRecord): FitRecord {
+  const fresh = new Map(stages.map((stage) => [stage.name, stage]));
+  return { stages: record.stages.map((stage) => fresh.get(stage.name) ?? stage) };
 }
 
 function sensitivityOf(knob: Knob, values: PlantValues, lossOf: (values: PlantValues) => number): number {

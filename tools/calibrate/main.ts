@@ -1,8 +1,9 @@
 /**
  * Fits the plant's parameters to published crops:
- * `npm run calibrate -- [--data FOLDER] [--generations N] [--seed N] [--write] [--folds]`.
- * Every fit starts from tools/calibrate/start-values.ts, so the same command gives the same values. Without a data
- * folder the committed fixture is fitted. Prints the fitted values; `--write` puts them into
+ * `npm run calibrate -- [--data FOLDER] [--generations N] [--seed N] [--stage NAME] [--write] [--folds]`.
+ * Every fit starts from tools/calibrate/start-values.ts, so the same command gives the same values. `--stage` fits one
+ * stage anew (dates, sizes or bolting) and holds all else as it is in use. Without a data folder the committed fixture
+ * is fitted. Prints the fitted values; `--write` puts them into
  * packages/engine/src/plant/parameters.ts and keeps the record of the fit. `--folds` also fits the ten sets of the
  * cross-validation, as many at a time as there are processors, and writes tools/calibrate/fold-values.json.
  */
@@ -10,11 +11,13 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { defaultPlantValues } from '../../packages/engine/src/index.ts';
 import { readCalendarRows } from '../score/calendar-rows.ts';
 import { fitFolds } from './fit-folds.ts';
-import { fitPlant } from './fit-plant.ts';
-import { recordOf, recordPath } from './fit-record.ts';
+import { fitPlant, stageKnobs, stageNames } from './fit-plant.ts';
+import { readRecord, recordOf, recordPath, withStages } from './fit-record.ts';
 import { foldPath } from './fold-values.ts';
+import { knobValue, withKnobs } from './knobs.ts';
 import { startValues } from './start-values.ts';
 import { writeValues } from './write-values.ts';
 import { writeWhole } from './write-whole.ts';
@@ -24,6 +27,7 @@ const { values: options } = parseArgs({
     data: { type: 'string' },
     generations: { type: 'string', default: '80' },
     seed: { type: 'string', default: '7' },
+    stage: { type: 'string' },
     write: { type: 'boolean', default: false },
     folds: { type: 'boolean', default: false },
   },
@@ -39,9 +43,16 @@ const given =
 if (given === undefined)
   refuse(`--data ${options.data}: no calendars.json there; give a folder that has one`);
 
+const only = options.stage === undefined ? null : stageNames.find((name) => name === options.stage);
+if (only === undefined) refuse(`--stage ${options.stage}: not a stage; try ${stageNames.join(', ')}`);
+
 const rows = readCalendarRows(given);
-const fit = fitPlant(rows, startValues, { generations, seed });
-const record = recordOf(fit, rows, { generations, seed });
+const from =
+  only === null
+    ? startValues
+    : withKnobs(defaultPlantValues, stageKnobs[only], (knob) => knobValue(knob, startValues));
+const fit = fitPlant(rows, from, { generations, seed, only });
+const record = withStages(readRecord(), recordOf(fit, rows, { generations, seed }));
 
 const figure = (value: number) => value.toFixed(3).padStart(9);
 for (const { name, before, after, knobs } of record.stages) {

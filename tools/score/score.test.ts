@@ -23,7 +23,7 @@ const fixture = fileURLToPath(new URL('./fixtures/calendars.json', import.meta.u
 const shared = process.env.NECKFALL_SHARED ? join(process.env.NECKFALL_SHARED, 'data', 'calendars.json') : '';
 
 /** Figures of places left out; sources of the rows stand in the file, one by one. */
-function holds(path: string, least: typeof leastScore.fixture) {
+function holds(path: string, least: (typeof leastScore)[keyof typeof leastScore]) {
   const rows = readCalendarRows(path);
   const found = figuresOf(scoreRows(rows, (row) => unseenValues(row.latitudeDeg, row.longitudeDeg)));
   const packet = timingScore(
@@ -78,7 +78,7 @@ describe('bulb mass over plants per m²', () => {
 });
 
 /** Trials whose lone plants grew far larger than the model's. */
-const flatter = new Set<string>([]);
+const flatter = new Set<string>(['virginia', 'ituporanga']);
 
 describe('hard tests of the model', () => {
   for (const { name, source, holds: isTrue, found } of hardTests()) {
