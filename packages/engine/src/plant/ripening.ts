@@ -34,4 +34,4 @@ export const lastLeavesRate = 0.6;
  * Direction: Kato 1964, Brewster 2008 p. 142; bulbing stops when days fall below the critical length (Ikeda et al.
  * 2020), a fifth of an hour is left for weather and plants; other values memory.
  */
-export const reversal = { days: 14, shortfallH: 0.2, coldC: 10, beforeRipening: 0.5 } as const;
+export const reversal = { days: 10, shortfallH: 0.2, coldC: 10, beforeRipening: 0.6 } as const;

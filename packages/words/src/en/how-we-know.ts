@@ -6,7 +6,7 @@ export const howWeKnow = {
   'how.years':
     'Tried in {years, plural, one {# made-up year} other {# made-up years}} of weather drawn from that climate (draw {seed}), each with plants a little earlier or later than the middle of their kind.',
   'how.sure':
-    'Least sure: the day length at which this kind starts its bulbs, known to about a quarter of an hour; dates can be a week out, weights a third.',
+    'Least sure: the day length at which this kind starts its bulbs, known to about half an hour; dates can be a week out, weights a third.',
   'how.sure-tropics':
     'Least sure: what long wet spells cost here, and the kinds sold: days hardly change near the equator, so rain and heat decide.',
   'how.sure-mountain':
