@@ -43,9 +43,10 @@ export function alikeSentence(choices: readonly Choice[], speaker: Speaker): str
 
 /** The formula of the ranking in words. */
 export function rankingSentence({ say, number }: Speaker): string {
-  const { size, keeping, flower, careYear } = worthWeights;
+  const { size, keeping, flower, careYear, small } = worthWeights;
   return say('which.ranking', {
     size: number(size, 2),
+    small: number(small, 2),
     keeping: number(keeping, 2),
     flower: number(flower, 2),
     careYear: number(careYear, 2),

@@ -5,6 +5,8 @@ import { judge, type Runner, type SeasonSummary, type Site, stage } from '../sea
 /** What came of a plan: of many seasons or of one. */
 export type Harvest = {
   goodShare: number;
+  /** Share of seasons whose bulbs are sound but small. */
+  smallShare: number;
   boltedShare: number;
   /** Dry matter of the bulb, g. */
   dryG: number;
@@ -15,6 +17,7 @@ export type Harvest = {
 export function harvestOf(site: Site, { plan, ...s }: SeasonSummary): Harvest {
   return {
     goodShare: s.seasonShares.good,
+    smallShare: s.seasonShares.small,
     boltedShare: s.boltedPlantsShare.p50 ?? 0,
     dryG: (s.bulbMassG.p50 ?? 0) * plantValuesOf(site.values, plan).dryMatterShare,
     days: s.neckFall.p50 === null ? null : s.neckFall.p50 - plan.startDay,
@@ -29,18 +32,22 @@ export function harvester(site: Site, runner: Runner, referenceDryG: number): ()
   const fell = new Float64Array(site.years);
   return () => {
     let good = 0;
+    let small = 0;
     let up = 0;
     let bulbs = 0;
     let over = 0;
     for (let year = 0; year < site.years; year++) {
       const outcome = runner.season(year);
-      if (judge(outcome, dryMatterShare, referenceDryG) === 'good') good++;
+      const verdict = judge(outcome, dryMatterShare, referenceDryG);
+      if (verdict === 'good') good++;
+      else if (verdict === 'small') small++;
       if (outcome.reached >= stage.emerged) bolted[up++] = outcome.boltedShare;
       if (outcome.reached >= stage.onset) dryG[bulbs++] = outcome.bulbDryG;
       if (outcome.reached === stage.fallen) fell[over++] = outcome.fellOn;
     }
     return {
       goodShare: good / site.years,
+      smallShare: small / site.years,
       boltedShare: up > 0 ? median(bolted, up) : 0,
       dryG: bulbs > 0 ? median(dryG, bulbs) : 0,
       days: over > 0 ? Math.round(median(fell, over)) : null,

@@ -55,6 +55,7 @@ function meanTrial(site: Site, plan: Plan, runner: Runner, startDay: number): Me
   const days = outcome.reached === stage.fallen ? outcome.fellOn : null;
   const harvest = {
     goodShare: promise(verdict, outcome),
+    smallShare: 0,
     boltedShare: outcome.boltedShare,
     dryG: outcome.bulbDryG,
     days,

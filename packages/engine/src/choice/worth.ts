@@ -5,7 +5,7 @@ import { type Harvest, harvestOf } from './harvest.ts';
 
 /** What a way of growing is worth, in good seasons of one; the parts add up. */
 export type WorthParts = {
-  /** Share of good seasons. */
+  /** Share of good seasons, and of small bulbs in part. */
   chance: number;
   /** Plants lost to flower; never positive. */
   flower: number;
@@ -26,6 +26,8 @@ export type WorthParts = {
 
 /** In good seasons of one. All are our choice: what a gardener may want, so no fit may touch them. */
 export const worthWeights = {
+  /** A season of small bulbs against a good one. */
+  small: 0.3,
   /** A full bulb against none. */
   size: 0.3,
   /** A hard keeper against a sweet onion. */
@@ -87,7 +89,7 @@ export function worthParts(site: Site, plan: Plan, harvest: Harvest, keepsMonths
       ? (dryMatterShare - sweetShare) / (storageShare - sweetShare)
       : (keepsMonths - shortestKeep) / (longestKeep - shortestKeep);
   return {
-    chance: harvest.goodShare,
+    chance: harvest.goodShare + worthWeights.small * harvest.smallShare,
     flower: -worthWeights.flower * harvest.boltedShare,
     size: worthWeights.size * Math.min(1, harvest.dryG / fullSizeDryG),
     keeping: worthWeights.keeping * Math.max(0, Math.min(1, keeps)),

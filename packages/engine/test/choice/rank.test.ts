@@ -61,7 +61,7 @@ describe('a ranking', () => {
 
   test('counts what is usual for a type half where an onion is known to differ', () => {
     const [{ kind, summary, parts }] = choices;
-    const odd = { ...summary, seasonShares: { ...summary.seasonShares, good: 0, small: 1 } };
+    const odd = { ...summary, seasonShares: { ...summary.seasonShares, good: 0, small: 0, 'no-bulb': 1 } };
     const [both] = rankChoices(site, [{ kind, summary, usual: odd }]);
     expect(both.parts.chance).toBeCloseTo(parts.chance / 2, 9);
   });
