@@ -9,7 +9,7 @@ import { root } from '../setup/steps.mjs';
 
 const target = join(root, 'docs', 'app');
 const garden = 'at=52.08,-3.13&name=Pencarreg+Bank&elevation=160&sun=9&today=2027-03-01';
-const onion = 'class=long&start=raised-seedlings';
+const onion = 'class=long&start=sets';
 const phone = { width: 360, height: 740 };
 const desk = { width: 1100, height: 900 };
 
@@ -19,7 +19,7 @@ const pages = [
   { name: 'where-phone', hash: `#/where?${garden}`, size: phone, scheme: 'dark' },
   { name: 'which', hash: `#/which?${garden}`, size: desk, scheme: 'light' },
   { name: 'when', hash: `#/when?${garden}&${onion}`, size: desk, scheme: 'light' },
-  { name: 'season', hash: `#/season?${garden}&${onion}&date=2027-03-01`, size: desk, scheme: 'light' },
+  { name: 'season', hash: `#/season?${garden}&${onion}&date=2027-04-14`, size: desk, scheme: 'light' },
 ];
 
 const program = findChromium();
