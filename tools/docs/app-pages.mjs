@@ -8,7 +8,7 @@ import { serve } from '../setup/serve-app.mjs';
 import { root } from '../setup/steps.mjs';
 
 const target = join(root, 'docs', 'app');
-const garden = 'at=52.08,-3.13&name=Pencarreg+Bank&elevation=160&sun=9&today=2027-03-01';
+const garden = 'at=52.08,-3.13&name=Pencarreg+Bank&elevation=160&sun=14&today=2027-03-01';
 const onion = 'class=long&start=sets';
 const phone = { width: 360, height: 740 };
 const desk = { width: 1100, height: 900 };
