@@ -1,5 +1,5 @@
 import { formatDay, parseDay } from '@neckfall/engine';
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import { voice } from '../../state/settings.ts';
 
 type Props = {
@@ -16,6 +16,10 @@ type Props = {
 export function DayField({ label, hint = '', value, min, max, onValue }: Props) {
   const { say, dayWithYear } = voice.value;
   const id = useId();
+  const shown = value === null ? '' : formatDay(value);
+  // What is being typed is kept while answers arrive; only another value takes its place.
+  const [text, setText] = useState(shown);
+  useEffect(() => setText(shown), [shown]);
   const [bad, setBad] = useState<number | null>(null);
   const told = bad ?? (value !== null && (value < min || value > max) ? value : null);
 
@@ -32,11 +36,12 @@ export function DayField({ label, hint = '', value, min, max, onValue }: Props) 
       <input
         id={id}
         type="date"
-        value={value === null ? '' : formatDay(value)}
+        value={text}
         min={formatDay(min)}
         max={formatDay(max)}
         aria-invalid={told !== null}
         aria-describedby={`${id}-hint`}
+        onInput={(event) => setText(event.currentTarget.value)}
         onChange={(event) => take(event.currentTarget.value)}
       />
       <p
