@@ -30,7 +30,7 @@ export const lastLeavesRipening = 0.25;
 export const lastLeavesRate = 0.6;
 
 /**
- * Days under short photoperiod or cold that turn a bulbing plant back to leaves before half-ripe.
+ * Days under short photoperiod or cold that turn a bulbing plant back to leaves before it is three fifths ripe.
  * Direction: Kato 1964, Brewster 2008 p. 142; bulbing stops when days fall below the critical length (Ikeda et al.
  * 2020), a fifth of an hour is left for weather and plants; other values memory.
  */
