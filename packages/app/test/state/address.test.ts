@@ -1,4 +1,4 @@
-import { dayLengthClasses, soilTextures, startMethods } from '@neckfall/engine';
+import { dayLengthClasses, gardenRanges, soilTextures, startMethods } from '@neckfall/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { nothingAsked, pageNames, readAddress, writeAddress } from '../../src/state/address.ts';
@@ -28,8 +28,8 @@ const asked: fc.Arbitrary<Asked> = fc.record({
   soil: optional(fc.constantFrom(...soilTextures)),
   class: optional(fc.constantFrom(...dayLengthClasses)),
   cultivar: optional(name),
-  packetHours: optional(fc.integer({ min: 900, max: 2000 }).map((hundredths) => hundredths / 100)),
-  packetDays: optional(fc.integer({ min: 40, max: 400 })),
+  packetHours: optional(fc.integer({ min: 800, max: 2000 }).map((hundredths) => hundredths / 100)),
+  packetDays: optional(fc.integer({ min: 30, max: 400 })),
   start: optional(fc.constantFrom(...startMethods)),
   date: optional(day),
   plantOut: optional(day),
@@ -117,6 +117,23 @@ describe('an address', () => {
     expect(read).toEqual(nothingAsked);
     expect(misread).toEqual([expect.objectContaining({ key, value: value.slice(0, 80) })]);
   });
+
+  test.each([
+    ['packetHours', 'packet-hours', gardenRanges.packetHours],
+    ['packetDays', 'packet-days', gardenRanges.packetDays],
+    ['setSize', 'set-size', gardenRanges.setSizeMm],
+    ['sun', 'sun', gardenRanges.sunHours],
+    ['elevation', 'elevation', gardenRanges.elevationM],
+  ] as const)(
+    'takes %s from end to end of what a garden file may hold, and no further',
+    (name, key, range) => {
+      for (const value of range) expect(readAddress(`#/which?${key}=${value}`).asked[name]).toBe(value);
+      for (const value of [range[0] - 1, range[1] + 1])
+        expect(readAddress(`#/which?${key}=${value}`).misread).toEqual([
+          { key, value: String(value), expects: 'number' },
+        ]);
+    },
+  );
 
   test('takes marks that turn or hide text out of names', () => {
     const { asked: read } = readAddress(

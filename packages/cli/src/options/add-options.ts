@@ -1,3 +1,4 @@
+import { gardenRanges } from '@neckfall/engine';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 
@@ -33,8 +34,8 @@ export function addPlanOptions(command: Command, say: Say, days: boolean): Comma
     .option('--start <how>', say('help.start'))
     .option('--class <name>', say('help.class'))
     .option('--cultivar <name>', say('help.cultivar'))
-    .option('--packet-hours <hours>', say('help.packet-hours'))
-    .option('--packet-days <days>', say('help.packet-days'))
+    .option('--packet-hours <hours>', say('help.packet-hours', rangeOf('packetHours')))
+    .option('--packet-days <days>', say('help.packet-days', rangeOf('packetDays')))
     .option('--garden <file>', say('help.garden'));
   if (days)
     command.option('--date <date>', say('help.date')).option('--plant-out <date>', say('help.plant-out'));
@@ -46,9 +47,14 @@ export function addPracticeOptions(command: Command, say: Say): Command {
     .option('--nursery-temp <celsius>', say('help.nursery-temp'))
     .option('--lamp-hours <hours>', say('help.lamp-hours'))
     .option('--density <n>', say('help.density'))
-    .option('--set-size <mm>', say('help.set-size'))
+    .option('--set-size <mm>', say('help.set-size', rangeOf('setSizeMm')))
     .option('--set-store <cold|warm>', say('help.set-store'))
     .option('--cover <none|fleece|tunnel>', say('help.cover'))
     .option('--water <watered|rain>', say('help.water'))
     .option('--soil <texture>', say('help.soil'));
+}
+
+function rangeOf(name: keyof typeof gardenRanges) {
+  const [min, max] = gardenRanges[name];
+  return { min, max };
 }

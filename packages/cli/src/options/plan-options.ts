@@ -1,5 +1,6 @@
 import {
   formatDay,
+  gardenRanges,
   type Plan,
   planDefaults,
   type StartMethod,
@@ -70,13 +71,14 @@ export function readGrowing(raw: RawPlanOptions, speaker: Speaker): Omit<Practic
   const d = planDefaults;
   return {
     densityPerM2: optionalNumber(raw.density, '--density', 5, 400, 'per m²') ?? d.densityPerM2,
-    setSizeMm: optionalNumber(raw.setSize, '--set-size', 5, 40, 'mm') ?? d.setSizeMm,
+    setSizeMm: optionalNumber(raw.setSize, '--set-size', ...gardenRanges.setSizeMm, 'mm') ?? d.setSizeMm,
     setStore: optionalChoice(raw.setStore, '--set-store', stores, speaker) ?? d.setStore,
     cover: optionalChoice(raw.cover, '--cover', covers, speaker) ?? d.cover,
     water: optionalChoice(raw.water, '--water', waters, speaker) ?? d.water,
     soil: optionalChoice(raw.soil, '--soil', soilTextures, speaker) ?? d.soil,
-    nurseryTempC: optionalNumber(raw.nurseryTemp, '--nursery-temp', 2, 35, '°C') ?? d.nurseryTempC,
-    lampHours: optionalNumber(raw.lampHours, '--lamp-hours', 0, 24, 'h') ?? d.lampHours,
+    nurseryTempC:
+      optionalNumber(raw.nurseryTemp, '--nursery-temp', ...gardenRanges.nurseryTempC, '°C') ?? d.nurseryTempC,
+    lampHours: optionalNumber(raw.lampHours, '--lamp-hours', ...gardenRanges.lampHours, 'h') ?? d.lampHours,
   };
 }
 

@@ -33,7 +33,7 @@ export const help = {
     'warmth of the trays of own seedlings (default: 15 indoors, or a seedbed outdoors where it is warm at sowing)',
   'help.lamp-hours': 'hours of lamps over the trays (default: the natural day)',
   'help.density': 'plants per m², 5 to 400 (default: 40)',
-  'help.set-size': 'across a set, in mm, 5 to 40 (default: 16)',
+  'help.set-size': 'across a set, in mm, {min} to {max} (default: 16)',
   'help.set-store': 'how sets were kept over winter (default: cold)',
   'help.cover': 'over the bed for the first six weeks and in frost (default: none)',
   'help.water': 'watered as needed, or rain alone (default: watered)',

@@ -1,8 +1,8 @@
 /** An onion by name, or by what its packet says; own onions in a garden file. */
 export const packet = {
   'help.cultivar': 'an onion by name, such as Copra, in place of --class',
-  'help.packet-hours': 'hours of day that the packet asks for, 8 to 20',
-  'help.packet-days': 'days to maturity on the packet, 30 to 400; with --class or --packet-hours',
+  'help.packet-hours': 'hours of day that the packet asks for, {min} to {max}',
+  'help.packet-days': 'days to maturity on the packet, {min} to {max}; with --class or --packet-hours',
   'help.garden': 'your garden file: its own onions can be named like any other',
 
   'error.cultivar-not-modelled':

@@ -1,5 +1,5 @@
 import { type Colour, colours, cultivars } from '@neckfall/data';
-import { type DayLengthClass, dayLengthClasses } from '@neckfall/engine';
+import { type DayLengthClass, dayLengthClasses, gardenRanges } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
@@ -8,6 +8,9 @@ import { onion } from '../../state/onion.ts';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { noOnion } from './address-of.ts';
+
+const [leastHours, mostHours] = gardenRanges.packetHours;
+const [leastDays, mostDays] = gardenRanges.packetDays;
 
 /**
  * What stands on a packet: its name, or the day length it is for and what else is printed. Folded away where the
@@ -46,8 +49,8 @@ function Fields() {
         label={say('app.which.packet.hours')}
         hint={say('app.which.packet.hours-hint')}
         value={packetHours}
-        min={9}
-        max={20}
+        min={leastHours}
+        max={mostHours}
         digits={2}
         onValue={(hours) => change({ packetHours: hours })}
       />
@@ -55,8 +58,8 @@ function Fields() {
         label={say('app.which.packet.days')}
         hint={say('app.which.packet.days-hint')}
         value={packetDays}
-        min={40}
-        max={400}
+        min={leastDays}
+        max={mostDays}
         onValue={(days) => change({ packetDays: days })}
       />
       <ChoiceField<Colour | ''>
