@@ -18,9 +18,19 @@ test('whatever is read, the garden restored from it is as the published schema s
   const gardens = fc.record(
     {
       schema: oddValues,
-      places: entries(['id', 'name', 'latitudeDeg', 'longitudeDeg', 'elevationM', 'sunHours', 'hedge']),
+      places: entries(['id', 'name', 'latitudeDeg', 'longitudeDeg', 'elevationM', 'frostHollow', 'hedge']),
       cultivars: entries(['id', 'name', 'class', 'packetHours', 'packetDays', 'keepsMonths', 'colour']),
-      plantings: entries(['id', 'name', 'cultivar', 'start', 'startDate']),
+      plantings: entries([
+        'id',
+        'name',
+        'cultivar',
+        'class',
+        'start',
+        'startDate',
+        'placeId',
+        'setStore',
+        'plants',
+      ]),
       stores: oddValues,
     },
     { requiredKeys: [] },
@@ -34,8 +44,45 @@ test('whatever is read, the garden restored from it is as the published schema s
   );
 });
 
-test('a place without its point does not pass', () => {
-  expect(validate({ schema: 'neckfall/garden@1', places: [{ id: 'a', name: 'a' }], cultivars: [] })).toBe(
-    false,
-  );
+/** An invented garden that says all it can. */
+const whole = {
+  schema: 'neckfall/garden@1',
+  places: [
+    {
+      id: 'bank',
+      name: 'Pencarreg Bank',
+      latitudeDeg: 52.08,
+      longitudeDeg: -3.13,
+      elevationM: 160,
+      sunHours: 14,
+    },
+  ],
+  cultivars: [{ id: 'tin', name: 'Ines’s Tin', class: 'long', packetHours: 15, keepsMonths: [5, 7] }],
+  plantings: [{ id: 'a', name: 'The long bed', placeId: 'bank', cultivar: 'Ines’s Tin', start: 'sets' }],
+};
+const restored = () => structuredClone(restoreGarden(whole).garden) as Record<string, unknown>;
+const inList = (list: string, change: object) => {
+  const garden = restored();
+  const [first, ...others] = garden[list] as object[];
+  return { ...garden, [list]: [{ ...first, ...change }, ...others] };
+};
+
+test('an invented garden passes as it was restored', () => {
+  validate(restored());
+  expect(validate.errors).toBeNull();
+});
+
+test.each([
+  ['another schema', { ...restored(), schema: 'neckfall/garden@2' }],
+  ['no plantings', { ...restored(), plantings: undefined }],
+  ['a place without its point', inList('places', { latitudeDeg: undefined })],
+  ['a latitude beyond the poles', inList('places', { latitudeDeg: 91 })],
+  ['an onion without a name', inList('cultivars', { name: '' })],
+  ['one month of keeping', inList('cultivars', { keepsMonths: [5] })],
+  ['a start that is none', inList('plantings', { start: 'cuttings' })],
+  ['a date out of order', inList('plantings', { startDate: '28.3.2027' })],
+  ['sets the size of a fist', inList('plantings', { setSizeMm: 80 })],
+])('a garden with %s does not pass', (_, garden) => {
+  // as it would stand in a file
+  expect(validate(JSON.parse(JSON.stringify(garden)))).toBe(false);
 });

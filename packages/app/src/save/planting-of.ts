@@ -67,7 +67,7 @@ function placeOf(garden: Garden, { asked, placeName }: PlanToKeep): GardenPlace 
       longitudeDeg,
       elevationM: elevation,
       sunHours: sun,
-      ...(asked.hollow ? { frostHollow: true } : {}),
+      frostHollow: asked.hollow,
     }
   );
 }

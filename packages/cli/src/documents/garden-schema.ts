@@ -1,6 +1,6 @@
-import { gardenRanges, gardenSchemaName } from '@neckfall/engine';
+import { gardenRanges, gardenSchemaName, soilTextures } from '@neckfall/engine';
 import * as v from 'valibot';
-import { dayLengthClass } from './schema-parts.ts';
+import { dayLengthClass, fullDate, startMethod } from './schema-parts.ts';
 
 const id = v.pipe(v.string(), v.minLength(1));
 const name = v.pipe(v.string(), v.minLength(1));
@@ -20,6 +20,7 @@ export const gardenSchema = v.looseObject({
       longitudeDeg: numberIn(r.longitudeDeg),
       elevationM: orNull(r.elevationM),
       sunHours: orNull(r.sunHours),
+      frostHollow: v.nullable(v.boolean()),
     }),
   ),
   cultivars: v.array(
@@ -33,5 +34,28 @@ export const gardenSchema = v.looseObject({
       keepsMonths: v.nullable(v.pipe(v.array(numberIn(r.keepsMonths)), v.length(2))),
     }),
   ),
-  plantings: v.array(v.looseObject({ id, name })),
+  plantings: v.array(
+    v.looseObject({
+      id,
+      name,
+      placeId: v.nullable(name),
+      cultivar: v.nullable(name),
+      class: v.nullable(dayLengthClass),
+      packetHours: orNull(r.packetHours),
+      packetDays: orNull(r.packetDays),
+      start: v.nullable(startMethod),
+      startDate: v.nullable(fullDate),
+      plantOutDate: v.nullable(fullDate),
+      rowDistanceCm: orNull(r.rowDistanceCm),
+      plantDistanceCm: orNull(r.plantDistanceCm),
+      plants: orNull(r.plants),
+      setSizeMm: orNull(r.setSizeMm),
+      setStore: v.nullable(v.picklist(['cold', 'warm'])),
+      cover: v.nullable(v.picklist(['none', 'fleece', 'tunnel'])),
+      water: v.nullable(v.picklist(['watered', 'rain'])),
+      soil: v.nullable(v.picklist(soilTextures)),
+      nurseryTempC: orNull(r.nurseryTempC),
+      lampHours: orNull(r.lampHours),
+    }),
+  ),
 });

@@ -14,6 +14,8 @@ export type GardenPlace = Unknown & {
   elevationM: number | null;
   /** Direct sun on the bed at midsummer, h; null: open. */
   sunHours: number | null;
+  /** Whether cold air gathers there; null: nothing said. */
+  frostHollow: boolean | null;
 };
 
 /** An onion of the grower's own, as its packet has it; null where the packet is silent. */

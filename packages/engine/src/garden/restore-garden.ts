@@ -93,6 +93,8 @@ function restorePlace(found: Unknown, path: string, tell: Tell, at: number): Gar
     longitudeDeg: found.longitudeDeg as number,
     elevationM: numberOrNull(found, 'elevationM', path, tell),
     sunHours: numberOrNull(found, 'sunHours', path, tell),
+    frostHollow:
+      typeof found.frostHollow === 'boolean' ? found.frostHollow : emptied(found, 'frostHollow', path, tell),
   };
 }
 

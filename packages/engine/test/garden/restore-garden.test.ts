@@ -13,6 +13,7 @@ const whole = {
       longitudeDeg: -3.13,
       elevationM: 160,
       sunHours: 9,
+      frostHollow: null,
       terraces: 3,
     },
   ],
