@@ -1,41 +1,9 @@
-import { execFileSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+import { lyon, rowsOf, rowsOfCommand, sorted } from './which-rows.ts';
 
-const program = fileURLToPath(new URL('../../packages/cli/bin/neckfall.mjs', import.meta.url));
-const lyon = '#/which?at=45.748,4.847&name=Lyon&today=2027-05-03';
 const wellington = '#/which?at=-41.286,174.776&name=Wellington&today=2027-05-03';
-
-type Row = { rank: number; start: string; names: string };
-
-/** What the command line answers, as the page has it. */
-function rowsOfCommand(...args: string[]): Row[] {
-  const out = execFileSync(
-    process.execPath,
-    [program, 'which', ...args, '--today', '2027-05-03', '--json', '--limit', '1000'],
-    { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] },
-  );
-  const { choices } = JSON.parse(out) as { choices: { rank: number; start: string; cultivars: string[] }[] };
-  return choices.map(({ rank, start, cultivars }) => ({ rank, start, names: cultivars.join(';') }));
-}
-
-function rowsOf(page: Page): Promise<Row[]> {
-  return page.locator('.kind .names').evaluateAll((found) =>
-    found.map((element) => {
-      const { rank, start, names } = (element as HTMLElement).dataset;
-      return { rank: Number(rank), start: start ?? '', names: names ?? '' };
-    }),
-  );
-}
-
-/** In an order of their own, since a page groups what a list does not. */
-function sorted(rows: Row[]): Row[] {
-  return [...rows].sort(
-    (a, b) => a.rank - b.rank || a.start.localeCompare(b.start) || a.names.localeCompare(b.names),
-  );
-}
 
 describe.skipIf(!hasChromium)('the Which page', () => {
   let app: App;
@@ -52,13 +20,13 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     ['red keepers', `${lyon}&colour=red&keeps=5`, ['Lyon', '--colour', 'red', '--keeps', '5']],
     [
       'mild ones sown in place',
-      `${lyon}&mild=yes&start=direct-seed`,
+      `${lyon}&mild=yes&only-start=direct-seed`,
       ['Lyon', '--mild', '--start', 'direct-seed'],
     ],
     ['a list of names', `${lyon}&have=copra,Walla+Walla`, ['Lyon', '--have', 'copra, Walla Walla']],
     [
       'the southern half',
-      `${wellington}&class=intermediate`,
+      `${wellington}&only-class=intermediate`,
       ['--at', '-41.286,174.776', '--class', 'intermediate'],
     ],
   ])('ranks %s as the command line does', async (_, hash, args) => {

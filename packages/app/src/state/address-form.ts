@@ -10,6 +10,9 @@ import {
   startMethods,
 } from '@neckfall/engine';
 
+const colours = ['yellow', 'red', 'white', 'brown', 'pink'] as const;
+type Colour = (typeof colours)[number];
+
 /** What may stand in the address of a page, all of it optional: null where it does not. */
 export type Asked = {
   /** Latitude and longitude in degrees. */
@@ -46,9 +49,14 @@ export type Asked = {
   /** Nursery of raised seedlings: °C, and hours of lamps. */
   nurseryTemp: number | null;
   lampHours: number | null;
+  /** Skin of the onion in the hand. */
+  skin: Colour | null;
+  /** The rest narrows the list of what can be had; `class` and `start` are what was chosen, and narrow nothing. */
+  onlyClass: DayLengthClass | null;
+  onlyStart: StartMethod | null;
+  colour: Colour | null;
   /** Names of the onions that can be had. */
   have: readonly string[] | null;
-  colour: 'yellow' | 'red' | 'white' | 'brown' | 'pink' | null;
   keeps: number | null;
   mild: true | null;
   /** Whether the grower holds a packet, before anything on it is said. */
@@ -164,7 +172,10 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
     },
     write: (names) => names.join(','),
   },
-  colour: word('colour', ['yellow', 'red', 'white', 'brown', 'pink']),
+  skin: word('skin', colours),
+  onlyClass: word('only-class', dayLengthClasses),
+  onlyStart: word('only-start', startMethods),
+  colour: word('colour', colours),
   keeps: number('keeps', 1, 12),
   mild: yes('mild'),
   packet: yes('packet'),

@@ -39,6 +39,16 @@ export const appWhich = {
   'app.which.nothing':
     'No onion we know is all of that: {list}. Leave one out; many more onions are on sale than we know of.',
 
+  'app.which.came.kind': '{type} onions',
+  'app.which.came.first': 'You were looking at {kind}: nothing does better here.',
+  'app.which.came.further':
+    'You were looking at {kind}: they come further down, with good bulbs {years}. Their place in the list is marked.',
+  'app.which.came.absent': 'You were looking at {kind}: there are none in this list.',
+  'app.which.came.this': 'You were looking at these.',
+
+  'app.which.sets.are': 'Sets are taken as {size} across, {store}.',
+  'app.which.sets.change': 'Say what yours are',
+
   'app.which.narrow.is': 'Among all onions we know.',
   'app.which.narrow.among': 'Only: {list}.',
   'app.which.narrow.change': 'Narrow it down',
@@ -80,6 +90,7 @@ export const appWhich = {
   'app.which.packet.change': 'Change it, or say more of it',
   'app.which.packet.hours-is': '{hours} of day',
   'app.which.packet.days-is': '{days} days',
+  'app.which.packet.skin-is': '{colour} skin',
   'app.which.packet.ask': 'What does your packet say?',
   'app.which.packet.lead':
     'Its name, or the day length it is for. One of them is enough; the rest makes the answer sharper.',

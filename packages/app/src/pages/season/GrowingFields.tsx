@@ -1,4 +1,4 @@
-import { gardenRanges, type Plan, planDefaults } from '@neckfall/engine';
+import { gardenRanges, type Plan } from '@neckfall/engine';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
 import type { Asked } from '../../state/address-form.ts';
@@ -6,10 +6,10 @@ import { asked, go } from '../../state/route.ts';
 import { units, voice } from '../../state/settings.ts';
 import { MeasureField } from './MeasureField.tsx';
 import { spacing, usualSpacing } from './plan-asked.ts';
+import { SetFields } from './SetFields.tsx';
 
 const covers = ['none', 'fleece', 'tunnel'] as const;
 const waters = ['watered', 'rain'] as const;
-const stores = ['cold', 'warm'] as const;
 
 /** How it is grown: spacing, sets, nursery, cover, water. What is usual stays out of the address. */
 export function GrowingFields({ plan }: { plan: Plan }) {
@@ -34,7 +34,7 @@ export function GrowingFields({ plan }: { plan: Plan }) {
         range={gardenRanges.plantDistanceCm}
         onValue={(value) => change({ plantDistance: value === usualSpacing.plantCm ? null : value })}
       />
-      {plan.start === 'sets' && <SetFields plan={plan} />}
+      {plan.start === 'sets' && <SetFields setSizeMm={plan.setSizeMm} setStore={plan.setStore} />}
       {plan.start === 'raised-seedlings' && <NurseryFields plan={plan} />}
       <ChoiceField
         label={say('app.ground.cover')}
@@ -47,28 +47,6 @@ export function GrowingFields({ plan }: { plan: Plan }) {
         value={plan.water}
         options={waters.map((value) => ({ value, label: say(`water.${value}`) }))}
         onValue={(water) => change({ water: water === 'rain' ? water : null })}
-      />
-    </>
-  );
-}
-
-function SetFields({ plan }: { plan: Plan }) {
-  const { say } = voice.value;
-  return (
-    <>
-      <MeasureField
-        label={say('app.season.set-size', { unit: units.value === 'us' ? 'inch' : 'mm' })}
-        hint={say('app.season.set-size.hint')}
-        measure="mm"
-        value={plan.setSizeMm}
-        range={gardenRanges.setSizeMm}
-        onValue={(setSize) => change({ setSize: setSize === planDefaults.setSizeMm ? null : setSize })}
-      />
-      <ChoiceField
-        label={say('app.season.set-store')}
-        value={plan.setStore}
-        options={stores.map((value) => ({ value, label: say(`app.season.set-store.${value}`) }))}
-        onValue={(store) => change({ setStore: store === 'warm' ? store : null })}
       />
     </>
   );

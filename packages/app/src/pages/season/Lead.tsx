@@ -4,6 +4,7 @@ import { placeName } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
+import { hrefOfList } from '../which/address-of.ts';
 import { pinned } from './pinned.ts';
 
 const insteads = ['instead.bunching', 'instead.shallots', 'instead.potato-onions', 'instead.leeks'] as const;
@@ -35,7 +36,7 @@ export function Lead({ ahead: { summary, stand } }: { ahead: SeasonAhead }) {
             <a href={hrefTo('when', chosen)}>{say('app.season.onward.when')}</a>
           </li>
           <li>
-            <a href={hrefTo('which')}>{say('app.season.onward.which')}</a>
+            <a href={hrefOfList()}>{say('app.season.onward.which')}</a>
           </li>
         </ul>
       </nav>

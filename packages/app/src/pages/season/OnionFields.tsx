@@ -1,5 +1,6 @@
 import { type DayLengthClass, dayLengthClasses, type Plan, type StartMethod } from '@neckfall/engine';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
+import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -37,7 +38,7 @@ export function OnionFields({ plan }: { plan: Plan }) {
         options={[...own, ...dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) }))]}
         onValue={(value) => {
           if (value === 'named' || value === 'packet') return;
-          go({ ...held, class: value, cultivar: null, packetHours: null, packetDays: null });
+          go({ ...held, ...noOnion, class: value });
         }}
       />
       <ChoiceField<StartMethod>

@@ -25,6 +25,6 @@ export function SectionFigure({ summary }: { summary: SeasonSummary }) {
 }
 
 export function seasonSection(summary: SeasonSummary) {
-  const colour: OnionColour = asked.value.colour ?? onion.value.cultivar?.colour ?? 'yellow';
+  const colour: OnionColour = onion.value.cultivar?.colour ?? asked.value.skin ?? 'yellow';
   return sectionOf(summary, colour, voice.value);
 }

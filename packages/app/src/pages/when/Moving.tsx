@@ -49,7 +49,7 @@ export function Moving({ answer, needSunUpH, name }: Props) {
       <SeasonFrom
         plan={{ ...plan, ...startOptions.value, startDay: day, plantOutDay }}
         name={name}
-        colour={cultivar?.colour ?? asked.value.colour ?? 'yellow'}
+        colour={cultivar?.colour ?? asked.value.skin ?? 'yellow'}
         link={{ ...(crop === null ? { class: classOfType[type] } : {}), start }}
       />
       {year && <StartTables answer={answer} year={year} />}

@@ -6,9 +6,11 @@ import {
   type StartMethod,
 } from '@neckfall/engine';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
+import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
 import { asked, go, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
+import { hrefOfList } from '../which/address-of.ts';
 
 type Props = {
   /** What the onion was taken as. */
@@ -30,12 +32,12 @@ export function OnionFields({ type, start }: Props) {
           value={named === null ? classOfType[type] : 'named'}
           options={named === null ? options : [{ value: 'named', label: named }, ...options]}
           onValue={(value) => {
-            if (value !== 'named') go({ class: value, cultivar: null, packetHours: null, packetDays: null });
+            if (value !== 'named') go({ ...noOnion, class: value });
           }}
         />
         <p class="hint">
           {say('app.when.onion.hint', { type: say(`type.${type}`) })}{' '}
-          <a href={hrefTo('which')}>{say('app.when.which')}</a>
+          <a href={hrefOfList()}>{say('app.when.which')}</a>
         </p>
       </div>
       <ChoiceField

@@ -1,5 +1,6 @@
 import type { ClassAnswer, PlaceAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import { noOnion } from '../../state/no-onion.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 
@@ -14,7 +15,7 @@ export function Kinds({ answer }: { answer: PlaceAnswer }) {
         {answer.classes.map((kind) => (
           <div key={kind.class}>
             <dt>
-              <a href={hrefTo('when', { class: kind.class, start: kind.bestStart, date: null })}>
+              <a href={hrefTo('when', { ...noOnion, class: kind.class, start: kind.bestStart, date: null })}>
                 {capital(say(`type.${kind.type}`))}
               </a>
             </dt>

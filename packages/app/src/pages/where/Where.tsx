@@ -8,6 +8,7 @@ import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { InTurn } from '../../controls/InTurn.tsx';
 import { Later } from '../../controls/Later.tsx';
 import { Working } from '../../controls/Working.tsx';
+import { noOnion } from '../../state/no-onion.ts';
 import { placeName, practice, site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -63,7 +64,7 @@ function Lead({ reply: { answer, facts } }: { reply: WhereReply }) {
   const { say, reason, day } = speaker;
   const [best] = answer.classes;
   const { plan } = best.summary;
-  const chosen = { class: best.class, start: best.bestStart } as const;
+  const chosen = { ...noOnion, class: best.class, start: best.bestStart, plantOut: null } as const;
   const tropics = tropicsSentence(facts.sunUpH, monthsOf(facts), speaker);
   return (
     <>

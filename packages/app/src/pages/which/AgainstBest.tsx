@@ -5,11 +5,11 @@ import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
-import { practice, site, siteKey } from '../../state/place.ts';
-import { hrefTo } from '../../state/route.ts';
+import { site, siteKey } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import { noOnion } from './address-of.ts';
+import { startOptions } from '../when/start-options.ts';
+import { hrefOfList } from './address-of.ts';
 import { colourOf } from './colour-of.ts';
 import { grownOf, useGrown } from './use-grown.ts';
 import { allKinds } from './wanted.ts';
@@ -31,14 +31,14 @@ const bestShown = 2;
 export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props) {
   const speaker = voice.value;
   const { say } = speaker;
-  const placeKey = siteKey.value && JSON.stringify([siteKey.value, practice.value, today.value]);
+  const placeKey = siteKey.value && JSON.stringify([siteKey.value, startOptions.value, today.value]);
   const [own] = choices;
   // what is in the hand comes first
   const growing = useGrown(isFresh ? placeKey : null, () => ({
     site: site.value!,
     kinds: allKinds(),
     firstDay: today.value,
-    options: practice.value,
+    options: startOptions.value,
   }));
   const { seasons } = growing;
   const rankKey = seasons && isFresh ? JSON.stringify([placeKey, grown.map(({ kind }) => kind)]) : null;
@@ -86,7 +86,7 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props)
               kind: nameOf(best),
               names: namesOf(best, speaker, namesSaid),
             })}{' '}
-        <a href={hrefTo('which', { ...noOnion, start: null })}>{say('app.which.way.list')}</a>
+        <a href={hrefOfList()}>{say('app.which.way.list')}</a>
       </p>
       <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
     </section>

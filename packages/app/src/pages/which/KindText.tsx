@@ -4,6 +4,7 @@ import type { Speaker } from '@neckfall/words';
 import { voice } from '../../state/settings.ts';
 import { onwardTo } from './address-of.ts';
 import { BesideButton } from './BesideButton.tsx';
+import { isWhereCameFrom } from './came-from.ts';
 import { capital } from './capital.ts';
 import { Names } from './Names.tsx';
 import { Onward } from './Onward.tsx';
@@ -19,6 +20,7 @@ export function KindText({ group: { type, start, choices } }: { group: KindGroup
   return (
     <article class="kind" data-type={type} data-start={start}>
       <h4>{capital(say(`crop-kind.${start}`, { type: say(`type.${type}`) }))}</h4>
+      {isWhereCameFrom({ type, start }) && <p class="came-from">{say('app.which.came.this')}</p>}
       <p>{kindSentence(best, speaker)}</p>
       <p>{choiceWhy(best, speaker)}</p>
       {flowers !== null && <p class="heed">{flowers}</p>}

@@ -2,29 +2,32 @@ import { useMemo } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
-import { placeName, practice, site, siteKey } from '../../state/place.ts';
+import { placeName, site, siteKey } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
+import { startOptions } from '../when/start-options.ts';
+import { CameFrom } from './CameFrom.tsx';
 import { FirstLook } from './FirstLook.tsx';
 import { ListLead } from './ListLead.tsx';
 import { ListRest } from './ListRest.tsx';
 import { Narrow } from './Narrow.tsx';
+import { SetsUsed } from './SetsUsed.tsx';
 import { grownOf, useGrown } from './use-grown.ts';
 import { allKinds, wantedOf } from './wanted.ts';
 
 /** What can be had here, the best first. */
 export function List() {
-  const { class: printed, colour, keeps, mild, start, have } = asked.value;
-  const filters = { class: printed, colour, keeps, mild, start, have };
+  const { onlyClass, colour, keeps, mild, onlyStart, have } = asked.value;
+  const filters = { onlyClass, colour, keeps, mild, onlyStart, have };
   const filterKey = JSON.stringify(filters);
   const wanted = useMemo(() => wantedOf(filters), [filterKey]);
-  const placeKey = siteKey.value && JSON.stringify([siteKey.value, practice.value, today.value]);
+  const placeKey = siteKey.value && JSON.stringify([siteKey.value, startOptions.value, today.value]);
   const growing = useGrown(placeKey, () => ({
     site: site.value!,
     kinds: allKinds(),
     firstDay: today.value,
-    options: practice.value,
+    options: startOptions.value,
   }));
   const { seasons } = growing;
   const rankKey = seasons && wanted.kinds.length > 0 ? `${placeKey} ${filterKey}` : null;
@@ -40,12 +43,16 @@ export function List() {
     <div class={isWaiting && choices ? 'waiting' : ''} data-waiting={isWaiting ? true : undefined}>
       <div key="lead">
         {choices ? (
-          <ListLead choices={choices} />
+          <>
+            <ListLead choices={choices} />
+            <CameFrom choices={choices} />
+          </>
         ) : (
           <h1>{voice.value.say('app.which.title', { place: placeName.value })}</h1>
         )}
       </div>
       <Narrow key="narrow" filters={filters} wanted={wanted} />
+      <SetsUsed key="sets" choices={choices} />
       {choices && seasons ? (
         <ListRest key={placeKey} choices={choices} seasons={seasons} wanted={wanted} />
       ) : (

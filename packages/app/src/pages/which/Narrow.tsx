@@ -8,7 +8,14 @@ import { go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import type { Filters, Wanted } from './wanted.ts';
 
-const unfiltered = { class: null, colour: null, keeps: null, mild: null, start: null, have: null } as const;
+const unfiltered = {
+  onlyClass: null,
+  colour: null,
+  keeps: null,
+  mild: null,
+  onlyStart: null,
+  have: null,
+} as const;
 
 /** What the grower wants of an onion, in a form that says in a sentence what it does. */
 export function Narrow({ filters, wanted }: { filters: Filters; wanted: Wanted }) {
@@ -69,15 +76,15 @@ function Form({ filters }: { filters: Filters }) {
       />
       <ChoiceField<StartMethod | ''>
         label={say('app.which.narrow.start')}
-        value={filters.start ?? ''}
+        value={filters.onlyStart ?? ''}
         options={[any, ...startMethods.map((value) => ({ value, label: say(`start.${value}`) }))]}
-        onValue={(start) => change({ start: start === '' ? null : start })}
+        onValue={(start) => change({ onlyStart: start === '' ? null : start })}
       />
       <ChoiceField<DayLengthClass | ''>
         label={say('app.which.narrow.day')}
-        value={filters.class ?? ''}
+        value={filters.onlyClass ?? ''}
         options={[any, ...dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) }))]}
-        onValue={(printed) => change({ class: printed === '' ? null : printed })}
+        onValue={(printed) => change({ onlyClass: printed === '' ? null : printed })}
       />
       <div>
         <label for={id}>{say('app.which.narrow.have')}</label>
@@ -119,14 +126,14 @@ function namesIn(text: string): string[] | null {
 }
 
 /** What was asked, as the rest of "Only: …". */
-function inWords({ class: printed, colour, keeps, mild, start, have }: Filters): string[] {
+function inWords({ onlyClass, colour, keeps, mild, onlyStart, have }: Filters): string[] {
   const { say, any } = voice.value;
   return [
     ...(colour === null ? [] : [say(`colour.${colour}`)]),
     ...(mild === null ? [] : [say('app.which.narrow.mild-is')]),
     ...(keeps === null ? [] : [say('app.which.narrow.keeps-is', { months: keeps })]),
-    ...(printed === null ? [] : [say(`class.${printed}`)]),
-    ...(start === null ? [] : [say(`start.${start}`)]),
+    ...(onlyClass === null ? [] : [say(`class.${onlyClass}`)]),
+    ...(onlyStart === null ? [] : [say(`start.${onlyStart}`)]),
     ...(have === null ? [] : [any(have)]),
   ];
 }

@@ -4,10 +4,10 @@ import { useId, useState } from 'preact/hooks';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
 import type { Asked } from '../../state/address-form.ts';
+import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { noOnion } from './address-of.ts';
 
 const [leastHours, mostHours] = gardenRanges.packetHours;
 const [leastDays, mostDays] = gardenRanges.packetDays;
@@ -32,7 +32,7 @@ export function PacketForm({ isKnown }: { isKnown: boolean }) {
 
 function Fields() {
   const { say } = voice.value;
-  const { class: printed, packetHours, packetDays, colour } = asked.value;
+  const { class: printed, packetHours, packetDays, skin } = asked.value;
   return (
     <form class="form packet" onSubmit={(event) => event.preventDefault()}>
       <NameField />
@@ -64,12 +64,12 @@ function Fields() {
       />
       <ChoiceField<Colour | ''>
         label={say('app.which.packet.colour')}
-        value={colour ?? ''}
+        value={skin ?? ''}
         options={[
           { value: '', label: say('app.which.packet.day-none') },
           ...colours.map((value) => ({ value, label: say(`colour.${value}`) })),
         ]}
-        onValue={(value) => go({ colour: value === '' ? null : value, packet: true }, { replace: true })}
+        onValue={(value) => go({ skin: value === '' ? null : value, packet: true }, { replace: true })}
       />
     </form>
   );
@@ -132,13 +132,13 @@ function change(changes: Partial<Asked>): void {
 
 function inWords(): string[] {
   const { say, dayLength } = voice.value;
-  const { class: printed, packetHours, packetDays, colour } = asked.value;
+  const { class: printed, packetHours, packetDays, skin } = asked.value;
   const { cultivar } = onion.value;
   if (cultivar) return [cultivar.name];
   return [
     ...(printed === null ? [] : [say(`class.${printed}`)]),
     ...(packetHours === null ? [] : [say('app.which.packet.hours-is', { hours: dayLength(packetHours) })]),
     ...(packetDays === null ? [] : [say('app.which.packet.days-is', { days: packetDays })]),
-    ...(colour === null ? [] : [say(`colour.${colour}`)]),
+    ...(skin === null ? [] : [say('app.which.packet.skin-is', { colour: say(`colour.${skin}`) })]),
   ];
 }

@@ -4,14 +4,16 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
-import { practice, site, siteKey } from '../../state/place.ts';
+import { site, siteKey } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
+import { startOptions } from '../when/start-options.ts';
 import { PacketForm } from './PacketForm.tsx';
 import { PacketLead } from './PacketLead.tsx';
 import { PacketRest } from './PacketRest.tsx';
 import { packetOnion } from './packet-onion.ts';
+import { SetsUsed } from './SetsUsed.tsx';
 
 /** The onion in the grower's hand: what is on it, whether it suits, and how to start it. */
 export function PacketPage() {
@@ -23,13 +25,13 @@ export function PacketPage() {
     () => packetOnion(cultivar, { class: printed, hours: packetHours, days: packetDays }, name),
     [cultivar, printed, packetHours, packetDays, name],
   );
-  const key = held && siteKey.value && JSON.stringify([siteKey.value, practice.value, today.value, held]);
+  const key = held && siteKey.value && JSON.stringify([siteKey.value, startOptions.value, today.value, held]);
   const { answer, isFresh, failed } = useAnswer(key, () =>
     ask('whichOnion', {
       site: site.value!,
       onion: held!,
       firstDay: today.value,
-      options: practice.value,
+      options: startOptions.value,
     }),
   );
   if (failed !== null) return <Fault reason={failed} />;
@@ -40,6 +42,7 @@ export function PacketPage() {
         {held === null ? <Ask /> : answer ? <PacketLead choices={answer.choices} /> : <Wait name={name} />}
       </div>
       <PacketForm key="form" isKnown={held !== null} />
+      {held !== null && answer && <SetsUsed key="sets" choices={answer.choices} />}
       {held !== null && answer && (
         <PacketRest key="rest" reply={answer} cultivar={cultivar} isFresh={isFresh} />
       )}

@@ -21,7 +21,7 @@ type Props = { reply: WhichOnionReply; cultivar: Cultivar | null; isFresh: boole
 export function PacketRest({ reply: { read, choices, grown }, cultivar, isFresh }: Props) {
   const speaker = voice.value;
   const { say, day } = speaker;
-  const colour = asked.value.colour ?? cultivar?.colour ?? 'yellow';
+  const colour = cultivar?.colour ?? asked.value.skin ?? 'yellow';
   const assumed = [
     ...(cultivar ? [cultivarAssumption(cultivar, speaker)] : []),
     ...(read ? packetAssumptions(read, speaker) : []),

@@ -1,6 +1,7 @@
+import { noOnion } from '../../state/no-onion.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { noOnion } from './address-of.ts';
+import { hrefOfList } from './address-of.ts';
 
 /** The two ways into the page: a packet in the hand, or nothing yet. */
 export function WaysIn({ hasPacket }: { hasPacket: boolean }) {
@@ -17,7 +18,7 @@ export function WaysIn({ hasPacket }: { hasPacket: boolean }) {
           </a>
         </li>
         <li>
-          <a href={hrefTo('which', noOnion)} aria-current={hasPacket ? undefined : 'true'}>
+          <a href={hrefOfList()} aria-current={hasPacket ? undefined : 'true'}>
             {say('app.which.way.list')}
           </a>
         </li>

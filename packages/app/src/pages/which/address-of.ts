@@ -1,14 +1,12 @@
 import type { Asked } from '../../state/address-form.ts';
-import { hrefTo } from '../../state/route.ts';
+import { noOnion } from '../../state/no-onion.ts';
+import { onion } from '../../state/onion.ts';
+import { asked, hrefTo } from '../../state/route.ts';
 
-/** What the address says of one onion; another choice begins without it. */
-export const noOnion = {
-  class: null,
-  cultivar: null,
-  packetHours: null,
-  packetDays: null,
-  packet: null,
-} as const satisfies Partial<Asked>;
+/** The list of what can be had; the kind one comes from goes along, to be found again there. */
+export function hrefOfList(): string {
+  return hrefTo('which', { ...noOnion, class: asked.value.class ?? onion.value.cultivar?.class ?? null });
+}
 
 /** Addresses of the pages that go on with an onion by name, started so on that day. */
 export function onwardTo(cultivar: string, start: NonNullable<Asked['start']>, date: number) {

@@ -3,7 +3,7 @@ import { type Cultivar, type CultivarAnswer, cultivars, findCultivar } from '@ne
 import { type Kind, kindsOf, type Offer } from '@neckfall/engine';
 import type { Asked } from '../../state/address-form.ts';
 
-export type Filters = Pick<Asked, 'class' | 'colour' | 'keeps' | 'mild' | 'start' | 'have'>;
+export type Filters = Pick<Asked, 'onlyClass' | 'colour' | 'keeps' | 'mild' | 'onlyStart' | 'have'>;
 
 /** Every way of every onion we know: what is grown once for a place, however the list is narrowed. */
 export function allKinds(): readonly Kind[] {
@@ -26,23 +26,23 @@ export function wantedOf(filters: Filters): Wanted {
   if (Object.values(filters).every((filter) => filter === null)) {
     return { kinds: allKinds(), names: bulbOnions, unknown: [] };
   }
-  const { class: printed, colour, keeps, mild, start, have } = filters;
+  const { onlyClass, colour, keeps, mild, onlyStart, have } = filters;
   const { known, unknown } = named(have);
   const offers = offersOf(
     known.filter(
       (cultivar) =>
-        (printed === null || cultivar.class === printed) &&
+        (onlyClass === null || cultivar.class === onlyClass) &&
         (colour === null || cultivar.colour === colour) &&
         (mild === null || cultivar.mild === true),
     ),
   )
     .filter(({ keepsMonths }) => keeps === null || keepsMonths[0] >= keeps)
-    .map((offer) => ({ ...offer, starts: startsOf(offer, start) }))
+    .map((offer) => ({ ...offer, starts: startsOf(offer, onlyStart) }))
     .filter(({ starts }) => starts.length > 0);
   return { kinds: kindsOf(offers), names: offers.length, unknown };
 }
 
-function startsOf({ starts }: Offer, start: Filters['start']): Offer['starts'] {
+function startsOf({ starts }: Offer, start: Filters['onlyStart']): Offer['starts'] {
   return start === null ? starts : starts.filter((way) => way === start);
 }
 

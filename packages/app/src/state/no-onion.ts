@@ -1,0 +1,11 @@
+import type { Asked } from './address-form.ts';
+
+/** What the address says of one onion; another choice begins without it. */
+export const noOnion = {
+  class: null,
+  cultivar: null,
+  packetHours: null,
+  packetDays: null,
+  skin: null,
+  packet: null,
+} as const satisfies Partial<Asked>;
