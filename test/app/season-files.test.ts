@@ -46,6 +46,16 @@ async function open(
     .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 
+async function keep(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Keep it on this device' }).click();
+  await page.getByText('Kept on this device as').waitFor();
+}
+
+/** The kept garden as it is saved. */
+async function whole(page: Page): Promise<typeof garden> {
+  return JSON.parse((await download(page, 'Save the whole garden')).bytes.toString());
+}
+
 describe.skipIf(!hasChromium)('copies to keep of a season', () => {
   let app: App;
   beforeAll(async () => {
@@ -76,8 +86,9 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
   test('the plan comes back from its file as it was', async () => {
     const page = await app.page(bank);
     const answer = await page.locator('h1').textContent();
-    const saved = await download(page, 'This plan');
-    expect(saved.name).toBe('neckfall-pencarreg-bank-2027-02-20.neckfall.json');
+    await keep(page);
+    const saved = await download(page, 'Save the whole garden');
+    expect(saved.name).toBe('neckfall-pencarreg-bank.neckfall.json');
     const text = saved.bytes.toString();
     expect(restoreGarden(JSON.parse(text)).changes).toEqual([]);
     await page.close();
@@ -86,7 +97,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     await other.locator('h1', { hasText: 'Pencarreg Bank' }).waitFor();
     await ready(other);
     expect(await other.locator('h1').textContent()).toBe(answer);
-    expect(other.url().split('#')[1]).toBe(bank.slice(1));
+    expect(other.url().split('#')[1]).toBe(bank.slice(1).replace('&today', '&planting=planting-1&today'));
     await other.goBack();
     await ready(other);
     expect(await other.locator('h1').textContent()).toContain('Lyon');
@@ -95,9 +106,10 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
 
   test('a chosen plan is kept as it was chosen', async () => {
     const page = await app.page('#/season?at=45.748,4.847&name=Lyon&today=2027-05-03');
-    const { plantings } = JSON.parse((await download(page, 'This plan')).bytes.toString());
+    await keep(page);
+    const { plantings } = await whole(page);
     expect(plantings[0]).toMatchObject({ placeId: 'place-1' });
-    for (const field of ['class', 'start', 'startDate'])
+    for (const field of ['class', 'start', 'startDate'] as const)
       expect(plantings[0][field]).toEqual(expect.any(String));
     await page.close();
   });
@@ -105,19 +117,20 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
   test('of several plans the reader picks; saving keeps all else of the file', async () => {
     const page = await app.page(bank);
     await open(page, garden);
-    await page.getByRole('button', { name: 'By the wall' }).click();
+    await page.getByRole('link', { name: 'By the wall' }).click();
     await page.locator('h1', { hasText: '20 August' }).waitFor();
-    await page.getByRole('button', { name: 'The long bed' }).click();
+    await page.goBack();
+    await page.getByRole('link', { name: 'The long bed' }).click();
     await page.locator('h1', { hasText: 'from sets' }).waitFor();
     await ready(page);
-    // an onion of their own goes by what its packet says
+    // an onion of their own goes with what its packet says
     expect(page.url()).toContain('packet-hours=15');
     await page.getByText('Change it').click();
     await page.getByLabel('Planted on').fill('2027-04-05');
     await ready(page);
-    const saved = await download(page, 'in place of “The long bed”');
-    expect(saved.name).toBe('bank.neckfall.json');
-    const kept = JSON.parse(saved.bytes.toString());
+    await page.getByRole('button', { name: 'in place of “The long bed”' }).click();
+    await page.getByText('Kept on this device as “The long bed”.').waitFor();
+    const kept = await whole(page);
     expect(kept).toMatchObject({
       keeper: 'Ines Tarrant',
       places: garden.places,
@@ -131,7 +144,11 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
       packetHours: null,
     });
     expect(kept.plantings[1]).toMatchObject(garden.plantings[1]);
-    const more = JSON.parse((await download(page, 'beside the others')).bytes.toString());
+    await page.getByLabel('Planted on').fill('2027-04-09');
+    await ready(page);
+    await page.getByRole('button', { name: 'Keep it as another plan' }).click();
+    await page.getByText('Kept on this device as “Ines’s Tin, sets”.').waitFor();
+    const more = await whole(page);
     expect(more.plantings).toHaveLength(3);
     expect(more.plantings.slice(0, 2)).toEqual(kept.plantings);
     await page.close();
@@ -147,18 +164,17 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
       start: nasty,
     }));
     await open(page, { ...garden, places, plantings, [nasty]: nasty }, `${nasty}.json`);
-    const told = page.locator('.open');
-    await told.locator('li button').first().waitFor();
-    expect(await told.textContent()).toContain(`plantings[0].start ${nasty.slice(0, 20)}`);
-    await told.locator('li button').first().click();
+    await page.getByRole('link', { name: nasty }).first().waitFor();
+    const told = await page.locator('.opened').textContent();
+    expect(told).toContain(`plantings[0].start ${nasty.slice(0, 20)}`);
+    await page.getByRole('link', { name: nasty }).first().click();
     await page.locator('h1', { hasText: '<img' }).waitFor();
     await ready(page);
     expect(await page.locator('main').textContent()).toContain(`called “${nasty}”`);
     expect(await page.locator('main img, main script, .place img').count()).toBe(0);
     const svg = (await download(page, 'Picture of the year (SVG)')).bytes.toString();
     expect(svg).not.toMatch(/<(img|script)/);
-    const saved = await download(page, 'beside the others');
-    expect(JSON.parse(saved.bytes.toString())).toHaveProperty([nasty], nasty);
+    expect(await whole(page)).toHaveProperty([nasty], nasty);
     await page.close();
   });
 
@@ -180,7 +196,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     expect(page.url()).toBe(before);
     expect(await page.locator('h1').textContent()).toContain('Pencarreg Bank');
     await open(page, { ...garden, plantings: [] }, 'empty.json');
-    await page.getByText('empty.json holds no plan').waitFor();
+    await page.getByText('empty.json is open: it holds no plan').waitFor();
     expect(await alert.count()).toBe(0);
     await page.close();
   });

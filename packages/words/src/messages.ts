@@ -1,6 +1,7 @@
 import { about } from './en/about.ts';
 import { app } from './en/app.ts';
 import { appAbout } from './en/app-about.ts';
+import { appGarden } from './en/app-garden.ts';
 import { appSeason } from './en/app-season.ts';
 import { appWhen } from './en/app-when.ts';
 import { appWhere } from './en/app-where.ts';
@@ -26,6 +27,7 @@ export const english = {
   ...about,
   ...app,
   ...appAbout,
+  ...appGarden,
   ...appSeason,
   ...appWhen,
   ...appWhere,

@@ -2,13 +2,13 @@ import { useState } from 'preact/hooks';
 import { address, hrefTo } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 
-/** Copies the link of what is on the page, without the day it was looked at. */
+/** Copies the link of what is on the page, without the day it was looked at and the planting it is kept as here. */
 export function ShareLink() {
   const { say } = voice.value;
   const [state, setState] = useState<'idle' | 'done' | 'by-hand'>('idle');
   const { page, asked } = address.value;
   if (!asked.at) return null;
-  const link = new URL(hrefTo(page, { today: null }), location.href).href;
+  const link = new URL(hrefTo(page, { today: null, planting: null }), location.href).href;
   const copy = () =>
     (navigator.clipboard ? navigator.clipboard.writeText(link) : Promise.reject()).then(
       () => setState('done'),

@@ -1,6 +1,7 @@
-import { type Garden, type GardenPlanting, parseDay } from '@neckfall/engine';
+import { type Garden, type GardenPlace, type GardenPlanting, parseDay } from '@neckfall/engine';
 import type { Asked } from '../state/address-form.ts';
-import { ownOnion } from './own-onion.ts';
+import { nameInAddress } from '../state/address-form.ts';
+import { askedOfOwn, ownOnion } from './own-onion.ts';
 
 /** What an address asks to show a planting of a garden; its place only where the garden has it. */
 export function askedOf(garden: Garden, planting: GardenPlanting): Partial<Asked> {
@@ -8,18 +9,13 @@ export function askedOf(garden: Garden, planting: GardenPlanting): Partial<Asked
   const own = ownOnion(garden, planting);
   const { cover, water, setStore } = planting;
   return {
-    ...(place && {
-      at: { latitudeDeg: place.latitudeDeg, longitudeDeg: place.longitudeDeg },
-      name: place.name,
-      elevation: place.elevationM === null ? null : Math.round(place.elevationM),
-      sun: place.sunHours,
-      hollow: place.frostHollow === true ? true : null,
-    }),
-    // an onion of the grower's own is what its packet says
-    cultivar: own ? null : planting.cultivar,
-    class: own ? own.class : planting.class,
-    packetHours: own ? own.packetHours : planting.packetHours,
-    packetDays: own ? own.packetDays : planting.packetDays,
+    planting: nameInAddress(planting.id),
+    ...(place && askedOfPlace(place)),
+    cultivar: planting.cultivar === null ? null : nameInAddress(planting.cultivar),
+    // a packet said of the planting itself comes before that of its onion
+    ...(own && !saysPacket(planting)
+      ? askedOfOwn(own)
+      : { class: planting.class, packetHours: planting.packetHours, packetDays: planting.packetDays }),
     start: planting.start,
     date: dayOf(planting.startDate),
     plantOut: dayOf(planting.plantOutDate),
@@ -34,6 +30,23 @@ export function askedOf(garden: Garden, planting: GardenPlanting): Partial<Asked
     nurseryTemp: planting.nurseryTempC,
     lampHours: planting.lampHours,
   };
+}
+
+/** What an address says of a place of a garden. */
+export function askedOfPlace(
+  place: GardenPlace,
+): Pick<Asked, 'at' | 'name' | 'elevation' | 'sun' | 'hollow'> {
+  return {
+    at: { latitudeDeg: place.latitudeDeg, longitudeDeg: place.longitudeDeg },
+    name: nameInAddress(place.name),
+    elevation: place.elevationM === null ? null : Math.round(place.elevationM),
+    sun: place.sunHours,
+    hollow: place.frostHollow === true ? true : null,
+  };
+}
+
+function saysPacket({ class: printed, packetHours, packetDays }: GardenPlanting): boolean {
+  return printed !== null || packetHours !== null || packetDays !== null;
 }
 
 function dayOf(date: string | null): number | null {

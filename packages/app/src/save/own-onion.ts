@@ -1,10 +1,35 @@
 import type { Garden, GardenPlanting, OwnCultivar } from '@neckfall/engine';
+import type { Asked } from '../state/address-form.ts';
+import { nameInAddress } from '../state/address-form.ts';
 
 /** The onion of the grower's own that a planting names; own onions come before those of the catalogue. */
 export function ownOnion(garden: Garden, { cultivar }: GardenPlanting): OwnCultivar | undefined {
-  return cultivar === null ? undefined : garden.cultivars.find(({ name }) => fold(name) === fold(cultivar));
+  return cultivar === null ? undefined : findOwn(garden.cultivars, cultivar);
+}
+
+/** Found by its name as it stands in a file or in an address. */
+export function findOwn(own: readonly OwnCultivar[], name: string): OwnCultivar | undefined {
+  const wanted = fold(name);
+  return own.find((onion) => fold(onion.name) === wanted);
+}
+
+/** What an address says of it: its packet goes along, so that a link opens where nobody knows the name. */
+export function askedOfOwn(
+  own: OwnCultivar,
+): Pick<Asked, 'cultivar' | 'class' | 'packetHours' | 'packetDays'> {
+  return {
+    cultivar: nameInAddress(own.name),
+    class: own.class,
+    packetHours: own.packetHours,
+    packetDays: own.packetDays,
+  };
+}
+
+/** Whether enough is known of it to be grown here. */
+export function canGrow({ class: printed, packetHours }: OwnCultivar): boolean {
+  return printed !== null || packetHours !== null;
 }
 
 function fold(name: string): string {
-  return name.normalize('NFKC').trim().toLowerCase();
+  return (nameInAddress(name) ?? name).normalize('NFKC').trim().toLowerCase();
 }

@@ -1,13 +1,7 @@
-import {
-  emptyGarden,
-  formatDay,
-  type Garden,
-  type GardenPlace,
-  type GardenPlanting,
-  type Plan,
-} from '@neckfall/engine';
+import { formatDay, type Garden, type GardenPlace, type GardenPlanting, type Plan } from '@neckfall/engine';
 import type { Asked } from '../state/address-form.ts';
-import { ownOnion } from './own-onion.ts';
+import { nameInAddress } from '../state/address-form.ts';
+import { findOwn } from './own-onion.ts';
 
 /** What is kept of a plan: as asked, with the onion, the start and the day that were taken. */
 export type PlanToKeep = {
@@ -19,27 +13,24 @@ export type PlanToKeep = {
   name: string;
 };
 
-/** A garden opened before, and which of its plantings is on the page. */
-export type OpenedGarden = { garden: Garden; file: string; plantingId: string | null };
-
 /**
- * The garden with this plan in it: in the place of the planting that was opened, else at the end. All else of an opened
- * garden stays as it was.
+ * The garden with this plan in it: in the place of the planting of this id, else at the end. All else of the garden
+ * stays as it was.
  */
 export function withPlan(
-  opened: OpenedGarden | null,
+  garden: Garden,
+  inPlaceOf: string | null,
   keep: PlanToKeep,
 ): { garden: Garden; plantingId: string } {
-  const garden = opened?.garden ?? emptyGarden();
   const place = placeOf(garden, keep);
   const places = garden.places.some(({ id }) => id === place.id) ? garden.places : [...garden.places, place];
-  const before = garden.plantings.find(({ id }) => id === opened?.plantingId);
+  const before = garden.plantings.find(({ id }) => id === inPlaceOf);
   const id = before?.id ?? freeId('planting', garden.plantings);
   // unknown fields of the planting stay, and the names its grower gave
   const planting: GardenPlanting = {
     ...before,
     ...plantingOf(keep, { id, name: before?.name ?? keep.name, placeId: place.id }),
-    ...(before && ownOnionOf(garden, before, keep.asked)),
+    ...ownOnionOf(garden, before, keep.asked),
   };
   const plantings = before
     ? garden.plantings.map((other) => (other === before ? planting : other))
@@ -79,18 +70,21 @@ function isNear(a: number | null, b: number | null, within: number): boolean {
   return a === null || b === null ? a === b : Math.abs(a - b) <= within;
 }
 
-/** An onion of the grower's own goes through the address as its packet: its name stays while the packet does. */
-function ownOnionOf(garden: Garden, before: GardenPlanting, asked: Asked): Partial<GardenPlanting> | null {
-  const own = ownOnion(garden, before);
-  const isSame =
-    own &&
-    asked.cultivar === null &&
-    asked.class === own.class &&
-    asked.packetHours === own.packetHours &&
-    asked.packetDays === own.packetDays;
-  if (!isSame) return null;
-  const { cultivar, class: printed, packetHours, packetDays } = before;
-  return { cultivar, class: printed, packetHours, packetDays };
+/** An onion of the grower's own goes through the address with its packet: where both are its own, its name says all. */
+function ownOnionOf(
+  garden: Garden,
+  before: GardenPlanting | undefined,
+  asked: Asked,
+): Partial<GardenPlanting> | null {
+  // a name that no address takes comes back by its packet alone
+  const name = asked.cultivar ?? before?.cultivar ?? null;
+  const own = name === null ? undefined : findOwn(garden.cultivars, name);
+  if (!own || (asked.cultivar === null && nameInAddress(own.name) !== null)) return null;
+  const isPacket =
+    asked.class === own.class && asked.packetHours === own.packetHours && asked.packetDays === own.packetDays;
+  const isBare = asked.class === null && asked.packetHours === null && asked.packetDays === null;
+  if (!isPacket && !isBare) return asked.cultivar === null ? null : { cultivar: own.name };
+  return { cultivar: own.name, class: null, packetHours: null, packetDays: null };
 }
 
 function plantingOf(

@@ -2,18 +2,18 @@ import { type GardenChange, type RestoredGarden, restoreGarden } from '@neckfall
 
 /** Why a file is no garden. */
 export type GardenRefusal =
-  | { problem: 'too-big'; bytes: number }
+  | { problem: 'too-big'; bytes: number; most: number }
   | { problem: 'unreadable'; reason: string }
   | { problem: 'not-text' }
   | { problem: 'not-json'; reason: string }
   | { problem: 'not-garden'; found: string };
 
 /** More than a lifetime of gardens. */
-export const mostBytes = 8_000_000;
+const mostBytes = 8_000_000;
 
 /** Reads a garden file; damage inside is mended and told, what is no garden is refused. */
 export async function readGarden(file: Blob): Promise<RestoredGarden | GardenRefusal> {
-  if (file.size > mostBytes) return { problem: 'too-big', bytes: file.size };
+  if (file.size > mostBytes) return { problem: 'too-big', bytes: file.size, most: mostBytes };
   let bytes: ArrayBuffer;
   try {
     bytes = await file.arrayBuffer();

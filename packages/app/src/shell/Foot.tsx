@@ -1,7 +1,9 @@
 import type { Signal } from '@preact/signals';
 import { ShareLink } from '../controls/ShareLink.tsx';
 import { allKept } from '../offline/updates.ts';
+import { keptGarden } from '../state/garden.ts';
 import { canKeep } from '../state/keep.ts';
+import { hrefTo, page } from '../state/route.ts';
 import { choose, theme, units, voice } from '../state/settings.ts';
 
 type Choice<Value extends string> = {
@@ -16,11 +18,26 @@ export function Foot() {
   return (
     <footer class="foot">
       <ShareLink />
+      <KeptLink />
       <Choices name="units" setting={units} values={['metric', 'us']} />
       <Choices name="theme" setting={theme} values={['system', 'light', 'dark']} />
       <p role="status">{allKept.value && say('app.offline-ready')}</p>
       {!canKeep && <p>{say('app.cannot-keep')}</p>}
     </footer>
+  );
+}
+
+/** The way to what is kept, as soon as something is or was. */
+function KeptLink() {
+  const { say } = voice.value;
+  const kept = keptGarden.value;
+  if (!kept?.garden && !kept?.undo) return null;
+  return (
+    <p>
+      <a href={hrefTo('kept')} aria-current={page.value === 'kept' ? 'page' : undefined}>
+        {say('app.garden.link', { plans: kept.garden?.plantings.length ?? 0 })}
+      </a>
+    </p>
   );
 }
 

@@ -1,4 +1,4 @@
-import { pageNames } from '../state/address.ts';
+import { pagesInHead } from '../state/address.ts';
 import { hrefTo, page } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 
@@ -11,7 +11,7 @@ export function Head() {
         <p class="name">{say('app.name')}</p>
         <nav aria-label={say('app.nav')}>
           <ul class="pages">
-            {pageNames.map((name) => (
+            {pagesInHead.map((name) => (
               <li key={name}>
                 <a href={hrefTo(name)} aria-current={page.value === name ? 'page' : undefined}>
                   {say(`app.page.${name}`)}

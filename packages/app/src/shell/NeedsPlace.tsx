@@ -2,6 +2,7 @@ import { type PlaceProblem, townLabel } from '@neckfall/answers';
 import { coverageKm } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { ComponentChildren } from 'preact';
+import { OpenGarden } from '../controls/OpenGarden.tsx';
 import { PlacePicker } from '../controls/PlacePicker.tsx';
 import { placeState } from '../state/place.ts';
 import { voice } from '../state/settings.ts';
@@ -17,6 +18,10 @@ export function NeedsPlace({ children }: { children: ComponentChildren }) {
           <h1>{say('app.welcome')}</h1>
           <p>{say('app.welcome.lead')}</p>
           <PlacePicker autoFocus />
+          <details>
+            <summary>{say('app.garden.open.fold')}</summary>
+            <OpenGarden />
+          </details>
         </>
       );
     case 'looking':

@@ -1,4 +1,5 @@
 import { elsewhere, takeUpdate, updateReady } from '../offline/updates.ts';
+import { keptGarden } from '../state/garden.ts';
 import { address, go } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 
@@ -6,6 +7,8 @@ import { voice } from '../state/settings.ts';
 export function Notices() {
   const { say, dayWithYear } = voice.value;
   const { misread, asked } = address.value;
+  const isGardenLost =
+    keptGarden.value !== null && !keptGarden.value.isKept && keptGarden.value.garden !== null;
   return (
     <div class="notice" role="status">
       {misread.map(({ key, value, expects }) => (
@@ -27,6 +30,7 @@ export function Notices() {
           </button>
         </p>
       )}
+      {isGardenLost && <p>{say('app.garden.not-kept')}</p>}
       {elsewhere.value && <p>{say('app.update.elsewhere')}</p>}
     </div>
   );

@@ -18,6 +18,7 @@ const later: Record<Exclude<PageName, 'where'>, () => Promise<ComponentType>> = 
   when: () => import('../pages/when/When.tsx').then(({ When }) => When),
   season: () => import('../pages/season/Season.tsx').then(({ Season }) => Season),
   about: () => import('../pages/about/About.tsx').then(({ About }) => About),
+  kept: () => import('../pages/kept/Kept.tsx').then(({ Kept }) => Kept),
 };
 
 export function Shell() {
@@ -59,8 +60,8 @@ export function Shell() {
       <PlaceBar />
       <Notices />
       <main ref={main} id="answer" tabIndex={-1}>
-        {current === 'about' ? (
-          <Later key="about" load={later.about} own={{}} />
+        {current === 'about' || current === 'kept' ? (
+          <Later key={current} load={later[current]} own={{}} />
         ) : (
           <NeedsPlace>
             {current === 'where' ? <Where /> : <Later key={current} load={later[current]} own={{}} />}

@@ -63,6 +63,8 @@ export type Asked = {
   packet: true | null;
   /** Onions set side by side, two to four of them. */
   beside: readonly { start: StartMethod; name: string }[] | null;
+  /** Id of the planting of the kept garden that the page shows. */
+  planting: string | null;
   /** The day to take for today, a day number; null: the machine's. */
   today: number | null;
 };
@@ -193,6 +195,7 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
     },
     write: (onions) => onions.map(({ start, name }) => `${start}~${name}`).join(','),
   },
+  planting: text('planting'),
   today: day('today'),
 };
 
@@ -200,6 +203,11 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
 export function readNumber(raw: string): number | null {
   const trimmed = raw.trim().replace('−', '-');
   return /^[+-]?\d{1,7}([.,]\d{0,12})?$/.test(trimmed) ? Number(trimmed.replace(',', '.')) : null;
+}
+
+/** A name as it may stand in an address; null where it can't. */
+export function nameInAddress(name: string): string | null {
+  return forms.name.read(name) ?? null;
 }
 
 /** A name as it may be shown: no control or direction marks, spaces single. */

@@ -1,40 +1,64 @@
 import { type Cultivar, findCultivar, plantOf } from '@neckfall/data';
-import { civilDate, type StartMethod, startMethods } from '@neckfall/engine';
+import { civilDate, type OwnCultivar, type StartMethod, startMethods } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
+import { findOwn } from '../save/own-onion.ts';
 import type { CropAsked } from '../worker/crop.ts';
+import type { Asked } from './address-form.ts';
+import { ownOnions } from './garden.ts';
 import { asked } from './route.ts';
 import { today } from './today.ts';
 
 /** The onion that the address names. */
 export type Onion = {
-  /** For {@link ask}; null where the address says nothing that can be used. */
+  /** For {@link ask}; null where nothing is said that can be used. */
   crop: CropAsked | null;
-  /** The onion of the catalogue; null for a packet or a class. */
+  /** The onion of the catalogue; null for any other. */
   cultivar: Cultivar | null;
+  /** The onion of the grower's own. */
+  own: OwnCultivar | null;
+  /** Of either; null for a packet or a class. */
+  name: string | null;
   /** Ways in which it can be started: all but what is not sold. */
   starts: readonly StartMethod[];
   /** A name that is no onion we can grow, as it was given, with names like it. */
   unknown: { name: string; nearest: readonly string[]; isOtherCrop: boolean } | null;
 };
 
-/** A name comes before a packet; without either there is no onion, and a page takes the one that suits the place. */
+const noName = { cultivar: null, own: null, name: null, starts: startMethods, unknown: null } as const;
+
+/**
+ * A name comes before a packet, one of the grower's own before one of the catalogue; without either there is no
+ * onion, and a page takes the one that suits the place.
+ */
 export const onion: ReadonlySignal<Onion> = computed(() => {
   const { cultivar: name } = asked.value;
-  if (name === null) return { crop: packetCrop(), cultivar: null, starts: startMethods, unknown: null };
+  if (name === null) return { ...noName, crop: packetCrop(asked.value) };
+  const own = findOwn(ownOnions.value, name);
+  // a link says what its packet said, whatever became of it here
+  if (own) return { ...noName, crop: packetCrop(asked.value) ?? packetCrop(own), own, name: own.name };
   const found = findCultivar(name);
   if (found.match?.kind === 'bulb-onion') {
     const cultivar = found.match;
-    return { crop: plantOf(cultivar), cultivar, starts: cultivar.starts, unknown: null };
+    return {
+      ...noName,
+      crop: plantOf(cultivar),
+      cultivar,
+      name: cultivar.name,
+      starts: cultivar.starts,
+    };
   }
   const unknown =
     found.match === null
       ? { name, nearest: found.nearest, isOtherCrop: false }
       : { name: found.match.name, nearest: [], isOtherCrop: true };
-  return { crop: packetCrop(), cultivar: null, starts: startMethods, unknown };
+  return { ...noName, crop: packetCrop(asked.value), unknown };
 });
 
-function packetCrop(): CropAsked | null {
-  const { class: printed, packetHours, packetDays } = asked.value;
+function packetCrop({
+  class: printed,
+  packetHours,
+  packetDays,
+}: Pick<Asked, 'class' | 'packetHours' | 'packetDays'>): CropAsked | null {
   if (printed === null && packetHours === null) return null;
   if (printed !== null && packetHours === null && packetDays === null) return { class: printed };
   return {

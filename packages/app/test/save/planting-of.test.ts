@@ -1,4 +1,4 @@
-import { restoreGarden, soilTextures, startMethods } from '@neckfall/engine';
+import { emptyGarden, type Garden, restoreGarden, soilTextures, startMethods } from '@neckfall/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { askedOf } from '../../src/save/asked-of.ts';
@@ -50,12 +50,15 @@ const keepOf = (plan: Asked) => ({
 test('a plan kept in a garden comes back as it was asked', () => {
   fc.assert(
     fc.property(asked, (plan) => {
-      const { garden, plantingId } = withPlan(null, keepOf(plan));
+      const { garden, plantingId } = withPlan(emptyGarden(), null, keepOf(plan));
       const text = JSON.stringify(garden);
       const restored = restoreGarden(JSON.parse(text));
       expect(restored.changes).toEqual([]);
       const planting = restored.garden.plantings.find(({ id }) => id === plantingId)!;
-      expect({ ...nothingAsked, ...askedOf(restored.garden, planting) }).toEqual(plan);
+      expect({ ...nothingAsked, ...askedOf(restored.garden, planting) }).toEqual({
+        ...plan,
+        planting: plantingId,
+      });
     }),
     { seed: 20270220, numRuns: 200 },
   );
@@ -64,14 +67,34 @@ test('a plan kept in a garden comes back as it was asked', () => {
 test('kept again it is the same planting; another goes beside it, in the same place', () => {
   fc.assert(
     fc.property(asked, day, (plan, date) => {
-      const first = withPlan(null, keepOf(plan));
-      const opened = { ...first, file: 'bank.neckfall.json' };
-      const again = withPlan(opened, keepOf({ ...plan, date }));
+      const first = withPlan(emptyGarden(), null, keepOf(plan));
+      const again = withPlan(first.garden, first.plantingId, keepOf({ ...plan, date }));
       expect(again.garden.plantings).toHaveLength(1);
-      const beside = withPlan({ ...opened, plantingId: null }, keepOf({ ...plan, date }));
+      const beside = withPlan(first.garden, null, keepOf({ ...plan, date }));
       expect(beside.garden.plantings).toHaveLength(2);
       expect(beside.garden.places).toHaveLength(1);
     }),
     { seed: 20270220, numRuns: 50 },
   );
+});
+
+test('an onion of the grower’s own keeps its name while its packet is as it was', () => {
+  const garden = {
+    ...emptyGarden(),
+    cultivars: [
+      { id: 'tin', name: 'Ines’s  Tin', class: 'long', packetHours: 15, packetDays: null, keepsMonths: null },
+    ],
+  } as Garden;
+  const tin = { cultivar: 'ines’s tin', class: 'long', packetHours: 15 } as const;
+  const plan = { ...nothingAsked, at: { latitudeDeg: 52, longitudeDeg: -3 }, name: 'Bank' };
+  const chosen = { ...plan, start: 'sets', date: 21_000 } as const;
+  const kept = (asked: Partial<Asked>) =>
+    withPlan(garden, null, keepOf({ ...chosen, ...asked })).garden.plantings[0];
+  const own = { cultivar: 'Ines’s  Tin', class: null, packetHours: null, packetDays: null };
+  expect(kept(tin)).toMatchObject(own);
+  expect(kept({ cultivar: 'Ines’s Tin' })).toMatchObject(own);
+  expect(kept({ ...tin, packetHours: 14 })).toMatchObject({ cultivar: 'Ines’s  Tin', packetHours: 14 });
+  expect(kept({ ...tin, cultivar: null })).toMatchObject({ cultivar: null, packetHours: 15 });
+  expect(askedOf(garden, kept({ ...tin, packetHours: 14 }))).toMatchObject({ packetHours: 14 });
+  expect(askedOf(garden, kept(tin))).toMatchObject({ ...tin, cultivar: 'Ines’s Tin' });
 });

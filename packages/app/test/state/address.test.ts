@@ -53,6 +53,7 @@ const asked: fc.Arbitrary<Asked> = fc.record({
   keeps: optional(fc.integer({ min: 1, max: 12 })),
   mild: optional(fc.constant(true as const)),
   packet: optional(fc.constant(true as const)),
+  planting: optional(name),
   beside: optional(
     fc.array(
       fc.record({

@@ -1,19 +1,15 @@
 import { dayOf } from '@neckfall/answers';
-import { classOfType, formatDay } from '@neckfall/engine';
+import { formatDay } from '@neckfall/engine';
 import type { VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import { inkOf, pngOfSvg, SectionRow, svgText, YearLine } from '../../pictures/index.ts';
 import { csvText } from '../../save/csv-text.ts';
 import { fileName } from '../../save/file-name.ts';
-import { openedGarden } from '../../save/opened-garden.ts';
-import { type OpenedGarden, withPlan } from '../../save/planting-of.ts';
 import { saveFile } from '../../save/save-file.ts';
-import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
-import { OpenGarden } from './OpenGarden.tsx';
 import { printSheet } from './printing.ts';
 import { seasonSection } from './SectionFigure.tsx';
 import { seasonYearLine } from './YearFigure.tsx';
@@ -23,15 +19,12 @@ const pictureWidth = 960;
 
 type Told = { state: 'done'; file: string } | { state: 'failed'; file: string; reason: string };
 
-/** Copies to keep: pictures, the days as a table, the plan as a garden file; and the way back from such a file. */
+/** Copies to take along: pictures, the days as a table, a sheet of paper. */
 export function Keep({ ahead }: { ahead: SeasonAhead }) {
   const { say } = voice.value;
   const [told, tell] = useState<Told | null>(null);
   const { plan } = ahead.summary;
   const words = [asked.value.name ?? placeName.value, formatDay(plan.startDay)];
-  const planFile = openedGarden.value?.file ?? fileName(words, '.neckfall.json');
-  const opened = openedPlanting();
-  const hasOthers = (openedGarden.value?.garden.plantings.length ?? 0) > 0;
 
   async function save(file: string, make: () => Blob | Promise<Blob>): Promise<void> {
     try {
@@ -96,21 +89,6 @@ export function Keep({ ahead }: { ahead: SeasonAhead }) {
         >
           {say('app.season.save.csv')}
         </button>
-        {opened && (
-          <button type="button" onClick={() => save(planFile, () => gardenFile(opened))}>
-            {say('app.season.save.plan.again', { name: opened.name })}
-          </button>
-        )}
-        <button
-          type="button"
-          onClick={() =>
-            save(planFile, () =>
-              gardenFile(openedGarden.value && { ...openedGarden.value, plantingId: null }),
-            )
-          }
-        >
-          {say(hasOthers ? 'app.season.save.plan.beside' : 'app.season.save.plan')}
-        </button>
         <button type="button" onClick={printSheet}>
           {say('app.season.save.print')}
         </button>
@@ -119,29 +97,6 @@ export function Keep({ ahead }: { ahead: SeasonAhead }) {
         {told?.state === 'done' && say('app.season.save.done', { file: told.file })}
         {told?.state === 'failed' && say('app.season.save.failed', { file: told.file, reason: told.reason })}
       </p>
-      <OpenGarden />
     </section>
   );
-
-  function gardenFile(into: OpenedGarden | null): Blob {
-    const { garden, plantingId } = withPlan(into, {
-      asked: asked.value,
-      plan,
-      class: classOfType[plan.type],
-      placeName: asked.value.name ?? placeName.value,
-      name: say('app.season.plan.name', {
-        onion: onion.value.cultivar?.name ?? say(`type.${plan.type}`),
-        start: say(`start.${plan.start}`),
-      }),
-    });
-    openedGarden.value = { garden, file: planFile, plantingId };
-    return new Blob([`${JSON.stringify(garden, null, 2)}\n`], { type: 'application/json' });
-  }
-}
-
-/** The garden opened before, with the name of its planting that was opened or kept last; null where there is none. */
-function openedPlanting(): (OpenedGarden & { name: string }) | null {
-  const held = openedGarden.value;
-  const planting = held?.garden.plantings.find(({ id }) => id === held.plantingId);
-  return held && planting ? { ...held, name: planting.name } : null;
 }

@@ -10,6 +10,7 @@ import { Days } from './Days.tsx';
 import { Expect } from './Expect.tsx';
 import { Jobs } from './Jobs.tsx';
 import { Keep } from './Keep.tsx';
+import { KeepPlan } from './KeepPlan.tsx';
 import { Lead } from './Lead.tsx';
 import { PlanForm } from './PlanForm.tsx';
 import { Risks } from './Risks.tsx';
@@ -32,6 +33,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
         <Risks summary={summary} />
         <Yield summary={summary} />
         <Days days={ahead.days} />
+        <KeepPlan ahead={ahead} />
         <Keep ahead={ahead} />
         <Cautions of={cautionsOf(ahead)} />
         <HowWeKnow assumed={assumptionsOf(ahead)} plan={summary.plan} />

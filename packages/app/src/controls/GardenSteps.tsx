@@ -1,0 +1,59 @@
+import { useState } from 'preact/hooks';
+import { fileName } from '../save/file-name.ts';
+import { saveFile } from '../save/save-file.ts';
+import { changedElsewhere, gardenFault, keptGarden, redoGarden, undoGarden } from '../state/garden.ts';
+import { voice } from '../state/settings.ts';
+
+type Saved = { file: string; failed: string | null };
+
+/** Changes of the kept garden taken back and done again, and the whole of it as a file. */
+export function GardenSteps() {
+  const { say } = voice.value;
+  const [saved, tell] = useState<Saved | null>(null);
+  if (!keptGarden.value) return null;
+  const { garden, undo, redo } = keptGarden.value;
+  const file = keptGarden.value.file ?? fileName([garden?.places[0]?.name ?? ''], '.neckfall.json');
+
+  function save(): void {
+    try {
+      saveFile(file, new Blob([`${JSON.stringify(garden, null, 2)}\n`], { type: 'application/json' }));
+      tell({ file, failed: null });
+    } catch (error) {
+      tell({ file, failed: (error as Error).message });
+    }
+  }
+
+  return (
+    <>
+      <div class="row">
+        {undo && (
+          <button type="button" onClick={() => void undoGarden()}>
+            {say('app.garden.undo', { what: say(`app.garden.step.${undo.code}`, { name: undo.name }) })}
+          </button>
+        )}
+        {redo && (
+          <button type="button" onClick={() => void redoGarden()}>
+            {say('app.garden.redo', { what: say(`app.garden.step.${redo.code}`, { name: redo.name }) })}
+          </button>
+        )}
+        {garden && (
+          <button type="button" onClick={save}>
+            {say('app.garden.save')}
+          </button>
+        )}
+      </div>
+      <p role="status">
+        {saved &&
+          (saved.failed === null
+            ? say('app.garden.saved', { file: saved.file })
+            : say('app.garden.save-failed', { file: saved.file, reason: saved.failed }))}
+        {changedElsewhere.value && say('app.garden.elsewhere')}
+      </p>
+      {gardenFault.value !== null && (
+        <p role="alert" class="alarm">
+          {say('app.garden.fault', { reason: gardenFault.value })}
+        </p>
+      )}
+    </>
+  );
+}

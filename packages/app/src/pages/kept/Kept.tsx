@@ -1,0 +1,73 @@
+import type { Garden } from '@neckfall/engine';
+import { GardenSteps } from '../../controls/GardenSteps.tsx';
+import { Mended, OpenedFile } from '../../controls/OpenedFile.tsx';
+import { OpenGarden } from '../../controls/OpenGarden.tsx';
+import { Working } from '../../controls/Working.tsx';
+import { changeGarden, keptGarden, wipeGarden } from '../../state/garden.ts';
+import { voice } from '../../state/settings.ts';
+import { OwnOnions } from './OwnOnions.tsx';
+import { Plans } from './Plans.tsx';
+import '../../look/kept.css';
+
+/** What is kept in this browser: plans by place, onions of one's own, and the ways to take them along or away. */
+export function Kept() {
+  const { say } = voice.value;
+  const kept = keptGarden.value;
+  if (kept === null) {
+    return (
+      <>
+        <h1>{say('app.page.kept')}</h1>
+        <Working />
+      </>
+    );
+  }
+  const { garden, undo, mended } = kept;
+  return (
+    <div class="kept">
+      <h1 class="answer">{titleOf(garden)}</h1>
+      <p>{say(garden ? 'app.garden.lead' : 'app.garden.none.how')}</p>
+      <OpenedFile />
+      {mended.length > 0 && (
+        <div role="status">
+          <p>{say('app.garden.mended')}</p>
+          <Mended changes={mended} />
+        </div>
+      )}
+      {garden && <Plans garden={garden} />}
+      {garden && garden.cultivars.length > 0 && <OwnOnions own={garden.cultivars} />}
+      <section aria-labelledby="as-file">
+        <h2 id="as-file">{say('app.garden.file')}</h2>
+        <GardenSteps />
+        <OpenGarden />
+      </section>
+      {garden && (
+        <p>
+          <button
+            type="button"
+            onClick={() => void changeGarden({ code: 'forgotten', name: '' }, () => null)}
+          >
+            {say('app.garden.forget')}
+          </button>
+        </p>
+      )}
+      {!garden && undo && (
+        <>
+          <p>
+            <button type="button" aria-describedby="wipe-hint" onClick={() => void wipeGarden()}>
+              {say('app.garden.wipe')}
+            </button>
+          </p>
+          <p id="wipe-hint" class="hint">
+            {say('app.garden.wipe.how')}
+          </p>
+        </>
+      )}
+    </div>
+  );
+}
+
+function titleOf(garden: Garden | null): string {
+  const { say } = voice.value;
+  if (!garden) return say('app.garden.none');
+  return say('app.garden.title', { plans: garden.plantings.length, onions: garden.cultivars.length });
+}

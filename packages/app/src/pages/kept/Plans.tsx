@@ -1,0 +1,81 @@
+import { type Garden, type GardenPlanting, parseDay } from '@neckfall/engine';
+import { useRef } from 'preact/hooks';
+import { askedOf } from '../../save/asked-of.ts';
+import { nothingAsked, writeAddress } from '../../state/address.ts';
+import { changeGarden } from '../../state/garden.ts';
+import { asked } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+
+/** All plans, under the place where they grow; each leads to its season. */
+export function Plans({ garden }: { garden: Garden }) {
+  const { say } = voice.value;
+  const list = useRef<HTMLDivElement>(null);
+  const isPlaced = ({ placeId }: GardenPlanting) => garden.places.some(({ id }) => id === placeId);
+  const lost = garden.plantings.filter((planting) => !isPlaced(planting));
+
+  async function remove({ id, name }: GardenPlanting): Promise<void> {
+    await changeGarden({ code: 'removed', name }, (now) =>
+      now ? { ...now, plantings: now.plantings.filter((planting) => planting.id !== id) } : now,
+    );
+    // the button is gone: go on from the list
+    list.current?.focus();
+  }
+
+  const listOf = (plantings: readonly GardenPlanting[]) => (
+    <ul>
+      {plantings.map((planting) => (
+        <li key={planting.id}>
+          <a href={hrefOf(garden, planting)}>{planting.name}</a> <span>{inWords(planting)}</span>{' '}
+          <button
+            type="button"
+            class="plain"
+            aria-label={say('app.garden.plan.remove-of', { name: planting.name })}
+            onClick={() => void remove(planting)}
+          >
+            {say('app.garden.plan.remove')}
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+
+  return (
+    <div ref={list} tabIndex={-1}>
+      {garden.places.map((place) => {
+        const here = garden.plantings.filter(({ placeId }) => placeId === place.id);
+        if (here.length === 0) return null;
+        return (
+          <section key={place.id}>
+            <h2>{place.name}</h2>
+            {listOf(here)}
+          </section>
+        );
+      })}
+      {lost.length > 0 && (
+        <section>
+          <h2>{say('app.garden.no-place')}</h2>
+          <p>{say('app.garden.no-place.how')}</p>
+          {listOf(lost)}
+        </section>
+      )}
+    </div>
+  );
+}
+
+/** Nothing that was asked before goes along but the day of looking; and the place, where a plan has none. */
+function hrefOf(garden: Garden, planting: GardenPlanting): string {
+  const { at, name, elevation, sun, hollow, today } = asked.value;
+  const here = { at, name, elevation, sun, hollow, today };
+  const plan = askedOf(garden, planting);
+  return writeAddress('season', { ...nothingAsked, ...here, ...plan });
+}
+
+function inWords({ cultivar, class: printed, start, startDate }: GardenPlanting): string {
+  const { say, dayWithYear } = voice.value;
+  const day = startDate === null ? null : parseDay(startDate);
+  return say('app.garden.plan', {
+    onion: cultivar ?? (printed === null ? 'none' : say(`class.${printed}`)),
+    start: start === null ? 'none' : say(`start.${start}`),
+    date: day === null ? 'none' : dayWithYear(day),
+  });
+}

@@ -1,0 +1,98 @@
+import { classOfType, emptyGarden } from '@neckfall/engine';
+import { useId, useState } from 'preact/hooks';
+import { GardenSteps } from '../../controls/GardenSteps.tsx';
+import { OpenedFile } from '../../controls/OpenedFile.tsx';
+import { OpenGarden } from '../../controls/OpenGarden.tsx';
+import { type PlanToKeep, withPlan } from '../../save/planting-of.ts';
+import { nameInAddress } from '../../state/address-form.ts';
+import { changeGarden, keptGarden } from '../../state/garden.ts';
+import { onion } from '../../state/onion.ts';
+import { placeName } from '../../state/place.ts';
+import { asked, go, hrefTo } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+import type { SeasonAhead } from '../../worker/season-ahead.ts';
+
+/** The plan among those kept on this device: whether it is, and the ways to keep it. */
+export function KeepPlan({ ahead }: { ahead: SeasonAhead }) {
+  const { say } = voice.value;
+  const id = useId();
+  const keep = planToKeep(ahead);
+  const [typed, type] = useState<string | null>(null);
+  const garden = keptGarden.value?.garden ?? emptyGarden();
+  const kept = garden.plantings.find((planting) => nameInAddress(planting.id) === asked.value.planting);
+  const isAsShown = kept && JSON.stringify(withPlan(garden, kept.id, keep).garden) === JSON.stringify(garden);
+
+  /** In place of a planting, else beside the others; the garden may have been changed in another tab meanwhile. */
+  async function put(inPlaceOf: string | null): Promise<void> {
+    let plantingId = '';
+    const name = kept && inPlaceOf !== null ? kept.name : typed?.trim() || keep.name;
+    const isDone = await changeGarden({ code: inPlaceOf === null ? 'added' : 'changed', name }, (now) => {
+      const next = withPlan(now ?? emptyGarden(), inPlaceOf, { ...keep, name });
+      plantingId = next.plantingId;
+      return next.garden;
+    });
+    if (!isDone) return;
+    type(null);
+    go({ planting: nameInAddress(plantingId) }, { replace: true });
+  }
+
+  return (
+    <section class="keep" aria-labelledby="keep-plan">
+      <h2 id="keep-plan">{say('app.garden.keep')}</h2>
+      <p role="status">
+        {!kept && say('app.garden.keep.not-yet')}
+        {kept && say(isAsShown ? 'app.garden.keep.is' : 'app.garden.keep.differs', { name: kept.name })}
+      </p>
+      {!isAsShown && (
+        <form
+          class="form"
+          onSubmit={(event) => {
+            event.preventDefault();
+            void put(null);
+          }}
+        >
+          <div>
+            <label for={id}>{say('app.garden.keep.name')}</label>
+            <input
+              id={id}
+              type="text"
+              autocomplete="off"
+              value={typed ?? keep.name}
+              onInput={(event) => type(event.currentTarget.value)}
+            />
+          </div>
+          <div class="row">
+            <button type="submit">{say(kept ? 'app.garden.keep.beside' : 'app.garden.keep.do')}</button>
+            {kept && (
+              <button type="button" onClick={() => void put(kept.id)}>
+                {say('app.garden.keep.again', { name: kept.name })}
+              </button>
+            )}
+          </div>
+        </form>
+      )}
+      {garden.plantings.length > 0 && (
+        <p>
+          <a href={hrefTo('kept')}>{say('app.garden.link', { plans: garden.plantings.length })}</a>
+        </p>
+      )}
+      <GardenSteps />
+      <OpenGarden />
+      <OpenedFile />
+    </section>
+  );
+}
+
+function planToKeep({ summary: { plan } }: SeasonAhead): PlanToKeep {
+  const { say } = voice.value;
+  return {
+    asked: asked.value,
+    plan,
+    class: classOfType[plan.type],
+    placeName: asked.value.name ?? placeName.value,
+    name: say('app.season.plan.name', {
+      onion: onion.value.name ?? say(`type.${plan.type}`),
+      start: say(`start.${plan.start}`),
+    }),
+  };
+}

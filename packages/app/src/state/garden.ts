@@ -1,0 +1,100 @@
+import type { Garden, GardenChange, OwnCultivar } from '@neckfall/engine';
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import type { Keeper, KeptStanding } from '../kept/keeper.ts';
+import type { Step } from '../kept/steps.ts';
+
+const known = signal<KeptStanding | null>(null);
+
+/** The garden kept in this browser; null until it was looked for. */
+export const keptGarden: ReadonlySignal<KeptStanding | null> = computed(() => known.value);
+
+const none: readonly OwnCultivar[] = [];
+
+/** Onions of the grower's own. */
+export const ownOnions: ReadonlySignal<readonly OwnCultivar[]> = computed(
+  () => known.value?.garden?.cultivars ?? none,
+);
+
+/** The file that was opened last on this page, with what was mended in it and the name of the plan shown. */
+export const openedFile = signal<{
+  file: string;
+  changes: readonly GardenChange[];
+  plan: string | null;
+  hasPlace: boolean;
+  hadGarden: boolean;
+} | null>(null);
+
+/** Whether the last change came from another tab. */
+export const changedElsewhere = signal(false);
+
+let opening: Promise<Keeper> | null = null;
+
+/** The keeper is fetched after the first look of the page, and again where that failed. */
+function keeper(): Promise<Keeper> {
+  opening ??= import('../kept/keeper.ts')
+    .then(({ openKeeper }) =>
+      openKeeper((now, from) => {
+        known.value = now;
+        changedElsewhere.value = from === 'elsewhere';
+      }),
+    )
+    .catch((error) => {
+      opening = null;
+      throw error;
+    });
+  return opening;
+}
+
+const notFound: KeptStanding = {
+  garden: null,
+  file: null,
+  undo: null,
+  redo: null,
+  mended: [],
+  isKept: true,
+};
+
+/** Looks for the garden; without the means to, the app goes on as if there were none. */
+export function followGarden(): void {
+  keeper().catch(() => {
+    known.value ??= notFound;
+  });
+}
+
+/** Why the garden could not be changed; null where all went well. */
+export const gardenFault = signal<string | null>(null);
+
+async function work(task: (keeper: Keeper) => Promise<void>): Promise<boolean> {
+  try {
+    await task(await keeper());
+    gardenFault.value = null;
+    return true;
+  } catch (error) {
+    gardenFault.value = (error as Error).message;
+    return false;
+  }
+}
+
+/** Changes the garden as it stands now, whichever tab changed it last; false where that failed. */
+export function changeGarden(
+  step: Step,
+  make: (now: Garden | null) => Garden | null,
+  file?: string,
+): Promise<boolean> {
+  openedFile.value = null;
+  return work((keeper) => keeper.change(step, make, file));
+}
+
+export function undoGarden(): Promise<boolean> {
+  openedFile.value = null;
+  return work((keeper) => keeper.back());
+}
+
+export function redoGarden(): Promise<boolean> {
+  return work((keeper) => keeper.on());
+}
+
+/** Removes it with all its steps: nothing brings it back. */
+export function wipeGarden(): Promise<boolean> {
+  return work((keeper) => keeper.wipe());
+}

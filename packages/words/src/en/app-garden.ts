@@ -1,0 +1,74 @@
+/** The garden kept in the browser: its plans and onions, steps taken back, garden files. */
+export const appGarden = {
+  'app.page.kept': 'Kept here',
+  'app.garden.link': 'Kept on this device: {plans, plural, =0 {no plans} one {one plan} other {# plans}}',
+  'app.garden.title':
+    'Kept on this device: {plans, plural, =0 {no plans yet} one {one plan} other {# plans}}{onions, plural, =0 {} one {, one onion of your own} other {, # onions of your own}}',
+  'app.garden.none': 'Nothing is kept on this device',
+  'app.garden.none.how': 'Keep a plan from its Season page, or open a garden file below.',
+  'app.garden.lead':
+    'Kept in this browser and sent nowhere. A browser may clear what it holds: save the garden as a file now and then.',
+  'app.garden.no-place': 'Without a place',
+  'app.garden.no-place.how': 'The garden names no place for these, so they are shown for the one above.',
+  'app.garden.plan':
+    '{onion, select, none {} other {{onion}}}{start, select, none {} other {, {start}}}{date, select, none {} other {, {date}}}',
+  'app.garden.plan.remove': 'Put away',
+  'app.garden.plan.remove-of': 'Put away “{name}”',
+  'app.garden.onions': 'Onions of your own',
+  'app.garden.onion.bare':
+    '{name}: neither its kind nor the day length on its packet is in the garden file, so it can’t be worked out.',
+  'app.garden.onion.unused':
+    '“{name}” is known by its name alone, so the kind that suits best here is shown.',
+  'app.garden.onion.from-link':
+    '“{name}” is no onion that is known here. It is worked out from its packet, as the link gives it.',
+  'app.garden.onion.is': 'You call it {name}.',
+  'app.garden.file': 'As a file',
+  'app.garden.save': 'Save the whole garden as a file',
+  'app.garden.saved': 'Saved as {file}.',
+  'app.garden.save-failed': '{file} could not be made ({reason}).',
+  'app.garden.undo': 'Take back: {what}',
+  'app.garden.redo': 'Do again: {what}',
+  'app.garden.step.opened': '{name} opened',
+  'app.garden.step.added': '“{name}” kept',
+  'app.garden.step.changed': '“{name}” changed',
+  'app.garden.step.removed': '“{name}” put away',
+  'app.garden.step.onion-added': 'onion “{name}” kept',
+  'app.garden.step.onion-removed': 'onion “{name}” put away',
+  'app.garden.step.forgotten': 'the whole garden put away',
+  'app.garden.forget': 'Put the whole garden away',
+  'app.garden.wipe': 'Remove it from this device for good',
+  'app.garden.wipe.how': 'After that it can’t be brought back, unless you have a file of it.',
+  'app.garden.elsewhere': 'The garden was changed in another tab or window; this is how it stands now.',
+  'app.garden.not-kept':
+    'This browser does not keep your garden: it is gone when you close this page. Save it as a file first.',
+  'app.garden.fault': 'The garden could not be changed ({reason}). Load the page again and try once more.',
+  'app.garden.mended': 'What this browser holds was damaged. Read with these changes:',
+  'app.garden.open.fold': 'Have you a garden file?',
+  'app.garden.open': 'Open a garden file',
+  'app.garden.open.hint': 'A file ending in .neckfall.json. It is read on this device and sent nowhere.',
+  'app.garden.open.replaces': 'It takes the place of the garden kept here, which can be taken back.',
+  'app.garden.opened':
+    '{file} is open: {plans, plural, =0 {it holds no plan} one {one plan} other {# plans}}.',
+  'app.garden.opened.plan': '“{name}” of {file} is open.',
+  'app.garden.opened.no-place': '“{name}” names no place of the file, so it is shown for the place above.',
+  'app.garden.opened.replaced': 'It took the place of the garden kept before.',
+  'app.garden.opened.changed': 'Read with these changes:',
+  'app.garden.opened.more': 'and {count} more',
+  'app.garden.refused.too-big':
+    '{file} is {size} MB; a garden file is at most {limit} MB. Nothing here was changed.',
+  'app.garden.refused.unreadable': '{file} could not be read ({reason}). Nothing here was changed.',
+  'app.garden.refused.not-text':
+    '{file} is not text (UTF-8). Choose a .neckfall.json file. Nothing here was changed.',
+  'app.garden.refused.not-json':
+    '{file} is no garden file: it is not JSON ({reason}). Nothing here was changed.',
+  'app.garden.refused.not-garden':
+    '{file} is no garden file: its schema is “{found}”, and neckfall/garden@1 was expected. Nothing here was changed.',
+  'app.garden.keep': 'Keep this plan',
+  'app.garden.keep.not-yet': 'This plan is not among those kept on this device.',
+  'app.garden.keep.is': 'Kept on this device as “{name}”.',
+  'app.garden.keep.differs': 'Kept on this device as “{name}”, but not as it is shown now.',
+  'app.garden.keep.name': 'What you call it',
+  'app.garden.keep.do': 'Keep it on this device',
+  'app.garden.keep.again': 'Keep it so, in place of “{name}” as it was',
+  'app.garden.keep.beside': 'Keep it as another plan',
+} as const;
