@@ -21,7 +21,7 @@ export const appGarden = {
     '“{name}” is known by its name alone, so the kind that suits best here is shown.',
   'app.garden.onion.from-link':
     '“{name}” is no onion that is known here. It is worked out from its packet, as the link gives it.',
-  'app.garden.onion.is': 'You call it {name}.',
+  'app.garden.onion.choice': '{name} (your own)',
   'app.garden.file': 'As a file',
   'app.garden.save': 'Save the whole garden as a file',
   'app.garden.saved': 'Saved as {file}.',

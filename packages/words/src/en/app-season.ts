@@ -50,7 +50,6 @@ export const appSeason = {
   'app.season.onion': 'Onion',
   'app.season.onion.named': '{name} (as named)',
   'app.season.onion.packet': 'as on your packet',
-  'app.season.onion.own': '{name} (your own)',
   'app.season.onion.unknown':
     'No onion here is called “{name}”, so the {kind, select, none {kind that suits best} other {{kind} kind}} is shown.',
   'app.season.onion.other': '“{name}” is not a bulb onion, so it is not worked out here.',

@@ -13,7 +13,7 @@ const insteads = ['instead.bunching', 'instead.shallots', 'instead.potato-onions
 export function Lead({ ahead: { summary, stand } }: { ahead: SeasonAhead }) {
   const speaker = voice.value;
   const { say, reason, any } = speaker;
-  const cultivar = onion.value.cultivar?.name ?? null;
+  const { name } = onion.value;
   const now = [
     weekSentence(summary, stand, speaker),
     seeSentence(summary, stand, speaker),
@@ -22,7 +22,7 @@ export function Lead({ ahead: { summary, stand } }: { ahead: SeasonAhead }) {
   const chosen = pinned(summary);
   return (
     <>
-      <h1 class="answer">{seasonHeadline(summary, cultivar, placeName.value, speaker)}</h1>
+      <h1 class="answer">{seasonHeadline(summary, name, placeName.value, speaker)}</h1>
       <p class="because">{reason(summary.reason)}</p>
       {summary.outcome === 'no-bulb' && (
         <p class="because">

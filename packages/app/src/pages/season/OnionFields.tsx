@@ -2,6 +2,7 @@ import { type DayLengthClass, dayLengthClasses, type Plan, type StartMethod } fr
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
+import { goToOwn, isOwnChoice, type OwnChoice, ownChoices, ownChosen } from '../../state/own-choices.ts';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
@@ -13,7 +14,7 @@ import { pinned } from './pinned.ts';
 const backDays = 731;
 const aheadDays = 1826;
 
-type OnionChoice = DayLengthClass | 'named' | 'packet';
+type OnionChoice = DayLengthClass | OwnChoice | 'named' | 'packet';
 
 /** Which onion, started how and when. What was chosen for the reader is pinned as soon as one of them is changed. */
 export function OnionFields({ plan }: { plan: Plan }) {
@@ -21,12 +22,14 @@ export function OnionFields({ plan }: { plan: Plan }) {
   const { cultivar, starts } = onion.value;
   const { packetHours, packetDays } = asked.value;
   const held = pinned({ plan });
-  const isPacket = cultivar === null && (packetHours !== null || packetDays !== null);
-  const own: { value: OnionChoice; label: string }[] = [
+  const own = ownChosen();
+  const isPacket = cultivar === null && own === null && (packetHours !== null || packetDays !== null);
+  const known: { value: OnionChoice; label: string }[] = [
     ...(cultivar
       ? [{ value: 'named' as const, label: say('app.season.onion.named', { name: cultivar.name }) }]
       : []),
     ...(isPacket ? [{ value: 'packet' as const, label: say('app.season.onion.packet') }] : []),
+    ...ownChoices(),
   ];
   const plantOut = asked.value.plantOut;
 
@@ -34,11 +37,12 @@ export function OnionFields({ plan }: { plan: Plan }) {
     <>
       <ChoiceField<OnionChoice>
         label={say('app.season.onion')}
-        value={cultivar ? 'named' : isPacket ? 'packet' : (held.class ?? 'long')}
-        options={[...own, ...dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) }))]}
+        value={own ?? (cultivar ? 'named' : isPacket ? 'packet' : (held.class ?? 'long'))}
+        options={[...known, ...dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) }))]}
         onValue={(value) => {
           if (value === 'named' || value === 'packet') return;
-          go({ ...held, ...noOnion, class: value });
+          if (isOwnChoice(value)) goToOwn(value, held);
+          else go({ ...held, ...noOnion, class: value });
         }}
       />
       <ChoiceField<StartMethod>

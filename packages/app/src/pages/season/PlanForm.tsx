@@ -12,9 +12,9 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
   const { say, dayWithYear } = voice.value;
   const [isOpen, open] = useState(false);
   const { plan } = summary;
-  const { cultivar } = onion.value;
+  const { name } = onion.value;
   const line = say('app.season.plan.is', {
-    onion: cultivar?.name ?? say(`type.${plan.type}`),
+    onion: name ?? say(`type.${plan.type}`),
     start: say(`start.${plan.start}`),
     date: dayWithYear(plan.startDay),
   });
@@ -47,9 +47,12 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
 function notesOf({ plan }: SeasonSummary): string[] {
   const { say, dayWithYear } = voice.value;
   const { class: printed, start, date, plantOut } = asked.value;
-  const { crop, cultivar, unknown, starts } = onion.value;
+  const { crop, cultivar, own, unknown, starts } = onion.value;
   const notes: string[] = [];
+  if (own && crop === null) notes.push(say('app.garden.onion.unused', { name: own.name }));
   if (unknown?.isOtherCrop) notes.push(say('app.season.onion.other', { name: unknown.name }));
+  else if (unknown && crop && 'packet' in crop)
+    notes.push(say('app.garden.onion.from-link', { name: unknown.name }));
   else if (unknown) {
     const kind = printed === null ? 'none' : say(`class.${printed}`);
     notes.push(say('app.season.onion.unknown', { name: unknown.name, kind }));

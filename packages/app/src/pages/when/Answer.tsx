@@ -29,7 +29,7 @@ type Props = {
 /** All that is said of one onion started one way. */
 export function Answer({ crop, start, isKnown }: Props) {
   const { say, reason } = voice.value;
-  const { cultivar, starts } = onion.value;
+  const { cultivar, name, starts } = onion.value;
   const options = startOptions.value;
   const now = today.value;
   const others = starts.filter((other) => other !== start);
@@ -51,7 +51,6 @@ export function Answer({ crop, start, isKnown }: Props) {
   const { answer, now: standing, needSunUpH, notes } = tried.answer;
   const isFresh = isKnown && tried.isFresh;
   const { plan } = answer.starts[0].summary;
-  const name = cultivar?.name ?? null;
   const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${plan.type}`) });
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>

@@ -8,6 +8,7 @@ import {
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
+import { goToOwn, isOwnChoice, type OwnChoice, ownChoices, ownChosen } from '../../state/own-choices.ts';
 import { asked, go, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { hrefOfList } from '../which/address-of.ts';
@@ -22,17 +23,22 @@ type Props = {
 export function OnionFields({ type, start }: Props) {
   const { say } = voice.value;
   const { starts } = onion.value;
-  const named = namedOnion();
-  const options = dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) }));
+  const own = ownChosen();
+  const named = own === null ? namedOnion() : null;
+  const options = [
+    ...ownChoices(),
+    ...dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) })),
+  ];
   return (
     <>
       <div>
-        <ChoiceField<DayLengthClass | 'named'>
+        <ChoiceField<DayLengthClass | OwnChoice | 'named'>
           label={say('app.when.onion')}
-          value={named === null ? classOfType[type] : 'named'}
+          value={own ?? (named === null ? classOfType[type] : 'named')}
           options={named === null ? options : [{ value: 'named', label: named }, ...options]}
           onValue={(value) => {
-            if (value !== 'named') go({ ...noOnion, class: value });
+            if (isOwnChoice(value)) goToOwn(value);
+            else if (value !== 'named') go({ ...noOnion, class: value });
           }}
         />
         <p class="hint">
@@ -62,10 +68,12 @@ function namedOnion(): string | null {
 /** Said where the address names an onion that cannot be grown here. */
 export function UnknownOnion() {
   const { say } = voice.value;
-  const { unknown } = onion.value;
+  const { unknown, own, crop } = onion.value;
+  if (own && crop === null) return <p class="alarm">{say('app.garden.onion.unused', { name: own.name })}</p>;
   if (unknown === null) return null;
   const { name, nearest, isOtherCrop } = unknown;
   if (isOtherCrop) return <p class="alarm">{say('app.when.other-crop', { name })}</p>;
+  if (crop && 'packet' in crop) return <p>{say('app.garden.onion.from-link', { name })}</p>;
   return (
     <p class="alarm">
       {say('app.when.no-cultivar', { name, near: nearest.length > 0 ? 'some' : 'none' })}{' '}
