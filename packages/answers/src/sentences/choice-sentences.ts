@@ -1,4 +1,4 @@
-import { type Choice, groupKinds, worthWeights } from '@neckfall/engine';
+import { type Choice, groupKinds, type Kind, worthWeights } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { whereHeadline } from './where-headline.ts';
 
@@ -9,17 +9,31 @@ export function whichHeadline({ kind, summary }: Choice, place: string, speaker:
   return whereHeadline({ type, bestStart, verdict, gamble, summary }, place, speaker);
 }
 
-/** What told a choice from the next in rank, or why it fails. */
-export function choiceWhy({ why, kind }: Choice, { reason, say }: Speaker): string {
-  const { nextType, nextStart, nextName } = why.values;
+/**
+ * What told a choice from the next in rank, or why it fails.
+ *
+ * @param among the choices it stands among: where the best of the next one's kind does no worse than this, it is one
+ *   name of that kind that comes after, and is said by name
+ */
+export function choiceWhy(
+  { why, kind, rank }: Choice,
+  { reason, say }: Speaker,
+  among: readonly Choice[] = [],
+): string {
+  const { nextName, ...next } = why.values;
   if (nextName === undefined) return reason(why);
-  const isSameKind = nextType === kind.type && nextStart === kind.start;
-  const next = isSameKind
-    ? nextName
-    : say(`crop-kind.${nextStart as typeof kind.start}`, {
-        type: say(`type.${nextType as typeof kind.type}`),
-      });
-  return reason({ code: why.code, values: { ...why.values, next } });
+  const type = next.nextType as Kind['type'];
+  const start = next.nextStart as Kind['start'];
+  const isKindLevel = among.some(
+    (other) => other.rank <= rank && other.kind.type === type && other.kind.start === start,
+  );
+  const words =
+    type === kind.type && start === kind.start
+      ? nextName
+      : isKindLevel
+        ? say(`which.named.${start}`, { name: nextName })
+        : say(`crop-kind.${start}`, { type: say(`type.${type}`) });
+  return reason({ code: why.code, values: { ...why.values, next: words } });
 }
 
 /** The names of a choice as one phrase, some of them where there are many. */

@@ -12,13 +12,17 @@ export function whichDocument(frame: Frame, choices: readonly Choice[], consider
   return {
     schema: 'neckfall/which@1',
     ...documentHead(frame),
-    choices: choices.map((choice) => choiceOf(choice, frame.speaker)),
+    choices: choices.map((choice) => choiceOf(choice, choices, frame.speaker)),
     ranking: rankingSentence(frame.speaker),
     considered,
   };
 }
 
-function choiceOf(choice: Choice, speaker: Speaker): WhichDocument['choices'][number] {
+function choiceOf(
+  choice: Choice,
+  among: readonly Choice[],
+  speaker: Speaker,
+): WhichDocument['choices'][number] {
   const { rank, alike, kind, summary } = choice;
   return {
     rank,
@@ -38,7 +42,7 @@ function choiceOf(choice: Choice, speaker: Speaker): WhichDocument['choices'][nu
     boltedPlantsShare: rangeOf(summary.boltedPlantsShare),
     keepsMonths: [...kind.keepsMonths],
     keepsFrom: kind.keepsFrom,
-    why: choiceWhy(choice, speaker),
+    why: choiceWhy(choice, speaker, among),
   };
 }
 

@@ -35,7 +35,7 @@ export function whichText(
     [
       wrap(whichHeadline(best, label, speaker)),
       wrap(say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names })),
-      wrap(choiceWhy(best, speaker)),
+      wrap(choiceWhy(best, speaker, choices)),
       ...(alike === null ? [] : [wrap(alike)]),
     ].join('\n'),
   ];

@@ -24,7 +24,8 @@ export const appWhich = {
     '{count, plural, one {Next} other {Next, level: nothing tells these # apart in {years} years}}',
   'app.which.kind.good':
     '{buy}. Tops are over by {by}. Good bulbs {years}; run to flower: {plants}. Keeps {keeps}.',
-  'app.which.kind.poor': '{buy}: {comes} {years}.',
+  'app.which.kind.poor':
+    '{buy}: {comes} {years}. Good bulbs {good}; run to flower: {plants}. {by, select, never {Tops don’t go over in most years.} other {Where tops go over, they are over by {by}, and bulbs keep {keeps}.}}',
   'app.which.more-names': '{count, plural, one {# more name} other {# more names}} of this kind',
   'app.which.months': ': keeps {months} months.',
   'app.which.months-same': ': the same as far as we know; keep {months} months.',
@@ -38,6 +39,12 @@ export const appWhich = {
   'app.which.show-fewer': 'Show the best only',
   'app.which.nothing':
     'No onion we know is all of that: {list}. Leave one out; many more onions are on sale than we know of.',
+
+  'app.which.names-level': 'By name: {names}; nothing tells these apart in {years} years.',
+  'app.which.far.sooner':
+    'That start is {date}. Sooner, and good here too: {kind}, around {soon}, with good bulbs {years}.',
+  'app.which.far.none': 'That start is {date}; no kind that does well here has its best start before.',
+  'app.which.far.today': 'What is still in time today',
 
   'app.which.came.kind': '{type} onions',
   'app.which.came.first': 'You were looking at {kind}: nothing does better here.',

@@ -57,7 +57,7 @@ export const pictures = {
   'picture.section.across': 'Across',
   'picture.section.leaves': 'Rings',
   'picture.row.good': 'good {years}',
-  'picture.row.bolts': '{plants} run to flower',
+  'picture.row.bolts': 'run to flower: {plants}',
   'picture.row.summary': 'Side by side, to one scale: {onions}.',
   'picture.row.one': '{name}, {size}',
   'picture.row.one-without': '{name}, {form}',

@@ -12,6 +12,10 @@ export const which = {
 
   'which.names': 'Names: {names}; the same as far as is known.',
   'which.name': 'By name: {names}.',
+  'which.named.direct-seed': '{name} sown in place',
+  'which.named.raised-seedlings': '{name} sown in trays',
+  'which.named.bought-transplants': '{name} set out as bought plants',
+  'which.named.sets': '{name} from sets',
   'which.alike': 'As good, as far as {years, plural, one {# year} other {# years}} can tell: {kinds}.',
   'which.table': 'Kinds, each at its best start',
   'which.column.rank': 'Rank',
@@ -51,14 +55,14 @@ export const which = {
   'reason.choice-size':
     'Bulbs come nearer to full size, {diameterMm}, than those of {next}, {nextDiameterMm}.',
   'reason.choice-keeping':
-    'It keeps about {months, plural, one {# month} other {# months}}, against {nextMonths} for {next}.',
+    'Keeps about {months, plural, one {# month} other {# months}}, against {nextMonths} for {next}.',
   'reason.choice-time':
-    'It is over in {weeks, plural, one {# week} other {# weeks}}, against {nextWeeks} for {next}.',
-  'reason.choice-work': 'It is less work than {next}.',
-  'reason.choice-cold-bed': 'It goes into a bed that can be worked; {next} would have to start in the cold.',
+    'Ready in {weeks, plural, one {# week} other {# weeks}}, against {nextWeeks} for {next}.',
+  'reason.choice-work': 'Less work than {next}.',
+  'reason.choice-cold-bed': 'Goes into a bed that can be worked; {next} would have to start in the cold.',
   'reason.choice-drying':
-    'Its tops go over while it is warm enough to dry bulbs; those of {next} do so in cooler weather.',
-  'reason.choice-scarce': 'It is easy to come by; {next} seldom are.',
-  'reason.choice-usual': 'Onions of its kind do better here than that of {next}, by a little of everything.',
-  'reason.choice-last': 'It makes good bulbs {goodYearShare}; nothing asked for comes after it.',
+    'Tops go over while it is warm enough to dry bulbs; those of {next} do so in cooler weather.',
+  'reason.choice-scarce': 'Easier to come by than {next}.',
+  'reason.choice-usual': 'Better here than {next}, by a little of everything.',
+  'reason.choice-last': 'Good bulbs {goodYearShare}; nothing that was asked for comes after.',
 } as const;

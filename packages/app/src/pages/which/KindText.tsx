@@ -8,9 +8,16 @@ import { isWhereCameFrom } from './came-from.ts';
 import { capital } from './capital.ts';
 import { Names } from './Names.tsx';
 import { Onward } from './Onward.tsx';
+import { startDayWords } from './start-day.ts';
+
+type Props = {
+  group: KindGroup;
+  /** All choices of the list. */
+  among: readonly Choice[];
+};
 
 /** One kind at its best start: what comes of it and why, then the names inside it. */
-export function KindText({ group: { type, start, choices } }: { group: KindGroup }) {
+export function KindText({ group: { type, start, choices }, among }: Props) {
   const speaker = voice.value;
   const { say } = speaker;
   const [best, ...others] = choices;
@@ -22,7 +29,7 @@ export function KindText({ group: { type, start, choices } }: { group: KindGroup
       <h4>{capital(say(`crop-kind.${start}`, { type: say(`type.${type}`) }))}</h4>
       {isWhereCameFrom({ type, start }) && <p class="came-from">{say('app.which.came.this')}</p>}
       <p>{kindSentence(best, speaker)}</p>
-      <p>{choiceWhy(best, speaker)}</p>
+      <p>{choiceWhy(best, speaker, among)}</p>
       {flowers !== null && <p class="heed">{flowers}</p>}
       <Names choice={best} />
       {others.length > 0 && (
@@ -49,18 +56,19 @@ function kindSentence(choice: Choice, speaker: Speaker): string {
   const { say, day, years, plants } = speaker;
   const { kind, summary } = choice;
   const { neckFall, seasonShares, boltedPlantsShare, outcome, plan } = summary;
-  const buy = capital(say(`buy.${kind.start}`, { type: say(`type.${kind.type}`), date: day(plan.startDay) }));
-  if (neckFall.p90 === null || outcome !== 'good')
-    return say('app.which.kind.poor', {
-      buy,
-      comes: say(`verdict.${outcome}`),
-      years: years(seasonShares[outcome]),
-    });
-  return say('app.which.kind.good', {
-    buy,
-    by: day(neckFall.p90),
-    years: years(seasonShares.good),
+  const date = startDayWords(plan.startDay);
+  const values = {
+    buy: capital(say(`buy.${kind.start}`, { type: say(`type.${kind.type}`), date })),
+    by: neckFall.p90 === null ? 'never' : day(neckFall.p90),
     plants: plants(boltedPlantsShare.p50 ?? 0),
     keeps: keepingWords(choice, speaker),
+  };
+  if (neckFall.p90 !== null && outcome === 'good')
+    return say('app.which.kind.good', { ...values, years: years(seasonShares.good) });
+  return say('app.which.kind.poor', {
+    ...values,
+    comes: say(`verdict.${outcome}`),
+    years: years(seasonShares[outcome]),
+    good: years(seasonShares.good),
   });
 }

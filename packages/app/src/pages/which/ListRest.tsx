@@ -1,4 +1,4 @@
-import { practiceAssumptions, rankingSentence, worthShowing } from '@neckfall/answers';
+import { practiceAssumptions, rankingSentence } from '@neckfall/answers';
 import { type Choice, groupKinds } from '@neckfall/engine';
 import { useState } from 'preact/hooks';
 import { Cautions } from '../../controls/Cautions.tsx';
@@ -7,13 +7,11 @@ import { InTurn } from '../../controls/InTurn.tsx';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { Beside } from './Beside.tsx';
+import { bestOf } from './best-of.ts';
 import { Kinds } from './Kinds.tsx';
 import { Sections } from './Sections.tsx';
 import type { Seasons } from './use-grown.ts';
 import type { Wanted } from './wanted.ts';
-
-/** As many as the command line names. */
-const fewest = 20;
 
 type Props = { choices: readonly Choice[]; seasons: Seasons; wanted: Wanted };
 
@@ -22,7 +20,7 @@ export function ListRest({ choices, seasons, wanted }: Props) {
   const [isWhole, showWhole] = useState(false);
   const speaker = voice.value;
   const { say, day } = speaker;
-  const best = worthShowing(choices.slice(0, fewest));
+  const best = bestOf(choices);
   const shown = isWhole ? choices : best;
   const growing = groupKinds(shown).flatMap(({ choices: [{ summary }] }) =>
     practiceAssumptions(summary.plan, speaker),

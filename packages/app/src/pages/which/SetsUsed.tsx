@@ -1,9 +1,9 @@
-import { worthShowing } from '@neckfall/answers';
 import { type Choice, planDefaults } from '@neckfall/engine';
 import { useRef } from 'preact/hooks';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { SetFields } from '../season/SetFields.tsx';
+import { bestOf } from './best-of.ts';
 
 /**
  * Which sets are meant, where the answer speaks of any: their size and storing decide how many run to flower. What
@@ -15,7 +15,7 @@ export function SetsUsed({ choices }: { choices: readonly Choice[] | null }) {
   const last = useRef(choices ?? []);
   // while others are being grown, the fields stay as they are
   if (choices) last.current = choices;
-  const isMeant = worthShowing(last.current).some(({ kind }) => kind.start === 'sets');
+  const isMeant = bestOf(last.current).some(({ kind }) => kind.start === 'sets');
   if (!isMeant && setSize === null && setStore === null) return null;
   const size = setSize ?? planDefaults.setSizeMm;
   const store = setStore ?? planDefaults.setStore;

@@ -2,6 +2,7 @@ import { keepingWords } from '@neckfall/answers';
 import { type StartTopic, startFacts } from '@neckfall/data';
 import type { DateSpread, Kind, SeasonSummary, Spread } from '@neckfall/engine';
 import type { MessageKey, Speaker } from '@neckfall/words';
+import { startDayWords } from './start-day.ts';
 
 /** A row of facts on a crop, to be set beside others. */
 export type FactRow = Extract<MessageKey, `app.which.row.${string}`>;
@@ -13,10 +14,10 @@ type Words = (crop: Crop, speaker: Speaker) => string;
 export const factRows: readonly (readonly [FactRow, Words])[] = [
   [
     'app.which.row.start',
-    ({ kind, summary }, { say, day }) =>
+    ({ kind, summary }, { say }) =>
       say('where.start', {
         start: say(`start.${kind.start}`),
-        date: day(summary.plan.startDay),
+        date: startDayWords(summary.plan.startDay),
       }),
   ],
   ['app.which.row.good', ({ summary }, { years }) => years(summary.seasonShares.good)],
@@ -37,7 +38,7 @@ export const factRows: readonly (readonly [FactRow, Words])[] = [
 
 /** The same for ways of starting, which stand at the head themselves, and what only they differ in. */
 export const startFactRows: readonly (readonly [FactRow, Words])[] = [
-  ['app.which.row.start', ({ summary }, { day }) => day(summary.plan.startDay)],
+  ['app.which.row.start', ({ summary }) => startDayWords(summary.plan.startDay)],
   ...factRows.filter(([row]) => row !== 'app.which.row.start'),
   ['app.which.row.bolting', level('bolting')],
   ['app.which.row.cost', level('cost')],

@@ -16,6 +16,10 @@ const leastCell = 74;
 /** Where onions take several lines, about so many stand in each. */
 const usualInLine = 3;
 const lineHeight = 17;
+/** The first line is set bold, which makes it so much wider. */
+const boldWidth = 1.14;
+/** Most room that is added between two, where there is any left, px. */
+const mostSpare = 72;
 /** Widest of the words under the disc, px. */
 const discWords = 60;
 /** Widths that were made to fit may add up to a hair more, px. */
@@ -78,7 +82,7 @@ export function rowLayout(props: {
   let y = 8;
   for (const row of rows) {
     const used = row.reduce((sum, item) => sum + item.widthPx, 0);
-    const spare = Math.min(40, (width - used) / row.length);
+    const spare = Math.min(mostSpare, (width - used) / row.length);
     const baseY = y + Math.max(...row.map(({ heightPx }) => heightPx));
     const textY = baseY + rootRoomMm * pxPerMm + 16;
     baselines.push(baseY);
@@ -101,9 +105,7 @@ export function rowLayout(props: {
 }
 
 function longestWord(lines: readonly string[]): number {
-  const widths = lines.flatMap((line, i) =>
-    line.split(' ').map((word) => textWidth(word, i === 0 ? font.text : font.small)),
-  );
+  const widths = lines.flatMap((line, i) => line.split(' ').map((word) => textWidth(word, captionSize(i))));
   return Math.max(0, ...widths) + 8;
 }
 
@@ -111,9 +113,13 @@ function captionLines(lines: readonly string[], width: number, top: number): Cap
   const placed: CaptionLine[] = [];
   lines.forEach((line, i) => {
     if (line === '') return;
-    const bold = i === 0;
-    for (const text of wrapText(line, width, bold ? font.text : font.small))
-      placed.push({ text, bold, y: top + placed.length * lineHeight });
+    for (const text of wrapText(line, width, captionSize(i)))
+      placed.push({ text, bold: i === 0, y: top + placed.length * lineHeight });
   });
   return placed;
+}
+
+/** Size of a line of caption as its width is reckoned, px. */
+function captionSize(line: number): number {
+  return line === 0 ? font.text * boldWidth : font.small;
 }
