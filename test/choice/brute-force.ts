@@ -13,6 +13,9 @@ import {
 /** What counts as as good as the best, said again here so that the search is not checked against its own figure. */
 export const asGoodWithin = 0.04;
 
+/** What a year's wait costs, said again likewise. */
+const waitYear = 0.12;
+
 /** Every start of a year, `step` days apart, on every weather year: the plain way to find the best. */
 export function bestOfAll(site: Site, kind: Kind, firstDay: number, step: number): SeasonSummary {
   const plan = { ...planDefaults, type: kind.type, traits: kind.traits, start: kind.start };
@@ -23,7 +26,7 @@ export function bestOfAll(site: Site, kind: Kind, firstDay: number, step: number
     runner.moveTo(startDay, null);
     return summarise(site, { ...plan, startDay, plantOutDay: null }, runner);
   });
-  const worths = summaries.map((summary) => worth(site, summary));
+  const worths = summaries.map((summary, at) => worth(site, summary) - (waitYear * step * at) / 365);
   const best = worths.indexOf(Math.max(...worths));
   const isAsGood = (at: number) => worths[((at % count) + count) % count] >= worths[best] - asGoodWithin;
   // a stretch is not ended by a single week that falls short

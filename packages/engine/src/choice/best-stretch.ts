@@ -1,3 +1,5 @@
+import { reach } from './reach.ts';
+
 /** Dates worth this much less than the best are as good as it: a little more than one season in thirty. */
 const asGoodWithin = 0.04;
 
@@ -7,24 +9,15 @@ export type Stretch = { first: number; last: number };
 /**
  * The dates about the best one that are as good as it, so that a start may slip either way. A stretch
  * reaches a quarter of the year either way; where it would go on both ways, no date stands out, and the best is left
- * alone. One date alone that falls short ends no stretch: few seasons were tried, and one bad one more decides it.
+ * alone.
  *
  * @param best index of the best date, 0…dates − 1
  */
 export function bestStretch(best: number, dates: number, worthAt: (date: number) => number): Stretch {
   const top = worthAt(best);
   const isAsGood = (date: number) => worthAt((date + dates) % dates) >= top - asGoodWithin;
-  const reach = (direction: 1 | -1) => {
-    let far = 0;
-    while (far < dates / 4) {
-      if (isAsGood(best + direction * (far + 2))) far += 2;
-      else if (isAsGood(best + direction * (far + 1))) far++;
-      else break;
-    }
-    return far;
-  };
-  const before = reach(-1);
-  const after = reach(1);
+  const before = reach(dates / 4, (far) => isAsGood(best - far));
+  const after = reach(dates / 4, (far) => isAsGood(best + far));
   return before >= dates / 4 && after >= dates / 4
     ? { first: best, last: best }
     : { first: best - before, last: best + after };

@@ -24,19 +24,22 @@ export function harvestOf(site: Site, { plan, ...s }: SeasonSummary): Harvest {
   };
 }
 
-/** The same from a runner that stands at its start day, without the rest of a summary. */
-export function harvester(site: Site, runner: Runner, referenceDryG: number): () => Harvest {
+/**
+ * The same from a runner that stands at its start day, without the rest of a summary, over the first `years` weather
+ * years, by default all.
+ */
+export function harvester(site: Site, runner: Runner, referenceDryG: number): (years?: number) => Harvest {
   const { dryMatterShare } = runner.crop.type;
   const bolted = new Float64Array(site.years);
   const dryG = new Float64Array(site.years);
   const fell = new Float64Array(site.years);
-  return () => {
+  return (years = site.years) => {
     let good = 0;
     let small = 0;
     let up = 0;
     let bulbs = 0;
     let over = 0;
-    for (let year = 0; year < site.years; year++) {
+    for (let year = 0; year < years; year++) {
       const outcome = runner.season(year);
       const verdict = judge(outcome, dryMatterShare, referenceDryG);
       if (verdict === 'good') good++;
@@ -46,8 +49,8 @@ export function harvester(site: Site, runner: Runner, referenceDryG: number): ()
       if (outcome.reached === stage.fallen) fell[over++] = outcome.fellOn;
     }
     return {
-      goodShare: good / site.years,
-      smallShare: small / site.years,
+      goodShare: good / years,
+      smallShare: small / years,
       boltedShare: up > 0 ? median(bolted, up) : 0,
       dryG: bulbs > 0 ? median(dryG, bulbs) : 0,
       days: over > 0 ? Math.round(median(fell, over)) : null,

@@ -14,10 +14,9 @@ import {
 } from '../season/index.ts';
 import { bestStretch, middleAhead } from './best-stretch.ts';
 import { harvester } from './harvest.ts';
+import { isEvenWeek, weekStartsFrom } from './week-starts.ts';
+import { isWorkable } from './workable.ts';
 import { total, worthParts } from './worth.ts';
-
-/** Week starts of a year, counted from a first day. */
-export const scanWeeks = 52;
 
 /** One start in the mean climate: what is known before any weather year is tried. */
 export type MeanTrial = {
@@ -31,8 +30,17 @@ export type MeanTrial = {
 
 /** The year ahead for one plan, tried as far as asked. */
 export type StartScan = {
+  plan: Plan;
+  /** Moved about by whatever is tried. */
+  runner: Runner;
+  /** The year's week starts from the first day on. */
+  weeks: readonly number[];
+  /** Every second of them. */
+  mean: readonly MeanTrial[];
   /** Best of the mean climate. */
   coarse: MeanTrial;
+  /** What the best fortnight is worth over some of the weather years. */
+  glance: () => number;
   /** The best start over the weather years, or a middling one of those as good as it. */
   best: () => SeasonSummary;
 };
@@ -40,11 +48,23 @@ export type StartScan = {
 /** Looks over the starts of the year from `firstDay` on. The plan's own days don't count. */
 export function scanStarts(site: Site, plan: Plan, firstDay: number): StartScan {
   const runner = runnerOf(site, { ...plan, startDay: firstDay, plantOutDay: null });
-  const mean = Array.from({ length: scanWeeks / 2 }, (_, fortnight) =>
-    meanTrial(site, plan, runner, firstDay + 14 * fortnight),
-  );
+  const weeks = weekStartsFrom(firstDay);
+  const mean = weeks.filter(isEvenWeek).map((startDay) => meanTrial(site, plan, runner, startDay));
   const coarse = mean.reduce((a, b) => (b.worth > a.worth ? b : a));
-  return { coarse, best: () => refine(site, plan, runner, firstDay, mean) };
+  let seen: Glance | null = null;
+  const glance = () => {
+    seen ??= look(site, plan, runner, mean);
+    return seen;
+  };
+  return {
+    plan,
+    runner,
+    weeks,
+    mean,
+    coarse,
+    glance: () => glance().worth,
+    best: () => refine(site, plan, runner, weeks, glance()),
+  };
 }
 
 function meanTrial(site: Site, plan: Plan, runner: Runner, startDay: number): MeanTrial {
@@ -89,61 +109,90 @@ function promise(verdict: Verdict, outcome: Outcome): number {
 
 /** Where the mean climate has no good fortnight, this many of its best are tried. */
 const fallbacks = 4;
+/** Fortnights are put in order on this share of the weather years, and on at least so many; all dates meet the same. */
+const firstLook = { share: 1 / 3, years: 8 } as const;
+
+/** The best start at a first look. */
+type Glance = { startDay: number; worth: number; isHopeless: boolean };
+
+function look(site: Site, plan: Plan, runner: Runner, mean: readonly MeanTrial[]): Glance {
+  const years = Math.min(site.years, Math.max(firstLook.years, Math.ceil(site.years * firstLook.share)));
+  const harvest = harvester(site, runner, referenceBulbG(site, plan));
+  const seen: Glance = { startDay: mean[0].startDay, worth: Number.NEGATIVE_INFINITY, isHopeless: true };
+  for (const { startDay } of promising(site, plan, mean)) {
+    runner.moveTo(startDay, null);
+    const came = harvest(years);
+    if (came.goodShare > 0) seen.isHopeless = false;
+    const found =
+      total(worthParts(site, { ...plan, startDay }, came, null)) - waitCost(startDay - mean[0].startDay);
+    if (found > seen.worth) {
+      seen.worth = found;
+      seen.startDay = startDay;
+    }
+  }
+  return seen;
+}
+
+/**
+ * A crop next year is worth this much less than one now, in good seasons of one (our choice): it settles when to start,
+ * never what is grown.
+ */
+const waitYear = 0.12;
+
+function waitCost(days: number): number {
+  return (waitYear * days) / 365;
+}
 
 function refine(
   site: Site,
   plan: Plan,
   runner: Runner,
-  firstDay: number,
-  mean: readonly MeanTrial[],
+  weeks: readonly number[],
+  { startDay: glanced, isHopeless }: Glance,
 ): SeasonSummary {
   const harvest = harvester(site, runner, referenceBulbG(site, plan));
-  const tried = new Map<number, number>();
-  let isHopeless = true;
-  const worthAt = (week: number) => {
-    let found = tried.get(week);
-    if (found === undefined) {
-      const startDay = firstDay + 7 * week;
-      runner.moveTo(startDay, null);
-      const came = harvest();
-      if (came.goodShare > 0) isHopeless = false;
-      found = total(worthParts(site, { ...plan, startDay }, came, null));
-      tried.set(week, found);
-    }
-    return found;
-  };
-  let best = 0;
-  let most = Number.NEGATIVE_INFINITY;
-  const consider = (week: number) => {
-    const found = worthAt(week);
-    if (found > most) {
-      most = found;
-      best = week;
-    }
-  };
-  for (const fortnight of promising(mean)) consider(2 * fortnight);
+  const worthAt = kept((week) => {
+    const startDay = weeks[week];
+    runner.moveTo(startDay, null);
+    return total(worthParts(site, { ...plan, startDay }, harvest(), null)) - waitCost(startDay - weeks[0]);
+  });
+  const count = weeks.length;
+  let best = weeks.indexOf(glanced);
   // where not one season is good no week is better than another
   if (!isHopeless) {
     // on to the top of the hill
     for (let from = -1; from !== best; ) {
       from = best;
-      consider((from + 1) % scanWeeks);
-      consider((from + scanWeeks - 1) % scanWeeks);
+      const next = [(from + 1) % count, (from + count - 1) % count];
+      best = next.reduce((a, b) => (worthAt(b) > worthAt(a) ? b : a), from);
     }
-    best = middleAhead(bestStretch(best, scanWeeks, worthAt), scanWeeks);
+    best = middleAhead(bestStretch(best, count, worthAt), count);
   }
-  const startDay = firstDay + 7 * best;
+  const startDay = weeks[best];
   runner.moveTo(startDay, null);
   return summarise(site, { ...plan, startDay, plantOutDay: null }, runner);
 }
 
+/** The same, worked out once for each week. */
+function kept(worthOf: (week: number) => number): (week: number) => number {
+  const known = new Map<number, number>();
+  return (week) => {
+    const found = known.get(week) ?? worthOf(week);
+    known.set(week, found);
+    return found;
+  };
+}
+
 /** Fortnights that are good in the mean climate or next to such; every second of them where that is half the year. */
-function promising(mean: readonly MeanTrial[]): number[] {
-  const fortnights = mean.length;
-  const isGood = (at: number) => mean[(at + fortnights) % fortnights].verdict === 'good';
-  const all = mean.map((_, at) => at);
-  const near = all.filter((at) => isGood(at - 1) || isGood(at) || isGood(at + 1));
-  const stride = near.length > fortnights / 2 ? 2 : 1;
+function promising(site: Site, { start }: Plan, mean: readonly MeanTrial[]): readonly MeanTrial[] {
+  const near = mean.filter(({ startDay }, at) => isNearGood(mean, at) && isWorkable(site, start, startDay));
+  const stride = near.length > mean.length / 2 ? 2 : 1;
   if (near.length > 0) return near.filter((_, at) => at % stride === 0);
-  return all.sort((a, b) => mean[b].worth - mean[a].worth).slice(0, fallbacks);
+  return mean.toSorted((a, b) => b.worth - a.worth).slice(0, fallbacks);
+}
+
+/** Whether a fortnight, or one beside it, is good in the mean climate. */
+export function isNearGood(mean: readonly MeanTrial[], at: number): boolean {
+  const { length } = mean;
+  return [at - 1, at, at + 1].some((near) => mean[(near + length) % length].verdict === 'good');
 }

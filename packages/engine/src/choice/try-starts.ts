@@ -1,35 +1,44 @@
 import type { Plan, Reason, Site, StartTrial, StartWindow, WhenAnswer } from '../season/index.ts';
 import { runnerOf, summarise } from '../season/index.ts';
 import { bestStretch, middleOf } from './best-stretch.ts';
+import { harvestOf } from './harvest.ts';
+import { inTimeRule } from './in-time.ts';
 import { dayInYear, weekStarts } from './week-starts.ts';
-import { weekRuns, weeksOf } from './windows.ts';
+import { closedUp, weekRuns, weeksOf } from './windows.ts';
 import { worth } from './worth.ts';
 
 /** A plan whose start day is still open. */
 export type OpenPlan = Omit<Plan, 'startDay' | 'plantOutDay'>;
 
-/** Tries a plan at the 52 week starts of a year and finds the windows that end well. */
+/**
+ * Tries a plan at the 52 week starts of a year and finds the windows in which a start is in time: those that end well
+ * often enough, where the bed can be worked.
+ */
 export function tryStarts(site: Site, plan: OpenPlan, year: number): WhenAnswer {
-  const runner = runnerOf(site, { ...plan, startDay: dayInYear(year, 1), plantOutDay: null });
+  const firstDay = dayInYear(year, 1);
+  const runner = runnerOf(site, { ...plan, startDay: firstDay, plantOutDay: null });
   const starts: StartTrial[] = weekStarts.map((dayOfYear) => {
     const startDay = dayInYear(year, dayOfYear);
     runner.moveTo(startDay, null);
     return { dayOfYear, summary: summarise(site, { ...plan, startDay, plantOutDay: null }, runner) };
   });
-  const windows = weekRuns(starts.map(({ summary }) => summary.outcome === 'good')).map(
-    (run): StartWindow => {
-      const weeks = weeksOf(run);
-      const worthAt = (week: number) =>
-        weeks.includes(week) ? worth(site, starts[week].summary) : Number.NEGATIVE_INFINITY;
-      const best = weeks.reduce((a, b) => (worthAt(b) > worthAt(a) ? b : a));
-      const middle = middleOf(bestStretch(best, starts.length, worthAt), starts.length);
-      return {
-        from: starts[run.first].dayOfYear,
-        to: starts[run.last].dayOfYear,
-        best: starts[middle].dayOfYear,
-      };
-    },
+  const { isInTime, isWindow } = inTimeRule(site, { ...plan, startDay: firstDay, plantOutDay: null });
+  const isOpen = ({ summary }: StartTrial) => isInTime(summary.plan.startDay, harvestOf(site, summary));
+  const runs = weekRuns(closedUp(starts.map(isOpen))).filter((run) =>
+    isWindow(weeksOf(run).map((week) => starts[week].summary.plan.startDay)),
   );
+  const windows = runs.map((run): StartWindow => {
+    const weeks = weeksOf(run);
+    const worthAt = (week: number) =>
+      weeks.includes(week) ? worth(site, starts[week].summary) : Number.NEGATIVE_INFINITY;
+    const best = weeks.reduce((a, b) => (worthAt(b) > worthAt(a) ? b : a));
+    const middle = middleOf(bestStretch(best, starts.length, worthAt), starts.length);
+    return {
+      from: starts[run.first].dayOfYear,
+      to: starts[run.last].dayOfYear,
+      best: starts[middle].dayOfYear,
+    };
+  });
   return { starts, windows, reason: windowReason(site, starts, windows) };
 }
 

@@ -17,6 +17,12 @@ export function weekRuns(good: readonly boolean[]): WeekRun[] {
   return runs;
 }
 
+/** The same with single weeks filled in whose neighbours are true on both sides: few seasons were tried. */
+export function closedUp(good: readonly boolean[]): boolean[] {
+  const weeks = good.length;
+  return good.map((here, week) => here || (good[(week + 1) % weeks] && good[(week + weeks - 1) % weeks]));
+}
+
 /** Weeks of a run, in order. */
 export function weeksOf({ first, last }: WeekRun): number[] {
   const weeks: number[] = [];

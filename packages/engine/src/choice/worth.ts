@@ -1,7 +1,8 @@
 import { climateDayOf } from '../calendar/index.ts';
-import { classOfType, type OnionType, plantValuesOf, type StartMethod } from '../plant/index.ts';
+import { classOfType, hoursFromHome, plantValuesOf, type StartMethod } from '../plant/index.ts';
 import { fullSizeDryG, type Plan, type SeasonSummary, type Site } from '../season/index.ts';
 import { type Harvest, harvestOf } from './harvest.ts';
+import { isWorkable } from './workable.ts';
 
 /** What a way of growing is worth, in good seasons of one; the parts add up. */
 export type WorthParts = {
@@ -16,7 +17,7 @@ export type WorthParts = {
   time: number;
   /** Thinning and weeding of rows sown in place, trays to tend. */
   work: number;
-  /** A bed too cold to work in at the start. */
+  /** A bed too cold to be worked at the start. */
   coldBed: number;
   /** Tops that go over in weather too cool to dry bulbs. */
   drying: number;
@@ -40,25 +41,16 @@ export const worthWeights = {
 const easyDays = 150;
 /** What is hard to come by (common practice, no source): most sets on sale are long-day types, ... */
 const scarceCost = 0.2;
-/** ... and shops have the kinds of their latitude, by the longest day of the place, h (limits memory); farther off, fewer do. */
+/** ... and kinds of another latitude the more, the farther off they are at home. */
 const scarcePerH = 0.2;
-const soldAtLongestH: Readonly<Record<OnionType, readonly [from: number, to: number]>> = {
-  'tropical-short': [12, 14.2],
-  short: [12, 15.4],
-  intermediate: [13.4, 17.6],
-  'early-long': [13.8, 16.2],
-  'northern-long': [14.8, 24],
-};
 const workOf: Readonly<Record<StartMethod, number>> = {
   'direct-seed': 0.02,
   'raised-seedlings': 0.03,
   'bought-transplants': 0,
   sets: 0,
 };
-/** Beds colder than this at the start are wet or frozen: nobody sows or plants (common practice, no source). */
-const workableBedC = 5;
-const coldBedPerC = 0.06;
-const coldBedMost = 0.4;
+/** A start in a bed that cannot be worked is no start. */
+const coldBedCost = 1;
 /** Bulbs dry off well from this mean temperature on (memory). */
 const dryingC = 15;
 const coolDryingPerC = 0.02;
@@ -95,22 +87,16 @@ export function worthParts(site: Site, plan: Plan, harvest: Harvest, keepsMonths
     keeping: worthWeights.keeping * Math.max(0, Math.min(1, keeps)),
     time: (-worthWeights.careYear * Math.max(0, (harvest.days ?? 365) - easyDays)) / 365,
     work: -workOf[plan.start],
-    coldBed: plan.start === 'raised-seedlings' ? 0 : -coldBedCost(site, plan.startDay),
+    coldBed: isWorkable(site, plan.start, plan.startDay) ? 0 : -coldBedCost,
     drying: harvest.days === null ? -coolDryingMost : -coolDryingCost(site, plan.startDay + harvest.days),
     scarce: -scarcity(site, plan),
   };
 }
 
 function scarcity(site: Site, { type, start }: Plan): number {
-  const [from, to] = soldAtLongestH[type];
-  const awayH = Math.max(0, from - site.longestDayH, site.longestDayH - to);
+  const awayH = hoursFromHome(type, site.longestDayH);
   const rareSets = start === 'sets' && classOfType[type] !== 'long';
   return (rareSets || awayH > 0 ? scarceCost : 0) + scarcePerH * awayH;
-}
-
-function coldBedCost(site: Site, startDay: number): number {
-  const bedC = site.mean('none').soilMeanC[climateDayOf(startDay)];
-  return Math.min(coldBedMost, coldBedPerC * Math.max(0, workableBedC - bedC));
 }
 
 function coolDryingCost(site: Site, neckFallDay: number): number {

@@ -1,3 +1,4 @@
+export { hoursFromHome } from './at-home.ts';
 export { boltedShare, boltingSizeFactor, coldResponse, setColdDays, warmthUndoes } from './bolting.ts';
 export { bulbDiameterMm, bulbMassG, marketableMinMm, plantSpreadCv } from './bulb.ts';
 export { canopyHaste, photoperiodFactor, shadePenaltyH } from './bulbing.ts';

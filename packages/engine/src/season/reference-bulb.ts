@@ -1,5 +1,5 @@
 import { dayNumber } from '../calendar/index.ts';
-import { onionTypes } from '../plant/index.ts';
+import { hoursFromHome, type OnionType, onionTypes } from '../plant/index.ts';
 import { fullSizeDryG, limits } from './judge.ts';
 import { stage } from './outcome.ts';
 import type { Plan } from './plan.ts';
@@ -9,8 +9,8 @@ import { calendarYear, type Site } from './site.ts';
 const datesTried = 16;
 
 /**
- * Dry matter of the best bulb the place grows this way (same start, spacing, water, cover), over types and
- * dates in the mean climate, g; 0 where nothing ripens. The search ends at a full-sized bulb, beyond which no
+ * Dry matter of the best bulb the place grows this way (same start, spacing, water, cover), over the types at home there
+ * and dates in the mean climate, g; 0 where nothing ripens. The search ends at a full-sized bulb, beyond which no
  * verdict asks. Kept with the site.
  */
 export function referenceBulbG(site: Site, plan: Plan): number {
@@ -20,7 +20,7 @@ export function referenceBulbG(site: Site, plan: Plan): number {
   if (best === undefined) {
     best = 0;
     const newYear = dayNumber(calendarYear(plan.startDay), 1, 1);
-    for (const type of onionTypes) {
+    for (const type of typesAtHome(site)) {
       if (best >= fullSizeDryG) break;
       const runner = runnerOf(site, { ...plan, type, traits: null, startDay: newYear, plantOutDay: null });
       for (let i = 0; i < datesTried && best < fullSizeDryG; i++) {
@@ -36,4 +36,9 @@ export function referenceBulbG(site: Site, plan: Plan): number {
     site.referenceG.set(key, best);
   }
   return best;
+}
+
+/** A kind from far off that would grow larger makes no local bulb small. */
+function typesAtHome({ longestDayH }: Site): OnionType[] {
+  return onionTypes.filter((type) => hoursFromHome(type, longestDayH) === 0);
 }

@@ -1,0 +1,43 @@
+import { civilDate, dayOfYear } from '../calendar/index.ts';
+import { type Plan, referenceBulbG, runnerOf, type Site } from '../season/index.ts';
+import { type Harvest, harvester } from './harvest.ts';
+import { scanStarts } from './start-scan.ts';
+import { dayInYear } from './week-starts.ts';
+import { isWorkable } from './workable.ts';
+import { total, worthParts } from './worth.ts';
+
+/** Starts of which fewer seasons end well are not advised. */
+const leastGoodShare = 0.5;
+/** A start worth this much less than the year's best, in good seasons of one, comes too early or too late (our choice). */
+const worthLess = 0.25;
+
+/** Good weeks in a row of which none is the best one and that are fewer than these are chance: few seasons were tried. */
+const leastWeeks = 3;
+
+/** When a start of one onion is in time; see {@link inTimeRule}. */
+export type InTimeRule = {
+  /** Whether one start is in time by itself. */
+  isInTime: (startDay: number, harvest: Harvest) => boolean;
+  /** Whether starts in time make a window; the years of the days don't matter. */
+  isWindow: (startDays: readonly number[]) => boolean;
+};
+
+/**
+ * A start is in time where the bed can be worked, at least half of the seasons end well, and it is not worth much less
+ * than the same onion started the same way in about the best week of the year.
+ */
+export function inTimeRule(site: Site, plan: Plan): InTimeRule {
+  const worthOf = (startDay: number, harvest: Harvest) =>
+    total(worthParts(site, { ...plan, startDay }, harvest, null));
+  const { startDay: bestDay } = scanStarts(site, plan, dayInYear(civilDate(plan.startDay).year, 1)).coarse;
+  const runner = runnerOf(site, { ...plan, startDay: bestDay, plantOutDay: null });
+  const best = worthOf(bestDay, harvester(site, runner, referenceBulbG(site, plan))());
+  return {
+    isInTime: (startDay, harvest) =>
+      harvest.goodShare >= leastGoodShare &&
+      isWorkable(site, plan.start, startDay) &&
+      worthOf(startDay, harvest) >= best - worthLess,
+    isWindow: (startDays) =>
+      startDays.length >= leastWeeks || startDays.some((day) => dayOfYear(day) === dayOfYear(bestDay)),
+  };
+}
