@@ -26,6 +26,7 @@ const garden = {
 async function openFile(page: Page, content: object, name = 'bank.neckfall.json'): Promise<void> {
   const buffer = Buffer.from(JSON.stringify(content));
   await page.getByLabel('Open a garden file').setInputFiles({ name, mimeType: 'application/json', buffer });
+  await page.locator('.opened', { hasText: `${name} is open` }).waitFor();
 }
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
@@ -239,6 +240,72 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
     const later = await app.page('', { context });
     await later.getByRole('link', { name: 'Kept on this device: 2 plans' }).click();
     await later.getByRole('link', { name: 'By the wall' }).waitFor();
+    await context.close();
+  });
+
+  test('an onion of one’s own stands in Which as others do, and can be chosen on Season and When', async () => {
+    const page = await alone(kept);
+    await openFile(page, garden);
+    await page.getByRole('link', { name: 'Which', exact: true }).click();
+    // folded away with others of its kind, perhaps
+    const own = page.locator('.names a', { hasText: 'Ines’s Tin (your own)' });
+    await page.waitForFunction(() => location.hash.startsWith('#/which'));
+    await ready(page);
+    await told(page, 'Out of the jar: neither its kind');
+    await press(page, 'Show all');
+    await ready(page);
+    // from seed alone, like any packet; ranked among the others
+    const starts = await own.evaluateAll((links) =>
+      links.map((link) => link.closest<HTMLElement>('.names')?.dataset.start),
+    );
+    expect(starts.sort()).toEqual(['direct-seed', 'raised-seedlings']);
+    const months = await own.first().evaluate((link) => link.closest('.names')?.textContent);
+    expect(months).toMatch(/7.9 months/);
+    await page.evaluate(() => {
+      location.hash = location.hash.replace('#/which', '#/season');
+    });
+    await ready(page);
+    await page.locator('details.plan summary').click();
+    await page.getByLabel('Onion', { exact: true }).selectOption({ label: 'Ines’s Tin (your own)' });
+    await heading(page).getByText('Ines’s Tin').waitFor();
+    await ready(page);
+    expect(page.url()).toContain('class=long&cultivar=Ines%E2%80%99s+Tin&packet-hours=15');
+    const link = page.url();
+    await page.getByRole('link', { name: 'Try other days' }).click();
+    await page.waitForFunction(() => location.hash.startsWith('#/when'));
+    await ready(page);
+    expect(await page.getByLabel('Onion, as the packet says').locator('option:checked').textContent()).toBe(
+      'Ines’s Tin (your own)',
+    );
+    const here = await app.page(link.slice(link.indexOf('#')), { context });
+    const answer = await heading(here).textContent();
+    expect(answer).toContain('Ines’s Tin');
+    await context.close();
+
+    // the link opens where nobody knows the name, by what the packet says
+    const other = await app.page(link.slice(link.indexOf('#')));
+    await told(other, '“Ines’s Tin” is no onion that is known here. It is worked out from its packet');
+    const figures = (text: string | null) => text?.match(/\d+ \w+/g);
+    expect(figures(await heading(other).textContent())).toEqual(figures(answer));
+    await other.close();
+  });
+
+  test('a packet is kept as an onion of one’s own, and taken back', async () => {
+    const page = await alone('#/which?at=52.08,-3.13&name=Pencarreg+Bank&packet-hours=14.5&packet=yes');
+    await page.getByText('Keep it as an onion of your own').click();
+    await page.getByLabel('What you call it').fill('Okoro’s Red');
+    await press(page, 'Keep this onion');
+    await heading(page).getByText('Okoro’s Red').waitFor();
+    await ready(page);
+    await page.getByRole('link', { name: /^Kept on this device/ }).click();
+    await page.getByRole('link', { name: 'Okoro’s Red' }).waitFor();
+    expect((await whole(page)).cultivars).toMatchObject([{ name: 'Okoro’s Red', packetHours: 14.5 }]);
+    await press(page, 'Put away onion “Okoro’s Red”');
+    await page.getByRole('link', { name: 'Okoro’s Red' }).waitFor({ state: 'detached' });
+    await press(page, 'Take back: onion “Okoro’s Red” put away');
+    await page.getByRole('link', { name: 'Okoro’s Red' }).click();
+    await page.waitForFunction(() => location.hash.startsWith('#/which'));
+    await heading(page).getByText('Okoro’s Red').waitFor();
     await context.close();
   });
 

@@ -8,7 +8,10 @@ export function ownOnion(garden: Garden, { cultivar }: GardenPlanting): OwnCulti
 }
 
 /** Found by its name as it stands in a file or in an address. */
-export function findOwn(own: readonly OwnCultivar[], name: string): OwnCultivar | undefined {
+export function findOwn<Named extends { name: string }>(
+  own: readonly Named[],
+  name: string,
+): Named | undefined {
   const wanted = fold(name);
   return own.find((onion) => fold(onion.name) === wanted);
 }

@@ -1,6 +1,7 @@
 import { formatDay, type Garden, type GardenPlace, type GardenPlanting, type Plan } from '@neckfall/engine';
 import type { Asked } from '../state/address-form.ts';
 import { nameInAddress } from '../state/address-form.ts';
+import { freeId } from './free-id.ts';
 import { findOwn } from './own-onion.ts';
 
 /** What is kept of a plan: as asked, with the onion, the start and the day that were taken. */
@@ -112,11 +113,4 @@ function plantingOf(
     nurseryTempC: asked.nurseryTemp,
     lampHours: asked.lampHours,
   };
-}
-
-function freeId(kind: string, among: readonly { id: string }[]): string {
-  for (let number = among.length + 1; ; number++) {
-    const id = `${kind}-${number}`;
-    if (!among.some((entry) => entry.id === id)) return id;
-  }
 }

@@ -1,3 +1,4 @@
+import { ownOffers } from './own-offers.ts';
 import { prepare } from './prepare.ts';
 import { season } from './season.ts';
 import { seasonAhead } from './season-ahead.ts';
@@ -14,6 +15,7 @@ import { winterStand } from './winter-stand.ts';
 
 /** All that the engine's worker can be asked; see each file. */
 export const engineHandlers = {
+  ownOffers,
   prepare,
   season,
   seasonAhead,

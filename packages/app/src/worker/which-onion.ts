@@ -17,7 +17,9 @@ import { type SiteAsked, siteOf } from './site.ts';
 export type WhichOnionAsked = {
   site: SiteAsked;
   /** One onion by its plant, or by what its packet says. */
-  onion: Offer | (Pick<Offer, 'name' | 'starts'> & { packet: Packet });
+  onion:
+    | Offer
+    | (Pick<Offer, 'name' | 'starts'> & { packet: Packet; keepsMonths: Offer['keepsMonths'] | null });
   firstDay: number;
   options: ChooseOptions;
 };
@@ -35,7 +37,12 @@ export function whichOnion({ site: asked, onion, firstDay, options }: WhichOnion
   const read = 'packet' in onion ? plantOfPacket(site, onion.packet, civilDate(firstDay).year) : null;
   const offer: Offer =
     'packet' in onion
-      ? { ...onion, ...plantWords(read!), keepsMonths: ordinaryKeeping, keepsFrom: 'type' }
+      ? {
+          ...onion,
+          ...plantWords(read!),
+          keepsMonths: onion.keepsMonths ?? ordinaryKeeping,
+          keepsFrom: onion.keepsMonths === null ? 'type' : 'cultivar',
+        }
       : onion;
   const steps = growKinds(site, kindsOf([offer]), firstDay, options);
   let step = steps.next();

@@ -21,6 +21,11 @@ export const appGarden = {
     '“{name}” is known by its name alone, so the kind that suits best here is shown.',
   'app.garden.onion.from-link':
     '“{name}” is no onion that is known here. It is worked out from its packet, as the link gives it.',
+  'app.garden.onion.name': 'Keep it as an onion of your own',
+  'app.garden.onion.hint': 'Then it stands in the list beside the others, on this device.',
+  'app.garden.onion.taken': 'One of your onions is called {name} already. Give this one another name.',
+  'app.garden.onion.keep': 'Keep this onion',
+  'app.garden.onion.remove-of': 'Put away onion “{name}”',
   'app.garden.onion.choice': '{name} (your own)',
   'app.garden.file': 'As a file',
   'app.garden.save': 'Save the whole garden as a file',

@@ -1,5 +1,7 @@
 import type { OwnCultivar } from '@neckfall/engine';
+import { useRef } from 'preact/hooks';
 import { askedOfOwn, canGrow } from '../../save/own-onion.ts';
+import { changeGarden } from '../../state/garden.ts';
 import { noOnion } from '../../state/no-onion.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -7,9 +9,21 @@ import { voice } from '../../state/settings.ts';
 /** Onions of the grower's own; each leads to its page, where enough is known of it. */
 export function OwnOnions({ own }: { own: readonly OwnCultivar[] }) {
   const { say } = voice.value;
+  const head = useRef<HTMLHeadingElement>(null);
+
+  async function remove({ id, name }: OwnCultivar): Promise<void> {
+    await changeGarden({ code: 'onion-removed', name }, (now) =>
+      now ? { ...now, cultivars: now.cultivars.filter((onion) => onion.id !== id) } : now,
+    );
+    // the button is gone: go on from the list
+    head.current?.focus();
+  }
+
   return (
     <section aria-labelledby="own-onions">
-      <h2 id="own-onions">{say('app.garden.onions')}</h2>
+      <h2 id="own-onions" ref={head} tabIndex={-1}>
+        {say('app.garden.onions')}
+      </h2>
       <ul>
         {own.map((onion) => (
           <li key={onion.id}>
@@ -19,7 +33,15 @@ export function OwnOnions({ own }: { own: readonly OwnCultivar[] }) {
               </a>
             ) : (
               say('app.garden.onion.bare', { name: onion.name })
-            )}
+            )}{' '}
+            <button
+              type="button"
+              class="plain"
+              aria-label={say('app.garden.onion.remove-of', { name: onion.name })}
+              onClick={() => void remove(onion)}
+            >
+              {say('app.garden.plan.remove')}
+            </button>
           </li>
         ))}
       </ul>

@@ -5,12 +5,13 @@ import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
-import { site, siteKey } from '../../state/place.ts';
+import { site } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { startOptions } from '../when/start-options.ts';
 import { hrefOfList } from './address-of.ts';
 import { colourOf } from './colour-of.ts';
+import { useAllKinds } from './use-all-kinds.ts';
 import { grownOf, useGrown } from './use-grown.ts';
 import { allKinds } from './wanted.ts';
 
@@ -30,13 +31,15 @@ const bestShown = 2;
 /** The onion in the hand among all that can be had here. */
 export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props) {
   const speaker = voice.value;
-  const { say } = speaker;
-  const placeKey = siteKey.value && JSON.stringify([siteKey.value, startOptions.value, today.value]);
+  const { say, years, numberRange } = speaker;
+  // grown with those of their own, as for the list; ranked among what can be bought
+  const all = useAllKinds();
+  const placeKey = all.key;
   const [own] = choices;
   // what is in the hand comes first
   const growing = useGrown(isFresh ? placeKey : null, () => ({
     site: site.value!,
-    kinds: allKinds(),
+    kinds: all.kinds,
     firstDay: today.value,
     options: startOptions.value,
   }));
@@ -45,10 +48,10 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props)
   const ranked = useAnswer(rankKey, () =>
     ask('whichRank', {
       site: site.value!,
-      grown: [...grownOf(allKinds(), seasons!), ...(isNamed ? [] : grown)],
+      grown: [...grownOf(allKinds([]), seasons!), ...(isNamed ? [] : grown)],
     }),
   );
-  const failed = growing.failed ?? ranked.failed;
+  const failed = all.failed ?? growing.failed ?? ranked.failed;
   if (failed !== null) return <Fault reason={failed} />;
   if (growing.state === 'stopped') return null;
   if (!ranked.answer || !ranked.isFresh) {
@@ -85,6 +88,10 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props)
           : say('app.which.packet.behind', {
               kind: nameOf(best),
               names: namesOf(best, speaker, namesSaid),
+              years: years(best.summary.seasonShares.good),
+              months: numberRange(...best.kind.keepsMonths, 1),
+              ownYears: years(own.summary.seasonShares.good),
+              ownMonths: numberRange(...own.kind.keepsMonths, 1),
             })}{' '}
         <a href={hrefOfList()}>{say('app.which.way.list')}</a>
       </p>

@@ -1,3 +1,4 @@
+import type { Kind } from '@neckfall/engine';
 import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
 import { mostBeside } from '../../state/address-form.ts';
 import { asked } from '../../state/route.ts';
@@ -8,14 +9,15 @@ import { colourOf } from './colour-of.ts';
 import { FactTable } from './FactTable.tsx';
 import { type Crop, factRows } from './facts-of.ts';
 import { Onward } from './Onward.tsx';
+import { useAllKinds } from './use-all-kinds.ts';
 import { grownOf, type Seasons } from './use-grown.ts';
-import { allKinds } from './wanted.ts';
 
 /** Two to four onions side by side: cut through, then their facts in one table. */
 export function Beside({ seasons }: { seasons: Seasons }) {
   const speaker = voice.value;
   const { say } = speaker;
-  const crops = cropsBeside(seasons);
+  const { kinds } = useAllKinds();
+  const crops = cropsBeside(kinds, seasons);
   if (crops.length === 0) return null;
   const { picture } = sectionRowOf(
     crops.map(({ name, kind, summary }) => ({
@@ -57,9 +59,9 @@ export function Beside({ seasons }: { seasons: Seasons }) {
 }
 
 /** Those of the address that we know, in its order. */
-function cropsBeside(seasons: Seasons): (Crop & { name: string })[] {
+function cropsBeside(kinds: readonly Kind[], seasons: Seasons): (Crop & { name: string })[] {
   return (asked.value.beside ?? []).flatMap(({ start, name }) => {
-    const kind = allKinds().find((candidate) => candidate.start === start && candidate.names.includes(name));
+    const kind = kinds.find((candidate) => candidate.start === start && candidate.names.includes(name));
     return kind ? grownOf([kind], seasons).map((grown) => ({ ...grown, name })) : [];
   });
 }

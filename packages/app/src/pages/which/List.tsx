@@ -2,30 +2,33 @@ import { useMemo } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
-import { placeName, site, siteKey } from '../../state/place.ts';
+import { placeName, site } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { startOptions } from '../when/start-options.ts';
+import { BareOnions } from './BareOnions.tsx';
 import { CameFrom } from './CameFrom.tsx';
 import { FirstLook } from './FirstLook.tsx';
 import { ListLead } from './ListLead.tsx';
 import { ListRest } from './ListRest.tsx';
 import { Narrow } from './Narrow.tsx';
 import { SetsUsed } from './SetsUsed.tsx';
+import { useAllKinds } from './use-all-kinds.ts';
 import { grownOf, useGrown } from './use-grown.ts';
-import { allKinds, wantedOf } from './wanted.ts';
+import { wantedOf } from './wanted.ts';
 
 /** What can be had here, the best first. */
 export function List() {
   const { onlyClass, colour, keeps, mild, onlyStart, have } = asked.value;
   const filters = { onlyClass, colour, keeps, mild, onlyStart, have };
   const filterKey = JSON.stringify(filters);
-  const wanted = useMemo(() => wantedOf(filters), [filterKey]);
-  const placeKey = siteKey.value && JSON.stringify([siteKey.value, startOptions.value, today.value]);
+  const all = useAllKinds();
+  const wanted = useMemo(() => wantedOf(filters, all.own ?? []), [filterKey, all.own]);
+  const placeKey = all.key;
   const growing = useGrown(placeKey, () => ({
     site: site.value!,
-    kinds: allKinds(),
+    kinds: all.kinds,
     firstDay: today.value,
     options: startOptions.value,
   }));
@@ -34,7 +37,7 @@ export function List() {
   const ranked = useAnswer(rankKey, () =>
     ask('whichRank', { site: site.value!, grown: grownOf(wanted.kinds, seasons!) }),
   );
-  const failed = growing.failed ?? ranked.failed;
+  const failed = all.failed ?? growing.failed ?? ranked.failed;
   if (failed !== null) return <Fault reason={failed} />;
   const isNone = wanted.kinds.length === 0;
   const isWaiting = !isNone && (growing.state === 'at-work' || (rankKey !== null && !ranked.isFresh));
@@ -52,6 +55,7 @@ export function List() {
         )}
       </div>
       <Narrow key="narrow" filters={filters} wanted={wanted} />
+      <BareOnions key="bare" />
       <SetsUsed key="sets" choices={choices} />
       {choices && seasons ? (
         <ListRest key={placeKey} choices={choices} seasons={seasons} wanted={wanted} />

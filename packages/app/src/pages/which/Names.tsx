@@ -1,5 +1,7 @@
 import type { Choice } from '@neckfall/engine';
 import type { Locale } from '@neckfall/words';
+import { findOwn } from '../../save/own-onion.ts';
+import { ownOnions } from '../../state/garden.ts';
 import { voice } from '../../state/settings.ts';
 import { hrefOfName } from './address-of.ts';
 
@@ -13,7 +15,7 @@ export function Names({ choice: { kind, rank } }: { choice: Choice }) {
       {parts.map(({ type, value }) =>
         type === 'element' ? (
           <a key={value} href={hrefOfName(value)}>
-            {value}
+            {findOwn(ownOnions.value, value) ? say('app.garden.onion.choice', { name: value }) : value}
           </a>
         ) : (
           value

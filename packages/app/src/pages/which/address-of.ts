@@ -1,4 +1,6 @@
+import { askedOfOwn, findOwn } from '../../save/own-onion.ts';
 import type { Asked } from '../../state/address-form.ts';
+import { ownOnions } from '../../state/garden.ts';
 import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
 import { asked, hrefTo } from '../../state/route.ts';
@@ -10,7 +12,7 @@ export function hrefOfList(): string {
 
 /** Addresses of the pages that go on with an onion by name, started so on that day. */
 export function onwardTo(cultivar: string, start: NonNullable<Asked['start']>, date: number) {
-  const chosen = { ...noOnion, cultivar, start, plantOut: null };
+  const chosen = { ...askedOfName(cultivar), start, plantOut: null };
   return {
     when: hrefTo('when', { ...chosen, date: null }),
     season: hrefTo('season', { ...chosen, date }),
@@ -19,5 +21,10 @@ export function onwardTo(cultivar: string, start: NonNullable<Asked['start']>, d
 
 /** The page of one onion, its ways of starting set side by side. */
 export function hrefOfName(cultivar: string): string {
-  return hrefTo('which', { ...noOnion, cultivar });
+  return hrefTo('which', askedOfName(cultivar));
+}
+
+function askedOfName(cultivar: string): Partial<Asked> {
+  const own = findOwn(ownOnions.value, cultivar);
+  return { ...noOnion, ...(own ? askedOfOwn(own) : { cultivar }) };
 }

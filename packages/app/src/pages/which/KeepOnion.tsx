@@ -1,0 +1,63 @@
+import { emptyGarden, type OwnCultivar } from '@neckfall/engine';
+import { useId, useState } from 'preact/hooks';
+import { freeId } from '../../save/free-id.ts';
+import { askedOfOwn, findOwn } from '../../save/own-onion.ts';
+import { nameInAddress } from '../../state/address-form.ts';
+import { changeGarden, ownOnions } from '../../state/garden.ts';
+import { asked, go } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+
+/** Short enough to be said, and to go into a link. */
+const longest = 80;
+
+/** Keeps what a packet says under a name, as an onion of the grower's own. */
+export function KeepOnion({ named }: { named: string | null }) {
+  const { say } = voice.value;
+  const id = useId();
+  const [name, setName] = useState(named ?? '');
+  const clean = nameInAddress(name);
+  const isTaken = findOwn(ownOnions.value, name) !== undefined;
+
+  async function keep(): Promise<void> {
+    const { class: printed, packetHours, packetDays } = asked.value;
+    const onion = { name: clean ?? '', class: printed, packetHours, packetDays, keepsMonths: null };
+    const isDone = await changeGarden({ code: 'onion-added', name: onion.name }, (now) => {
+      const garden = now ?? emptyGarden();
+      const kept: OwnCultivar = { id: freeId('onion', garden.cultivars), ...onion };
+      return { ...garden, cultivars: [...garden.cultivars, kept] };
+    });
+    if (isDone) go(askedOfOwn({ id: '', ...onion }), { replace: true });
+  }
+
+  return (
+    <details>
+      <summary>{say('app.garden.onion.name')}</summary>
+      <form
+        class="form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (clean !== null && !isTaken) void keep();
+        }}
+      >
+        <div>
+          <label for={id}>{say('app.garden.keep.name')}</label>
+          <input
+            id={id}
+            type="text"
+            required
+            maxLength={longest}
+            autocomplete="off"
+            aria-invalid={isTaken}
+            aria-describedby={`${id}-hint`}
+            value={name}
+            onInput={(event) => setName(event.currentTarget.value)}
+          />
+          <p id={`${id}-hint`} class={isTaken ? 'alarm' : 'hint'}>
+            {say(isTaken ? 'app.garden.onion.taken' : 'app.garden.onion.hint', { name: name.trim() })}
+          </p>
+        </div>
+        <button type="submit">{say('app.garden.onion.keep')}</button>
+      </form>
+    </details>
+  );
+}
