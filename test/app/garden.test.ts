@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { Ajv } from 'ajv';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { download } from './download.ts';
@@ -33,9 +35,16 @@ const press = (page: Page, name: string | RegExp) => page.getByRole('button', { 
 const heading = (page: Page) => page.locator('h1');
 const told = (page: Page, text: string) => page.getByText(text).first().waitFor();
 
-/** The kept garden as it would be saved. */
+const isAsPublished = new Ajv({ strict: true, allErrors: true }).compile(
+  JSON.parse(readFileSync(new URL('../../packages/cli/schemas/garden@1.json', import.meta.url), 'utf8')),
+);
+
+/** The kept garden as it is saved, which is always as the published schema says. */
 async function whole(page: Page): Promise<typeof garden> {
-  return JSON.parse((await download(page, 'Save the whole garden')).bytes.toString());
+  const saved = JSON.parse((await download(page, 'Save the whole garden')).bytes.toString());
+  isAsPublished(saved);
+  expect(isAsPublished.errors).toBeNull();
+  return saved;
 }
 
 /** Puts a record straight into the browser's store, as damage or another version might. */

@@ -7,7 +7,8 @@ export function ShareLink() {
   const { say } = voice.value;
   const [state, setState] = useState<'idle' | 'done' | 'by-hand'>('idle');
   const { page, asked } = address.value;
-  if (!asked.at) return null;
+  // what is kept here is kept nowhere else
+  if (!asked.at || page === 'kept') return null;
   const link = new URL(hrefTo(page, { today: null, planting: null }), location.href).href;
   const copy = () =>
     (navigator.clipboard ? navigator.clipboard.writeText(link) : Promise.reject()).then(

@@ -1,10 +1,16 @@
+import { readFileSync } from 'node:fs';
 import { emptyGarden, type Garden, restoreGarden, soilTextures, startMethods } from '@neckfall/engine';
+import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { askedOf } from '../../src/save/asked-of.ts';
 import { withPlan } from '../../src/save/planting-of.ts';
 import { nothingAsked } from '../../src/state/address.ts';
 import type { Asked } from '../../src/state/address-form.ts';
+
+const isAsPublished = new Ajv({ strict: true, allErrors: true }).compile(
+  JSON.parse(readFileSync(new URL('../../../cli/schemas/garden@1.json', import.meta.url), 'utf8')),
+);
 
 const optional = <Value>(value: fc.Arbitrary<Value>) => fc.option(value, { nil: null });
 const day = fc.integer({ min: 20_000, max: 30_000 });
@@ -54,6 +60,8 @@ test('a plan kept in a garden comes back as it was asked', () => {
       const text = JSON.stringify(garden);
       const restored = restoreGarden(JSON.parse(text));
       expect(restored.changes).toEqual([]);
+      isAsPublished(JSON.parse(text));
+      expect(isAsPublished.errors).toBeNull();
       const planting = restored.garden.plantings.find(({ id }) => id === plantingId)!;
       expect({ ...nothingAsked, ...askedOf(restored.garden, planting) }).toEqual({
         ...plan,

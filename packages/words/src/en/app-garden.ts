@@ -27,7 +27,7 @@ export const appGarden = {
   'app.garden.onion.keep': 'Keep this onion',
   'app.garden.onion.remove-of': 'Put away onion “{name}”',
   'app.garden.onion.choice': '{name} (your own)',
-  'app.garden.file': 'As a file',
+  'app.garden.file': 'Changes and files',
   'app.garden.save': 'Save the whole garden as a file',
   'app.garden.saved': 'Saved as {file}.',
   'app.garden.save-failed': '{file} could not be made ({reason}).',

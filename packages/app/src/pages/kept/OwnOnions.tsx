@@ -28,9 +28,12 @@ export function OwnOnions({ own }: { own: readonly OwnCultivar[] }) {
         {own.map((onion) => (
           <li key={onion.id}>
             {canGrow(onion) ? (
-              <a href={hrefTo('which', { ...noOnion, planting: null, packet: true, ...askedOfOwn(onion) })}>
-                {onion.name}
-              </a>
+              <>
+                <a href={hrefTo('which', { ...noOnion, planting: null, packet: true, ...askedOfOwn(onion) })}>
+                  {onion.name}
+                </a>{' '}
+                <span>{inWords(onion)}</span>
+              </>
             ) : (
               say('app.garden.onion.bare', { name: onion.name })
             )}{' '}
@@ -47,4 +50,14 @@ export function OwnOnions({ own }: { own: readonly OwnCultivar[] }) {
       </ul>
     </section>
   );
+}
+
+/** What its packet says. */
+function inWords({ class: printed, packetHours, packetDays }: OwnCultivar): string {
+  const { say, all, dayLength } = voice.value;
+  return all([
+    ...(printed === null ? [] : [say(`class.${printed}`)]),
+    ...(packetHours === null ? [] : [say('app.which.packet.hours-is', { hours: dayLength(packetHours) })]),
+    ...(packetDays === null ? [] : [say('app.which.packet.days-is', { days: packetDays })]),
+  ]);
 }
