@@ -152,53 +152,6 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     await page.close();
   });
 
-  test('takes a packet by its day length and days, and says what was made of it', async () => {
-    const page = await app.page(lyon);
-    await page.getByRole('link', { name: 'I have this packet' }).click();
-    await page.getByText('What does your packet say?').waitFor();
-    await page.getByLabel('Day length').selectOption('long');
-    await page.locator('h1.answer').waitFor();
-    await page.getByLabel('Days to maturity').fill('120');
-    await page.getByLabel('Days to maturity').press('Tab');
-    await ready(page);
-    expect(page.url()).toContain('packet-days=120');
-    const text = await textOf(page);
-    expect(text).toContain('your onion');
-    expect(text).toContain('120 days on the packet');
-    expect(await page.locator('.starts thead th').count()).toBe(5);
-    expect(text).toContain('Beside the best here');
-    await page.getByLabel('Days to maturity').fill('1200');
-    await page.getByLabel('Days to maturity').press('Tab');
-    expect(await page.getByRole('alert').textContent()).toContain('“1200”');
-    await page.close();
-  });
-
-  test('takes a packet by its name as the command line does, with ways of starting and their sources', async () => {
-    const page = await app.page(`${lyon}&packet=yes`);
-    await page.getByLabel('Its name').fill('walla walla');
-    await page.getByLabel('Its name').press('Tab');
-    await page.locator('h1.answer', { hasText: 'Walla Walla' }).waitFor();
-    await ready(page);
-    const starts = rowsOfCommand('Lyon', '--have', 'Walla Walla').map(({ start }) => start);
-    const heads = await page.locator('.starts thead th').allTextContents();
-    expect(heads.length - 1).toBe(starts.length);
-    await page.getByText('What is known of each way').click();
-    const facts = await page.locator('.starts li').allTextContents();
-    expect(facts.some((fact) => /\(source 1\)/.test(fact))).toBe(true);
-    expect(await page.locator('.starts ol li').count()).toBeGreaterThan(1);
-    await page.close();
-  });
-
-  test('offers names like one it does not know, and tells shallots apart', async () => {
-    const page = await app.page(`${lyon}&cultivar=Copraa`);
-    await page.getByRole('button', { name: 'Did you mean Copra?' }).click();
-    await page.locator('h1.answer', { hasText: 'Copra' }).waitFor();
-    await page.close();
-    const other = await app.page(`${lyon}&cultivar=Golden+Gourmet`);
-    expect(await other.getByRole('alert').textContent()).toContain('shallot');
-    await other.close();
-  });
-
   test('shows names of the address as text, whatever they are', async () => {
     const nasty = '<img src=x onerror="document.title=1"><script>document.title=2</script>';
     const written = encodeURIComponent(nasty);

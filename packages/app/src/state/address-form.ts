@@ -12,6 +12,7 @@ import {
 
 const colours = ['yellow', 'red', 'white', 'brown', 'pink'] as const;
 type Colour = (typeof colours)[number];
+const held = ['seed', 'plants', 'sets'] as const;
 
 /** What may stand in the address of a page, all of it optional: null where it does not. */
 export type Asked = {
@@ -49,6 +50,8 @@ export type Asked = {
   /** Nursery of raised seedlings: °C, and hours of lamps. */
   nurseryTemp: number | null;
   lampHours: number | null;
+  /** What is in the packet in the hand. */
+  holds: (typeof held)[number] | null;
   /** Skin of the onion in the hand. */
   skin: Colour | null;
   /** The rest narrows the list of what can be had; `class` and `start` are what was chosen, and narrow nothing. */
@@ -174,6 +177,7 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
     },
     write: (names) => names.join(','),
   },
+  holds: word('holds', held),
   skin: word('skin', colours),
   onlyClass: word('only-class', dayLengthClasses),
   onlyStart: word('only-start', startMethods),

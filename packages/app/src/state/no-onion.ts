@@ -7,5 +7,6 @@ export const noOnion = {
   packetHours: null,
   packetDays: null,
   skin: null,
+  holds: null,
   packet: null,
 } as const satisfies Partial<Asked>;

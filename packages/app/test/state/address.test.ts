@@ -46,6 +46,7 @@ const asked: fc.Arbitrary<Asked> = fc.record({
       { minLength: 1, maxLength: 5 },
     ),
   ),
+  holds: optional(fc.constantFrom('seed', 'plants', 'sets')),
   skin: optional(fc.constantFrom('yellow', 'red', 'white', 'brown', 'pink')),
   onlyClass: optional(fc.constantFrom(...dayLengthClasses)),
   onlyStart: optional(fc.constantFrom(...startMethods)),

@@ -42,5 +42,7 @@ export const american = {
   'app.which.coarse': '{kind}: start around {date}; tops fall around {neckFall}.',
   'app.which.row.neck-fall': 'Tops fall, 8 years in 10',
   'app.which.packet.good': '{place}: yes, {name} suits. {buy}; tops fall around {neckFall}.',
+  'app.which.packet.mostly':
+    '{place}: {name} may do: good bulbs {years}. {buy}; tops fall around {neckFall}.',
   'app.which.packet.small': '{place}: {name} stays small here. Best: {buy}; tops fall around {neckFall}.',
 } as const;

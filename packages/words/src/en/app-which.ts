@@ -97,6 +97,17 @@ export const appWhich = {
   'app.which.packet.change': 'Change it, or say more of it',
   'app.which.packet.hours-is': '{hours} of day',
   'app.which.packet.days-is': '{days} days',
+  'app.which.packet.stranger': 'We don’t know “{name}” by name: this goes by what its packet says.',
+  'app.which.packet.also-called': '“{typed}” is {name} in our list.',
+  'app.which.packet.holds': 'What is in it',
+  'app.which.packet.holds.seed': 'seed',
+  'app.which.packet.holds.plants': 'young plants',
+  'app.which.packet.holds.sets': 'sets',
+  'app.which.packet.ask-unknown': 'We don’t know “{name}”. What else does the packet say?',
+  'app.which.packet.lead-unknown':
+    'Our list has what was found written down, and many more onions are on sale. The day length it is for is enough to go by.',
+  'app.which.packet.lead-days':
+    'Days to maturity alone don’t say when bulbs start: give its name or its day length too.',
   'app.which.packet.skin-is': '{colour} skin',
   'app.which.packet.ask': 'What does your packet say?',
   'app.which.packet.lead':
@@ -116,20 +127,29 @@ export const appWhich = {
   'app.which.packet.colour': 'Skin',
   'app.which.packet.this': 'your onion',
   'app.which.packet.good': '{place}: yes, {name} suits. {buy}; tops go over around {neckFall}.',
+  'app.which.packet.mostly':
+    '{place}: {name} may do: good bulbs {years}. {buy}; tops go over around {neckFall}.',
   'app.which.packet.gamble': '{place}: {name} is a gamble here. Best odds: {buy}; good bulbs {years}.',
   'app.which.packet.small': '{place}: {name} stays small here. Best: {buy}; tops go over around {neckFall}.',
-  'app.which.packet.poor': '{place}: not {name}. However it is started, what comes is {comes}.',
+  'app.which.packet.no-bulb': '{place}: not {name}. However it is started, it mostly makes no bulbs.',
+  'app.which.packet.bolts': '{place}: not {name}. However it is started, it mostly runs to flower.',
+  'app.which.packet.winter-killed': '{place}: not {name}. However it is started, winter mostly takes it.',
+  'app.which.packet.not-ripe':
+    '{place}: not {name}. However it is started, it mostly stays thick-necked and unfinished.',
   'app.which.packet.buy.direct-seed': 'Sow it in place around {date}',
   'app.which.packet.buy.raised-seedlings': 'Sow it in trays around {date}',
   'app.which.packet.buy.bought-transplants': 'Get it as plants and set them out around {date}',
   'app.which.packet.buy.sets': 'Get it as sets and plant them around {date}',
   'app.which.packet.against': 'Beside the best here',
-  'app.which.packet.level': 'Nothing does better here, as far as {years} years can tell.',
-  'app.which.packet.behind': 'Others do better here. First: {kind} ({names}).',
+  'app.which.packet.level':
+    'No onion we know comes before it here, crop, size, keeping and work taken together, as far as {years} years can tell.',
+  'app.which.packet.behind':
+    'Others come before it here, first of all {kind} ({names}): good bulbs {years}, keeping {months} months. This one: good bulbs {ownYears}, keeping {ownMonths} months.',
   'app.which.packet.comparing': 'Setting it beside all others…',
   'app.which.packet.best': 'Best here: {name}',
 
   'app.which.starts': 'Ways to start {name}',
+  'app.which.starts.chosen': '{start}, as you chose',
   'app.which.starts.perhaps': 'Whether it is sold as plants or sets, your packet does not say.',
   'app.which.starts.known': 'What is known of each way',
   'app.which.starts.practice': 'common practice, no source',

@@ -3,12 +3,16 @@ import { type DayLengthClass, dayLengthClasses, gardenRanges } from '@neckfall/e
 import { useId, useState } from 'preact/hooks';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
+import { askedOfOwn, findOwn } from '../../save/own-onion.ts';
 import type { Asked } from '../../state/address-form.ts';
+import { ownOnions } from '../../state/garden.ts';
 import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 
+type Holds = NonNullable<Asked['holds']>;
+const holdings: readonly Holds[] = ['seed', 'plants', 'sets'];
 const [leastHours, mostHours] = gardenRanges.packetHours;
 const [leastDays, mostDays] = gardenRanges.packetDays;
 
@@ -32,7 +36,7 @@ export function PacketForm({ isKnown }: { isKnown: boolean }) {
 
 function Fields() {
   const { say } = voice.value;
-  const { class: printed, packetHours, packetDays, skin } = asked.value;
+  const { class: printed, packetHours, packetDays, holds, skin } = asked.value;
   return (
     <form class="form packet" onSubmit={(event) => event.preventDefault()}>
       <NameField />
@@ -62,6 +66,15 @@ function Fields() {
         max={mostDays}
         onValue={(days) => change({ packetDays: days })}
       />
+      <ChoiceField<Holds | ''>
+        label={say('app.which.packet.holds')}
+        value={holds ?? ''}
+        options={[
+          { value: '', label: say('app.which.packet.day-none') },
+          ...holdings.map((value) => ({ value, label: say(`app.which.packet.holds.${value}`) })),
+        ]}
+        onValue={(value) => go({ holds: value === '' ? null : value, packet: true }, { replace: true })}
+      />
       <ChoiceField<Colour | ''>
         label={say('app.which.packet.colour')}
         value={skin ?? ''}
@@ -79,7 +92,7 @@ function Fields() {
 function NameField() {
   const { say } = voice.value;
   const id = useId();
-  const { unknown } = onion.value;
+  const { unknown, crop } = onion.value;
   const hint = `${id}-hint`;
   return (
     <div>
@@ -97,7 +110,7 @@ function NameField() {
         onChange={(event) => takeName(event.currentTarget.value.trim())}
       />
       <datalist id={`${id}-list`}>
-        {cultivars.map(({ id: key, name }) => (
+        {[...ownOnions.value, ...cultivars].map(({ id: key, name }) => (
           <option key={key} value={name} />
         ))}
       </datalist>
@@ -105,6 +118,8 @@ function NameField() {
         <p id={hint} class="hint">
           {say('app.which.packet.name-hint')}
         </p>
+      ) : crop !== null && !unknown.isOtherCrop ? (
+        <p id={hint}>{say('app.garden.onion.from-link', { name: unknown.name })}</p>
       ) : (
         <div id={hint} role="alert" class="alarm">
           {say(unknown.isOtherCrop ? 'app.which.packet.other-crop' : 'app.which.packet.unknown', {
@@ -121,21 +136,30 @@ function NameField() {
   );
 }
 
-/** A name comes alone: what else the packet says would only gainsay what is known. */
+/** A name of the catalogue comes alone: what else the packet says would only gainsay what is known. */
 function takeName(name: string): void {
-  go({ ...noOnion, packet: true, cultivar: name === '' ? null : name }, { replace: true });
+  const own = findOwn(ownOnions.value, name);
+  const named = own ? askedOfOwn(own) : { cultivar: name === '' ? null : name };
+  go({ ...noOnion, packet: true, ...named }, { replace: true });
 }
 
+/** What a packet says is the packet's, whatever it is called; but a name that is known would gainsay it. */
 function change(changes: Partial<Asked>): void {
-  go({ cultivar: null, packet: true, ...changes }, { replace: true });
+  const { unknown } = onion.value;
+  const cultivar = unknown && !unknown.isOtherCrop ? asked.value.cultivar : null;
+  go({ cultivar, packet: true, ...changes }, { replace: true });
 }
 
 function inWords(): string[] {
   const { say, dayLength } = voice.value;
-  const { class: printed, packetHours, packetDays, skin } = asked.value;
-  const { cultivar } = onion.value;
-  if (cultivar) return [cultivar.name];
+  const { class: printed, packetHours, packetDays, holds, skin } = asked.value;
+  const { cultivar, own, unknown } = onion.value;
+  const held = holds === null ? [] : [say(`app.which.packet.holds.${holds}`)];
+  if (cultivar) return [cultivar.name, ...held];
   return [
+    ...(own ? [own.name] : []),
+    ...(unknown ? [unknown.name] : []),
+    ...held,
     ...(printed === null ? [] : [say(`class.${printed}`)]),
     ...(packetHours === null ? [] : [say('app.which.packet.hours-is', { hours: dayLength(packetHours) })]),
     ...(packetDays === null ? [] : [say('app.which.packet.days-is', { days: packetDays })]),

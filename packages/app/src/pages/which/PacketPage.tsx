@@ -3,12 +3,15 @@ import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
+import type { Asked } from '../../state/address-form.ts';
 import { onion } from '../../state/onion.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { startOptions } from '../when/start-options.ts';
+import { heldFirst } from './holds.ts';
+import { KeepOnion } from './KeepOnion.tsx';
 import { PacketForm } from './PacketForm.tsx';
 import { PacketLead } from './PacketLead.tsx';
 import { PacketRest } from './PacketRest.tsx';
@@ -18,12 +21,15 @@ import { SetsUsed } from './SetsUsed.tsx';
 /** The onion in the grower's hand: what is on it, whether it suits, and how to start it. */
 export function PacketPage() {
   const { say } = voice.value;
-  const { class: printed, packetHours, packetDays } = asked.value;
-  const { cultivar } = onion.value;
-  const name = cultivar?.name ?? say('app.which.packet.this');
+  const { cultivar, own, unknown } = onion.value;
+  const { class: printed, packetHours, packetDays } = packetSaid();
+  const stranger = unknown && !unknown.isOtherCrop ? unknown.name : null;
+  const name = onion.value.name ?? stranger ?? say('app.which.packet.this');
+  const { holds } = asked.value;
+  const keepsMonths = own?.keepsMonths ?? null;
   const held = useMemo(
-    () => packetOnion(cultivar, { class: printed, hours: packetHours, days: packetDays }, name),
-    [cultivar, printed, packetHours, packetDays, name],
+    () => packetOnion(cultivar, { class: printed, hours: packetHours, days: packetDays }, name, keepsMonths),
+    [cultivar, printed, packetHours, packetDays, name, keepsMonths],
   );
   const key = held && siteKey.value && JSON.stringify([siteKey.value, startOptions.value, today.value, held]);
   const { answer, isFresh, failed } = useAnswer(key, () =>
@@ -35,27 +41,43 @@ export function PacketPage() {
     }),
   );
   if (failed !== null) return <Fault reason={failed} />;
+  const choices = answer && heldFirst(answer.choices, holds);
   const isWaiting = held !== null && !isFresh;
   return (
     <div class={isWaiting && answer ? 'waiting' : ''} data-waiting={isWaiting ? true : undefined}>
       <div key="lead">
-        {held === null ? <Ask /> : answer ? <PacketLead choices={answer.choices} /> : <Wait name={name} />}
+        {held === null ? <Ask /> : choices ? <PacketLead choices={choices} /> : <Wait name={name} />}
       </div>
       <PacketForm key="form" isKnown={held !== null} />
-      {held !== null && answer && <SetsUsed key="sets" choices={answer.choices} />}
-      {held !== null && answer && (
-        <PacketRest key="rest" reply={answer} cultivar={cultivar} isFresh={isFresh} />
+      {held !== null && cultivar === null && own === null && <KeepOnion key="keep" named={stranger} />}
+      {held !== null && choices && <SetsUsed key="sets" choices={choices} />}
+      {held !== null && answer && choices && (
+        <PacketRest key="rest" reply={answer} choices={choices} cultivar={cultivar} isFresh={isFresh} />
       )}
     </div>
   );
 }
 
+/** Of an onion of the grower's own, what the garden says where the address does not. */
+function packetSaid(): Pick<Asked, 'class' | 'packetHours' | 'packetDays'> {
+  const { class: printed, packetHours, packetDays } = asked.value;
+  const { own } = onion.value;
+  return own && printed === null && packetHours === null ? own : { class: printed, packetHours, packetDays };
+}
+
 function Ask() {
   const { say } = voice.value;
+  const { unknown } = onion.value;
+  const isStranger = unknown !== null && !unknown.isOtherCrop;
   return (
     <>
-      <h1>{say('app.which.packet.ask')}</h1>
-      <p>{say('app.which.packet.lead')}</p>
+      <h1>
+        {isStranger
+          ? say('app.which.packet.ask-unknown', { name: unknown.name })
+          : say('app.which.packet.ask')}
+      </h1>
+      <p>{say(isStranger ? 'app.which.packet.lead-unknown' : 'app.which.packet.lead')}</p>
+      {asked.value.packetDays !== null && <p>{say('app.which.packet.lead-days')}</p>}
     </>
   );
 }

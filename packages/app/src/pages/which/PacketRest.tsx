@@ -5,6 +5,7 @@ import {
   rankingSentence,
 } from '@neckfall/answers';
 import type { Cultivar } from '@neckfall/data';
+import type { Choice } from '@neckfall/engine';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { InTurn } from '../../controls/InTurn.tsx';
@@ -15,10 +16,16 @@ import type { WhichOnionReply } from '../../worker/which-onion.ts';
 import { AgainstBest } from './AgainstBest.tsx';
 import { Starts } from './Starts.tsx';
 
-type Props = { reply: WhichOnionReply; cultivar: Cultivar | null; isFresh: boolean };
+type Props = {
+  reply: WhichOnionReply;
+  /** Those of the reply, what can be done with the packet first. */
+  choices: readonly Choice[];
+  cultivar: Cultivar | null;
+  isFresh: boolean;
+};
 
 /** The onion beside the best that can be had, its ways of starting, and what all this rests on. */
-export function PacketRest({ reply: { read, choices, grown }, cultivar, isFresh }: Props) {
+export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh }: Props) {
   const speaker = voice.value;
   const { say, day } = speaker;
   const colour = cultivar?.colour ?? asked.value.skin ?? 'yellow';

@@ -31,6 +31,7 @@ export function Starts({ choices, isNamed, colour }: Props) {
         labelledBy="starts"
         rows={startFactRows}
         columns={choices.map(({ kind, summary }) => {
+          const isChosen = asked.value.start === kind.start;
           const chosen = { start: kind.start, plantOut: null };
           const onward = {
             when: hrefTo('when', { ...chosen, date: null }),
@@ -38,21 +39,21 @@ export function Starts({ choices, isNamed, colour }: Props) {
           };
           return {
             key: kind.start,
-            head: wordsOf(kind.start),
+            head: isChosen
+              ? say('app.which.starts.chosen', { start: wordsOf(kind.start) })
+              : wordsOf(kind.start),
             crop: { kind, summary },
             foot: <Onward onward={onward} name={kind.names[0]} start={kind.start} />,
-            isChosen: asked.value.start === kind.start,
+            isChosen,
           };
         })}
       />
       {flowers !== null && <p class="heed">{flowers}</p>}
-      {isNamed ? (
-        absent.map((start) => (
-          <p key={start}>{capital(say('which.not-sold', { start: say(`start.${start}`) }))}.</p>
-        ))
-      ) : (
-        <p>{say('app.which.starts.perhaps')}</p>
-      )}
+      {isNamed
+        ? absent.map((start) => (
+            <p key={start}>{capital(say('which.not-sold', { start: say(`start.${start}`) }))}.</p>
+          ))
+        : asked.value.holds === null && <p>{say('app.which.starts.perhaps')}</p>}
       <StartNotes starts={choices.map(({ kind }) => kind.start)} />
     </div>
   );

@@ -44,8 +44,12 @@ export const startFactRows: readonly (readonly [FactRow, Words])[] = [
   ['app.which.row.cost', level('cost')],
 ];
 
-function dates({ p10, p90 }: DateSpread, { say, dayRange }: Speaker): string {
-  return p10 === null || p90 === null ? say('never') : dayRange(p10, p90);
+/** Where they come in less than half of the seasons, dates would say too much: how often, then. */
+const mostShare = 0.5;
+
+function dates({ p10, p90, share }: DateSpread, { say, dayRange, years }: Speaker): string {
+  if (p10 === null || p90 === null) return say('never');
+  return share < mostShare ? years(share) : dayRange(p10, p90);
 }
 
 function sizes({ p10, p90 }: Spread, { say, quantityRange }: Speaker): string {

@@ -1,0 +1,148 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+import { lyon, rowsOfCommand } from './which-rows.ts';
+
+const nashik = '#/which?at=19.997,73.791&name=Nashik&today=2027-05-03';
+
+describe.skipIf(!hasChromium)('the packet in the hand', () => {
+  let app: App;
+  beforeAll(async () => {
+    app = await openApp();
+  });
+  afterAll(() => app.close());
+
+  const textOf = async (page: Page) =>
+    ((await page.locator('main').textContent()) ?? '').replace(/\s+/g, ' ');
+
+  test('takes a packet by its day length and days, and says what was made of it', async () => {
+    const page = await app.page(lyon);
+    await page.getByRole('link', { name: 'I have this packet' }).click();
+    await page.getByText('What does your packet say?').waitFor();
+    await page.getByLabel('Day length', { exact: true }).selectOption('long');
+    await page.locator('h1.answer').waitFor();
+    await page.getByLabel('Days to maturity').fill('120');
+    await page.getByLabel('Days to maturity').press('Tab');
+    await ready(page);
+    expect(page.url()).toContain('packet-days=120');
+    const text = await textOf(page);
+    expect(text).toContain('your onion');
+    expect(text).toContain('120 days on the packet');
+    expect(await page.locator('.starts thead th').count()).toBe(5);
+    expect(text).toContain('Beside the best here');
+    await page.getByLabel('Days to maturity').fill('1200');
+    await page.getByLabel('Days to maturity').press('Tab');
+    expect(await page.getByRole('alert').textContent()).toContain('“1200”');
+    await page.close();
+  });
+
+  test('takes a packet by its name as the command line does, with ways of starting and their sources', async () => {
+    const page = await app.page(`${lyon}&packet=yes`);
+    await page.getByLabel('Its name').fill('walla walla');
+    await page.getByLabel('Its name').press('Tab');
+    await page.locator('h1.answer', { hasText: 'Walla Walla' }).waitFor();
+    await ready(page);
+    const starts = rowsOfCommand('Lyon', '--have', 'Walla Walla').map(({ start }) => start);
+    const heads = await page.locator('.starts thead th').allTextContents();
+    expect(heads.length - 1).toBe(starts.length);
+    await page.getByText('What is known of each way').click();
+    const facts = await page.locator('.starts li').allTextContents();
+    expect(facts.some((fact) => /\(source 1\)/.test(fact))).toBe(true);
+    expect(await page.locator('.starts ol li').count()).toBeGreaterThan(1);
+    await page.close();
+  });
+
+  test('offers names like one it does not know, and tells shallots apart', async () => {
+    const page = await app.page(`${lyon}&cultivar=Copraa`);
+    await page.getByRole('button', { name: 'Did you mean Copra?' }).click();
+    await page.locator('h1.answer', { hasText: 'Copra' }).waitFor();
+    await page.close();
+    const other = await app.page(`${lyon}&cultivar=Golden+Gourmet`);
+    expect(await other.getByRole('alert').textContent()).toContain('shallot');
+    await other.close();
+  });
+
+  test('says plainly that it does not know a name, keeps it, and goes by what else is printed', async () => {
+    const page = await app.page(`${lyon}&packet=yes`);
+    await page.getByLabel('Its name').fill('Bobs Giant');
+    await page.getByLabel('Its name').press('Tab');
+    await page.getByRole('heading', { level: 1, name: 'We don’t know “Bobs Giant”' }).waitFor();
+    expect(await page.getByRole('alert').textContent()).toContain('No onion “Bobs Giant” in our list');
+    await page.getByLabel('Day length', { exact: true }).selectOption('long');
+    await page.locator('h1.answer', { hasText: 'Bobs Giant' }).waitFor();
+    await ready(page);
+    const text = await textOf(page);
+    expect(text).toContain('We don’t know “Bobs Giant” by name: this goes by what its packet says.');
+    expect(text).toContain('Ways to start Bobs Giant');
+    expect(page.url()).toContain('class=long&cultivar=Bobs+Giant');
+    await page.close();
+  });
+
+  test('asks for more than days to maturity', async () => {
+    const page = await app.page(`${lyon}&packet=yes`);
+    await page.getByLabel('Days to maturity').fill('110');
+    await page.getByLabel('Days to maturity').press('Tab');
+    await page.getByText('Days to maturity alone don’t say when bulbs start').waitFor();
+    expect(await page.locator('h1').textContent()).toBe('What does your packet say?');
+    await page.close();
+  });
+
+  test('takes what can be done with its content first, and still compares all ways', async () => {
+    const page = await app.page(`${lyon}&packet=yes&class=long`);
+    const heads = page.locator('.starts thead th');
+    const first = (await heads.allTextContents()).slice(1);
+    const last = first[first.length - 1];
+    const content = last === 'Sets' ? 'sets' : last === 'Bought plants' ? 'young plants' : 'seed';
+    await page.getByText('Change it, or say more of it').click();
+    await page.getByLabel('What is in it').selectOption(content);
+    await page.getByText(`Your packet: ${content} and long-day.`).waitFor();
+    await ready(page);
+    const now = (await heads.allTextContents()).slice(1);
+    expect([...now].sort()).toEqual([...first].sort());
+    const done = { sets: 'Sets', 'young plants': 'Bought plants', seed: /^(Sown in place|Own seedlings)$/ }[
+      content
+    ];
+    expect(now[0]).toMatch(done);
+    const answer = { sets: 'as sets', 'young plants': 'as plants', seed: 'Sow it' }[content];
+    expect(await page.locator('h1.answer').textContent()).toContain(answer);
+    await page.close();
+  });
+
+  test('tells the name an onion goes by here, and in words which start was chosen', async () => {
+    const page = await app.page(`${lyon}&cultivar=Senshyu&start=raised-seedlings`);
+    expect(await textOf(page)).toContain('“Senshyu” is Senshuki in our list.');
+    expect(await page.locator('.starts th.chosen').textContent()).toBe('Own seedlings, as you chose');
+    await page.close();
+  });
+
+  test('says no in a whole sentence, and what comes before it with its numbers', async () => {
+    const page = await app.page(`${nashik}&cultivar=Copra`);
+    expect(await page.locator('h1.answer').textContent()).toBe(
+      'Nashik, India: not Copra. However it is started, it mostly makes no bulbs.',
+    );
+    const against = page.locator('[aria-labelledby=against] > p');
+    expect(await against.textContent()).toMatch(
+      /^Others come before it here, first of all tropical short-day, .+: good bulbs in .+, keeping \d.* months\. This one: good bulbs in no year tried, keeping 8–10 months\./,
+    );
+    await page.close();
+  });
+
+  test.each([360, 1280])('at %i px has nothing for axe to find with all that can be said', async (width) => {
+    const page = await app.page(
+      `${lyon}&packet=yes&cultivar=Bobs+Giant&class=long&holds=sets&start=sets&skin=red`,
+      {
+        width,
+      },
+    );
+    for (const fold of await page.locator('main details').all()) {
+      await fold.evaluate((details: HTMLDetailsElement) => {
+        details.open = true;
+      });
+    }
+    await ready(page);
+    expect(await axe(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+    await page.close();
+    app.expectClean();
+  });
+});
