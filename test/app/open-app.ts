@@ -123,3 +123,8 @@ export async function axe(page: Page): Promise<string[]> {
   const { violations } = await new AxeBuilder({ page }).analyze();
   return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
 }
+
+/** What a page says, spaces single. */
+export async function textOf(page: Page): Promise<string> {
+  return ((await page.locator('main').textContent()) ?? '').replace(/\s+/g, ' ');
+}

@@ -1,6 +1,5 @@
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, ready, textOf } from './open-app.ts';
 import { lyon, rowsOfCommand } from './which-rows.ts';
 
 const nashik = '#/which?at=19.997,73.791&name=Nashik&today=2027-05-03';
@@ -11,9 +10,6 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     app = await openApp();
   });
   afterAll(() => app.close());
-
-  const textOf = async (page: Page) =>
-    ((await page.locator('main').textContent()) ?? '').replace(/\s+/g, ' ');
 
   test('takes a packet by its day length and days, and says what was made of it', async () => {
     const page = await app.page(lyon);

@@ -1,6 +1,5 @@
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, ready, textOf } from './open-app.ts';
 import { lyon, rowsOf, rowsOfCommand, sorted } from './which-rows.ts';
 
 const wellington = '#/which?at=-41.286,174.776&name=Wellington&today=2027-05-03';
@@ -11,9 +10,6 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     app = await openApp();
   });
   afterAll(() => app.close());
-
-  const textOf = async (page: Page) =>
-    ((await page.locator('main').textContent()) ?? '').replace(/\s+/g, ' ');
 
   test.each([
     ['all onions', lyon, ['Lyon']],
