@@ -1,6 +1,6 @@
-import type { Locale } from './speaker.ts';
+import type { Say } from './speaker.ts';
 
-/** Dates for people from day numbers (days since 1970-01-01), by the locale's own rules. */
+/** Dates for people from day numbers (days since 1970-01-01), by the locale's own patterns. */
 export type DateWords = {
   /** 12 August */
   day(dayNumber: number): string;
@@ -19,28 +19,43 @@ const msPerDay = 86_400_000;
 /** 1 January 2027, a year of 365 days. */
 const commonYearStart = 20_819;
 
-export function dateWords(locale: Locale): DateWords {
-  const options = { day: 'numeric', month: 'long', timeZone: 'UTC' } as const;
-  const dayMonth = new Intl.DateTimeFormat(locale, options);
-  const withYear = new Intl.DateTimeFormat(locale, { ...options, year: 'numeric' });
-  const monthName = new Intl.DateTimeFormat(locale, { month: 'short', timeZone: 'UTC' });
-  const instant = (day: number) => Math.round(day) * msPerDay;
+/** In words of our own: the first date that a browser formats takes a phone some 50 ms, and versions differ in them. */
+export function dateWords(say: Say): DateWords {
   const fromDayOfYear = (dayOfYear: number) => commonYearStart + Math.round(dayOfYear) - 1;
+  const monthName = (month: number) => say(`month.${month}` as 'month.1');
 
-  function dayRange(from: number, to: number): string {
-    if (Math.round(from) === Math.round(to)) return dayMonth.format(instant(from));
-    // a range over New Year would print both years: say its ends without them
-    const sameYear = new Date(instant(from)).getUTCFullYear() === new Date(instant(to)).getUTCFullYear();
-    if (sameYear && from < to) return dayMonth.formatRange(instant(from), instant(to));
-    return `${dayMonth.format(instant(from))} – ${dayMonth.format(instant(to))}`;
+  function day(dayNumber: number): string {
+    const { day, month } = calendarDay(dayNumber);
+    return say('date.day', { day, month: monthName(month) });
+  }
+
+  function dayWithYear(dayNumber: number): string {
+    const { day, month, year } = calendarDay(dayNumber);
+    return say('date.day-with-year', { day, month: monthName(month), year });
+  }
+
+  function dayRange(fromDay: number, toDay: number): string {
+    const from = calendarDay(fromDay);
+    const to = calendarDay(toDay);
+    const ends = { from: day(fromDay), to: day(toDay) };
+    if (ends.from === ends.to && from.year === to.year) return ends.from;
+    // neither end is told with its year, so that a range over New Year reads like any other
+    if (from.year !== to.year || fromDay > toDay) return say('date.range-over-new-year', ends);
+    if (from.month !== to.month) return say('date.range', ends);
+    return say('date.range-in-month', { from: from.day, to: to.day, month: monthName(from.month) });
   }
 
   return {
-    day: (day) => dayMonth.format(instant(day)),
-    dayWithYear: (day) => withYear.format(instant(day)),
+    day,
+    dayWithYear,
     dayRange,
-    dayOfYear: (day) => dayMonth.format(instant(fromDayOfYear(day))),
+    dayOfYear: (dayOfYear) => day(fromDayOfYear(dayOfYear)),
     dayOfYearRange: (from, to) => dayRange(fromDayOfYear(from), fromDayOfYear(to)),
-    month: (month) => monthName.format(instant(commonYearStart + (month - 1) * 31)),
+    month: (month) => say(`month-short.${month}` as 'month-short.1'),
   };
+}
+
+function calendarDay(dayNumber: number): { day: number; month: number; year: number } {
+  const date = new Date(Math.round(dayNumber) * msPerDay);
+  return { day: date.getUTCDate(), month: date.getUTCMonth() + 1, year: date.getUTCFullYear() };
 }

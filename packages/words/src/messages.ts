@@ -9,6 +9,7 @@ import { appWhich } from './en/app-which.ts';
 import { batch } from './en/batch.ts';
 import { catalogue } from './en/catalogue.ts';
 import { completion } from './en/completion.ts';
+import { dates } from './en/dates.ts';
 import { demo } from './en/demo.ts';
 import { errors } from './en/errors.ts';
 import { help } from './en/help.ts';
@@ -35,6 +36,7 @@ export const english = {
   ...batch,
   ...catalogue,
   ...completion,
+  ...dates,
   ...demo,
   ...errors,
   ...help,

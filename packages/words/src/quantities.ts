@@ -1,3 +1,4 @@
+import { numberFormat } from './formats.ts';
 import type { Locale, Say } from './speaker.ts';
 
 export type Units = 'metric' | 'us';
@@ -70,21 +71,12 @@ export function formatRange(format: Intl.NumberFormat, from: number, to: number)
 }
 
 export function quantityWords(locale: Locale, units: Units, say: Say): QuantityWords {
-  const formats = new Map<string, Intl.NumberFormat>();
-  const number = (rule: Rule) => {
-    const key = `${rule.unit} ${rule.digits}`;
-    let format = formats.get(key);
-    if (!format) {
-      const own = rule.unit.startsWith('unit.');
-      format = new Intl.NumberFormat(locale, {
-        maximumFractionDigits: rule.digits,
-        signDisplay: 'negative', // no −0
-        ...(own ? {} : { style: 'unit', unit: rule.unit, unitDisplay: 'short' }),
-      });
-      formats.set(key, format);
-    }
-    return format;
-  };
+  const number = ({ unit, digits }: Rule) =>
+    numberFormat(locale, {
+      maximumFractionDigits: digits,
+      signDisplay: 'negative', // no −0
+      ...(unit.startsWith('unit.') ? {} : { style: 'unit', unit, unitDisplay: 'short' }),
+    });
   const convert = (rule: Rule, value: number) => value * rule.factor + (rule.offset ?? 0);
   const finish = (rule: Rule, text: string) =>
     rule.unit.startsWith('unit.') ? say(rule.unit as 'unit.kg-per-m2', { value: text }) : text;

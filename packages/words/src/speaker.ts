@@ -1,5 +1,7 @@
 import { IntlMessageFormat } from 'intl-messageformat';
+import { messageFormatters } from './formats.ts';
 import { english, type MessageKey, usEnglish } from './messages.ts';
+import { fillPlain, readPlain } from './plain.ts';
 
 export type Locale = 'en-GB' | 'en-US';
 export type MessageValues = Record<string, string | number | boolean>;
@@ -13,17 +15,24 @@ const shared = new Map<Locale, Say>();
 export function sayer(locale: Locale): Say {
   const known = shared.get(locale);
   if (known) return known;
-  const formats = new Map<MessageKey, IntlMessageFormat>();
+  const ways = new Map<MessageKey, (values?: MessageValues) => string>();
   const say: Say = (key, values) => {
-    let format = formats.get(key);
-    if (!format) {
-      const pattern = (locale === 'en-US' ? usEnglish[key] : undefined) ?? english[key];
-      if (pattern === undefined) throw new Error(`no message ${key}`);
-      format = new IntlMessageFormat(pattern, locale);
-      formats.set(key, format);
+    let way = ways.get(key);
+    if (!way) {
+      way = wayToSay(key, locale);
+      ways.set(key, way);
     }
-    return String(format.format(values)).trimEnd();
+    return way(values).trimEnd();
   };
   shared.set(locale, say);
   return say;
+}
+
+function wayToSay(key: MessageKey, locale: Locale): (values?: MessageValues) => string {
+  const pattern = (locale === 'en-US' ? usEnglish[key] : undefined) ?? english[key];
+  if (pattern === undefined) throw new Error(`no message ${key}`);
+  const plain = readPlain(pattern);
+  if (plain) return (values) => fillPlain(plain, values);
+  const format = new IntlMessageFormat(pattern, locale, undefined, { formatters: messageFormatters });
+  return (values) => String(format.format(values));
 }

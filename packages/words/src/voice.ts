@@ -1,4 +1,5 @@
 import { type DateWords, dateWords } from './dates.ts';
+import { listFormat, numberFormat, regionNames } from './formats.ts';
 import type { MessageKey } from './messages.ts';
 import { formatRange, type QuantityWords, quantityWords, type Units } from './quantities.ts';
 import { type Locale, type MessageValues, type Say, sayer } from './speaker.ts';
@@ -36,12 +37,9 @@ export type Speaker = DateWords &
 export function speaker(units: Units): Speaker {
   const locale: Locale = units === 'us' ? 'en-US' : 'en-GB';
   const say = sayer(locale);
-  const dates = dateWords(locale);
+  const dates = dateWords(say);
   const quantities = quantityWords(locale, units, say);
-  const numberFormat = (digits: number) => new Intl.NumberFormat(locale, { maximumFractionDigits: digits });
-  const and = new Intl.ListFormat(locale, { type: 'conjunction' });
-  const or = new Intl.ListFormat(locale, { type: 'disjunction' });
-  const regions = new Intl.DisplayNames(locale, { type: 'region' });
+  const format = (digits: number) => numberFormat(locale, { maximumFractionDigits: digits });
 
   const share = (value: number, key: MessageKey, none: MessageKey, all: MessageKey) =>
     value === 0 ? say(none) : value === 1 ? say(all) : say(key, { tenths: Math.round(value * 10) });
@@ -87,13 +85,13 @@ export function speaker(units: Units): Speaker {
     ...quantities,
     reason: ({ code, values }) => filled(`reason.${code}` as MessageKey, values),
     fact: ({ code, values }) => filled(`start-fact.${code}` as MessageKey, values),
-    number: (value, digits = 0) => numberFormat(digits).format(value),
-    numberRange: (from, to, digits = 0) => formatRange(numberFormat(digits), from, to),
-    all: (items) => and.format(items),
-    any: (items) => or.format(items),
+    number: (value, digits = 0) => format(digits).format(value),
+    numberRange: (from, to, digits = 0) => formatRange(format(digits), from, to),
+    all: (items) => listFormat(locale, 'conjunction').format(items),
+    any: (items) => listFormat(locale, 'disjunction').format(items),
     dayLength,
     years: (value) => share(value, 'share.years', 'share.no-year', 'share.every-year'),
     plants: (value) => share(value, 'share.plants', 'share.no-plant', 'share.every-plant'),
-    country: (code) => regions.of(code) ?? code,
+    country: (code) => regionNames(locale).of(code) ?? code,
   };
 }

@@ -1,5 +1,9 @@
 /** Where American gardeners say something else. */
 export const american = {
+  'date.day': '{month} {day}',
+  'date.day-with-year': '{month} {day}, {year}',
+  'date.range-in-month': '{month} {from}\u2009–\u2009{to}',
+  'month-short.9': 'Sep',
   'cover.fleece': 'under row cover',
   'buy.bought-transplants': 'buy {type} plants (bundles) and set them out around {date}',
   'where.good': '{place}: {buy}; tops fall around {neckFall}.',
