@@ -3,10 +3,15 @@ import type { Speaker } from '@neckfall/words';
 import { whereHeadline } from './where-headline.ts';
 
 /** The answer in one sentence, from the choice that leads. */
-export function whichHeadline({ kind, summary }: Choice, place: string, speaker: Speaker): string {
+export function whichHeadline(
+  { kind, summary }: Choice,
+  place: string,
+  today: number,
+  speaker: Speaker,
+): string {
   const { type, start: bestStart } = kind;
   const { outcome: verdict, gamble } = summary;
-  return whereHeadline({ type, bestStart, verdict, gamble, summary }, place, speaker);
+  return whereHeadline({ type, bestStart, verdict, gamble, summary }, place, today, speaker);
 }
 
 /**

@@ -1,25 +1,69 @@
-import type { PlaceAnswer, TodayAnswer } from '@neckfall/engine';
+import type { ClassAnswer, PlaceAnswer, TodayAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import { comingDay } from './coming-day.ts';
 
-/** What is still in time for the onion that suits the place best, in whole sentences. */
-export function todaySentence({ classes, today }: PlaceAnswer, { say, day, all }: Speaker): string {
-  const starts = today.filter((start) => start.class === classes[0].class);
+/** Starts that are good as long as this, days, are good all year round. */
+const allYearDays = 340;
+
+/**
+ * What is still in time for the onion that suits the place best, in whole sentences; where that is nothing, what is in
+ * time for the others that are at home there.
+ */
+export function todaySentence(
+  { classes, today: answers }: PlaceAnswer,
+  today: number,
+  speaker: Speaker,
+): string {
+  const { say, all } = speaker;
+  const [lead, ...rest] = classes;
+  const starts = answers.filter((start) => start.class === lead.class);
   const open = starts.filter(({ stillGoodUntil }) => stillGoodUntil !== null);
-  const next = starts.filter(({ nextFrom }) => nextFrom !== null);
-  if (open.length === 0 && next.length === 0) return say('today.never');
-  const name = ({ start }: TodayAnswer) => say(`today.start.${start}`);
-  const sentences: string[] = [];
-  if (open.length > 0) {
-    const until = open.map((start) =>
-      say('today.until', { start: name(start), date: day(start.stillGoodUntil ?? 0) }),
+  const next = starts
+    .filter(({ nextFrom }) => nextFrom !== null)
+    .sort((a, b) => (a.nextFrom ?? 0) - (b.nextFrom ?? 0))
+    .map((start) =>
+      say('today.from', {
+        start: startWords(start, speaker),
+        date: comingDay(start.nextFrom ?? 0, today, speaker),
+      }),
     );
-    sentences.push(say('today.open', { starts: all(until) }));
+  if (open.length > 0) {
+    const sentences = [
+      say('today.open', { starts: all(open.map((start) => untilWords(start, today, speaker))) }),
+    ];
+    if (next.length > 0) sentences.push(say('today.next', { starts: all(next) }));
+    return sentences.join(' ');
   }
-  if (next.length > 0) {
-    const from = next
-      .toSorted((a, b) => (a.nextFrom ?? 0) - (b.nextFrom ?? 0))
-      .map((start) => say('today.from', { start: name(start), date: day(start.nextFrom ?? 0) }));
-    sentences.push(say(open.length > 0 ? 'today.next' : 'today.nothing-now', { starts: all(from) }));
-  }
-  return sentences.join(' ');
+  const others = rest.flatMap((kind) => otherSentence(kind, answers, today, speaker));
+  if (next.length === 0) return [say('today.never'), ...others].join(' ');
+  return [say('today.nothing-now', { starts: all(next) }), ...others].join(' ');
+}
+
+function otherSentence(
+  { class: dayLengthClass, type, isAtHome }: ClassAnswer,
+  answers: readonly TodayAnswer[],
+  today: number,
+  speaker: Speaker,
+): string[] {
+  const open = answers.filter((start) => start.class === dayLengthClass && start.stillGoodUntil !== null);
+  if (open.length === 0 || !isAtHome) return [];
+  const { say, all } = speaker;
+  return [
+    say('today.other', {
+      type: say(`type.${type}`),
+      starts: all(open.map((start) => untilWords(start, today, speaker))),
+    }),
+  ];
+}
+
+function untilWords(answer: TodayAnswer, today: number, speaker: Speaker): string {
+  const start = startWords(answer, speaker);
+  const until = answer.stillGoodUntil ?? today;
+  return until - today >= allYearDays
+    ? speaker.say('today.any-week', { start })
+    : speaker.say('today.until', { start, date: comingDay(until, today, speaker) });
+}
+
+function startWords({ start }: TodayAnswer, { say }: Speaker): string {
+  return say(`today.start.${start}`);
 }

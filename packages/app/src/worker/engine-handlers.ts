@@ -8,6 +8,7 @@ import { whenChoice } from './when-choice.ts';
 import { whenToday } from './when-today.ts';
 import { whenYear } from './when-year.ts';
 import { where } from './where.ts';
+import { whereToday } from './where-today.ts';
 import { whichGrow } from './which-grow.ts';
 import { whichOnion } from './which-onion.ts';
 import { whichRank } from './which-rank.ts';
@@ -25,6 +26,7 @@ export const engineHandlers = {
   whenToday,
   whenYear,
   where,
+  whereToday,
   whichGrow,
   whichOnion,
   whichRank,

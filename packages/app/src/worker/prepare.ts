@@ -1,4 +1,4 @@
-import { openSite, surveyPlace } from '@neckfall/engine';
+import { openSite, surveyClasses, surveyToday } from '@neckfall/engine';
 
 const monthly = (values: number[]) => Float64Array.from(values);
 const steady = (value: number) => new Float64Array(12).fill(value);
@@ -28,6 +28,8 @@ export function prepare(): true {
     frostNights: monthly([18, 15, 8, 2, 0, 0, 0, 0, 0, 1, 7, 16]),
     minTempSdC: steady(4),
   };
-  surveyPlace(openSite({ climate, years, seed: 1 }), someDay);
+  const site = openSite({ climate, years, seed: 1 });
+  surveyClasses(site, someDay);
+  surveyToday(site, someDay);
   return true;
 }

@@ -12,7 +12,6 @@ import {
   type Site,
   type StartMethod,
   type SurveyOptions,
-  surveyPlace,
 } from '@neckfall/engine';
 import {
   criticalPhotoperiodOf,
@@ -21,6 +20,7 @@ import {
   placeYear,
   sunUpAtPhotoperiod,
 } from '../pictures/index.ts';
+import { classesAt } from './classes.ts';
 import { type CropAsked, onionAt } from './crop.ts';
 import { longestNurseryDays } from './nursery-days.ts';
 import { type SiteAsked, siteOf } from './site.ts';
@@ -80,12 +80,15 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
 
 type Chosen = { crop: CropAsked; start: StartMethod; startDay: number };
 
-function choose(site: Site, { crop, starts, start, startDay, today, options }: SeasonAheadAsked): Chosen {
+function choose(
+  site: Site,
+  { site: ground, crop, starts, start, startDay, today, options }: SeasonAheadAsked,
+): Chosen {
   if (crop !== null && start !== null && startDay !== null) return { crop, start, startDay };
   const { plantOutDay: _, ...survey } = options;
   let onion = crop;
   if (onion === null) {
-    const [best] = surveyPlace(site, today, survey).classes;
+    const [best] = classesAt(ground, today, survey);
     onion = { class: best.class };
     if (start === null && startDay === null)
       return { crop: onion, start: best.bestStart, startDay: best.summary.plan.startDay };

@@ -3,10 +3,8 @@ import {
   type ClassAnswer,
   type DayRow,
   medianSeasonDays,
-  type PlaceAnswer,
   type Site,
   type SurveyOptions,
-  surveyPlace,
 } from '@neckfall/engine';
 import {
   criticalPhotoperiodOf,
@@ -16,6 +14,7 @@ import {
   plainYearStart,
   sunUpAtPhotoperiod,
 } from '../pictures/index.ts';
+import { classesAt } from './classes.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type WhereAsked = { site: SiteAsked; today: number; options: SurveyOptions };
@@ -24,18 +23,18 @@ export type WhereAsked = { site: SiteAsked; today: number; options: SurveyOption
 export type WherePicture = { year: PlaceYear; needSunUpH: number; days: DayRow[] };
 export type WhereReply = {
   facts: PlaceFacts;
-  answer: PlaceAnswer;
+  classes: ClassAnswer[];
   picture: WherePicture;
 };
 
-/** Which onion suits a place, what is still in time today, and the year there. */
+/** Which onion suits a place, and the year there. */
 export function where({ site: asked, today, options }: WhereAsked): WhereReply {
   const site = siteOf(asked);
-  const answer = surveyPlace(site, today, options);
+  const classes = classesAt(asked, today, options);
   return {
     facts: placeFacts(site, today),
-    answer,
-    picture: pictureOf(site, today, answer.classes[0]),
+    classes,
+    picture: pictureOf(site, today, classes[0]),
   };
 }
 

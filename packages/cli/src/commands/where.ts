@@ -46,7 +46,7 @@ export function whereAnswer(options: PlaceOptions, speaker: Speaker, open: OpenF
   const facts = placeFacts(frame.site, today);
   frame.warnings.push(...weatherWarnings(frame, today, today + 364));
   const answer = surveyPlace(frame.site, today, { sunHours });
-  const sentence = todaySentence(answer, frame.speaker);
+  const sentence = todaySentence(answer, today, frame.speaker);
   const document = () => whereDocument(frame, facts, answer, sentence);
   return {
     text: () => whereText(frame, facts, answer, sentence),

@@ -1,4 +1,4 @@
-import { monthsOf, type PlaceFacts, skyAndFrost, whereHeadline } from '@neckfall/answers';
+import { comingDay, monthsOf, type PlaceFacts, skyAndFrost, whereHeadline } from '@neckfall/answers';
 import type { ClassAnswer, PlaceAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Frame } from '../frame.ts';
@@ -16,12 +16,13 @@ export function whereText(
   const { say, day, reason } = speaker;
   const best = answer.classes[0];
   return [
-    wrap(whereHeadline(best, label, speaker)),
+    wrap(whereHeadline(best, label, options.today, speaker)),
     wrap(reason(best.reason)),
     wrap(say('today.line', { date: day(options.today), sentence: todaySentence })),
     '',
     say('where.table'),
-    classTable(answer.classes, speaker),
+    classTable(answer.classes, options.today, speaker),
+    ...(answer.classes.every(({ isAtHome }) => isAtHome) ? [] : [wrap(say('where.far'))]),
     '',
     say('where.year'),
     monthTable(facts, speaker),
@@ -32,7 +33,8 @@ export function whereText(
   ].join('\n');
 }
 
-function classTable(classes: readonly ClassAnswer[], { say, day, years }: Speaker): string {
+function classTable(classes: readonly ClassAnswer[], today: number, speaker: Speaker): string {
+  const { say, day, years } = speaker;
   const date = (value: number | null) => (value === null ? say('none') : day(value));
   return table(
     [
@@ -42,9 +44,12 @@ function classTable(classes: readonly ClassAnswer[], { say, day, years }: Speake
       { title: say('where.column.neck-fall') },
       { title: say('where.column.expect') },
     ],
-    classes.map(({ type, bestStart, summary, verdict, gamble }) => [
-      say(`type.${type}`),
-      say('where.start', { start: say(`start.${bestStart}`), date: day(summary.plan.startDay) }),
+    classes.map(({ type, isAtHome, bestStart, summary, verdict, gamble }) => [
+      isAtHome ? say(`type.${type}`) : say('where.far-kind', { type: say(`type.${type}`) }),
+      say('where.start', {
+        start: say(`start.${bestStart}`),
+        date: comingDay(summary.plan.startDay, today, speaker),
+      }),
       date(summary.onset.p50),
       date(summary.neckFall.p50),
       gamble

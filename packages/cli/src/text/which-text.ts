@@ -33,7 +33,7 @@ export function whichText(
   const alike = alikeSentence(choices, speaker);
   const sections = [
     [
-      wrap(whichHeadline(best, label, speaker)),
+      wrap(whichHeadline(best, label, frame.options.today, speaker)),
       wrap(say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names })),
       wrap(choiceWhy(best, speaker, choices)),
       ...(alike === null ? [] : [wrap(alike)]),

@@ -1,5 +1,11 @@
 import { civilDate, dayNumber } from '../calendar/index.ts';
-import { type DayLengthClass, dayLengthClasses, type StartMethod, startMethods } from '../plant/index.ts';
+import {
+  type DayLengthClass,
+  dayLengthClasses,
+  hoursFromHome,
+  type StartMethod,
+  startMethods,
+} from '../plant/index.ts';
 import {
   type ClassAnswer,
   type Plan,
@@ -13,7 +19,7 @@ import { type SurveyOptions, startToday } from './start-today.ts';
 import { typeForClass } from './type-for-class.ts';
 import { worth } from './worth.ts';
 
-export type PlaceAnswer = { classes: ClassAnswer[]; today: TodayAnswer[] };
+export type PlaceAnswer = { classes: readonly ClassAnswer[]; today: readonly TodayAnswer[] };
 
 /**
  * Which class suits a place, how and when it is best started, and what a start is worth today. The year is counted
@@ -40,7 +46,7 @@ export function surveyClasses(site: Site, today: number, options: SurveyOptions 
         return { summary, worth: worth(site, summary) };
       });
     const best = tried.reduce((a, b) => (b.worth > a.worth ? b : a));
-    return { worth: best.worth, answer: classAnswer(dayLengthClass, best.summary) };
+    return { worth: best.worth, answer: classAnswer(site, dayLengthClass, best.summary) };
   });
   return answers.sort((a, b) => b.worth - a.worth).map(({ answer }) => answer);
 }
@@ -66,13 +72,14 @@ function planOf(
   return { ...planDefaults, ...options, type, start, startDay, plantOutDay: null };
 }
 
-function classAnswer(dayLengthClass: DayLengthClass, summary: SeasonSummary): ClassAnswer {
+function classAnswer(site: Site, dayLengthClass: DayLengthClass, summary: SeasonSummary): ClassAnswer {
   const { startDay, type, start } = summary.plan;
   return {
     class: dayLengthClass,
     type,
     verdict: summary.outcome,
     gamble: summary.gamble,
+    isAtHome: hoursFromHome(type, site.longestDayH) === 0,
     bestStart: start,
     bestDayOfYear: startDay - dayNumber(civilDate(startDay).year, 1, 1) + 1,
     summary,

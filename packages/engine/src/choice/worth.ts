@@ -15,7 +15,7 @@ export type WorthParts = {
   keeping: number;
   /** Weeks of care beyond a summer's; never positive, like the rest. */
   time: number;
-  /** Thinning and weeding of rows sown in place, trays to tend. */
+  /** Thinning and weeding of rows sown in place, trays to tend, plants to order in time. */
   work: number;
   /** A bed too cold to be worked at the start. */
   coldBed: number;
@@ -46,7 +46,7 @@ const scarcePerH = 0.2;
 const workOf: Readonly<Record<StartMethod, number>> = {
   'direct-seed': 0.02,
   'raised-seedlings': 0.03,
-  'bought-transplants': 0,
+  'bought-transplants': 0.03,
   sets: 0,
 };
 /** A start in a bed that cannot be worked is no start. */

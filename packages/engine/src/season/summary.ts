@@ -84,6 +84,8 @@ export type ClassAnswer = {
   type: OnionType;
   verdict: Verdict;
   gamble: boolean;
+  /** Whether shops have this type and growers know it at the place's latitude. */
+  isAtHome: boolean;
   bestStart: StartMethod;
   bestDayOfYear: number;
   summary: SeasonSummary;

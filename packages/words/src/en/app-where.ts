@@ -4,9 +4,9 @@ export const appWhere = {
   'app.welcome.lead':
     'Name a town. You get the onion that suits it, when to start it and when its tops go over, worked out here on your device.',
   'app.where.next': 'Go on',
-  'app.where.next.which': 'Which to get',
-  'app.where.next.when': 'Week by week',
-  'app.where.next.season': 'This season ahead',
+  'app.where.next.which': 'Which: what to get',
+  'app.where.next.when': 'When: week by week',
+  'app.where.next.season': 'Season: what to do and see',
   'app.where.tropics':
     'Days hardly change here ({shortest} to {longest}), so rain and heat lead: grow through the drier, cooler months. Driest: {driest}. Hottest: {hottest}.',
   'app.where.kinds': 'Each kind of onion here',
@@ -18,8 +18,11 @@ export const appWhere = {
   'app.where.kind.bolts': 'Runs to flower {years}, however it is started.',
   'app.where.kind.winter-killed': 'Lost to winter {years}, however it is started.',
   'app.where.kind.not-ripe': 'Thick-necked and unfinished {years}, however it is started.',
+  'app.where.kind.far':
+    'It belongs to another latitude: shops here seldom have it, and what is said of it is less sure.',
   'app.where.winter': 'Can young plants stand the winter?',
-  'app.where.winter.mild': 'Frost takes hardly any: sow in late summer or autumn without a cover.',
+  'app.where.winter.mild':
+    'Yes: of plants sown in late summer or autumn, frost takes hardly any, even without a cover.',
   'app.where.winter.some':
     'Mostly: of plants sown in autumn frost takes {lost}, in a hard winter {hard}. Fleece helps ({fleece} lost).',
   'app.where.winter.fleece': 'Not in the open ({lost} lost); under fleece frost takes {fleece}.',

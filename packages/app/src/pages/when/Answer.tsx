@@ -1,23 +1,27 @@
 import { whenHeadline } from '@neckfall/answers';
-import type { StartMethod } from '@neckfall/engine';
+import { classOfType, type StartMethod } from '@neckfall/engine';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
+import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
+import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { InTurn } from '../../controls/InTurn.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
-import { placeName, site, siteKey } from '../../state/place.ts';
+import { site, siteKey } from '../../state/place.ts';
+import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { CropAsked } from '../../worker/crop.ts';
+import { hrefOfList } from '../which/address-of.ts';
+import { bestAhead } from './best-ahead.ts';
 import { Edges } from './Edges.tsx';
 import { Grounds } from './Grounds.tsx';
 import { Moving } from './Moving.tsx';
 import { NowHeading, OtherWays } from './Now.tsx';
 import { UnknownOnion } from './OnionFields.tsx';
 import { startOptions } from './start-options.ts';
-import { withWindows } from './with-windows.ts';
 
 type Props = {
   crop: CropAsked;
@@ -44,22 +48,34 @@ export function Answer({ crop, start, isKnown }: Props) {
   if (!tried.answer)
     return (
       <>
-        <h1>{placeName.value}</h1>
+        <HeadingToCome />
         <Working />
       </>
     );
   const { answer, now: standing, needSunUpH, notes } = tried.answer;
   const isFresh = isKnown && tried.isFresh;
   const { plan } = answer.starts[0].summary;
+  const shown = {
+    ...(onion.value.crop === null ? { class: classOfType[plan.type] } : {}),
+    start: plan.start,
+    date: asked.value.date ?? bestAhead(answer, now),
+  };
   const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${plan.type}`) });
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
-      <NowHeading now={withWindows(answer, standing, now)} crop={words} />
+      <NowHeading now={standing} crop={words} />
       <p class="because">
         {whenHeadline(answer, name, null, voice.value)} {reason(answer.reason)}
       </p>
       <UnknownOnion />
       {others.length > 0 && <OtherWays others={ways.isFresh ? ways.answer : null} />}
+      <AnswerLinks
+        links={[
+          { href: hrefTo('season', shown), text: say('app.when.season') },
+          { href: hrefOfList(), text: say('app.season.onward.which') },
+        ]}
+        shown={shown}
+      />
       <InTurn>
         <Moving answer={answer} needSunUpH={needSunUpH} name={name} />
         <Edges answer={answer} />

@@ -1,18 +1,20 @@
-import type { ClassAnswer, PlaceAnswer } from '@neckfall/engine';
+import { comingDay } from '@neckfall/answers';
+import type { ClassAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { noOnion } from '../../state/no-onion.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
 
 /** Each kind of onion in one sentence, with the reason. */
-export function Kinds({ answer }: { answer: PlaceAnswer }) {
+export function Kinds({ classes }: { classes: readonly ClassAnswer[] }) {
   const speaker = voice.value;
   const { say, reason } = speaker;
   return (
     <section aria-labelledby="kinds">
       <h2 id="kinds">{say('app.where.kinds')}</h2>
       <dl class="kinds">
-        {answer.classes.map((kind) => (
+        {classes.map((kind) => (
           <div key={kind.class}>
             <dt>
               <a href={hrefTo('when', { ...noOnion, class: kind.class, start: kind.bestStart, date: null })}>
@@ -20,7 +22,8 @@ export function Kinds({ answer }: { answer: PlaceAnswer }) {
               </a>
             </dt>
             <dd>
-              {kindSentence(kind, speaker)} {reason(kind.reason)}
+              {kindSentence(kind, speaker)} {reason(kind.reason)}{' '}
+              {!kind.isAtHome && say('app.where.kind.far')}
             </dd>
           </div>
         ))}
@@ -30,12 +33,13 @@ export function Kinds({ answer }: { answer: PlaceAnswer }) {
 }
 
 function kindSentence({ summary, verdict, gamble, type, bestStart }: ClassAnswer, speaker: Speaker): string {
-  const { say, day, years } = speaker;
+  const { say, years } = speaker;
   const { onset, neckFall, plan, seasonShares } = summary;
   const outcome = gamble ? 'gamble' : verdict;
-  const date = (value: number | null) => (value === null ? say('never') : day(value));
+  const date = (value: number | null) =>
+    value === null ? say('never') : comingDay(value, today.value, speaker);
   return say(`app.where.kind.${outcome}`, {
-    buy: capital(say(`buy.${bestStart}`, { type: say(`type.${type}`), date: day(plan.startDay) })),
+    buy: capital(say(`buy.${bestStart}`, { type: say(`type.${type}`), date: date(plan.startDay) })),
     onset: date(onset.p50),
     neckFall: date(neckFall.p50),
     years: years(gamble ? seasonShares.good : seasonShares[verdict]),

@@ -1,7 +1,9 @@
 import { monthsOf, todaySentence, whereHeadline } from '@neckfall/answers';
-import { formatDay } from '@neckfall/engine';
-import { ask } from '../../ask/ask.ts';
+import type { ClassAnswer, TodayAnswer } from '@neckfall/engine';
+import { ask, askLong } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
+import { AnswerHeading, HeadingToCome } from '../../controls/AnswerHeading.tsx';
+import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
@@ -32,11 +34,13 @@ export function Where() {
   const { answer, isFresh, failed } = useAnswer(key, () =>
     ask('where', { site: ground!, today: day, options }),
   );
+  // worked out beside the rest, on a thread of its own
+  const starts = useAnswer(key, () => askLong('whereToday', { site: ground!, today: day, options }));
   if (failed !== null) return <Fault reason={failed} />;
   if (!answer) {
     return (
       <>
-        <h1>{placeName.value}</h1>
+        <HeadingToCome />
         <Working />
       </>
     );
@@ -44,49 +48,64 @@ export function Where() {
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
       <InTurn>
-        <Lead reply={answer} />
-        <Later load={loadYear} own={{ picture: answer.picture, answer: answer.answer }} />
+        <Lead reply={answer} starts={starts.isFresh ? starts.answer : null} />
+        <Later load={loadYear} own={{ picture: answer.picture, best: answer.classes[0] }} />
         <Ground />
-        <Kinds answer={answer.answer} />
+        <Kinds classes={answer.classes} />
         <Winter facts={answer.facts} />
         <Months facts={answer.facts} />
         <FrostLines facts={answer.facts} />
         <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
-        <HowWeKnow plan={answer.answer.classes[0].summary.plan} />
+        <HowWeKnow plan={answer.classes[0].summary.plan} />
       </InTurn>
     </div>
   );
 }
 
+type LeadProps = { reply: WhereReply; starts: readonly TodayAnswer[] | null };
+
 /** The answer in words, and where to go from it. */
-function Lead({ reply: { answer, facts } }: { reply: WhereReply }) {
+function Lead({ reply: { classes, facts }, starts }: LeadProps) {
   const speaker = voice.value;
-  const { say, reason, day } = speaker;
-  const [best] = answer.classes;
+  const { say, reason } = speaker;
+  const [best] = classes;
   const { plan } = best.summary;
   const chosen = { ...noOnion, class: best.class, start: best.bestStart, plantOut: null } as const;
   const tropics = tropicsSentence(facts.sunUpH, monthsOf(facts), speaker);
   return (
     <>
-      <h1 class="answer">{whereHeadline(best, placeName.value, speaker)}</h1>
+      <AnswerHeading text={whereHeadline(best, placeName.value, today.value, speaker)} />
+      <Today classes={classes} starts={starts} />
       {tropics !== null && <p class="because">{tropics}</p>}
       <p class="because">{reason(best.reason)}</p>
-      <p class="today">
-        {say('today.line', { date: day(today.value), sentence: todaySentence(answer, speaker) })}
-      </p>
-      <nav aria-label={say('app.where.next')} data-best={formatDay(plan.startDay)}>
-        <ul class="onward">
-          <li>
-            <a href={hrefTo('which')}>{say('app.where.next.which')}</a>
-          </li>
-          <li>
-            <a href={hrefTo('when', { ...chosen, date: null })}>{say('app.where.next.when')}</a>
-          </li>
-          <li>
-            <a href={hrefTo('season', { ...chosen, date: plan.startDay })}>{say('app.where.next.season')}</a>
-          </li>
-        </ul>
-      </nav>
+      <AnswerLinks
+        links={[
+          { href: hrefTo('which'), text: say('app.where.next.which') },
+          { href: hrefTo('when', { ...chosen, date: null }), text: say('app.where.next.when') },
+          {
+            href: hrefTo('season', { ...chosen, date: plan.startDay }),
+            text: say('app.where.next.season'),
+          },
+        ]}
+      />
     </>
+  );
+}
+
+type TodayProps = { classes: readonly ClassAnswer[]; starts: readonly TodayAnswer[] | null };
+
+/** What is still in time today. */
+function Today({ classes, starts }: TodayProps) {
+  const speaker = voice.value;
+  const { say, day } = speaker;
+  return (
+    <p class="today" data-waiting={starts === null ? true : undefined}>
+      {say('today.line', {
+        date: day(today.value),
+        sentence: starts
+          ? todaySentence({ classes, today: starts }, today.value, speaker)
+          : say('app.working'),
+      })}
+    </p>
   );
 }

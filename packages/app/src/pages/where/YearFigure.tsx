@@ -1,15 +1,14 @@
-import type { PlaceAnswer } from '@neckfall/engine';
+import type { ClassAnswer } from '@neckfall/engine';
 import { cropLineOf, DataTable, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { WherePicture } from '../../worker/where.ts';
 
-type Props = { picture: WherePicture; answer: PlaceAnswer };
+type Props = { picture: WherePicture; best: ClassAnswer };
 
 /** The year here with the crop that is advised on it. */
-export function YearFigure({ picture: { year, needSunUpH, days }, answer }: Props) {
+export function YearFigure({ picture: { year, needSunUpH, days }, best: { summary } }: Props) {
   const speaker = voice.value;
-  const { summary } = answer.classes[0];
   const isShown = today.value >= year.firstDay && today.value < year.firstDay + year.sunUpH.length;
   const line = yearLineOf({
     year,

@@ -1,8 +1,12 @@
 import { alikeSentence, choiceWhy, namesOf, whichHeadline } from '@neckfall/answers';
 import { type Choice, groupKinds } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
+import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { placeName } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+import { onwardTo } from './address-of.ts';
 import { FarOff } from './FarOff.tsx';
 
 const namesAhead = 6;
@@ -11,15 +15,23 @@ const namesAhead = 6;
 export function ListLead({ choices }: { choices: readonly Choice[] }) {
   const speaker = voice.value;
   const [best] = choices;
+  const { names, start } = best.kind;
+  const onward = onwardTo(names[0], start, best.summary.plan.startDay);
   const alike = alikeSentence(choices, speaker);
   return (
     <>
-      <h1 class="answer">{whichHeadline(best, placeName.value, speaker)}</h1>
+      <AnswerHeading text={whichHeadline(best, placeName.value, today.value, speaker)} />
       <p class="because">
         {bestNames(choices, speaker)} {choiceWhy(best, speaker, choices)}
       </p>
       {alike !== null && <p>{alike}</p>}
       <FarOff choices={choices} />
+      <AnswerLinks
+        links={[
+          { href: onward.when, text: speaker.say('app.which.when') },
+          { href: onward.season, text: speaker.say('app.which.season') },
+        ]}
+      />
     </>
   );
 }

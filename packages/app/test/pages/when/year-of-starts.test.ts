@@ -10,7 +10,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { axisDays, firstShown, isShown } from '../../../src/pages/when/axis-year.ts';
 import { bestAhead } from '../../../src/pages/when/best-ahead.ts';
-import { withWindows } from '../../../src/pages/when/with-windows.ts';
 
 /** An invented year: weeks of one run are good. */
 function yearWith(windows: StartWindow[]): WhenAnswer {
@@ -88,40 +87,5 @@ describe('the day to start from today on', () => {
 
   test('is the start that does least badly where none is good', () => {
     expect(bestAhead(yearWith([]), dayNumber(2027, 1, 10))).toBe(dayNumber(2027, 4, 9));
-  });
-});
-
-describe('what today is worth beside the windows', () => {
-  const today = dayNumber(2027, 5, 3);
-  const unknown = {
-    start: 'sets',
-    class: 'long',
-    verdict: 'small',
-    stillGoodUntil: null,
-    nextFrom: null,
-  } as const;
-
-  test('is open to the end of a window that today lies in, over New Year too', () => {
-    const { stillGoodUntil } = withWindows(yearWith([springWindow]), unknown, today);
-    expect(stillGoodUntil).toBe(dayNumber(2027, 5, 21));
-    const winter = withWindows(yearWith([winterWindow]), unknown, dayNumber(2027, 12, 20));
-    expect(winter.stillGoodUntil).toBe(dayNumber(2028, 2, 19));
-  });
-
-  test('takes the day found where that reaches further', () => {
-    const later = dayNumber(2027, 5, 25);
-    const known = { ...unknown, stillGoodUntil: later };
-    expect(withWindows(yearWith([springWindow]), known, today).stillGoodUntil).toBe(later);
-    expect(withWindows(yearWith([]), known, today).stillGoodUntil).toBe(later);
-  });
-
-  test('waits for whichever begins first', () => {
-    const early = dayNumber(2027, 9, 12);
-    const from = (nextFrom: number | null) =>
-      withWindows(yearWith([winterWindow]), { ...unknown, nextFrom }, today).nextFrom;
-    expect(from(early)).toBe(early);
-    expect(from(dayNumber(2027, 10, 1))).toBe(dayNumber(2027, 9, 17));
-    expect(from(null)).toBe(dayNumber(2027, 9, 17));
-    expect(withWindows(yearWith([]), unknown, today).nextFrom).toBeNull();
   });
 });

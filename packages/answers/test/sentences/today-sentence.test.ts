@@ -1,0 +1,56 @@
+import { type ClassAnswer, dayNumber, type TodayAnswer } from '@neckfall/engine';
+import { speaker } from '@neckfall/words';
+import { expect, test } from 'vitest';
+import { comingDay } from '../../src/sentences/coming-day.ts';
+import { todaySentence } from '../../src/sentences/today-sentence.ts';
+
+const voice = speaker('metric');
+const today = dayNumber(2027, 5, 3);
+const lead = { class: 'long', type: 'northern-long', isAtHome: true } as ClassAnswer;
+const other = { class: 'short', type: 'short', isAtHome: true } as ClassAnswer;
+
+const closed = { verdict: 'small', stillGoodUntil: null, nextFrom: null } as const;
+const sets: TodayAnswer = { ...closed, class: 'long', start: 'sets' };
+const seed: TodayAnswer = { ...closed, class: 'long', start: 'direct-seed' };
+
+test('says until when a start is in time, and what comes next', () => {
+  const sentence = todaySentence(
+    {
+      classes: [lead],
+      today: [
+        { ...sets, stillGoodUntil: dayNumber(2027, 5, 13) },
+        { ...seed, nextFrom: dayNumber(2028, 2, 26) },
+      ],
+    },
+    today,
+    voice,
+  );
+  expect(sentence).toBe(
+    'Still in time: sets until 13 May. Next in turn: seed in place from 26 February 2028.',
+  );
+});
+
+test('a start that is good for a year ahead is good in any week', () => {
+  const answers = [{ ...sets, stillGoodUntil: today + 357 }];
+  expect(todaySentence({ classes: [lead], today: answers }, today, voice)).toBe(
+    'Still in time: sets in any week of the year.',
+  );
+});
+
+test('where the best onion must wait, what is in time for another at home there is said, and for none from far off', () => {
+  const answers = [
+    { ...sets, nextFrom: dayNumber(2027, 9, 20) },
+    { ...sets, class: 'short' as const, stillGoodUntil: dayNumber(2027, 5, 20) },
+  ];
+  const say = (isAtHome: boolean) =>
+    todaySentence({ classes: [lead, { ...other, isAtHome }], today: answers }, today, voice);
+  expect(say(true)).toBe(
+    'Nothing to start just now. Next in turn: sets from 20 September. In time now, though second best here: short-day onions from sets until 20 May.',
+  );
+  expect(say(false)).toBe('Nothing to start just now. Next in turn: sets from 20 September.');
+});
+
+test('days far ahead are said with their year', () => {
+  expect(comingDay(today + 200, today, voice)).toBe('19 November');
+  expect(comingDay(today + 300, today, voice)).toBe('27 February 2028');
+});
