@@ -64,11 +64,11 @@ describe.skipIf(!hasChromium)('every page', () => {
     await page.locator('h1.answer').waitFor();
     await ready(page);
     const reached: string[] = [];
-    for (let i = 0; i < 40 && !reached.includes('Week by week'); i++) {
+    for (let i = 0; i < 40 && !reached.includes('When: week by week'); i++) {
       await page.keyboard.press('Tab');
       reached.push(await page.evaluate(() => document.activeElement?.textContent?.trim() ?? ''));
     }
-    expect(reached).toContain('Week by week');
+    expect(reached).toContain('When: week by week');
     await page.keyboard.press('Enter');
     await page.waitForFunction(() => location.hash.startsWith('#/when'));
     await page.waitForFunction(() => document.activeElement?.tagName === 'MAIN');

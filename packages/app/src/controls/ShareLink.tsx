@@ -1,34 +1,38 @@
 import { useState } from 'preact/hooks';
+import type { Asked } from '../state/address-form.ts';
 import { address, hrefTo } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 
-/** Copies the link of what is on the page, without the day it was looked at and the planting it is kept as here. */
-export function ShareLink() {
+/**
+ * Copies the link of an answer with all of the plan that is `shown` by it, so that it opens to the same one on any day; but
+ * not the day it was looked at, nor the planting it is kept as here, since what is kept here is kept nowhere else.
+ */
+export function ShareLink({ shown }: { shown: Partial<Asked> }) {
   const { say } = voice.value;
-  const [state, setState] = useState<'idle' | 'done' | 'by-hand'>('idle');
-  const { page, asked } = address.value;
-  // what is kept here is kept nowhere else
-  if (!asked.at || page === 'kept') return null;
-  const link = new URL(hrefTo(page, { today: null, planting: null }), location.href).href;
+  const { page } = address.value;
+  const link = new URL(hrefTo(page, { ...shown, today: null, planting: null }), location.href).href;
+  const [told, tell] = useState<{ link: string; by: 'copied' | 'by-hand' } | null>(null);
   const copy = () =>
     (navigator.clipboard ? navigator.clipboard.writeText(link) : Promise.reject()).then(
-      () => setState('done'),
-      () => setState('by-hand'),
+      () => tell({ link, by: 'copied' }),
+      () => tell({ link, by: 'by-hand' }),
     );
+  // what was said of another answer is no longer true of this one
+  const now = told?.link === link ? told.by : null;
   return (
-    <div>
-      <button type="button" onClick={copy}>
+    <>
+      <button type="button" class="plain" onClick={copy}>
         {say('app.share')}
       </button>
-      <p class="hint" role="status">
-        {state === 'done' && say('app.share.done')}
-        {state === 'by-hand' && (
+      <span class="share-told" role="status">
+        {now === 'copied' && say('app.share.done')}
+        {now === 'by-hand' && (
           <label>
             {say('app.share.by-hand')}
             <input readonly value={link} onFocus={(event) => event.currentTarget.select()} />
           </label>
         )}
-      </p>
-    </div>
+      </span>
+    </>
   );
 }

@@ -1,5 +1,4 @@
 import type { Signal } from '@preact/signals';
-import { ShareLink } from '../controls/ShareLink.tsx';
 import { allKept } from '../offline/updates.ts';
 import { keptGarden } from '../state/garden.ts';
 import { canKeep } from '../state/keep.ts';
@@ -12,15 +11,15 @@ type Choice<Value extends string> = {
   values: readonly Value[];
 };
 
-/** Units, look, and the link to share. */
+/** What is kept, units, look, and the way to what this is. */
 export function Foot() {
   const { say } = voice.value;
   return (
     <footer class="foot">
-      <ShareLink />
       <KeptLink />
       <Choices name="units" setting={units} values={['metric', 'us']} />
       <Choices name="theme" setting={theme} values={['system', 'light', 'dark']} />
+      <AboutLink />
       <p role="status">{allKept.value && say('app.offline-ready')}</p>
       {!canKeep && <p>{say('app.cannot-keep')}</p>}
     </footer>
@@ -36,6 +35,16 @@ function KeptLink() {
     <p>
       <a href={hrefTo('kept')} aria-current={page.value === 'kept' ? 'page' : undefined}>
         {say('app.garden.link', { plans: kept.garden?.plantings.length ?? 0 })}
+      </a>
+    </p>
+  );
+}
+
+function AboutLink() {
+  return (
+    <p>
+      <a href={hrefTo('about')} aria-current={page.value === 'about' ? 'page' : undefined}>
+        {voice.value.say('app.about.link')}
       </a>
     </p>
   );

@@ -12,6 +12,7 @@ export const app = {
   'app.title': '{page}: {place} – Neckfall',
   'app.title-bare': '{page} – Neckfall',
   'app.place': 'Your place',
+  'app.answer.place': '{place}: ',
   'app.place.own': '{name} ({label})',
   'app.place.change': 'Another place',
   'app.place.keep': 'Keep this place',
@@ -59,7 +60,7 @@ export const app = {
   'app.theme.dark': 'dark',
   'app.cannot-keep':
     'This browser keeps nothing for us, so your place is in the address of this page only. Keep the link.',
-  'app.share': 'Copy a link to this answer',
+  'app.share': 'Copy a link to this',
   'app.share.done':
     'Copied. Whoever opens it sees this place and this plan; the place is not sent to any server.',
   'app.share.by-hand': 'Copy this link by hand:',
@@ -71,6 +72,7 @@ export const app = {
   'app.update.now': 'Use it now',
   'app.update.elsewhere':
     'A new version was put in place in another tab. This page stays as it is until you load it again.',
+  'app.about.link': 'About Neckfall: privacy, limits, sources',
   'app.offline-ready': 'Ready to work without a network.',
   'app.working': 'Working it out…',
   'app.fault':

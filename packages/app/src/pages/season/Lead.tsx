@@ -1,4 +1,6 @@
 import { seasonHeadline, seeSentence, topsSentence, weekSentence } from '@neckfall/answers';
+import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
+import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
@@ -22,7 +24,7 @@ export function Lead({ ahead: { summary, stand } }: { ahead: SeasonAhead }) {
   const chosen = pinned(summary);
   return (
     <>
-      <h1 class="answer">{seasonHeadline(summary, name, placeName.value, speaker)}</h1>
+      <AnswerHeading text={seasonHeadline(summary, name, placeName.value, speaker)} />
       <p class="because">{reason(summary.reason)}</p>
       {summary.outcome === 'no-bulb' && (
         <p class="because">
@@ -30,16 +32,13 @@ export function Lead({ ahead: { summary, stand } }: { ahead: SeasonAhead }) {
         </p>
       )}
       <p class="today">{now.filter((sentence) => sentence !== null).join(' ')}</p>
-      <nav aria-label={say('app.where.next')}>
-        <ul class="onward">
-          <li>
-            <a href={hrefTo('when', chosen)}>{say('app.season.onward.when')}</a>
-          </li>
-          <li>
-            <a href={hrefOfList()}>{say('app.season.onward.which')}</a>
-          </li>
-        </ul>
-      </nav>
+      <AnswerLinks
+        links={[
+          { href: hrefTo('when', chosen), text: say('app.season.onward.when') },
+          { href: hrefOfList(), text: say('app.season.onward.which') },
+        ]}
+        shown={chosen}
+      />
     </>
   );
 }

@@ -1,8 +1,9 @@
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
+import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
-import { placeName, site, siteKey } from '../../state/place.ts';
+import { site, siteKey } from '../../state/place.ts';
 import { today } from '../../state/today.ts';
 import '../../look/season.css';
 import { cropAsked, planOptions } from './plan-asked.ts';
@@ -21,7 +22,7 @@ export function Season() {
   if (!answer) {
     return (
       <>
-        <h1>{placeName.value}</h1>
+        <HeadingToCome />
         <Working />
       </>
     );

@@ -1,9 +1,10 @@
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
+import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
-import { placeName, site, siteKey } from '../../state/place.ts';
+import { site, siteKey } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { today } from '../../state/today.ts';
 import { Answer } from './Answer.tsx';
@@ -27,7 +28,7 @@ export function When() {
   if (!choice.answer)
     return (
       <>
-        <h1>{placeName.value}</h1>
+        <HeadingToCome />
         <Working />
       </>
     );

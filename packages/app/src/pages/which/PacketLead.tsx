@@ -1,5 +1,7 @@
 import { packetHeadline } from '@neckfall/answers';
 import type { Choice } from '@neckfall/engine';
+import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
+import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';
 import { asked, hrefTo } from '../../state/route.ts';
@@ -18,24 +20,21 @@ export function PacketLead({ choices }: { choices: readonly Choice[] }) {
   const { start, startDay } = best.summary.plan;
   return (
     <>
-      <h1 class="answer">
-        {packetHeadline(best, { place: placeName.value, date: startDayWords(startDay) }, speaker)}
-      </h1>
+      <AnswerHeading
+        text={packetHeadline(best, { place: placeName.value, date: startDayWords(startDay) }, speaker)}
+      />
       <p class="because">{reason(best.summary.reason)}</p>
       {isStranger && <p>{say('app.which.packet.stranger', { name })}</p>}
       {typed !== null && <p>{say('app.which.packet.also-called', { typed, name })}</p>}
-      <nav aria-label={say('app.where.next')}>
-        <ul class="onward">
-          <li>
-            <a href={hrefTo('when', { start, date: null, plantOut: null })}>{say('app.which.when')}</a>
-          </li>
-          <li>
-            <a href={hrefTo('season', { start, date: startDay, plantOut: null })}>
-              {say('app.which.season')}
-            </a>
-          </li>
-        </ul>
-      </nav>
+      <AnswerLinks
+        links={[
+          { href: hrefTo('when', { start, date: null, plantOut: null }), text: say('app.which.when') },
+          {
+            href: hrefTo('season', { start, date: startDay, plantOut: null }),
+            text: say('app.which.season'),
+          },
+        ]}
+      />
     </>
   );
 }

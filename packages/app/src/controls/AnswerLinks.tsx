@@ -1,0 +1,27 @@
+import type { Asked } from '../state/address-form.ts';
+import { voice } from '../state/settings.ts';
+import { ShareLink } from './ShareLink.tsx';
+
+type Props = {
+  links: readonly { href: string; text: string }[];
+  /** What the answer shows and the address does not say, for the link that is copied. */
+  shown?: Partial<Asked>;
+};
+
+/** Where to go from an answer: the pages that say more, and the link to take along. */
+export function AnswerLinks({ links, shown = {} }: Props) {
+  return (
+    <nav aria-label={voice.value.say('app.where.next')}>
+      <ul class="onward">
+        {links.map(({ href, text }) => (
+          <li key={text}>
+            <a href={href}>{text}</a>
+          </li>
+        ))}
+        <li>
+          <ShareLink shown={shown} />
+        </li>
+      </ul>
+    </nav>
+  );
+}
