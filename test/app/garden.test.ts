@@ -190,7 +190,7 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
     expect(await page.getByRole('button', { name: /^(Take back|Do again)/ }).count()).toBe(0);
     await page.reload();
     await heading(page).getByText('Nothing is kept').waitFor();
-    expect(await page.locator('.foot a').count()).toBe(0);
+    expect(await page.locator('.foot').getByText('Kept on this device').count()).toBe(0);
     await context.close();
     app.expectClean();
   });
