@@ -19,6 +19,7 @@ export {
   setsWarning,
   whichHeadline,
 } from './sentences/choice-sentences.ts';
+export { coldBedSentence } from './sentences/cold-bed-sentence.ts';
 export { comingDay } from './sentences/coming-day.ts';
 export { cultivarHeadline } from './sentences/cultivar-headline.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './sentences/how-we-know.ts';

@@ -1,6 +1,8 @@
 import { type StandOn, standOn } from '@neckfall/answers';
 import {
+  type ColdBed,
   chooseKinds,
+  coldBed,
   type DayRow,
   kindsOf,
   medianSeasonDays,
@@ -44,6 +46,8 @@ export type SeasonAhead = {
   days: DayRow[];
   /** What was made of a packet. */
   notes: PacketNote[];
+  /** Where the start comes while beds are too cold. */
+  cold: ColdBed | null;
   stand: StandOn;
   year: PlaceYear;
   needSunUpH: number;
@@ -72,6 +76,7 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     summary,
     days,
     notes,
+    cold: coldBed(site, plan.start, plan.startDay),
     stand: standOn(site, plan, today, days),
     year: placeYear(climate, shown.firstDay, shown.days),
     needSunUpH: sunUpAtPhotoperiod(climate.latitudeDeg, climate.longitudeDeg, criticalPhotoperiodOf(plan)),

@@ -1,5 +1,5 @@
-import { dayOf, practiceAssumptions } from '@neckfall/answers';
-import { medianSeasonDays, runPlan } from '@neckfall/engine';
+import { coldBedSentence, dayOf, practiceAssumptions } from '@neckfall/answers';
+import { coldBed, medianSeasonDays, runPlan } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
@@ -66,6 +66,8 @@ export function seasonAnswer(
   const plan = { ...practice, ...days, sunHours: options.sunHours, type, traits };
   warnings.push(...onion.warnings);
   warnings.push(...weatherWarnings(frame, plan.startDay, plan.startDay));
+  const cold = coldBed(site, plan.start, plan.startDay);
+  if (cold) warnings.push(coldBedSentence(cold, plan.startDay, speaker));
   const summary = runPlan(site, plan);
   assumed.push(...onionAssumed, ...practiceAssumptions(summary.plan, speaker));
   const rows = raw.days ? medianSeasonDays(site, plan) : null;

@@ -1,4 +1,4 @@
-import { climateDayOf } from '../calendar/index.ts';
+import { climateDayOf, climateYearDays } from '../calendar/index.ts';
 import type { StartMethod } from '../plant/index.ts';
 import type { Site } from '../season/index.ts';
 
@@ -12,4 +12,18 @@ export const workableBedC = 6;
 /** Whether a bed can usually be sown or planted on a day; trays don't wait for it. */
 export function isWorkable(site: Site, start: StartMethod, day: number): boolean {
   return start === 'raised-seedlings' || site.mean('none').soilMeanC[climateDayOf(day)] >= workableBedC;
+}
+
+/** A bed too cold to start in: its temperature that day, °C, and the day from which it can be worked, null where there is none. */
+export type ColdBed = { soilC: number; workableFrom: number | null };
+
+/** Whether a start comes while beds are usually too cold; null where it does not. */
+export function coldBed(site: Site, start: StartMethod, day: number): ColdBed | null {
+  if (isWorkable(site, start, day)) return null;
+  let ahead = 1;
+  while (ahead < climateYearDays && !isWorkable(site, start, day + ahead)) ahead++;
+  return {
+    soilC: site.mean('none').soilMeanC[climateDayOf(day)],
+    workableFrom: ahead < climateYearDays ? day + ahead : null,
+  };
 }

@@ -24,13 +24,13 @@ export const reasons = {
     'Started then, about {leaves} leaves are made by the time the sun is up for {sunUpH} and bulbs start.',
   'reason.no-window-good': 'Good bulbs come now and then, from no week often enough to count on.',
   'reason.no-window-small':
-    'Even from the best week bulbs stay near {diameterMm} across. Bunching onions, shallots, potato onions or leeks do better here.',
+    'Even from the best week bulbs stay near {diameterMm} across. Another way of starting may do better; so may bunching onions, shallots, potato onions or leeks.',
   'reason.no-window-no-bulb':
     'From no week do bulbs start: the longest day has {longestSunUpH} of sun, and this kind wants about {neededSunUpH} while the plants are big and warm enough. Grow bunching onions, shallots, potato onions or leeks instead.',
   'reason.no-window-not-ripe':
-    'From no week do bulbs ripen before the warm weeks end. Grow bunching onions, shallots, potato onions or leeks instead.',
+    'From no week do bulbs ripen before the warm weeks end. Another way of starting may do better; so may bunching onions, shallots, potato onions or leeks.',
   'reason.no-window-bolts':
     'From every week that gives bulbs too many plants run to flower. Another way of starting may do better; so may bunching onions, shallots, potato onions or leeks.',
   'reason.no-window-winter-killed':
-    'Winter kills too many plants from every week that would be early enough. Grow bunching onions, shallots, potato onions or leeks instead.',
+    'Winter kills too many plants from every week that would be early enough. Another way of starting may do better; so may bunching onions, shallots, potato onions or leeks.',
 } as const;

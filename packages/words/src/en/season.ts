@@ -40,4 +40,8 @@ export const season = {
   'season.day.mean': 'Mean',
   'season.day.leaves': 'Green leaves',
   'season.day.bulb': 'Bulb',
+  'season.cold-bed':
+    'Around {date} beds here are usually too cold to work, about {soil}: wait until about {from}.',
+  'season.cold-bed-always':
+    'Beds here are too cold to work the whole year, about {soil} around {date}: only a frame or a tunnel will do.',
 } as const;

@@ -1,4 +1,9 @@
-import { cultivarAssumption, packetAssumptions, practiceAssumptions } from '@neckfall/answers';
+import {
+  coldBedSentence,
+  cultivarAssumption,
+  packetAssumptions,
+  practiceAssumptions,
+} from '@neckfall/answers';
 import type { MessageKey } from '@neckfall/words';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
@@ -20,10 +25,11 @@ import { Yield } from './Yield.tsx';
 
 /** The answer first, then pictures, figures, what to keep, and the grounds. */
 export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
-  const { summary } = ahead;
+  const { summary, cold } = ahead;
   return (
     <>
       <Lead ahead={ahead} />
+      {cold && <p class="alarm">{coldBedSentence(cold, summary.plan.startDay, voice.value)}</p>}
       <PlanForm summary={summary} />
       <InTurn>
         <YearFigure ahead={ahead} />
