@@ -1,7 +1,7 @@
 /** A message without grammar, cut at its values: text, name of a value, text, name, …, text. */
 export type PlainMessage = readonly string[];
 
-const plain = /^(?:[^{}<>]|\{\w+\})*$/;
+const name = /^\w+$/;
 /** Marks that the message format reads as quoting. */
 const quoting = /''|'[{}]/;
 
@@ -10,8 +10,15 @@ const quoting = /''|'[{}]/;
  * to be formatted or quotes. Reading those in full takes a phone a hundred times as long.
  */
 export function readPlain(pattern: string): PlainMessage | null {
-  if (!plain.test(pattern) || quoting.test(pattern)) return null;
-  return pattern.split(/[{}]/);
+  if (quoting.test(pattern) || pattern.includes('<')) return null;
+  const [start, ...pieces] = pattern.split('{');
+  const parts = [start];
+  for (const piece of pieces) {
+    const [value, text, ...more] = piece.split('}');
+    if (text === undefined || more.length > 0 || !name.test(value)) return null;
+    parts.push(value, text);
+  }
+  return start.includes('}') ? null : parts;
 }
 
 /** @throws Error naming a value that the message needs and lacks */

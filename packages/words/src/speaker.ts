@@ -1,4 +1,5 @@
-import { IntlMessageFormat } from 'intl-messageformat';
+import { parse } from '@formatjs/icu-messageformat-parser';
+import { formatToParts, IntlMessageFormat } from 'intl-messageformat';
 import { messageFormatters } from './formats.ts';
 import { english, type MessageKey, usEnglish } from './messages.ts';
 import { fillPlain, readPlain } from './plain.ts';
@@ -33,6 +34,10 @@ function wayToSay(key: MessageKey, locale: Locale): (values?: MessageValues) => 
   if (pattern === undefined) throw new Error(`no message ${key}`);
   const plain = readPlain(pattern);
   if (plain) return (values) => fillPlain(plain, values);
-  const format = new IntlMessageFormat(pattern, locale, undefined, { formatters: messageFormatters });
-  return (values) => String(format.format(values));
+  // by its parts: the whole class of the library asks the browser anew about the locale for each message
+  const message = parse(pattern);
+  return (values) =>
+    formatToParts(message, locale, messageFormatters, IntlMessageFormat.formats, values)
+      .map(({ value }) => value)
+      .join('');
 }
