@@ -2,12 +2,12 @@ import type { OnionType } from './kinds.ts';
 
 /**
  * Longest days of the year, sun-up, h, between which shops have a type and growers know it (limits memory: short-day
- * kinds to about 40°, intermediate ones to about 43°, early long-day kinds from about 31° to 46°).
+ * kinds to about 40°, intermediate ones to about 44°, early long-day kinds from about 31° to 46°).
  */
 const homeLongestDayH: Readonly<Record<OnionType, readonly [from: number, to: number]>> = {
   'tropical-short': [12, 14.2],
   short: [12, 15.4],
-  intermediate: [13.4, 15.4],
+  intermediate: [13.4, 15.6],
   'early-long': [13.8, 16.2],
   'northern-long': [14.8, 24],
 };
