@@ -41,9 +41,8 @@ export const appWhich = {
     'No onion we know is all of that: {list}. Leave one out; many more onions are on sale than we know of.',
 
   'app.which.names-level': 'By name: {names}; nothing tells these apart in {years} years.',
-  'app.which.far.sooner':
-    'That start is {date}. Sooner, and good here too: {kind}, around {soon}, with good bulbs {years}.',
-  'app.which.far.none': 'That start is {date}; no kind that does well here has its best start before.',
+  'app.which.far.sooner': 'Sooner, and good here too: {kind}, around {soon}, with good bulbs {years}.',
+  'app.which.far.none': 'No kind that does well here has its best start before that.',
   'app.which.far.today': 'What is still in time today',
 
   'app.which.came.kind': '{type} onions',

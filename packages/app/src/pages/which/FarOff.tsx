@@ -19,12 +19,11 @@ export function FarOff({ choices }: { choices: readonly Choice[] }) {
     <p>
       {sooner
         ? say('app.which.far.sooner', {
-            date: startDayWords(best.plan.startDay),
             kind: say(`crop-kind.${sooner.kind.start}`, { type: say(`type.${sooner.kind.type}`) }),
             soon: startDayWords(sooner.summary.plan.startDay),
             years: years(sooner.summary.seasonShares.good),
           })
-        : say('app.which.far.none', { date: startDayWords(best.plan.startDay) })}{' '}
+        : say('app.which.far.none')}{' '}
       <a href={hrefTo('where')}>{say('app.which.far.today')}</a>
     </p>
   );
