@@ -1,10 +1,10 @@
 import type { SeasonSummary } from '@neckfall/engine';
+import { Twin } from '../../controls/Twin.tsx';
 import { FitWidth, type OnionColour, SectionRow, sectionOf } from '../../pictures/index.ts';
 import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { isPrinting } from './printing.ts';
-import { Twin } from './Twin.tsx';
 
 /** Half a sheet, px. */
 const paperWidth = 540;

@@ -1,8 +1,8 @@
+import { Twin } from '../../controls/Twin.tsx';
 import { cropLineOf, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { isPrinting } from './printing.ts';
-import { Twin } from './Twin.tsx';
 
 /** Drawn a little wider than a sheet and put on it smaller, px. */
 const paperWidth = 1160;

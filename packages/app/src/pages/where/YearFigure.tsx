@@ -1,5 +1,6 @@
 import type { ClassAnswer } from '@neckfall/engine';
-import { cropLineOf, DataTable, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
+import { Twin } from '../../controls/Twin.tsx';
+import { cropLineOf, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { WherePicture } from '../../worker/where.ts';
@@ -20,10 +21,7 @@ export function YearFigure({ picture: { year, needSunUpH, days }, best: { summar
   return (
     <>
       <FitWidth>{(width) => <YearLine id="year-line" width={width} {...line} />}</FitWidth>
-      <details>
-        <summary>{speaker.say('app.table')}</summary>
-        <DataTable {...yearTableOf({ year, speaker })} />
-      </details>
+      <Twin {...yearTableOf({ year, speaker })} />
     </>
   );
 }

@@ -1,5 +1,5 @@
-import { DataTable, type DataTableProps } from '../../pictures/index.ts';
-import { voice } from '../../state/settings.ts';
+import { DataTable, type DataTableProps } from '../pictures/index.ts';
+import { voice } from '../state/settings.ts';
 
 /** The numbers of a picture, folded away under it. */
 export function Twin(table: DataTableProps) {
