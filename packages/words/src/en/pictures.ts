@@ -1,6 +1,6 @@
 /** What the pictures say: beside their lines, to those who don't see them, and in their tables. */
 export const pictures = {
-  'picture.needs': 'needs {hours}',
+  'picture.needs': 'long enough: {hours}',
   'picture.today': 'today, {date}',
   'picture.longest': 'longest day {hours}',
   'picture.shortest': 'shortest {hours}',
@@ -29,8 +29,10 @@ export const pictures = {
   'picture.year.frost': 'Ground frost is common in {months}.',
   'picture.year.no-frost': 'Ground frost is rare or unknown.',
   'picture.year.heat': 'Days of {limit} and more are usual in {months}.',
-  'picture.year.need': 'This onion needs days of {hours}: they last from {from} to {to}.',
-  'picture.year.need-always': 'This onion needs days of {hours}: all days here are long enough.',
+  'picture.year.need':
+    'Above the water line, from {hours} of sun, days are long enough for this onion: they last from {from} to {to}. Its bulbs start there once the plant is big enough and warm enough too.',
+  'picture.year.need-always':
+    'This onion needs days of {hours}: all days here are long enough. Its bulbs start once the plant is big enough and warm enough.',
   'picture.year.need-never': 'This onion needs days of {hours}: no day here is that long.',
   'picture.year.crop': 'The crop: {marks}.',
   'picture.year.table': 'The year, month by month',
@@ -40,7 +42,7 @@ export const pictures = {
   'picture.year.frost-column': 'Nights of ground frost',
   'picture.year.high-column': 'Days’ highest',
 
-  'picture.disc': 'a coin of {across}',
+  'picture.disc': 'coin, {across}',
   'picture.across': '{across} across',
   'picture.in-poor-year': '1 year in 10 is smaller',
   'picture.in-middle-year': 'the middle year',

@@ -1,5 +1,5 @@
 import { type as font } from '../picture.tsx';
-import { textWidth, wrapText } from '../text-fit.ts';
+import { boldWidth, textWidth, wrapText } from '../text-fit.ts';
 import { discMm, type Onion } from './onion.ts';
 import { onionHeightMm } from './onion-shape.tsx';
 
@@ -16,8 +16,6 @@ const leastCell = 74;
 /** Where onions take several lines, about so many stand in each. */
 const usualInLine = 3;
 const lineHeight = 17;
-/** The first line is set bold, which makes it so much wider. */
-const boldWidth = 1.14;
 /** Most room that is added between two, where there is any left, px. */
 const mostSpare = 72;
 /** Widest of the words under the disc, px. */
@@ -90,7 +88,7 @@ export function rowLayout(props: {
     let bottom = textY;
     for (const item of row) {
       const cellWidth = item.widthPx + spare;
-      const lines = captionLines(item.lines, cellWidth - 6, textY);
+      const lines = captionLines(item.lines, cellWidth - 10, textY);
       bottom = Math.max(bottom, ...lines.map((line) => line.y));
       cells.push({ x: x + cellWidth / 2, baseY, lines, onion: null });
       x += cellWidth;
@@ -106,7 +104,7 @@ export function rowLayout(props: {
 
 function longestWord(lines: readonly string[]): number {
   const widths = lines.flatMap((line, i) => line.split(' ').map((word) => textWidth(word, captionSize(i))));
-  return Math.max(0, ...widths) + 8;
+  return Math.max(0, ...widths) + 10;
 }
 
 function captionLines(lines: readonly string[], width: number, top: number): CaptionLine[] {
@@ -119,7 +117,7 @@ function captionLines(lines: readonly string[], width: number, top: number): Cap
   return placed;
 }
 
-/** Size of a line of caption as its width is reckoned, px. */
+/** Size of a line of caption as its width is reckoned, px: the first is set bold. */
 function captionSize(line: number): number {
   return line === 0 ? font.text * boldWidth : font.small;
 }

@@ -1,7 +1,7 @@
 import type { DayAxis } from '../day-axis.ts';
 import type { Point } from '../path.ts';
 import { type as font } from '../picture.tsx';
-import { textWidth } from '../text-fit.ts';
+import { boldWidth, textWidth } from '../text-fit.ts';
 import type { Trouble } from './start-hills-props.ts';
 
 export type PlacedWord = { text: string; x: number; y: number };
@@ -29,7 +29,7 @@ export function placeWords(
 ): { words: PlacedWord[]; unnamed: Trouble[] } {
   const words: PlacedWord[] = [];
   const put = (text: string, spot: Spot): boolean => {
-    const half = textWidth(text, font.text) / 2 + 3;
+    const half = wordWidth(text) / 2 + 3;
     if (spot.wide < 2 * half * (1 - standsOut)) return false;
     const word = { text, x: Math.min(axis.right - half, Math.max(axis.left + half, spot.x)), y: spot.y + 5 };
     const far = apart * (axis.right - axis.left);
@@ -92,7 +92,11 @@ function spotsIn({ upper, lower }: Slope, least: number): Spot[] {
   return spots.sort((a, b) => b.score - a.score);
 }
 
+function wordWidth(text: string): number {
+  return textWidth(text, font.text * boldWidth);
+}
+
 function overlap(a: PlacedWord, b: PlacedWord): boolean {
-  const wide = (textWidth(a.text, font.text) + textWidth(b.text, font.text)) / 2 + 4;
+  const wide = (wordWidth(a.text) + wordWidth(b.text)) / 2 + 4;
   return Math.abs(a.x - b.x) < wide && Math.abs(a.y - b.y) < lineHeight;
 }

@@ -1,16 +1,27 @@
 import { type DayAxis, dayAtX, dayAxis, xOfDay } from '../day-axis.ts';
-import type { Point } from '../path.ts';
+import { type Point, px } from '../path.ts';
 import { type KeyEntry, type PlacedWord, placeKey, placeWords } from './hill-words.ts';
 import { type HillStart, type StartHillsProps, type Trouble, troubles } from './start-hills-props.ts';
 
 export const hillHeight = 96;
-const top = 46;
+/** Above it the start is held, and a line of words is written. */
+const top = 58;
 const ground = top + hillHeight;
 const bottom = ground + hillHeight;
 const sizeTop = bottom + 30;
 const sizeBottom = sizeTop + 50;
 const leavesTop = sizeBottom + 30;
 export const leavesBottom = leavesTop + 36;
+/** Room that words over a part of the picture, and over its foot, take: px above it. */
+const wordsRoom = { from: 21, to: 3 } as const;
+
+/** A line from a height to the foot of the picture that leaves out its lines of words; an SVG path. */
+export function downThrough(x: number, from: number): string {
+  const gaps = [sizeTop, leavesTop, leavesBottom + 2].map(
+    (under) => `V${px(under - wordsRoom.from)}M${px(x)} ${px(under - wordsRoom.to)}`,
+  );
+  return `M${px(x)} ${px(from)}${gaps.join('')}V${px(leavesBottom)}`;
+}
 
 /** Where things of the hills stand, px. */
 export type HillsLayout = {

@@ -4,7 +4,7 @@ import { MonthNames } from '../month-names.tsx';
 import { px, smoothArea, smoothBand, smoothLine } from '../path.ts';
 import { type as font, Label, Picture } from '../picture.tsx';
 import { textWidth } from '../text-fit.ts';
-import { type HillsLayout, hillsLayout } from './hills-layout.ts';
+import { downThrough, type HillsLayout, hillsLayout } from './hills-layout.ts';
 import { LeavesLine, SizeBand } from './lower-lines.tsx';
 import type { StartHillsProps } from './start-hills-props.ts';
 import { StartMark } from './start-mark.tsx';
@@ -18,6 +18,9 @@ export function StartHills(props: StartHillsProps) {
   const { id, width, summary, today, marker } = props;
   const layout = hillsLayout(props);
   const { axis, ground, top, height } = layout;
+  const [peakX] = layout.hill.reduce((a, b) => (b[1] < a[1] ? b : a), [axis.left, ground]);
+  // most starts that are chosen stand on the hill: words keep to the other end
+  const isPeakLeft = peakX < (axis.left + axis.right) / 2;
   return (
     <Picture name="start-hills" width={width} height={height} summary={summary}>
       <defs>
@@ -29,7 +32,13 @@ export function StartHills(props: StartHillsProps) {
         stroke-dasharray="1 5"
         stroke-linecap="round"
       />
-      <Label x={axis.left} y={top - 5} small fill={ink.ink2}>
+      <Label
+        x={isPeakLeft ? axis.right : axis.left}
+        y={top - 5}
+        anchor={isPeakLeft ? 'end' : 'start'}
+        small
+        fill={ink.ink2}
+      >
         {props.everyText}
       </Label>
       <path d={smoothArea(layout.hill, ground)} fill={ink.leaf} fill-opacity={0.28} />
@@ -88,7 +97,7 @@ function TodayMark({ layout, day, text }: { layout: HillsLayout; day: number; te
   return (
     <>
       <path
-        d={`M${px(x)} ${px(top)}V${px(leavesBottom)}`}
+        d={downThrough(x, top)}
         stroke={ink.ink}
         stroke-width={1.6}
         stroke-dasharray="1 4"

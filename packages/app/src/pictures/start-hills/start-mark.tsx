@@ -2,21 +2,21 @@ import { type DayAxis, dayAxis, xOfDay } from '../day-axis.ts';
 import { ink } from '../ink.ts';
 import { px } from '../path.ts';
 import { type as font, Label, onNarrowerPaper } from '../picture.tsx';
-import { textWidth } from '../text-fit.ts';
-import { leavesBottom } from './hills-layout.ts';
+import { boldWidth, textWidth } from '../text-fit.ts';
+import { downThrough, leavesBottom } from './hills-layout.ts';
 
 /** The start chosen, held by an onion. */
 export function StartMark({ axis, day, text }: { axis: DayAxis; day: number; text: string }) {
   if (day < axis.firstDay || day >= axis.firstDay + axis.days) return null;
   const x = xOfDay(axis, day + 0.5);
-  const half = textWidth(text, font.text) / 2 + 2;
+  const half = textWidth(text, font.text * boldWidth) / 2 + 2;
   const at = (dx: number, y: number) => `${px(x + dx)} ${px(y)}`;
   const onion =
     `M${at(0, 39)}C${at(-13, 39)} ${at(-13, 25)} ${at(-3, 22)}Q${at(-1, 20)} ${at(0, 16)}` +
     `Q${at(1, 20)} ${at(3, 22)}C${at(13, 25)} ${at(13, 39)} ${at(0, 39)}Z`;
   return (
     <>
-      <path d={`M${px(x)} 38V${px(leavesBottom)}`} stroke={ink.ink} stroke-width={2} />
+      <path d={downThrough(x, 38)} stroke={ink.ink} stroke-width={2} />
       <path class="start-handle" d={onion} fill={ink.skin2} stroke={ink.ink} stroke-width={1.6} />
       <Label x={Math.min(axis.right - half, Math.max(axis.left + half, x))} y={12} anchor="middle" bold>
         {text}

@@ -3,8 +3,8 @@ import { ink } from '../ink.ts';
 import { areaPath, linePath, type Point, px } from '../path.ts';
 import { type as font, Label } from '../picture.tsx';
 import { onionPaint } from '../section/index.ts';
-import { textWidth } from '../text-fit.ts';
-import type { PlacedMark } from './place-marks.ts';
+import { boldWidth, textWidth } from '../text-fit.ts';
+import { lineHeight, type PlacedMark } from './place-marks.ts';
 import type { YearLayout } from './year-layout.ts';
 import type { CropLine } from './year-line-props.ts';
 
@@ -17,9 +17,7 @@ const usualBulbMm = 90;
 /** Leaves climb as steps, one a leaf; under them the bulb swells; at the end the tops lie down. */
 export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine }) {
   const { axis, ground } = layout;
-  const most = Math.max(usualLeaves, ...crop.leaves.map(({ made }) => made));
-  const top = layout.lead === 'weather' ? layout.ridgeTop : Math.min(...layout.ridge.map(([, y]) => y));
-  const yOf = (leaves: number) => ground - (leaves / most) * partOfRidge * (ground - top);
+  const yOf = stepHeights(layout, crop);
   const stairs: Point[] = [];
   for (const { day, made } of crop.leaves) {
     const x = xOfDay(axis, day);
@@ -39,7 +37,7 @@ export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine
   // in the ground or in a tray
   const waitFrom = xOfDay(axis, Math.min(...crop.marks.map(({ day }) => day)));
   const text = crop.leavesText;
-  const textY = stairs.length > 0 ? Math.min(...stairs.map(([, y]) => y)) - 6 : ground;
+  const words = text && leavesWordsAt(layout, crop);
   return (
     <>
       {stairs.length > 0 && waitFrom < stairs[0][0] && (
@@ -54,14 +52,8 @@ export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine
       <path d={areaPath(stairs, ground)} fill={ink.leaf} fill-opacity={0.34} />
       <path d={linePath(stairs)} fill="none" stroke={ink.leaf} stroke-width={2} stroke-linejoin="round" />
       <Bulb layout={layout} bulb={crop.bulb} />
-      {text && (
-        <Label
-          x={clampText(layout, xOfDay(axis, text.day), text.text)}
-          y={textY}
-          anchor="middle"
-          bold
-          fill={ink.leaf}
-        >
+      {text && words && (
+        <Label x={words.x} y={words.y} anchor="middle" bold fill={ink.leaf}>
           {text.text}
         </Label>
       )}
@@ -69,9 +61,25 @@ export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine
   );
 }
 
-function clampText({ axis }: YearLayout, x: number, text: string): number {
-  const half = textWidth(text, font.text) / 2;
-  return Math.min(axis.right - half, Math.max(axis.left + half, x));
+/** y of so many leaves. */
+function stepHeights({ lead, ridgeTop, ridge, ground }: YearLayout, { leaves }: Pick<CropLine, 'leaves'>) {
+  const most = Math.max(usualLeaves, ...leaves.map(({ made }) => made));
+  const top = lead === 'weather' ? ridgeTop : Math.min(...ridge.map(([, y]) => y));
+  return (made: number) => ground - (made / most) * partOfRidge * (ground - top);
+}
+
+/** Where the number of leaves is written: over the highest step. */
+export function leavesWordsAt(
+  layout: YearLayout,
+  crop: Pick<CropLine, 'leaves' | 'leavesText'>,
+): { x: number; y: number; half: number } | null {
+  const { leaves, leavesText } = crop;
+  if (leavesText === null) return null;
+  const { axis, ground } = layout;
+  const half = textWidth(leavesText.text, font.text * boldWidth) / 2;
+  const x = Math.min(axis.right - half, Math.max(axis.left + half, xOfDay(axis, leavesText.day)));
+  const highest = Math.max(0, ...leaves.map(({ made }) => made));
+  return { x, y: highest > 0 ? stepHeights(layout, crop)(highest) - 6 : ground, half };
 }
 
 /** The bulb, lying in the soil, as wide as it is that day. */
@@ -127,7 +135,7 @@ export function CropMarks({ layout, marks }: { layout: YearLayout; marks: readon
           <circle cx={px(x)} cy={px(ground)} r={3.2} fill={ink.paper} stroke={ink.ink} stroke-width={1.6} />
         </g>
       ))}
-      {marks.map(({ mark, x, dotY, anchor, textX, textY, small }) => (
+      {marks.map(({ mark, x, dotY, anchor, textX, lines, textY, small }) => (
         <g key={mark.kind}>
           {mark.span && (
             <path
@@ -138,11 +146,34 @@ export function CropMarks({ layout, marks }: { layout: YearLayout; marks: readon
             />
           )}
           <circle cx={px(x)} cy={px(firstMarkY + dotY)} r={3} fill={ink.ink} />
-          <Label x={textX} y={firstMarkY + textY} anchor={anchor} small={small}>
-            {mark.text}
-          </Label>
+          {lines.map((line, i) => (
+            <MarkWords
+              key={line}
+              x={textX}
+              y={firstMarkY + textY + i * lineHeight}
+              anchor={anchor}
+              small={small}
+              text={line}
+            />
+          ))}
         </g>
       ))}
+    </>
+  );
+}
+
+type WordsProps = { x: number; y: number; anchor: PlacedMark['anchor']; small: boolean; text: string };
+
+/** Words on paper of their own, so that plumb lines pass behind them. */
+function MarkWords({ x, y, anchor, small, text }: WordsProps) {
+  const wide = textWidth(text, small ? font.small : font.text);
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
+  return (
+    <>
+      <rect x={px(left)} y={px(y - 12)} width={px(wide)} height={16} fill={ink.paper} />
+      <Label x={x} y={y} anchor={anchor} small={small}>
+        {text}
+      </Label>
     </>
   );
 }

@@ -1,6 +1,6 @@
 import { type DayAxis, xOfDay } from '../day-axis.ts';
 import { type as font } from '../picture.tsx';
-import { textWidth } from '../text-fit.ts';
+import { textWidth, wrapText } from '../text-fit.ts';
 import type { CropMark } from './year-line-props.ts';
 
 /** A mark with its dot and its words, px; y counts from the first row. */
@@ -10,6 +10,8 @@ export type PlacedMark = {
   dotY: number;
   anchor: 'start' | 'end' | 'middle';
   textX: number;
+  /** Its words, mostly one line of them; `textY` is the first line's. */
+  lines: readonly string[];
   textY: number;
   small: boolean;
 };
@@ -17,6 +19,7 @@ export type PlacedMark = {
 const gap = 8;
 const row = 22;
 const narrow = 480;
+export const lineHeight = 15;
 
 /**
  * Marks in order of their days, each with a row of its own under the picture. Words go to the left of the dot where
@@ -33,18 +36,20 @@ export function placeMarks(
     .map((mark): PlacedMark => {
       const { day, text, span } = mark;
       const x = xOfDay(axis, day);
-      const width = textWidth(text, small ? font.small : font.text);
+      const size = small ? font.small : font.text;
+      const lines = wrapText(text, axis.right - axis.left, size);
+      const width = Math.max(...lines.map((line) => textWidth(line, size)));
       const left = Math.min(x, span ? xOfDay(axis, span.from) - 2 : x) - gap;
       const right = Math.max(x, span ? xOfDay(axis, span.to + 1) + 2 : x) + gap;
       const dotY = y;
       y += row;
       if (left - width >= axis.left)
-        return { mark, x, dotY, anchor: 'end', textX: left, textY: dotY + 5, small };
+        return { mark, x, dotY, anchor: 'end', textX: left, lines, textY: dotY + 5, small };
       if (right + width <= axis.right)
-        return { mark, x, dotY, anchor: 'start', textX: right, textY: dotY + 5, small };
-      y += row - 6;
+        return { mark, x, dotY, anchor: 'start', textX: right, lines, textY: dotY + 5, small };
+      y += row - 6 + (lines.length - 1) * lineHeight;
       const middle = Math.min(axis.right - width / 2, Math.max(axis.left + width / 2, x));
-      return { mark, x, dotY, anchor: 'middle', textX: middle, textY: dotY + 19, small };
+      return { mark, x, dotY, anchor: 'middle', textX: middle, lines, textY: dotY + 19, small };
     });
   return { placed, height: y };
 }

@@ -28,6 +28,7 @@ export function yearLineOf(input: YearLineInput): Omit<YearLineProps, 'id' | 'wi
   const hottest = Math.max(...highC);
   return {
     summary: summaryOf(input),
+    note: needSunUpH === null ? null : needSentence(year, needSunUpH, speaker),
     firstDay,
     sunUpH,
     rainMm,

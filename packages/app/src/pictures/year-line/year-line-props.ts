@@ -30,6 +30,8 @@ export type YearLineProps = {
   width: number;
   /** What the picture says, for those who don't see it. */
   summary: string;
+  /** What the water means, in words under the picture; null where there is none. */
+  note: string | null;
   firstDay: number;
   sunUpH: readonly number[];
   rainMm: readonly number[];

@@ -3,8 +3,8 @@ import { ink } from '../ink.ts';
 import { MonthNames } from '../month-names.tsx';
 import { areaPath, linePath, type Point, px } from '../path.ts';
 import { Label, Picture, type } from '../picture.tsx';
-import { textWidth } from '../text-fit.ts';
-import { CropMarks, CropShape } from './crop-shape.tsx';
+import { boldWidth, textWidth } from '../text-fit.ts';
+import { CropMarks, CropShape, leavesWordsAt } from './crop-shape.tsx';
 import { Frost, FrostPattern, Heat } from './frost-and-heat.tsx';
 import { rainStrokes } from './rain-strokes.ts';
 import { runsOf, waveRow, type YearLayout, yearLayout } from './year-layout.ts';
@@ -22,47 +22,63 @@ export function YearLine(props: YearLineProps) {
   const span = right - left;
   const keyAtRight = today !== null && xOfDay(axis, today.day) < (left + right) / 2;
   return (
-    <Picture name="year-line" width={width} height={height} summary={summary}>
-      <defs>
-        <FrostPattern id={id} />
-      </defs>
-      <Land layout={layout} need={need} />
-      <path d={linePath(layout.ridge)} fill="none" stroke={ink.ink2} stroke-width={1.6} />
-      <path
-        d={rainStrokes(
-          props.rainMm,
-          (i) => xOfDay(axis, axis.firstDay + i),
-          skyTop,
-          (i) => layout.surfaceY(i) - 3,
+    <>
+      <Picture name="year-line" width={width} height={height} summary={summary}>
+        <defs>
+          <FrostPattern id={id} />
+        </defs>
+        <Land layout={layout} need={need} />
+        <path d={linePath(layout.ridge)} fill="none" stroke={ink.ink2} stroke-width={1.6} />
+        <path
+          d={rainStrokes(
+            props.rainMm,
+            (i) => xOfDay(axis, axis.firstDay + i),
+            skyTop,
+            (i) => layout.surfaceY(i) - 3,
+          )}
+          stroke={ink.sky}
+          stroke-width={1.1}
+          stroke-linecap="round"
+          fill="none"
+        />
+        <Heat layout={layout} highC={props.highC} text={props.heatText} />
+        <rect
+          x={px(left)}
+          y={px(ground)}
+          width={px(span)}
+          height={px(soilBottom - ground)}
+          fill={ink.earth}
+          fill-opacity={0.22}
+        />
+        <Frost id={id} layout={layout} share={props.frostShare} text={props.frostText} />
+        {crop && <CropShape layout={layout} crop={crop} />}
+        <path d={`M${px(left)} ${px(ground)}H${px(right)}`} stroke={ink.earth} stroke-width={1.5} />
+        {today && (
+          <Today layout={layout} {...today} beside={{ text: props.rainText, isAtRight: keyAtRight }} />
         )}
-        stroke={ink.sky}
-        stroke-width={1.1}
-        stroke-linecap="round"
-        fill="none"
-      />
-      <Heat layout={layout} highC={props.highC} text={props.heatText} />
-      <rect
-        x={px(left)}
-        y={px(ground)}
-        width={px(span)}
-        height={px(soilBottom - ground)}
-        fill={ink.earth}
-        fill-opacity={0.22}
-      />
-      <Frost id={id} layout={layout} share={props.frostShare} text={props.frostText} />
-      {crop && <CropShape layout={layout} crop={crop} />}
-      <path d={`M${px(left)} ${px(ground)}H${px(right)}`} stroke={ink.earth} stroke-width={1.5} />
-      {today && <Today layout={layout} {...today} beside={{ text: props.rainText, isAtRight: keyAtRight }} />}
-      {need && <NeedText {...props} layout={layout} need={need} />}
-      {props.dayTexts.map((text) => (
-        <DayText key={text.day} layout={layout} sunUpH={props.sunUpH} {...text} />
-      ))}
-      <MonthNames axis={axis} names={props.months} tickY={soilBottom} textY={layout.monthsY} />
-      <Label x={keyAtRight ? right : left} y={14} anchor={keyAtRight ? 'end' : 'start'} small fill={ink.ink2}>
-        {props.rainText}
-      </Label>
-      {crop && <CropMarks layout={layout} marks={layout.marks} />}
-    </Picture>
+        {need && <NeedText {...props} layout={layout} need={need} />}
+        {props.dayTexts.map((text) => (
+          <DayText key={text.day} layout={layout} sunUpH={props.sunUpH} {...text} />
+        ))}
+        <MonthNames axis={axis} names={props.months} tickY={soilBottom} textY={layout.monthsY} />
+        <Label
+          x={keyAtRight ? right : left}
+          y={14}
+          anchor={keyAtRight ? 'end' : 'start'}
+          small
+          fill={ink.ink2}
+        >
+          {props.rainText}
+        </Label>
+        {crop && <CropMarks layout={layout} marks={layout.marks} />}
+      </Picture>
+      {/* those who listen have it in the picture's summary */}
+      {props.note !== null && (
+        <p class="picture-note" aria-hidden="true">
+          {props.note}
+        </p>
+      )}
+    </>
   );
 }
 
@@ -97,13 +113,17 @@ function Land({ layout, need }: { layout: YearLayout; need: YearLineProps['need'
   );
 }
 
-/** The need is written on the widest water, or under the line where the ridge stands out all year. */
+/**
+ * The need is written on the widest water, or under the line where the ridge stands out all year; where other words
+ * stand there already, at the other end, or else over the line.
+ */
 function NeedText({
   layout,
   need,
   sunUpH,
   dayTexts,
-}: Pick<YearLineProps, 'sunUpH' | 'dayTexts'> & {
+  crop,
+}: Pick<YearLineProps, 'sunUpH' | 'dayTexts' | 'crop'> & {
   layout: YearLayout;
   need: { hours: number; text: string };
 }) {
@@ -113,18 +133,26 @@ function NeedText({
     first: sunUpH.length - 60,
     last: sunUpH.length - 1,
   };
-  const half = textWidth(need.text, type.text) / 2 + 4;
+  const half = textWidth(need.text, type.text * boldWidth) / 2 + 4;
   const middle = xOfDay(axis, axis.firstDay + (widest.first + widest.last + 1) / 2);
   const usual = Math.min(axis.right - half, Math.max(axis.left + half, middle));
-  const y = waterLevel(layout, need.hours) + 17;
-  // words of the shortest day in shallow water keep their place
-  const isTaken = dayTexts.some((words) => {
-    const at = dayTextAt(layout, sunUpH, words);
-    return Math.abs(at.y - y) < type.text && Math.abs(at.x - usual) < at.half + half;
-  });
   const other = usual < (axis.left + axis.right) / 2 ? axis.right - half : axis.left + half;
+  const level = waterLevel(layout, need.hours);
+  const taken = [
+    ...dayTexts.map((words) => dayTextAt(layout, sunUpH, words)),
+    ...(crop ? [leavesWordsAt(layout, crop) ?? []].flat() : []),
+  ];
+  const isFree = ({ x, y }: { x: number; y: number }) =>
+    taken.every((at) => Math.abs(at.y - y) >= type.text || Math.abs(at.x - x) >= at.half + half);
+  const under = level + 17;
+  const places = [
+    { x: usual, y: under },
+    { x: other, y: under },
+    { x: usual, y: level - 7 },
+  ];
+  const { x, y } = places.find(isFree) ?? places[0];
   return (
-    <Label x={isTaken ? other : usual} y={y} anchor="middle" bold on={null}>
+    <Label x={x} y={y} anchor="middle" bold>
       {need.text}
     </Label>
   );
@@ -135,7 +163,7 @@ type DayTextProps = YearLineProps['dayTexts'][number];
 function DayText(props: { layout: YearLayout; sunUpH: readonly number[] } & DayTextProps) {
   const { x, y } = dayTextAt(props.layout, props.sunUpH, props);
   return (
-    <Label x={x} y={y} anchor="middle" small on={props.place === 'peak' ? ink.paper : null}>
+    <Label x={x} y={y} anchor="middle" small>
       {props.text}
     </Label>
   );
@@ -171,7 +199,7 @@ function Today({ layout, day, text, beside }: TodayProps) {
   const { axis, soilBottom } = layout;
   if (day < axis.firstDay || day >= axis.firstDay + axis.days) return null;
   const x = xOfDay(axis, day + 0.5);
-  const half = textWidth(text, type.text) / 2 + 2;
+  const half = textWidth(text, type.text * boldWidth) / 2 + 2;
   const taken = textWidth(beside.text, type.small) + 10;
   const least = axis.left + half + (beside.isAtRight ? 0 : taken);
   const most = axis.right - half - (beside.isAtRight ? taken : 0);

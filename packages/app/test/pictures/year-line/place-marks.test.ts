@@ -10,7 +10,12 @@ const anyMark = fc
   .record({ day: fc.nat({ max: 364 }), length: fc.integer({ min: 4, max: 36 }), spread: fc.nat({ max: 25 }) })
   .map(({ day, length, spread }): CropMark => {
     const at = newYear2027 + day;
-    return { kind: 'tops', day: at, text: 'n'.repeat(length), span: { from: at - spread, to: at + spread } };
+    return {
+      kind: 'tops',
+      day: at,
+      text: 'nnnnn '.repeat(length).slice(0, length).trim(),
+      span: { from: at - spread, to: at + spread },
+    };
   });
 
 test('words stay on the picture and off their own dot, one mark below the other in order of days', () => {
@@ -20,8 +25,9 @@ test('words stay on the picture and off their own dot, one mark below the other 
       const { placed, height } = placeMarks(marks, axis);
       let above = -1;
       let dayAbove = 0;
-      for (const { mark, x, dotY, anchor, textX, textY, small } of placed) {
-        const wide = textWidth(mark.text, small ? 12.5 : 14);
+      for (const { mark, x, dotY, anchor, textX, lines, textY, small } of placed) {
+        expect(lines.join(' ')).toBe(mark.text);
+        const wide = Math.max(...lines.map((line) => textWidth(line, small ? 12.5 : 14)));
         const left = anchor === 'start' ? textX : anchor === 'end' ? textX - wide : textX - wide / 2;
         expect(left).toBeGreaterThanOrEqual(axis.left - 0.01);
         expect(left + wide).toBeLessThanOrEqual(axis.right + 0.01);

@@ -93,7 +93,7 @@ describe('the year of any place', () => {
         const [, x, y] = new RegExp(`<text x="([^"]+)" y="([^"]+)"[^>]*>${words}`).exec(svg) ?? [];
         return { x: Number(x), y: Number(y) };
       };
-      const [short, needed] = [at('shortest'), at('needs')];
+      const [short, needed] = [at('shortest'), at('long enough')];
       expect(Math.abs(short.y - needed.y) > 13 || Math.abs(short.x - needed.x) > 90).toBe(true);
     }
   });
@@ -175,12 +175,13 @@ test('keeps its look', () => {
     id: 'y',
     width: 320,
     summary: 'two months',
+    note: 'Above the water days are long enough.',
     firstDay: newYear2027 + 59,
     sunUpH: hours,
     rainMm: hours.map(() => 0.7),
     frostShare: hours.map((_, i) => Math.max(0, 0.5 - i / 60)),
     highC: hours.map((_, i) => 10 + i / 2.6),
-    need: { hours: 14, text: 'needs 14 h' },
+    need: { hours: 14, text: 'long enough: 14 h' },
     dayTexts: [{ day: newYear2027 + 119, text: 'longest day 15 h', place: 'peak' }],
     today: { day: newYear2027 + 80, text: 'today, 22 March' },
     months: Array.from({ length: 12 }, (_, month) => metric.month(month + 1)),
