@@ -1,39 +1,30 @@
 import type { Formatters } from 'intl-messageformat';
+import { formatNumber } from './numbers.ts';
 
-/**
- * Formats of the browser, each made when first needed and kept: making one takes a phone some milliseconds, and the
- * message format would make new ones for every message.
- */
-const numbers = new Map<string, Intl.NumberFormat>();
 const plurals = new Map<string, Intl.PluralRules>();
-const lists = new Map<string, Intl.ListFormat>();
-const regions = new Map<string, Intl.DisplayNames>();
 
-export function numberFormat(locale: string, options: Intl.NumberFormatOptions = {}): Intl.NumberFormat {
-  return kept(numbers, `${locale} ${JSON.stringify(options)}`, () => new Intl.NumberFormat(locale, options));
-}
-
-export function listFormat(locale: string, type: 'conjunction' | 'disjunction'): Intl.ListFormat {
-  return kept(lists, `${locale} ${type}`, () => new Intl.ListFormat(locale, { type }));
-}
-
-export function regionNames(locale: string): Intl.DisplayNames {
-  return kept(regions, locale, () => new Intl.DisplayNames(locale, { type: 'region' }));
-}
-
-/** What the message format asks for. No message holds a date or a time: those arrive in words. */
+/** What the message format asks for. The browser is asked for plurals alone: its other formats take a phone long to make. */
 export const messageFormatters: Formatters = {
-  getNumberFormat: (locale, options) => numberFormat(String(locale), options as Intl.NumberFormatOptions),
-  getPluralRules: (locale, options) =>
-    kept(plurals, `${locale} ${options?.type}`, () => new Intl.PluralRules(locale as string, options)),
-  getDateTimeFormat: (locale, options) => new Intl.DateTimeFormat(locale as string, options),
+  getNumberFormat: (_, options) => numberFormat(options as Intl.NumberFormatOptions | undefined),
+  getPluralRules(locale, options) {
+    const key = `${locale} ${options?.type}`;
+    let rules = plurals.get(key);
+    if (!rules) {
+      rules = new Intl.PluralRules(locale as string, options);
+      plurals.set(key, rules);
+    }
+    return rules;
+  },
+  getDateTimeFormat: () => {
+    throw new Error('expected a message without dates: dates arrive in words');
+  },
 };
 
-function kept<Format>(formats: Map<string, Format>, key: string, make: () => Format): Format {
-  let format = formats.get(key);
-  if (!format) {
-    format = make();
-    formats.set(key, format);
-  }
-  return format;
+/** `{rows, number}` and `{minutes, number, ::00}`. */
+function numberFormat(options: Intl.NumberFormatOptions = {}): Intl.NumberFormat {
+  const { minimumIntegerDigits: wholeDigits = 1, ...unknown } = options;
+  const [name] = Object.entries(unknown).find(([, value]) => value !== undefined) ?? [];
+  if (name !== undefined) throw new Error(`expected a plain number in a message, got one with ${name}`);
+  const format = (value: number) => formatNumber(value, { digits: 3, wholeDigits });
+  return { format } as Intl.NumberFormat;
 }

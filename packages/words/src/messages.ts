@@ -9,11 +9,13 @@ import { appWhich } from './en/app-which.ts';
 import { batch } from './en/batch.ts';
 import { catalogue } from './en/catalogue.ts';
 import { completion } from './en/completion.ts';
+import { countries } from './en/countries.ts';
 import { dates } from './en/dates.ts';
 import { demo } from './en/demo.ts';
 import { errors } from './en/errors.ts';
 import { help } from './en/help.ts';
 import { howWeKnow } from './en/how-we-know.ts';
+import { numbers } from './en/numbers.ts';
 import { packet } from './en/packet.ts';
 import { pictures } from './en/pictures.ts';
 import { reasons } from './en/reasons.ts';
@@ -36,6 +38,7 @@ export const english = {
   ...batch,
   ...catalogue,
   ...completion,
+  ...countries,
   ...dates,
   ...demo,
   ...errors,
@@ -43,6 +46,7 @@ export const english = {
   ...howWeKnow,
   ...packet,
   ...pictures,
+  ...numbers,
   ...reasons,
   ...season,
   ...terms,

@@ -1,7 +1,8 @@
 import { type DateWords, dateWords } from './dates.ts';
-import { listFormat, numberFormat, regionNames } from './formats.ts';
-import type { MessageKey } from './messages.ts';
-import { formatRange, type QuantityWords, quantityWords, type Units } from './quantities.ts';
+import { formatList } from './lists.ts';
+import { english, type MessageKey } from './messages.ts';
+import { formatNumber, formatRange } from './numbers.ts';
+import { type QuantityWords, quantityWords, type Units } from './quantities.ts';
 import { type Locale, type MessageValues, type Say, sayer } from './speaker.ts';
 
 /** The suffix of a name tells the unit. */
@@ -38,9 +39,8 @@ export function speaker(units: Units): Speaker {
   const locale: Locale = units === 'us' ? 'en-US' : 'en-GB';
   const say = sayer(locale);
   const dates = dateWords(say);
-  const quantities = quantityWords(locale, units, say);
-  const format = (digits: number) => numberFormat(locale, { maximumFractionDigits: digits });
-
+  const quantities = quantityWords(units, say);
+  const number = (value: number, digits = 0) => formatNumber(value, { digits });
   const share = (value: number, key: MessageKey, none: MessageKey, all: MessageKey) =>
     value === 0 ? say(none) : value === 1 ? say(all) : say(key, { tenths: Math.round(value * 10) });
 
@@ -85,13 +85,13 @@ export function speaker(units: Units): Speaker {
     ...quantities,
     reason: ({ code, values }) => filled(`reason.${code}` as MessageKey, values),
     fact: ({ code, values }) => filled(`start-fact.${code}` as MessageKey, values),
-    number: (value, digits = 0) => format(digits).format(value),
-    numberRange: (from, to, digits = 0) => formatRange(format(digits), from, to),
-    all: (items) => listFormat(locale, 'conjunction').format(items),
-    any: (items) => listFormat(locale, 'disjunction').format(items),
+    number,
+    numberRange: (from, to, digits) => formatRange(number(from, digits), number(to, digits), say),
+    all: (items) => formatList(items, 'and', say),
+    any: (items) => formatList(items, 'or', say),
     dayLength,
     years: (value) => share(value, 'share.years', 'share.no-year', 'share.every-year'),
     plants: (value) => share(value, 'share.plants', 'share.no-plant', 'share.every-plant'),
-    country: (code) => regionNames(locale).of(code) ?? code,
+    country: (code) => (`country.${code}` in english ? say(`country.${code}` as MessageKey) : code),
   };
 }
