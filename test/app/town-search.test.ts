@@ -64,6 +64,26 @@ describe.skipIf(!hasChromium)('the town search', () => {
     expect(await offers().first().textContent()).toBe('Birmingham, AL, United States');
   });
 
+  test.each([
+    ['springfield missouri', 'Springfield, MO, United States'],
+    ['aberdeen scotland', 'Aberdeen, United Kingdom'],
+    ['christchurch nz', 'Christchurch, New Zealand'],
+    ['york pa', 'York, PA, United States'],
+    ['new york', 'New York City, NY, United States'],
+  ])('understands “%s” without a comma', async (typed, label) => {
+    await field().fill(typed);
+    await page.waitForFunction(
+      (wanted) => document.querySelector('[role=option]')?.textContent?.startsWith(wanted),
+      label,
+    );
+  });
+
+  test('says of a postal code that it takes towns', async () => {
+    await field().fill('SW1A 1AA');
+    await page.getByText('Type the town instead').waitFor();
+    expect(await field().getAttribute('aria-expanded')).toBe('false');
+  });
+
   test('says in words that there is no such town, and shows what was typed as text', async () => {
     const typed = '<img src=x onerror=alert(1)>qqxxzz';
     await field().fill(typed);

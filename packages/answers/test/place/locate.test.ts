@@ -9,7 +9,7 @@ const gazetteer = loadGazetteer();
 const land = loadLandMask();
 const climate = readClimateNodes();
 const assets = { gazetteer: () => gazetteer, land: () => land, climate: () => climate };
-const [lyon] = findTowns(gazetteer, 'Lyon', 1);
+const [lyon] = findTowns(gazetteer, 'Lyon', 1).towns;
 
 describe('a town', () => {
   test('brings its own elevation and time zone', () => {

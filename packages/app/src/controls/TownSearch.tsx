@@ -3,13 +3,13 @@ import type { Town } from '@neckfall/data';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { ask, askGround } from '../ask/ask.ts';
 import { voice } from '../state/settings.ts';
-import type { TownOffer, TownOffers } from '../worker/towns.ts';
+import type { TownOffers } from '../worker/towns.ts';
 
 type Props = { onTown: (town: Town) => void; autoFocus?: boolean };
 
-type Shown = { query: string; offers: TownOffer[]; smallToo: boolean; isWhole: boolean };
+type Shown = TownOffers & { query: string; isWhole: boolean };
 
-const nothing: Shown = { query: '', offers: [], smallToo: true, isWhole: true };
+const nothing: Shown = { query: '', offers: [], isPostcode: false, isWhole: true };
 
 /**
  * A text field that offers towns while one types (the combobox of the ARIA authoring practices): arrows move, Enter
@@ -76,7 +76,7 @@ export function TownSearch({ onTown, autoFocus = false }: Props) {
       else isEntered.current = true;
     } else if (event.key === 'Escape') {
       if (isOpen) setOpen(false);
-      else setQuery('');
+      else type('');
     }
   }
 
@@ -129,7 +129,7 @@ export function TownSearch({ onTown, autoFocus = false }: Props) {
         {failed !== null
           ? say('app.place.failed', { reason: failed })
           : isNone
-            ? say('app.town.none', { query: shown.query })
+            ? say(shown.isPostcode ? 'app.town.postcode' : 'app.town.none', { query: shown.query })
             : isOpen && shown.query !== ''
               ? shown.isWhole
                 ? say('app.town.offers', { count: shown.offers.length })

@@ -6,8 +6,8 @@ import { allTowns, hasSmallTowns, largeTowns } from './assets.ts';
 export type TownOffer = { town: Town; near: string | null };
 export type TownOffers = {
   offers: TownOffer[];
-  /** Whether towns of fewer than 15,000 people were looked through as well. */
-  smallToo: boolean;
+  /** Only a postal code was typed, of which nothing is known. */
+  isPostcode: boolean;
 };
 
 const mostOffers = 8;
@@ -17,28 +17,25 @@ const mostOffers = 8;
  * fetched and looked through before the answer is whole.
  */
 export async function findTowns({ query }: { query: string }, work: Work<TownOffers>): Promise<TownOffers> {
-  const known = await (hasSmallTowns() ? allTowns() : largeTowns());
-  const offers = offersFor(known, query);
-  const typed = foldName(query);
-  const isFound = offers.some(({ town }) => foldName(town.name).startsWith(typed));
-  if (hasSmallTowns() || isFound || typed.length < 3) return { offers, smallToo: hasSmallTowns() };
-  work.part({ offers, smallToo: false });
+  if (hasSmallTowns()) return offersFor(await allTowns(), query);
+  const large = await largeTowns();
+  const { towns, fit } = find(large, query, mostOffers);
+  if (fit === 'called' || fit === 'postcode' || foldName(query).length < 3) {
+    return { offers: offersOf(large, towns), isPostcode: fit === 'postcode' };
+  }
+  work.part({ offers: offersOf(large, towns), isPostcode: false });
   await work.pause();
-  return { offers: offersFor(await allTowns(), query), smallToo: true };
+  return offersFor(await allTowns(), query);
 }
 
-function offersFor(gazetteer: Gazetteer, query: string): TownOffer[] {
-  // "Springfield, Illinois": the name is looked up, the rest sorts
-  const [name, ...area] = query.split(',');
-  const towns = find(gazetteer, name, area.length > 0 ? 60 : mostOffers);
-  const wanted = foldName(area.join(' '));
-  const sorted =
-    wanted === ''
-      ? towns
-      : [...towns.filter((town) => isIn(town, wanted)), ...towns.filter((town) => !isIn(town, wanted))];
-  const shown = sorted.slice(0, mostOffers);
-  const labels = shown.map(labelKey);
-  return shown.map((town, at) => ({
+function offersFor(gazetteer: Gazetteer, query: string): TownOffers {
+  const { towns, fit } = find(gazetteer, query, mostOffers);
+  return { offers: offersOf(gazetteer, towns), isPostcode: fit === 'postcode' };
+}
+
+function offersOf(gazetteer: Gazetteer, towns: readonly Town[]): TownOffer[] {
+  const labels = towns.map(labelKey);
+  return towns.map((town, at) => ({
     town,
     near: labels.some((label, other) => other !== at && label === labels[at])
       ? (nearbyLarger(gazetteer, town)?.name ?? null)
@@ -48,13 +45,6 @@ function offersFor(gazetteer: Gazetteer, query: string): TownOffer[] {
 
 const labelKey = ({ name, country, region }: Town) =>
   [name, country, country === 'US' ? region : ''].join('|');
-
-const regionNames = new Intl.DisplayNames('en', { type: 'region' });
-
-function isIn({ country, region }: Town, wanted: string): boolean {
-  const names = [country, regionNames.of(country) ?? '', region ?? ''].map(foldName);
-  return names.some((name) => name.startsWith(wanted));
-}
 
 /** Fetches the small towns while nothing else is asked, so that they are there when the network is not. */
 export async function loadSmallTowns(): Promise<{ loaded: true }> {

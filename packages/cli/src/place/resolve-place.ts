@@ -8,11 +8,13 @@ import {
   pointLabel,
   townLabel,
 } from '@neckfall/answers';
-import { resolveTown, type Town } from '@neckfall/data';
+import { resolveTown, type TownAnswer } from '@neckfall/data';
 import { coverageKm } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { PlaceOptions } from '../options/place-options.ts';
 import { refuse } from '../refusal.ts';
+
+type UnknownTown = Extract<TownAnswer, { kind: 'unknown' }>;
 
 /** The place asked for, or a refusal: unknown, at sea, beyond the covered land. */
 export function resolvePlace(asked: PlaceOptions['asked'], assets: PlaceAssets, speaker: Speaker): Place {
@@ -23,23 +25,24 @@ export function resolvePlace(asked: PlaceOptions['asked'], assets: PlaceAssets, 
 
 function placeOfTown(text: string, assets: PlaceAssets, speaker: Speaker): Place {
   const answer = resolveTown(assets.gazetteer(), text);
-  if (answer.kind === 'unknown') throw unknownTown(text, answer.reason, answer.nearest, speaker);
+  if (answer.kind === 'unknown') throw unknownTown(text, answer, speaker);
   const place = locateTown(answer.town, answer.others, null, assets);
   if ('problem' in place) throw placeRefusal(townLabel(answer.town, speaker), null, place, speaker);
   return place;
 }
 
-function unknownTown(
-  text: string,
-  reason: 'name' | 'not-in-area' | 'area',
-  towns: readonly Town[],
-  speaker: Speaker,
-) {
-  const nearest = towns.map((town) => townLabel(town, speaker));
-  const comma = text.lastIndexOf(',');
-  if (reason === 'name' || comma < 0) return refuse('town-unknown', { values: { value: text }, nearest });
-  const values = { town: text.slice(0, comma).trim(), area: text.slice(comma + 1).trim() };
-  return refuse(reason === 'area' ? 'area-unknown' : 'town-not-in-area', { values, nearest });
+function unknownTown(value: string, answer: UnknownTown, speaker: Speaker) {
+  const nearest = answer.nearest.map((town) => townLabel(town, speaker));
+  switch (answer.reason) {
+    case 'name':
+      return refuse('town-unknown', { values: { value }, nearest });
+    case 'postcode':
+      return refuse('postcode', { values: { value } });
+    case 'not-in-area':
+      return refuse('town-not-in-area', { values: { town: answer.name, area: answer.area }, nearest });
+    case 'area':
+      return refuse('area-unknown', { values: { value, area: answer.area }, nearest });
+  }
 }
 
 function placeOfPoint(text: string, point: Point, assets: PlaceAssets, speaker: Speaker): Place {

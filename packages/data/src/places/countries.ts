@@ -1,48 +1,33 @@
 import { foldName } from './fold-name.ts';
-import type { Gazetteer } from './gazetteer.ts';
 
-/** Names in daily use that are not the English display name of the host. */
-const OTHER_COUNTRY_NAMES: Record<string, string> = {
-  usa: 'US',
-  america: 'US',
-  uk: 'GB',
-  'great britain': 'GB',
-  britain: 'GB',
-  uae: 'AE',
-  holland: 'NL',
-  'czech republic': 'CZ',
-  turkey: 'TR',
-  turkiye: 'TR',
-  burma: 'MM',
-  'ivory coast': 'CI',
-  swaziland: 'SZ',
-  macedonia: 'MK',
-  'cape verde': 'CV',
-  'hong kong': 'HK',
-  macau: 'MO',
-  palestine: 'PS',
-  congo: 'CD',
+/** Names in daily use that are not the English display name of the host; folded. */
+const OTHER_NAMES: Readonly<Record<string, readonly string[]>> = {
+  AE: ['uae'],
+  BA: ['bosnia'],
+  CD: ['congo', 'drc'],
+  CI: ['ivory coast'],
+  CV: ['cape verde'],
+  CZ: ['czech republic'],
+  GB: ['uk', 'u k', 'great britain', 'britain'],
+  HK: ['hong kong'],
+  KR: ['korea'],
+  MK: ['macedonia'],
+  MM: ['burma'],
+  MO: ['macau'],
+  NL: ['holland'],
+  PS: ['palestine'],
+  SZ: ['swaziland'],
+  TR: ['turkey', 'turkiye'],
+  US: ['usa', 'us of a', 'america', 'u s', 'u s a'],
+  VA: ['vatican'],
 };
 
-const codesByName = new WeakMap<Gazetteer, Map<string, string>>();
+let displayNames: Intl.DisplayNames | undefined;
 
-/** What people write after a town, folded, against the countries of the gazetteer. */
-function codesOf(gazetteer: Gazetteer): Map<string, string> {
-  const known = codesByName.get(gazetteer);
-  if (known !== undefined) return known;
-  const displayNames = new Intl.DisplayNames('en', { type: 'region' });
-  const codes = new Map(Object.entries(OTHER_COUNTRY_NAMES));
-  for (const part of gazetteer.parts) {
-    for (const [country] of part.areas) {
-      codes.set(foldName(displayNames.of(country) ?? country), country);
-      codes.set(country.toLowerCase(), country);
-    }
-  }
-  codesByName.set(gazetteer, codes);
-  return codes;
-}
-
-/** ISO alpha-2 code of a country written as a code or an English name; null when no country is so called. */
-export function countryCalled(gazetteer: Gazetteer, text: string): string | null {
-  return codesOf(gazetteer).get(foldName(text)) ?? null;
+/** How people write a country, folded: its ISO alpha-2 code, its English name, short forms. */
+export function countryForms(country: string): string[] {
+  displayNames ??= new Intl.DisplayNames('en', { type: 'region' });
+  const name = displayNames.of(country) ?? country;
+  const names = [foldName(name), foldName(name.replace('&', 'and'))];
+  return [...new Set([country.toLowerCase(), ...names, ...(OTHER_NAMES[country] ?? [])])];
 }

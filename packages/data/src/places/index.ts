@@ -1,4 +1,4 @@
-export { findTowns } from './find-towns.ts';
+export { findTowns, type TownsFound } from './find-towns.ts';
 export { foldName } from './fold-name.ts';
 export { type Gazetteer, openGazetteer, townAt } from './gazetteer.ts';
 export { isLand, type LandMask, openLandMask } from './land-mask.ts';

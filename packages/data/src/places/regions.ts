@@ -1,5 +1,4 @@
 import { foldName } from './fold-name.ts';
-import type { Gazetteer } from './gazetteer.ts';
 
 /** Names of regions by country and code: ISO 3166-2, common names (memory). */
 const REGIONS: Record<string, string> = {
@@ -20,25 +19,26 @@ const REGIONS: Record<string, string> = {
   GB: 'ENG England,SCT Scotland,WLS Wales,NIR Northern Ireland',
 };
 
-const codeOfName = new Map(
+/** Further ways to write a region, folded. */
+const OTHER_FORMS: Readonly<Record<string, readonly string[]>> = {
+  'US-DC': ['d c'],
+  'GB-NIR': ['ni', 'n ireland'],
+  'CA-NL': ['newfoundland', 'nfld'],
+  'CA-PE': ['pei'],
+};
+
+const nameOfCode = new Map<string, string>(
   Object.entries(REGIONS).flatMap(([country, list]) =>
     list.split(',').map((entry) => {
       const [code] = entry.split(' ', 1);
-      return [foldName(entry.slice(code.length)), `${country}-${code}`] as const;
+      return [`${country}-${code}`, foldName(entry.slice(code.length))] as const;
     }),
   ),
 );
 
-/** Whether a town's region is the one written, by its code or its English name. */
-export function isRegionCalled(country: string, region: string | null, text: string): boolean {
-  if (region === null) return false;
-  const folded = foldName(text);
-  return region.toLowerCase() === folded || codeOfName.get(folded) === `${country}-${region}`;
-}
-
-/** Whether the gazetteer has a region so called. */
-export function isAnyRegion(gazetteer: Gazetteer, text: string): boolean {
-  return gazetteer.parts.some((part) =>
-    part.areas.some(([country, , region]) => isRegionCalled(country, region === '' ? null : region, text)),
-  );
+/** How people write a region, folded: by its code, its English name, short forms. */
+export function regionForms(country: string, region: string): string[] {
+  const key = `${country}-${region}`;
+  const name = nameOfCode.get(key);
+  return [region.toLowerCase(), ...(name === undefined ? [] : [name]), ...(OTHER_FORMS[key] ?? [])];
 }

@@ -59,11 +59,18 @@ describe('a town named', () => {
     ['Tbilisi, Georgia', 'GE', null],
     ['Portland, ME', 'US', 'ME'],
     ['München, Germany', 'DE', null],
+    ['springfield il', 'US', 'IL'],
+    ['springfield illinois usa', 'US', 'IL'],
+    ['Springfield, Ill', 'US', 'IL'],
+    ['christchurch nz', 'NZ', null],
+    ['aberdeen scotland', 'GB', 'SCT'],
+    ['Newcastle upon Tyne England', 'GB', 'ENG'],
+    ['Beverly Hills, CA 90210', 'US', 'CA'],
   ])('with an area, "%s", is there', (text, country, region) => {
     expect(found(text).town).toMatchObject({ country, region });
   });
 
-  test('with letters that mean a country and a state is in the country, and the other is told', () => {
+  test('with letters that mean a country and a state is the most populous there, and the other is told', () => {
     const { town, others } = found('Salem, IN');
     expect(town.country).toBe('IN');
     expect(others).toEqual([expect.objectContaining({ country: 'US', region: 'IN' })]);
@@ -130,11 +137,18 @@ describe('a town that is not found', () => {
     ['Springfield, Narnia', 'area', 'Springfield'],
     ['Lyon, DE', 'not-in-area', 'Lyon'],
     ['Lyon, TX', 'not-in-area', 'Lyon'],
+    ['lyon texas', 'not-in-area', 'Lyon'],
+    ['sprngfeld il', 'name', 'Springfield'],
+    ['springfield narnia', 'area', 'Springfield'],
   ])('"%s" says what is wrong (%s) and offers %s', (text, reason, name) => {
     const answer = resolveTown(gazetteer, text);
     expect(answer).toMatchObject({ kind: 'unknown', reason });
     expect(answer.kind === 'unknown' && answer.nearest.some((town) => town.name === name)).toBe(true);
     expect(answer.kind === 'unknown' && answer.nearest.length).toBeLessThanOrEqual(5);
+  });
+
+  test('is told apart from a postal code', () => {
+    expect(resolveTown(gazetteer, 'SW1A 1AA')).toEqual({ kind: 'unknown', reason: 'postcode', nearest: [] });
   });
 
   test.each(['', ',', ', FR', 'Москва', 'zzzzqq', '\u0000'])('%j offers nothing', (text) => {

@@ -36,7 +36,7 @@ describe('the town assets', () => {
   test('answer for the larger towns when they are opened alone', () => {
     const large = openGazetteer(new Uint8Array(readFileSync(new URL('towns-large.bin.gz', ASSETS))));
     expect(large.townCount).toBe(places.filter((place) => place.population >= 15_000).length);
-    expect(findTowns(large, 'Lyon', 1)[0]).toEqual(findTowns(gazetteer, 'Lyon', 1)[0]);
+    expect(findTowns(large, 'Lyon', 1)).toEqual(findTowns(gazetteer, 'Lyon', 1));
     expect(() => townAt(large, large.townCount)).toThrow(`town ${large.townCount}`);
   });
 });
@@ -87,8 +87,11 @@ describe('searching by the beginning of a name', () => {
       fc.property(typed, fc.integer({ min: 1, max: 12 }), (query, limit) => {
         const { ranks, best } = naive(query, limit);
         fc.pre(best.length > 0 && foldPrefix(query) !== '');
-        const found = findTowns(gazetteer, query, limit).map(label);
-        expect(found.map((town) => ranks.get(town))).toEqual(best);
+        const found = findTowns(gazetteer, query, limit).towns.map(label);
+        // "San P" may also mean towns called San in places that begin with P
+        const begun = /\s/.test(query) ? found.filter((town) => ranks.has(town)) : found;
+        expect(begun.map((town) => ranks.get(town))).toEqual(best.slice(0, begun.length));
+        if (!/\s/.test(query)) expect(begun.length).toBe(best.length);
       }),
       { seed: 3, numRuns: 80 },
     );

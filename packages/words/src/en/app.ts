@@ -27,8 +27,11 @@ export const app = {
     'A file of the app did not arrive ({reason}). See whether you are connected, then try again.',
   'app.try-again': 'Try again',
   'app.town': 'Town or village',
-  'app.town.hint': 'Any place of 1,000 people or more, in any spelling you know.',
+  'app.town.hint':
+    'Any place of 1,000 people or more, in any spelling you know; the country or state after it tells towns apart.',
   'app.town.none': 'No town is called “{query}”. See the spelling, or give coordinates below.',
+  'app.town.postcode':
+    '“{query}” looks like a postal code, and those are not known here. Type the town instead.',
   'app.town.smaller': 'Looking through smaller places too…',
   'app.town.offers': '{count, plural, =0 {No town} one {# town} other {# towns}} to choose from.',
   'app.town.near': 'near {town}',

@@ -13,10 +13,12 @@ export const errors = {
   'error.two-places': 'Both a town ("{value}") and --at {at} were given; leave one out.',
   'error.town-unknown':
     'No town "{value}" in the list of places of 1,000 people or more.{nearest, select, none {} other { Nearest: {nearest}.}} For a smaller place give --at LAT,LON.',
+  'error.postcode':
+    '"{value}" looks like a postal code, and those are not known here. Name the town instead, or give its point as --at LAT,LON.',
   'error.town-not-in-area':
     'No town "{town}" in "{area}".{nearest, select, none {} other { Nearest: {nearest}.}} For a smaller place give --at LAT,LON.',
   'error.area-unknown':
-    'No country or state "{area}" is known, after the comma of "{town}, {area}".{nearest, select, none {} other { Did you mean {nearest}?}}',
+    'No country or state "{area}" is known, in "{value}".{nearest, select, none {} other { Did you mean {nearest}?}}',
   'error.at-form':
     '--at {value}: expected LAT,LON or LAT,LON,ELEV in degrees and metres, for example --at 45.76,4.84,175 (with decimal commas: --at "45,76;4,84").',
   'error.latitude-range': '--at {value}: the latitude {latitude} is outside −90 to 90. Latitude comes first.',
