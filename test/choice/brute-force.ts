@@ -26,8 +26,9 @@ export function bestOfAll(site: Site, kind: Kind, firstDay: number, step: number
     runner.moveTo(startDay, null);
     return summarise(site, { ...plan, startDay, plantOutDay: null }, runner);
   });
-  const worths = summaries.map((summary, at) => worth(site, summary) - (waitYear * step * at) / 365);
-  const best = worths.indexOf(Math.max(...worths));
+  const worths = summaries.map((summary) => worth(site, summary));
+  const waited = worths.map((found, at) => found - (waitYear * step * at) / 365);
+  const best = waited.indexOf(Math.max(...waited));
   const isAsGood = (at: number) => worths[((at % count) + count) % count] >= worths[best] - asGoodWithin;
   // a stretch is not ended by a single week that falls short
   const reach = Math.round(14 / step);
@@ -51,4 +52,5 @@ export function bruteForce(site: Site, kinds: readonly Kind[], firstDay: number,
   });
 }
 
-export const firstDay = dayNumber(2027, 2, 1);
+/** A week start. */
+export const firstDay = dayNumber(2027, 2, 5);

@@ -154,16 +154,16 @@ function refine(
   const worthAt = kept((week) => {
     const startDay = weeks[week];
     runner.moveTo(startDay, null);
-    return total(worthParts(site, { ...plan, startDay }, harvest(), null)) - waitCost(startDay - weeks[0]);
+    return total(worthParts(site, { ...plan, startDay }, harvest(), null));
   });
   const count = weeks.length;
   let best = weeks.indexOf(glanced);
   // where not one season is good no week is better than another
   if (!isHopeless) {
-    // on to the top of the hill
+    // on to the top of the hill, but not back into what has gone by
     for (let from = -1; from !== best; ) {
       from = best;
-      const next = [(from + 1) % count, (from + count - 1) % count];
+      const next = [from + 1, from - 1].filter((week) => week >= 0 && week < count);
       best = next.reduce((a, b) => (worthAt(b) > worthAt(a) ? b : a), from);
     }
     best = middleAhead(bestStretch(best, count, worthAt), count);
