@@ -113,7 +113,7 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
     await Promise.all([press(season, 'Keep it on this device'), press(third, 'Keep it on this device')]);
     await told(season, 'Kept on this device as');
     await told(third, 'Kept on this device as');
-    await other.getByRole('link').filter({ hasText: 'own seedlings' }).nth(1).waitFor();
+    await other.getByRole('link').filter({ hasText: 'sown in trays' }).nth(1).waitFor();
     expect((await whole(other)).plantings).toHaveLength(2);
     await context.close();
   });

@@ -88,8 +88,8 @@ describe.skipIf(!hasChromium)('the Where page', () => {
     await page.getByLabel('Height above the sea').press('Tab');
     await page.getByText('as given').waitFor();
     expect(await page.getByLabel('Height above the sea').inputValue()).toBe('420');
-    await page.getByLabel('Hours of direct sun').fill('5,5');
-    await page.getByLabel('Hours of direct sun').press('Tab');
+    await page.getByLabel('Hours a day that the sun reaches').fill('5,5');
+    await page.getByLabel('Hours a day that the sun reaches').press('Tab');
     await page.getByLabel('A frost hollow').check();
     await page.getByLabel('Soil').selectOption('clay');
     await ready(page);
@@ -97,8 +97,8 @@ describe.skipIf(!hasChromium)('the Where page', () => {
     const how = await page.locator('.how').textContent();
     expect(how).toContain('5 h 30 min of direct sun');
     expect(how).toContain('frost hollow');
-    await page.getByLabel('Hours of direct sun').fill('30');
-    await page.getByLabel('Hours of direct sun').press('Tab');
+    await page.getByLabel('Hours a day that the sun reaches').fill('30');
+    await page.getByLabel('Hours a day that the sun reaches').press('Tab');
     expect(await page.getByRole('alert').textContent()).toContain('“30”');
     expect(page.url()).toContain('sun=5.5');
     await page.close();

@@ -89,12 +89,12 @@ describe.skipIf(!hasChromium)('the address of the Which page', () => {
     const page = await app.page(lyon);
     await page.getByText('Narrow it down').click();
     await page.getByLabel('Started as').selectOption('raised-seedlings');
-    await page.getByText('Only: own seedlings.').waitFor();
+    await page.getByText('Only: sown in trays.').waitFor();
     await ready(page);
     expect(page.url()).toContain('only-start=raised-seedlings');
     await follow(page, 'When', '#/when');
     await follow(page, 'Which', '#/which');
-    expect(await narrowed(page)).toContain('Only: own seedlings.');
+    expect(await narrowed(page)).toContain('Only: sown in trays.');
     expect(new Set((await rowsOf(page)).map(({ start }) => start))).toEqual(new Set(['raised-seedlings']));
     await page.close();
   });

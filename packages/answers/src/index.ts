@@ -27,6 +27,7 @@ export { cultivarAssumption, packetAssumptions } from './sentences/onion-assumpt
 export { type SeasonJob, seasonJobs } from './sentences/season-jobs.ts';
 export { type SeasonRow, type SeasonRowKey, seasonRows } from './sentences/season-rows.ts';
 export {
+  leavesGoneSentence,
   plantSpreadSentence,
   seasonEnds,
   seasonHeadline,

@@ -24,6 +24,7 @@ import { terms } from './en/terms.ts';
 import { when } from './en/when.ts';
 import { where } from './en/where.ts';
 import { which } from './en/which.ts';
+import { wordList } from './en/word-list.ts';
 import { american } from './en-us/american.ts';
 
 export const english = {
@@ -53,6 +54,7 @@ export const english = {
   ...when,
   ...where,
   ...which,
+  ...wordList,
 } as const;
 
 export type MessageKey = keyof typeof english;

@@ -41,6 +41,16 @@ export function sharesSentence(summary: SeasonSummary, { say, all, years }: Spea
   return say('season.shares', { shares: all(parts) });
 }
 
+/** Why fewer leaves stand when bulbs start than were made till then; null where all of them stand. */
+export function leavesGoneSentence(
+  { leavesMadeAtOnset, leavesGreenAtOnset }: SeasonSummary,
+  { say }: Speaker,
+): string | null {
+  const made = Math.round(leavesMadeAtOnset.p50 ?? 0);
+  const gone = made - Math.round(leavesGreenAtOnset.p50 ?? 0);
+  return gone > 0 ? say('season.leaves-gone', { made, gone }) : null;
+}
+
 /** Masses of plants are log-normal: two in three lie within a factor e^σ of the middle one, σ² = ln(1 + CV²). */
 export function plantSpreadSentence(
   { bulbMassG, plantSpreadCv }: SeasonSummary,

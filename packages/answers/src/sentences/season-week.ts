@@ -142,5 +142,18 @@ export function topsSentence(summary: SeasonSummary, today: number, speaker: Spe
   const { say, day, dayRange, years } = speaker;
   const words = { date: day(p50), range: dayRange(p10, p90), years: years(share) };
   if (today > p50) return say('tops.past', words);
-  return say(share < 1 ? 'tops.some' : 'tops.ahead', words);
+  return share < 1
+    ? say('tops.some', { ...words, otherwise: standingOf(summary) })
+    : say('tops.ahead', words);
+}
+
+/** What mostly comes of the years in which tops do not go over. */
+function standingOf({ seasonShares }: SeasonSummary): string {
+  const ways: [string, number][] = [
+    ['neck', seasonShares['not-ripe']],
+    ['bulb', seasonShares['no-bulb']],
+    ['winter', seasonShares['winter-killed']],
+  ];
+  const [way, share] = ways.reduce((a, b) => (b[1] > a[1] ? b : a));
+  return share > 0 ? way : 'none';
 }

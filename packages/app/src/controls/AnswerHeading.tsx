@@ -10,8 +10,8 @@ export function AnswerHeading({ text }: { text: string }) {
   if (!text.startsWith(front)) return <h1 class="answer">{text}</h1>;
   return (
     <h1 class="answer">
-      <span class="place-said">{front}</span>
-      {text.slice(front.length)}
+      <span class="place-said">{front} </span>
+      {text.slice(front.length).trimStart()}
     </h1>
   );
 }

@@ -1,5 +1,6 @@
 import type { Asked } from '../state/address-form.ts';
 import { voice } from '../state/settings.ts';
+import { NewWords } from './NewWords.tsx';
 import { ShareLink } from './ShareLink.tsx';
 
 type Props = {
@@ -8,20 +9,23 @@ type Props = {
   shown?: Partial<Asked>;
 };
 
-/** Where to go from an answer: the pages that say more, and the link to take along. */
+/** Where to go from an answer: the pages that say more, the link to take along, and what its words mean. */
 export function AnswerLinks({ links, shown = {} }: Props) {
   return (
-    <nav aria-label={voice.value.say('app.where.next')}>
-      <ul class="onward">
-        {links.map(({ href, text }) => (
-          <li key={text}>
-            <a href={href}>{text}</a>
+    <>
+      <nav aria-label={voice.value.say('app.where.next')}>
+        <ul class="onward">
+          {links.map(({ href, text }) => (
+            <li key={text}>
+              <a href={href}>{text}</a>
+            </li>
+          ))}
+          <li>
+            <ShareLink shown={shown} />
           </li>
-        ))}
-        <li>
-          <ShareLink shown={shown} />
-        </li>
-      </ul>
-    </nav>
+        </ul>
+      </nav>
+      <NewWords />
+    </>
   );
 }

@@ -41,7 +41,8 @@ export const american = {
     'Name a town. You get the onion that suits it, when to start it and when its tops fall, worked out here on your device.',
   'app.where.winter.some':
     'Mostly: of plants sown in fall frost takes {lost}, in a hard winter {hard}. Row cover helps ({fleece} lost).',
-  'app.where.winter.mild': 'Frost takes hardly any: sow in late summer or fall without a cover.',
+  'app.where.winter.mild':
+    'Yes: of plants sown in late summer or fall, frost takes hardly any, even without a cover.',
   'app.where.winter.fleece': 'Not in the open ({lost} lost); under row cover frost takes {fleece}.',
   'app.where.winter.no':
     'No: frost takes {lost} of those sown in fall, and {fleece} even under row cover. Start in spring.',
@@ -52,7 +53,10 @@ export const american = {
   'week.over': 'these are over by now: pulled and in store.',
   'see.fallen': 'Tops are down by now {years}.',
   'tops.ahead': 'Tops fall about {date} ({range}).',
-  'tops.some': 'Tops fall about {date} ({range}), {years}.',
+  'tops.some':
+    'Tops fall about {date} ({range}), {years}. In the other years {otherwise, select, neck {they stay up and necks stay thick} bulb {no bulbs form} winter {winter takes the plants} other {they stay up}}.',
+  'words.tops': 'Tops fall',
+  'words.tops.is': 'Necks soften and leaves fall: the onions have finished, and can soon be pulled.',
   'tops.past': 'Tops fell about {date} ({range}).',
   'app.which.coarse': '{kind}: start around {date}; tops fall around {neckFall}.',
   'app.which.row.neck-fall': 'Tops fall, 8 years in 10',

@@ -41,7 +41,8 @@ export const appSeason = {
     'You should see {most, plural, one {one green leaf} other {{leaves} green leaves}} on each plant now, and bulbs {across} across.',
   'see.fallen': 'Tops are over by now {years}.',
   'tops.ahead': 'Tops go over about {date} ({range}).',
-  'tops.some': 'Tops go over about {date} ({range}), {years}.',
+  'tops.some':
+    'Tops go over about {date} ({range}), {years}. In the other years {otherwise, select, neck {they stay up and necks stay thick} bulb {no bulbs form} winter {winter takes the plants} other {they stay up}}.',
   'tops.past': 'Tops went over about {date} ({range}).',
   'app.season.plan.is': 'Your plan: {onion}, {start}, {date}.',
   'app.season.plan.name': '{onion}, {start}',

@@ -36,8 +36,8 @@ export const appWhere = {
   'app.ground': 'Your ground',
   'app.ground.is': 'Your ground: {list}.',
   'app.ground.change': 'Tell us more of it, and the answer gets sharper',
-  'app.ground.sun': 'Hours of direct sun at midsummer',
-  'app.ground.sun.hint': 'Leave empty for open ground.',
+  'app.ground.sun': 'Hours a day that the sun reaches the bed',
+  'app.ground.sun.hint': 'On a clear day when days are longest. Leave empty for open ground.',
   'app.ground.elevation': 'Height above the sea, {unit, select, feet {feet} other {metres}}',
   'app.ground.elevation.hint': 'Taken as {elevation} unless you say.',
   'app.ground.hollow': 'A frost hollow: cold air gathers here',
@@ -49,7 +49,7 @@ export const appWhere = {
   'app.ground.hours': '{hours} hours of sun',
   'app.ground.in-hollow': 'in a frost hollow',
   'app.caution.bought':
-    'Bought plants and sets can bring white rot, smut or leaf miner: buy from a clean source, and mind the rules on moving onions across borders.',
+    'Bought plants and sets can bring diseases (white rot, smut) or a pest (leaf miner): buy from a clean source, and mind the rules on moving onions across borders.',
   'app.caution.treated': 'Treated seed and sets are not food.',
   'app.caution.promise': 'Dates are likelihoods from past weather, not a forecast and not a promise.',
 } as const;

@@ -12,7 +12,7 @@ export const app = {
   'app.title': '{page}: {place} – Neckfall',
   'app.title-bare': '{page} – Neckfall',
   'app.place': 'Your place',
-  'app.answer.place': '{place}: ',
+  'app.answer.place': '{place}:',
   'app.place.own': '{name} ({label})',
   'app.place.change': 'Another place',
   'app.place.keep': 'Keep this place',

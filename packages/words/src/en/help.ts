@@ -18,7 +18,7 @@ export const help = {
   'help.weather':
     'measured days in place of made-up ones: a CSV file with date, temp_min_c, temp_max_c and, if at hand, rain_mm and solar_mj_m2',
   'help.years': 'how many years of weather to try, 1 to 200 (default: 30)',
-  'help.seed': 'another draw of weather years (default: 1)',
+  'help.seed': 'another series of weather years (default: 1)',
   'help.json': 'one JSON document, in metric units',
   'help.csv': 'a table of comma-separated values, in metric units',
   'help.out': 'write to a file instead of printing',
@@ -28,9 +28,9 @@ export const help = {
   'help.class': 'short, intermediate or long, as on the packet',
   'help.date': 'sowing, or planting of bought plants and sets: MM-DD is the next such day, or YYYY-MM-DD',
   'help.plant-out':
-    'when own seedlings go out (default: once they have 3.5 leaves and the bed is at 7 °C, at the latest after 12 weeks)',
+    'when seedlings from trays go out (default: once they have 3.5 leaves and the bed is at 7 °C, at the latest after 12 weeks)',
   'help.nursery-temp':
-    'warmth of the trays of own seedlings (default: 15 indoors, or a seedbed outdoors where it is warm at sowing)',
+    'warmth of the trays for seedlings (default: 15 indoors, or a seedbed outdoors where it is warm at sowing)',
   'help.lamp-hours': 'hours of lamps over the trays (default: the natural day)',
   'help.density': 'plants per m², 5 to 400 (default: 40)',
   'help.set-size': 'across a set, in mm, {min} to {max} (default: 16)',

@@ -4,7 +4,7 @@ export const howWeKnow = {
   'how.climate':
     'Climate: fitted by us to the records of weather stations, temperatures of 1979–2013, the rest of 1961–1990; the nearest climate point is {distance} away.',
   'how.years':
-    'Tried in {years, plural, one {# made-up year} other {# made-up years}} of weather drawn from that climate (draw {seed}), each with plants a little earlier or later than the middle of their kind.',
+    'Tried in {years, plural, one {# made-up year} other {# made-up years}} of weather drawn from that climate (series {seed}), each with plants a little earlier or later than the middle of their kind.',
   'how.sure':
     'Least sure: the day length at which this kind starts its bulbs, known to about half an hour; dates can be a week out, weights a third.',
   'how.sure-tropics':

@@ -33,6 +33,8 @@ export const season = {
   'season.share': '{verdict} {years}',
   'season.spread':
     'Bulbs differ from plant to plant: for a middle bulb of {middle}, two in three weigh {range}.',
+  'season.leaves-gone':
+    'By the time bulbs start, {made} leaves have been made; the oldest {gone, plural, one {one has} other {# have}} died back.',
   'season.range-some': '{range}, {years}',
   'season.days': 'Week by week, in a middling year',
   'season.day.date': 'Day',

@@ -9,7 +9,7 @@ export const terms = {
   'type.early-long': 'early long-day',
   'type.northern-long': 'northern long-day',
   'start.direct-seed': 'sown in place',
-  'start.raised-seedlings': 'own seedlings',
+  'start.raised-seedlings': 'sown in trays',
   'start.bought-transplants': 'bought plants',
   'start.sets': 'sets',
   'verdict.good': 'good bulbs',

@@ -1,4 +1,4 @@
-import { plantSpreadSentence, seasonRows } from '@neckfall/answers';
+import { leavesGoneSentence, plantSpreadSentence, seasonRows } from '@neckfall/answers';
 import type { SeasonSummary } from '@neckfall/engine';
 import { voice } from '../../state/settings.ts';
 
@@ -9,7 +9,7 @@ export function Expect({ summary }: { summary: SeasonSummary }) {
   const rows = seasonRows(summary, speaker).filter(
     ({ key }) => key !== 'season.row.bolted' && key !== 'season.row.winter-killed',
   );
-  const spread = plantSpreadSentence(summary, speaker);
+  const notes = [leavesGoneSentence(summary, speaker), plantSpreadSentence(summary, speaker)];
   return (
     <section class="expect" aria-labelledby="expect">
       <h2 id="expect">{say('season.table')}</h2>
@@ -31,7 +31,7 @@ export function Expect({ summary }: { summary: SeasonSummary }) {
           ))}
         </tbody>
       </table>
-      {spread !== null && <p>{spread}</p>}
+      {notes.map((note) => note !== null && <p key={note}>{note}</p>)}
     </section>
   );
 }

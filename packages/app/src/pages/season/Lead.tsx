@@ -25,13 +25,13 @@ export function Lead({ ahead: { summary, stand } }: { ahead: SeasonAhead }) {
   return (
     <>
       <AnswerHeading text={seasonHeadline(summary, name, placeName.value, speaker)} />
+      <p class="today">{now.filter((sentence) => sentence !== null).join(' ')}</p>
       <p class="because">{reason(summary.reason)}</p>
       {summary.outcome === 'no-bulb' && (
         <p class="because">
           {say('app.season.instead', { instead: any(insteads.map((instead) => say(instead))) })}
         </p>
       )}
-      <p class="today">{now.filter((sentence) => sentence !== null).join(' ')}</p>
       <AnswerLinks
         links={[
           { href: hrefTo('when', chosen), text: say('app.season.onward.when') },

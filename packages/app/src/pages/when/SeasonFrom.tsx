@@ -1,4 +1,4 @@
-import { type SeasonRowKey, seasonRows, sharesSentence } from '@neckfall/answers';
+import { leavesGoneSentence, type SeasonRowKey, seasonRows, sharesSentence } from '@neckfall/answers';
 import type { Plan, SeasonSummary } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
 import { Fault } from '../../controls/Fault.tsx';
@@ -61,6 +61,7 @@ function Drawn({ summary, name, colour, link }: Omit<Props, 'plan'> & { summary:
   const { say, day, reason } = speaker;
   const { type, start, startDay } = summary.plan;
   const { picture, table } = sectionOf(summary, colour, speaker);
+  const gone = leavesGoneSentence(summary, speaker);
   const words = say(`crop.${start}`, { type: name ?? say(`type.${type}`), date: day(startDay) });
   return (
     <>
@@ -90,6 +91,7 @@ function Drawn({ summary, name, colour, link }: Omit<Props, 'plan'> & { summary:
             ))}
         </tbody>
       </table>
+      {gone !== null && <p>{gone}</p>}
       <p class="onward">
         <a href={hrefTo('season', { ...link, date: startDay })}>{say('app.when.season')}</a>
       </p>
