@@ -41,12 +41,13 @@ const order = [
   'keepsMonths',
   'dryMatterShare',
   'regions',
+  'soldIn',
   'starts',
 ] as const;
 type Row = (typeof order)[number];
 
 function fieldValues(cultivar: Cultivar, speaker: Speaker): Record<Row, string | null> {
-  const { say, all, number, numberRange } = speaker;
+  const { say, all, number, numberRange, country } = speaker;
   const { colour, shape, mild, maturity, daysToMaturity, hybrid, bolting, need } = cultivar;
   const list = (words: readonly string[]) => (words.length > 0 ? all(words) : null);
   return {
@@ -73,6 +74,7 @@ function fieldValues(cultivar: Cultivar, speaker: Speaker): Record<Row, string |
         ? null
         : say('cultivars.dry-matter', { percent: number(100 * cultivar.dryMatterShare) }),
     regions: list(cultivar.regions),
+    soldIn: list(cultivar.soldIn.map(country)),
     starts: list(cultivar.starts.map((start) => say(`start.${start}`))),
   };
 }

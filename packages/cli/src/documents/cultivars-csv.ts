@@ -28,6 +28,7 @@ export function cultivarRows({ cultivars }: CultivarsDocument): Record<string, C
     keepsFrom: cultivar.keepsFrom,
     dryMatterShare: cultivar.dryMatterShare,
     regions: cultivar.regions.join('; '),
+    soldIn: cultivar.soldIn.join('; '),
     starts: cultivar.starts.join('; '),
   }));
 }

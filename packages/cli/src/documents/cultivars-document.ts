@@ -25,6 +25,7 @@ export function cultivarsDocument(
       uses: [...cultivar.uses],
       keepsMonths: [...cultivar.keepsMonths],
       regions: [...cultivar.regions],
+      soldIn: [...cultivar.soldIn],
       starts: [...cultivar.starts],
       traits: plantOf(cultivar).traits,
     })),

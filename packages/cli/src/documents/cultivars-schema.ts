@@ -53,6 +53,8 @@ export const cultivarsSchema = v.object({
       keepsFrom: v.picklist(['cultivar', 'type']),
       dryMatterShare: v.nullable(share),
       regions: v.array(sentence),
+      /** ISO 3166-1 alpha-2 codes. */
+      soldIn: v.array(v.pipe(v.string(), v.regex(/^[A-Z]{2}$/))),
       starts: v.array(startMethod),
       /** What it does otherwise than its type when a season is tried. */
       traits: v.object({

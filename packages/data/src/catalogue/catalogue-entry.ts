@@ -2,7 +2,7 @@ import type { Cultivar, CultivarField, Origin, Source } from './cultivar.ts';
 
 type Written = Omit<
   Cultivar,
-  'id' | 'aliases' | 'kind' | 'uses' | 'keepsMonths' | 'keepsFrom' | 'dryMatterShare' | 'origins'
+  'id' | 'aliases' | 'kind' | 'uses' | 'soldIn' | 'keepsMonths' | 'keepsFrom' | 'dryMatterShare' | 'origins'
 >;
 
 /**
@@ -14,6 +14,7 @@ export type CatalogueEntry = Pick<Written, 'name' | 'class' | 'type' | 'argued' 
     aliases?: readonly string[];
     kind?: Cultivar['kind'];
     uses?: Cultivar['uses'];
+    soldIn?: Cultivar['soldIn'];
     /** Only months published for this onion. */
     keepsMonths?: Cultivar['keepsMonths'];
     dryMatterShare?: number;
@@ -45,6 +46,7 @@ export const entryFields = [
   'keepsMonths',
   'dryMatterShare',
   'regions',
+  'soldIn',
   'starts',
 ] as const satisfies readonly CultivarField[];
 

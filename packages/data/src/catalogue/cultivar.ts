@@ -95,7 +95,10 @@ export type Cultivar = {
   keepsFrom: 'cultivar' | 'type';
   /** Dry matter of the bulb, share of fresh mass. */
   dryMatterShare: number | null;
+  /** Where it is grown or was tried, in words. */
   regions: readonly string[];
+  /** ISO 3166-1 alpha-2 codes of countries whose seed racks and catalogues commonly have it; far from all. */
+  soldIn: readonly string[];
   /** How it is sold or raised; empty for kinds that are not modelled. */
   starts: readonly StartMethod[];
   /** For each field that is known. */

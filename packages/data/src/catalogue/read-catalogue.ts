@@ -33,6 +33,7 @@ export function cultivarOf(entry: CatalogueEntry): Cultivar {
     keepsFrom: entry.keepsMonths ? 'cultivar' : 'type',
     dryMatterShare: entry.dryMatterShare ?? usual.dryMatterShare,
     regions,
+    soldIn: entry.soldIn ?? [],
     starts,
     origins,
   };

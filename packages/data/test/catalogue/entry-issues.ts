@@ -36,6 +36,9 @@ export function entryIssues(entry: CatalogueEntry, sources: CatalogueAsset['sour
       if (!allowed.includes(value)) issues.push(`${field} ${value}: expected ${allowed.join(', ')}`);
     }
   }
+  for (const code of entry.soldIn ?? []) {
+    if (!/^[A-Z]{2}$/.test(code)) issues.push(`soldIn ${code}: a country code of two capitals was expected`);
+  }
   issues.push(...numberIssues(entry), ...originIssues(entry, sources), ...kindIssues(entry));
   return issues;
 }

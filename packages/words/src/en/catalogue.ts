@@ -74,6 +74,7 @@ export const catalogue = {
   'cultivars.row.keepsMonths': 'Keeps',
   'cultivars.row.dryMatterShare': 'Dry matter',
   'cultivars.row.regions': 'Grown in',
+  'cultivars.row.soldIn': 'Often sold in',
   'cultivars.row.starts': 'Started as',
   'cultivars.row.traits': 'Grows here',
   'cultivars.mild.yes': 'mild',
