@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { catalogueSources, cultivars, startFacts, startTopics } from '@neckfall/data';
 import { startMethods } from '@neckfall/engine';
-import { english, speaker } from '@neckfall/words';
+import { allMessages, speaker } from '@neckfall/words';
 import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { cultivarText } from '../src/text/cultivars-text.ts';
 import { neckfall } from './run-neckfall.ts';
+
+const english = allMessages();
 
 const schema = JSON.parse(readFileSync(new URL('../schemas/cultivars@1.json', import.meta.url), 'utf8'));
 const validate = new Ajv({ strict: true, allErrors: true }).compile(schema);

@@ -9,9 +9,11 @@ import {
   tryStarts,
   typeForClass,
 } from '@neckfall/engine';
-import { english, speaker } from '@neckfall/words';
+import { allMessages, speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
 import { openAssets } from '../src/place/assets.ts';
+
+const english = allMessages();
 
 const nodes = openAssets().climate();
 const { reason } = speaker('metric');

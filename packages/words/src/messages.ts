@@ -27,37 +27,51 @@ import { which } from './en/which.ts';
 import { wordList } from './en/word-list.ts';
 import { american } from './en-us/american.ts';
 
-export const english = {
-  ...about,
-  ...app,
-  ...appAbout,
-  ...appGarden,
-  ...appSeason,
-  ...appWhen,
-  ...appWhere,
-  ...appWhich,
-  ...batch,
-  ...catalogue,
-  ...completion,
-  ...countries,
-  ...dates,
-  ...demo,
-  ...errors,
-  ...help,
-  ...howWeKnow,
-  ...packet,
-  ...pictures,
-  ...numbers,
-  ...reasons,
-  ...season,
-  ...terms,
-  ...when,
-  ...where,
-  ...which,
-  ...wordList,
-} as const;
+/** Kept apart, as putting a thousand messages into one object takes a phone longer than any sentence is worth. */
+const parts = [
+  about,
+  app,
+  appAbout,
+  appGarden,
+  appSeason,
+  appWhen,
+  appWhere,
+  appWhich,
+  batch,
+  catalogue,
+  completion,
+  countries,
+  dates,
+  demo,
+  errors,
+  help,
+  howWeKnow,
+  packet,
+  pictures,
+  numbers,
+  reasons,
+  season,
+  terms,
+  when,
+  where,
+  which,
+  wordList,
+] as const;
 
-export type MessageKey = keyof typeof english;
+type KeysOf<Part> = Part extends unknown ? keyof Part : never;
+
+export type MessageKey = KeysOf<(typeof parts)[number]>;
+
+/** The message of a key as the British have it; undefined where no file has it. */
+export function findMessage(key: string): string | undefined {
+  const part: Readonly<Record<string, string>> | undefined = parts.find((part) => Object.hasOwn(part, key));
+  return part?.[key];
+}
+
+/** All messages, for those who go through them. */
+export function allMessages(): Record<MessageKey, string> {
+  return Object.assign({}, ...parts);
+}
 
 /** Only what an American gardener says otherwise. */
 export const usEnglish: Partial<Record<MessageKey, string>> = american;

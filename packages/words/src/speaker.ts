@@ -1,7 +1,7 @@
 import { parse } from '@formatjs/icu-messageformat-parser';
 import { formatToParts, IntlMessageFormat } from 'intl-messageformat';
 import { messageFormatters } from './formats.ts';
-import { english, type MessageKey, usEnglish } from './messages.ts';
+import { findMessage, type MessageKey, usEnglish } from './messages.ts';
 import { fillPlain, readPlain } from './plain.ts';
 
 export type Locale = 'en-GB' | 'en-US';
@@ -30,7 +30,7 @@ export function sayer(locale: Locale): Say {
 }
 
 function wayToSay(key: MessageKey, locale: Locale): (values?: MessageValues) => string {
-  const pattern = (locale === 'en-US' ? usEnglish[key] : undefined) ?? english[key];
+  const pattern = (locale === 'en-US' ? usEnglish[key] : undefined) ?? findMessage(key);
   if (pattern === undefined) throw new Error(`no message ${key}`);
   const plain = readPlain(pattern);
   if (plain) return (values) => fillPlain(plain, values);

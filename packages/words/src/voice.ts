@@ -1,6 +1,6 @@
 import { type DateWords, dateWords } from './dates.ts';
 import { formatList } from './lists.ts';
-import { english, type MessageKey } from './messages.ts';
+import { findMessage, type MessageKey } from './messages.ts';
 import { formatNumber, formatRange } from './numbers.ts';
 import { type QuantityWords, quantityWords, type Units } from './quantities.ts';
 import { type Locale, type MessageValues, type Say, sayer } from './speaker.ts';
@@ -92,6 +92,6 @@ export function speaker(units: Units): Speaker {
     dayLength,
     years: (value) => share(value, 'share.years', 'share.no-year', 'share.every-year'),
     plants: (value) => share(value, 'share.plants', 'share.no-plant', 'share.every-plant'),
-    country: (code) => (`country.${code}` in english ? say(`country.${code}` as MessageKey) : code),
+    country: (code) => (findMessage(`country.${code}`) ? say(`country.${code}` as MessageKey) : code),
   };
 }

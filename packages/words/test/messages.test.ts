@@ -1,6 +1,8 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import { describe, expect, test } from 'vitest';
-import { english, type MessageKey, usEnglish } from '../src/index.ts';
+import { allMessages, type MessageKey, usEnglish } from '../src/index.ts';
+
+const english = allMessages();
 
 type Element = { type: number; value?: string; options?: Record<string, { value: Element[] }> };
 const literal = 0;

@@ -1,7 +1,9 @@
 import { parse } from '@formatjs/icu-messageformat-parser';
 import { describe, expect, test } from 'vitest';
-import { english, speaker, usEnglish } from '../src/index.ts';
+import { allMessages, speaker, usEnglish } from '../src/index.ts';
 import { formatNumber } from '../src/numbers.ts';
+
+const english = allMessages();
 
 const values = [
   0, -0.01, 0.04, 0.05, 0.25, 1, 2.25, 9.95, 12, 99.5, 999.5, 1000, 1234.5, -3.4, -1234, 1e6, 12345678,

@@ -1,7 +1,9 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import { expect, test } from 'vitest';
-import { english, usEnglish } from '../src/index.ts';
+import { allMessages, usEnglish } from '../src/index.ts';
 import { fillPlain, readPlain } from '../src/plain.ts';
+
+const english = allMessages();
 
 /** A value for every name a message could ask for. */
 const values = (pattern: string) =>
