@@ -4,6 +4,7 @@ import './look/base.css';
 import './look/shell.css';
 import './look/pages.css';
 import './look/print.css';
+import { nextTurn } from './controls/next-turn.ts';
 import { followUpdates } from './offline/updates.ts';
 import { Shell } from './shell/Shell.tsx';
 import { followGarden } from './state/garden.ts';
@@ -16,6 +17,7 @@ followSettings();
 followAddress();
 followToday();
 followPlace();
-render(<Shell />, document.getElementById('app')!);
-followUpdates();
-followGarden();
+// reading the code was one task; each of these is another
+nextTurn(() => render(<Shell />, document.getElementById('app')!));
+nextTurn(followUpdates);
+nextTurn(followGarden);

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { nextTurn } from '../controls/next-turn.ts';
 import type { Reply } from './line.ts';
 
 /** What a page knows of an answer: `answer` may be of an older request while `isFresh` is false. */
@@ -17,9 +18,12 @@ export function useAnswer<Answer>(key: string | null, ask: () => Promise<Reply<A
   useEffect(() => {
     if (key === null) return;
     ask().then((reply) => {
-      if (wanted.current !== key) return;
-      if (reply.state === 'done') hold({ key, answer: reply.answer, failed: null });
-      if (reply.state === 'failed') hold({ key, answer: null, failed: reply.message });
+      // reading the answer took a task; showing it takes another
+      nextTurn(() => {
+        if (wanted.current !== key) return;
+        if (reply.state === 'done') hold({ key, answer: reply.answer, failed: null });
+        if (reply.state === 'failed') hold({ key, answer: null, failed: reply.message });
+      });
     });
   }, [key]);
   if (key === null || held === null) return { answer: null, isFresh: false, failed: null };

@@ -1,19 +1,77 @@
-import { type ComponentChildren, toChildArray } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import type { ComponentChildren, VNode } from 'preact';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { nextTurn } from './next-turn.ts';
 
-/** Puts its children on the page one after the other, each in a task of its own, so that none holds up a finger. */
+type Parts = {
+  given: ComponentChildren[];
+  /** What stands on the page: of these, or of those given before. */
+  shown: ComponentChildren[];
+  isNew: boolean[];
+  /** Where to go on. */
+  next: number;
+};
+
+/**
+ * Puts its children on the page one after the other, each in a task of its own, so that none holds up a finger; and
+ * in the same way puts newer ones in the place of those that stand.
+ */
 export function InTurn({ children }: { children: ComponentChildren }) {
-  const parts = toChildArray(children);
-  const [shown, show] = useState(1);
-  useEffect(() => {
-    if (shown >= parts.length) return;
-    const timer = setTimeout(() => show(shown + 1));
-    return () => clearTimeout(timer);
-  }, [shown, parts.length]);
+  const [, again] = useState(0);
+  const last = useRef<ComponentChildren>(null);
+  const parts = useRef<Parts>({ given: [], shown: [], isNew: [], next: 0 });
+  if (last.current !== children) {
+    last.current = children;
+    take(parts.current, Array.isArray(children) ? children : [children]);
+  }
+  const { shown, isNew } = parts.current;
+  const isWhole = isNew.every(Boolean);
+  useLayoutEffect(() => {
+    if (isWhole) return;
+    return nextTurn(() => {
+      step(parts.current);
+      again((turn) => turn + 1);
+    });
+  });
   return (
     <>
-      {parts.slice(0, shown)}
-      {shown < parts.length && <div hidden data-waiting />}
+      {[...shown]}
+      {!isWhole && <div hidden data-waiting />}
     </>
   );
+}
+
+/** The first of the new parts is shown at once. */
+function take(parts: Parts, given: ComponentChildren[]): void {
+  const { shown } = parts;
+  parts.given = given;
+  shown.length = Math.min(shown.length, given.length);
+  parts.isNew = given.map((part, at) => at < shown.length && shown[at] === part);
+  // parts that changed places would be there twice on the way
+  const isMoved = shown.some((part, at) => {
+    const key = keyOf(part);
+    return key != null && key !== keyOf(given[at]) && given.some((other) => keyOf(other) === key);
+  });
+  for (let at = 0; at < (isMoved ? given.length : 1); at++) put(parts, at);
+}
+
+function put({ given, shown, isNew }: Parts, at: number): void {
+  shown[at] = given[at];
+  isNew[at] = true;
+}
+
+/** Goes round from where it was: while parts are given anew all the time, the last of them get their turn too. */
+function step(parts: Parts): void {
+  const { given, shown, isNew } = parts;
+  const from = Math.min(parts.next, shown.length);
+  for (let count = 0; count < given.length; count++) {
+    const at = (from + count) % given.length;
+    if (isNew[at]) continue;
+    put(parts, at);
+    parts.next = at + 1;
+    return;
+  }
+}
+
+function keyOf(part: ComponentChildren): unknown {
+  return (part as VNode | null | undefined)?.key;
 }

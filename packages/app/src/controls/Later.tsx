@@ -1,6 +1,7 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { voice } from '../state/settings.ts';
+import { nextTurn } from './next-turn.ts';
 import { Working } from './Working.tsx';
 
 type Props<Own> = { load: () => Promise<ComponentType<Own>>; own: Own };
@@ -15,7 +16,8 @@ export function Later<Own extends object>({ load, own }: Props<Own>) {
   useEffect(() => {
     let isGone = false;
     load().then(
-      (found) => isGone || setPart(() => found),
+      // its code was just read: what it shows is a task of its own
+      (found) => nextTurn(() => isGone || setPart(() => found)),
       (error: Error) => isGone || setFailed(error.message),
     );
     return () => {

@@ -27,25 +27,27 @@ import { Yield } from './Yield.tsx';
 export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
   const { summary, cold } = ahead;
   return (
-    <>
+    <InTurn>
       <Lead ahead={ahead} />
       {cold && <p class="alarm">{coldBedSentence(cold, summary.plan.startDay, voice.value)}</p>}
       <PlanForm summary={summary} />
-      <InTurn>
-        <YearFigure ahead={ahead} />
-        <SectionFigure summary={summary} />
-        <Jobs ahead={ahead} />
-        <Expect summary={summary} />
-        <Risks summary={summary} />
-        <Yield summary={summary} />
-        <Days days={ahead.days} />
-        <KeepPlan ahead={ahead} />
-        <Keep ahead={ahead} />
-        <Cautions of={cautionsOf(ahead)} />
-        <HowWeKnow assumed={assumptionsOf(ahead)} plan={summary.plan} />
-      </InTurn>
-    </>
+      <YearFigure ahead={ahead} />
+      <SectionFigure summary={summary} />
+      <Jobs ahead={ahead} />
+      <Expect summary={summary} />
+      <Risks summary={summary} />
+      <Yield summary={summary} />
+      <Days days={ahead.days} />
+      <KeepPlan ahead={ahead} />
+      <Keep ahead={ahead} />
+      <Cautions of={cautionsOf(ahead)} />
+      <Grounds ahead={ahead} />
+    </InTurn>
   );
+}
+
+function Grounds({ ahead }: { ahead: SeasonAhead }) {
+  return <HowWeKnow assumed={assumptionsOf(ahead)} plan={ahead.summary.plan} />;
 }
 
 /** The onion first, as on the command line. */

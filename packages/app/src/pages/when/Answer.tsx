@@ -63,20 +63,20 @@ export function Answer({ crop, start, isKnown }: Props) {
   const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${plan.type}`) });
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
-      <NowHeading now={standing} crop={words} />
-      <p class="because">
-        {whenHeadline(answer, name, null, voice.value)} {reason(answer.reason)}
-      </p>
-      <UnknownOnion />
-      {others.length > 0 && <OtherWays others={ways.isFresh ? ways.answer : null} />}
-      <AnswerLinks
-        links={[
-          { href: hrefTo('season', shown), text: say('app.when.season') },
-          { href: hrefOfList(), text: say('app.season.onward.which') },
-        ]}
-        shown={shown}
-      />
       <InTurn>
+        <NowHeading now={standing} crop={words} />
+        {others.length > 0 && <OtherWays others={ways.isFresh ? ways.answer : null} />}
+        <p class="because">
+          {whenHeadline(answer, name, null, voice.value)} {reason(answer.reason)}
+        </p>
+        <UnknownOnion />
+        <AnswerLinks
+          links={[
+            { href: hrefTo('season', shown), text: say('app.when.season') },
+            { href: hrefOfList(), text: say('app.season.onward.which') },
+          ]}
+          shown={shown}
+        />
         <Moving answer={answer} needSunUpH={needSunUpH} name={name} />
         <Edges answer={answer} />
         <Cautions of={cautionsFor(plan.start)} />

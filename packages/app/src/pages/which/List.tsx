@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
+import { InTurn } from '../../controls/InTurn.tsx';
 import { placeName, site } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -44,24 +45,26 @@ export function List() {
   const choices = isNone ? null : ranked.answer;
   return (
     <div class={isWaiting && choices ? 'waiting' : ''} data-waiting={isWaiting ? true : undefined}>
-      <div key="lead">
-        {choices ? (
-          <>
-            <ListLead choices={choices} />
-            <CameFrom choices={choices} />
-          </>
+      <InTurn>
+        <div key="lead">
+          {choices ? (
+            <>
+              <ListLead choices={choices} />
+              <CameFrom choices={choices} />
+            </>
+          ) : (
+            <h1>{voice.value.say('app.which.title', { place: placeName.value })}</h1>
+          )}
+        </div>
+        <Narrow key="narrow" filters={filters} wanted={wanted} />
+        <BareOnions key="bare" />
+        <SetsUsed key="sets" choices={choices} />
+        {choices && seasons ? (
+          <ListRest key={placeKey} choices={choices} seasons={seasons} wanted={wanted} />
         ) : (
-          <h1>{voice.value.say('app.which.title', { place: placeName.value })}</h1>
+          !isNone && <FirstLook key="first" growing={growing} wanted={wanted} />
         )}
-      </div>
-      <Narrow key="narrow" filters={filters} wanted={wanted} />
-      <BareOnions key="bare" />
-      <SetsUsed key="sets" choices={choices} />
-      {choices && seasons ? (
-        <ListRest key={placeKey} choices={choices} seasons={seasons} wanted={wanted} />
-      ) : (
-        !isNone && <FirstLook key="first" growing={growing} wanted={wanted} />
-      )}
+      </InTurn>
     </div>
   );
 }
