@@ -1,7 +1,7 @@
 import { townLabel } from '@neckfall/answers';
 import type { Town } from '@neckfall/data';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { ask, askGround } from '../ask/ask.ts';
+import { ask, askGround, askLong } from '../ask/ask.ts';
 import { voice } from '../state/settings.ts';
 import type { TownOffers } from '../worker/towns.ts';
 
@@ -28,6 +28,7 @@ export function TownSearch({ onTown, autoFocus = false }: Props) {
     if (autoFocus) input.current?.focus();
     void askGround('prepareGround', null);
     void ask('prepare', null);
+    void askLong('prepare', null);
   }, [autoFocus]);
   const latest = useRef('');
   const isEntered = useRef(false);

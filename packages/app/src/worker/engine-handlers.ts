@@ -7,7 +7,7 @@ import { when } from './when.ts';
 import { whenChoice } from './when-choice.ts';
 import { whenToday } from './when-today.ts';
 import { whenYear } from './when-year.ts';
-import { where } from './where.ts';
+import { where, whereClasses } from './where.ts';
 import { whereToday } from './where-today.ts';
 import { whichGrow } from './which-grow.ts';
 import { whichOnion } from './which-onion.ts';
@@ -26,6 +26,7 @@ export const engineHandlers = {
   whenToday,
   whenYear,
   where,
+  whereClasses,
   whereToday,
   whichGrow,
   whichOnion,

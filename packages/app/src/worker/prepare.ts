@@ -1,4 +1,5 @@
-import { openSite, surveyClasses, surveyToday } from '@neckfall/engine';
+import { openSite, startMethods, startToday, surveyOf } from '@neckfall/engine';
+import type { Work } from '../ask/protocol.ts';
 
 const monthly = (values: number[]) => Float64Array.from(values);
 const steady = (value: number) => new Float64Array(12).fill(value);
@@ -10,8 +11,8 @@ const someDay = 20_819;
 
 let isWarm = false;
 
-/** Tries an invented place, so that the first real answer finds the engine warm. */
-export function prepare(): true {
+/** Tries an invented place, so that the first real answer finds the engine warm; gives way when that is asked for. */
+export async function prepare(_: null, work: Work): Promise<true> {
   if (isWarm) return true;
   isWarm = true;
   const climate = {
@@ -29,7 +30,10 @@ export function prepare(): true {
     minTempSdC: steady(4),
   };
   const site = openSite({ climate, years, seed: 1 });
-  surveyClasses(site, someDay);
-  surveyToday(site, someDay);
+  for (const start of startMethods) {
+    startToday(site, { type: 'northern-long', traits: null }, start, someDay);
+    await work.pause();
+  }
+  surveyOf(site, someDay).lead();
   return true;
 }

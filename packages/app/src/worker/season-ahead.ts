@@ -22,10 +22,10 @@ import {
   placeYear,
   sunUpAtPhotoperiod,
 } from '../pictures/index.ts';
-import { classesAt } from './classes.ts';
 import { type CropAsked, onionAt } from './crop.ts';
 import { longestNurseryDays } from './nursery-days.ts';
 import { type SiteAsked, siteOf } from './site.ts';
+import { surveyAt } from './survey.ts';
 
 export type SeasonAheadAsked = {
   site: SiteAsked;
@@ -93,7 +93,7 @@ function choose(
   const { plantOutDay: _, ...survey } = options;
   let onion = crop;
   if (onion === null) {
-    const [best] = classesAt(ground, today, survey);
+    const best = surveyAt(ground, today, survey).lead();
     onion = { class: best.class };
     if (start === null && startDay === null)
       return { crop: onion, start: best.bestStart, startDay: best.summary.plan.startDay };

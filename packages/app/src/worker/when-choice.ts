@@ -1,7 +1,7 @@
 import { chooseKinds, classOfType, kindsOf, type StartMethod, type SurveyOptions } from '@neckfall/engine';
-import { classesAt } from './classes.ts';
 import { type CropAsked, cropAt } from './crop.ts';
 import { type SiteAsked, siteOf } from './site.ts';
+import { surveyAt } from './survey.ts';
 
 export type WhenChoiceAsked = {
   site: SiteAsked;
@@ -18,7 +18,7 @@ export type WhenChoice = { crop: CropAsked; start: StartMethod };
 export function whenChoice({ site: asked, crop, starts, today, options }: WhenChoiceAsked): WhenChoice {
   const site = siteOf(asked);
   if (crop === null) {
-    const [best] = classesAt(asked, today, options);
+    const best = surveyAt(asked, today, options).lead();
     return { crop: { class: classOfType[best.type] }, start: best.bestStart };
   }
   const offer = { name: '', ...cropAt(site, crop), starts, keepsMonths: [0, 0], keepsFrom: 'type' } as const;

@@ -14,8 +14,8 @@ import {
   plainYearStart,
   sunUpAtPhotoperiod,
 } from '../pictures/index.ts';
-import { classesAt } from './classes.ts';
 import { type SiteAsked, siteOf } from './site.ts';
+import { surveyAt } from './survey.ts';
 
 export type WhereAsked = { site: SiteAsked; today: number; options: SurveyOptions };
 
@@ -23,19 +23,25 @@ export type WhereAsked = { site: SiteAsked; today: number; options: SurveyOption
 export type WherePicture = { year: PlaceYear; needSunUpH: number; days: DayRow[] };
 export type WhereReply = {
   facts: PlaceFacts;
-  classes: ClassAnswer[];
+  /** The class that suits the place best. */
+  lead: ClassAnswer;
   picture: WherePicture;
 };
 
 /** Which onion suits a place, and the year there. */
 export function where({ site: asked, today, options }: WhereAsked): WhereReply {
   const site = siteOf(asked);
-  const classes = classesAt(asked, today, options);
+  const lead = surveyAt(asked, today, options).lead();
   return {
     facts: placeFacts(site, today),
-    classes,
-    picture: pictureOf(site, today, classes[0]),
+    lead,
+    picture: pictureOf(site, today, lead),
   };
+}
+
+/** All classes, the leading one first; the same survey goes on from there. */
+export function whereClasses({ site, today, options }: WhereAsked): ClassAnswer[] {
+  return surveyAt(site, today, options).classes();
 }
 
 function pictureOf(site: Site, today: number, { summary, verdict, gamble }: ClassAnswer): WherePicture {

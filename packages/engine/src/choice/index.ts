@@ -12,7 +12,14 @@ export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from '.
 export { type Choice, choiceReasonCodes, rankChoices } from './rank.ts';
 export type { MeanTrial } from './start-scan.ts';
 export { type SurveyOptions, startToday } from './start-today.ts';
-export { type PlaceAnswer, surveyClasses, surveyPlace, surveyToday } from './survey.ts';
+export {
+  type ClassSurvey,
+  type PlaceAnswer,
+  surveyClasses,
+  surveyOf,
+  surveyPlace,
+  surveyToday,
+} from './survey.ts';
 export { type OpenPlan, tryStarts } from './try-starts.ts';
 export { typeForClass } from './type-for-class.ts';
 export { weekStarts } from './week-starts.ts';

@@ -2,6 +2,7 @@ import type { Reason, SeasonSummary, Site } from '../season/index.ts';
 import type { GrownKind } from './choose-kinds.ts';
 import { harvestOf } from './harvest.ts';
 import { type Kind, usualMonths } from './kind.ts';
+import { groupKinds } from './kind-groups.ts';
 import { total, type WorthParts, worthParts } from './worth.ts';
 
 /** One kind at its best date. */
@@ -14,7 +15,7 @@ export type Choice = {
   summary: SeasonSummary;
   worth: number;
   parts: WorthParts;
-  /** What told it from the next in rank; where it is not good itself, why. */
+  /** What told it from the best of the next kind in rank, as a list shows them; where it is not good itself, why. */
   why: Reason;
 };
 
@@ -49,6 +50,7 @@ export function rankChoices(site: Site, grown: readonly GrownKind[]): Choice[] {
     return { rank: 0, alike: 0, kind, summary, worth: total(parts), parts, why: summary.reason };
   });
   choices.sort((a, b) => Number(ripens(b)) - Number(ripens(a)) || b.worth - a.worth);
+  const firstOfKinds = groupKinds(choices).map(({ choices: [first] }) => choices.indexOf(first));
   for (let first = 0; first < choices.length; ) {
     let end = first + 1;
     while (end < choices.length && cannotTell(choices[first], choices[end])) end++;
@@ -56,7 +58,8 @@ export function rankChoices(site: Site, grown: readonly GrownKind[]): Choice[] {
       const choice = choices[i];
       choice.rank = first + 1;
       choice.alike = end - first - 1;
-      choice.why = reasonOf(choice, choices[end] ?? null);
+      const next = firstOfKinds.find((at) => at >= end);
+      choice.why = reasonOf(choice, next === undefined ? null : choices[next]);
     }
     first = end;
   }
@@ -103,7 +106,6 @@ function reasonOf(choice: Choice, next: Choice | null): Reason {
       ...Object.fromEntries(
         Object.entries(other).map(([name, value]) => [`next${name[0].toUpperCase()}${name.slice(1)}`, value]),
       ),
-      nextName: next.kind.names[0],
       nextType: next.kind.type,
       nextStart: next.kind.start,
     },

@@ -14,7 +14,7 @@ import {
   type Site,
   type TodayAnswer,
 } from '../season/index.ts';
-import { scanStarts } from './start-scan.ts';
+import { type StartScan, scanStarts } from './start-scan.ts';
 import { type SurveyOptions, startToday } from './start-today.ts';
 import { typeForClass } from './type-for-class.ts';
 import { worth } from './worth.ts';
@@ -29,26 +29,64 @@ export function surveyPlace(site: Site, today: number, options: SurveyOptions = 
   return { classes: surveyClasses(site, today, options), today: surveyToday(site, today, options) };
 }
 
-/** Ways of starting that fall so far behind at a first look are not followed up, in good seasons of one. */
-const farBehind = 0.15;
+/** Ways of growing that fall so far behind at a first look are not followed up, in good seasons of one. */
+const farBehind = 0.08;
 
-/** Each class at its best start of the year ahead, the one that suits the place best first. */
-export function surveyClasses(site: Site, today: number, options: SurveyOptions = {}): ClassAnswer[] {
-  const answers = dayLengthClasses.map((dayLengthClass) => {
-    const scans = startMethods.map((start) =>
-      scanStarts(site, planOf(site, dayLengthClass, start, today, options), today),
-    );
-    const ahead = Math.max(...scans.map((scan) => scan.glance())) - farBehind;
-    const tried = scans
-      .filter((scan) => scan.glance() >= ahead)
-      .map((scan) => {
+/** The classes of a place, looked into as far as asked: each answer is worked out once. */
+export type ClassSurvey = {
+  /** The class that suits the place best, at its best start. */
+  lead: () => ClassAnswer;
+  /** Each class at its best start, that one first. */
+  classes: () => ClassAnswer[];
+};
+
+type Way = { class: DayLengthClass; scan: StartScan; best: () => { summary: SeasonSummary; worth: number } };
+
+/** Looks over all classes and ways of starting for the year from today on. */
+export function surveyOf(site: Site, today: number, options: SurveyOptions = {}): ClassSurvey {
+  const ways = dayLengthClasses.flatMap((dayLengthClass) =>
+    startMethods.map((start): Way => {
+      const scan = scanStarts(site, planOf(site, dayLengthClass, start, today, options), today);
+      const best = once(() => {
         const summary = scan.best();
         return { summary, worth: worth(site, summary) };
       });
-    const best = tried.reduce((a, b) => (b.worth > a.worth ? b : a));
-    return { worth: best.worth, answer: classAnswer(site, dayLengthClass, best.summary) };
-  });
-  return answers.sort((a, b) => b.worth - a.worth).map(({ answer }) => answer);
+      return { class: dayLengthClass, scan, best };
+    }),
+  );
+  const leader = once(() => bestOf(ways));
+  const answerOf = ({ class: dayLengthClass, best }: Way) =>
+    classAnswer(site, dayLengthClass, best().summary);
+  return {
+    lead: () => answerOf(leader()),
+    classes() {
+      const rest = dayLengthClasses
+        .filter((dayLengthClass) => dayLengthClass !== leader().class)
+        .map((dayLengthClass) => bestOf(ways.filter((way) => way.class === dayLengthClass)))
+        .sort((a, b) => b.best().worth - a.best().worth);
+      return [leader(), ...rest].map(answerOf);
+    },
+  };
+}
+
+/** Each class at its best start of the year ahead, the one that suits the place best first. */
+export function surveyClasses(site: Site, today: number, options: SurveyOptions = {}): ClassAnswer[] {
+  return surveyOf(site, today, options).classes();
+}
+
+function bestOf(ways: readonly Way[]): Way {
+  const ahead = Math.max(...ways.map(({ scan }) => scan.glance())) - farBehind;
+  return ways
+    .filter(({ scan }) => scan.glance() >= ahead)
+    .reduce((a, b) => (b.best().worth > a.best().worth ? b : a));
+}
+
+function once<Value>(work: () => Value): () => Value {
+  let known: { value: Value } | null = null;
+  return () => {
+    known ??= { value: work() };
+    return known.value;
+  };
 }
 
 /** What each class, started each way, is worth today. */

@@ -7,14 +7,14 @@ import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 
 /** Each kind of onion in one sentence, with the reason. */
-export function Kinds({ classes }: { classes: readonly ClassAnswer[] }) {
+export function Kinds({ classes }: { classes: readonly ClassAnswer[] | null }) {
   const speaker = voice.value;
   const { say, reason } = speaker;
   return (
-    <section aria-labelledby="kinds">
+    <section aria-labelledby="kinds" data-waiting={classes ? undefined : true}>
       <h2 id="kinds">{say('app.where.kinds')}</h2>
       <dl class="kinds">
-        {classes.map((kind) => (
+        {(classes ?? []).map((kind) => (
           <div key={kind.class}>
             <dt>
               <a href={hrefTo('when', { ...noOnion, class: kind.class, start: kind.bestStart, date: null })}>

@@ -34,6 +34,7 @@ export function Where() {
   const { answer, isFresh, failed } = useAnswer(key, () =>
     ask('where', { site: ground!, today: day, options }),
   );
+  const kinds = useAnswer(key, () => ask('whereClasses', { site: ground!, today: day, options }));
   // worked out beside the rest, on a thread of its own
   const starts = useAnswer(key, () => askLong('whereToday', { site: ground!, today: day, options }));
   if (failed !== null) return <Fault reason={failed} />;
@@ -48,36 +49,41 @@ export function Where() {
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
       <InTurn>
-        <Lead reply={answer} starts={starts.isFresh ? starts.answer : null} />
-        <Later load={loadYear} own={{ picture: answer.picture, best: answer.classes[0] }} />
+        <Lead
+          reply={answer}
+          classes={kinds.isFresh ? kinds.answer : null}
+          starts={starts.isFresh ? starts.answer : null}
+        />
+        <Later load={loadYear} own={{ picture: answer.picture, best: answer.lead }} />
         <Ground />
-        <Kinds classes={answer.classes} />
+        <Kinds classes={kinds.answer} />
         <Winter facts={answer.facts} />
         <Months facts={answer.facts} />
         <FrostLines facts={answer.facts} />
         <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
-        <HowWeKnow plan={answer.classes[0].summary.plan} />
+        <HowWeKnow plan={answer.lead.summary.plan} />
       </InTurn>
     </div>
   );
 }
 
-type LeadProps = { reply: WhereReply; starts: readonly TodayAnswer[] | null };
+/** Null: still being worked out. */
+type TodayProps = { classes: readonly ClassAnswer[] | null; starts: readonly TodayAnswer[] | null };
+type LeadProps = TodayProps & { reply: WhereReply };
 
 /** The answer in words, and where to go from it. */
-function Lead({ reply: { classes, facts }, starts }: LeadProps) {
+function Lead({ reply: { lead, facts }, classes, starts }: LeadProps) {
   const speaker = voice.value;
   const { say, reason } = speaker;
-  const [best] = classes;
-  const { plan } = best.summary;
-  const chosen = { ...noOnion, class: best.class, start: best.bestStart, plantOut: null } as const;
+  const { plan } = lead.summary;
+  const chosen = { ...noOnion, class: lead.class, start: lead.bestStart, plantOut: null } as const;
   const tropics = tropicsSentence(facts.sunUpH, monthsOf(facts), speaker);
   return (
     <>
-      <AnswerHeading text={whereHeadline(best, placeName.value, today.value, speaker)} />
+      <AnswerHeading text={whereHeadline(lead, placeName.value, today.value, speaker)} />
       <Today classes={classes} starts={starts} />
       {tropics !== null && <p class="because">{tropics}</p>}
-      <p class="because">{reason(best.reason)}</p>
+      <p class="because">{reason(lead.reason)}</p>
       <AnswerLinks
         links={[
           { href: hrefTo('which'), text: say('app.where.next.which') },
@@ -92,19 +98,18 @@ function Lead({ reply: { classes, facts }, starts }: LeadProps) {
   );
 }
 
-type TodayProps = { classes: readonly ClassAnswer[]; starts: readonly TodayAnswer[] | null };
-
 /** What is still in time today. */
 function Today({ classes, starts }: TodayProps) {
   const speaker = voice.value;
   const { say, day } = speaker;
   return (
-    <p class="today" data-waiting={starts === null ? true : undefined}>
+    <p class="today" data-waiting={classes && starts ? undefined : true}>
       {say('today.line', {
         date: day(today.value),
-        sentence: starts
-          ? todaySentence({ classes, today: starts }, today.value, speaker)
-          : say('app.working'),
+        sentence:
+          classes && starts
+            ? todaySentence({ classes, today: starts }, today.value, speaker)
+            : say('app.working'),
       })}
     </p>
   );
