@@ -21,12 +21,6 @@ export const hasSmallTowns = (): boolean => isComplete;
 
 const large = once(fetchLargeTowns);
 
-/** Fetches what every first answer needs, while the reader is still typing. */
-export async function prepareGround(): Promise<true> {
-  await Promise.all([largeTowns(), climateNodes()]);
-  return true;
-}
-
 function once<Value>(load: () => Promise<Value>): () => Promise<Value> {
   let loading: Promise<Value> | null = null;
   return () => {
