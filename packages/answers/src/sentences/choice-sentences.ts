@@ -14,31 +14,13 @@ export function whichHeadline(
   return whereHeadline({ type, bestStart, verdict, gamble, summary }, place, today, speaker);
 }
 
-/**
- * What told a choice from the next in rank, or why it fails.
- *
- * @param among the choices it stands among: where the best of the next one's kind does no worse than this, it is one
- *   name of that kind that comes after, and is said by name
- */
-export function choiceWhy(
-  { why, kind, rank }: Choice,
-  { reason, say }: Speaker,
-  among: readonly Choice[] = [],
-): string {
-  const { nextName, ...next } = why.values;
-  if (nextName === undefined) return reason(why);
-  const type = next.nextType as Kind['type'];
-  const start = next.nextStart as Kind['start'];
-  const isKindLevel = among.some(
-    (other) => other.rank <= rank && other.kind.type === type && other.kind.start === start,
-  );
-  const words =
-    type === kind.type && start === kind.start
-      ? nextName
-      : isKindLevel
-        ? say(`which.named.${start}`, { name: nextName })
-        : say(`crop-kind.${start}`, { type: say(`type.${type}`) });
-  return reason({ code: why.code, values: { ...why.values, next: words } });
+/** What told a choice from the best of the next kind in rank, or why it fails. */
+export function choiceWhy({ why }: Choice, { reason, say }: Speaker): string {
+  const { nextType, nextStart } = why.values;
+  if (nextType === undefined) return reason(why);
+  const type = say(`type.${nextType as Kind['type']}`);
+  const next = say(`crop-kind.${nextStart as Kind['start']}`, { type });
+  return reason({ code: why.code, values: { ...why.values, next } });
 }
 
 /** The names of a choice as one phrase, some of them where there are many. */

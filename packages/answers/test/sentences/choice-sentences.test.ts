@@ -1,4 +1,4 @@
-import type { Choice, Kind, SeasonSummary } from '@neckfall/engine';
+import type { Choice, SeasonSummary } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
 import { choiceWhy, packetHeadline } from '../../src/index.ts';
@@ -6,45 +6,19 @@ import { choiceWhy, packetHeadline } from '../../src/index.ts';
 const british = speaker('metric');
 const american = speaker('us');
 
-type Told = Pick<Kind, 'type' | 'start'> & { name: string; rank: number };
-
-/** A choice of which only what is said matters. */
-function choice({ type, start, name, rank }: Told, next?: Told): Choice {
-  const values = next && {
-    months: 9,
-    nextMonths: 4,
-    nextName: next.name,
-    nextType: next.type,
-    nextStart: next.start,
-  };
-  return {
-    rank,
-    kind: { type, start, names: [name] },
-    why: { code: 'choice-keeping', values: values ?? { months: 9 } },
-  } as unknown as Choice;
-}
-
 describe('why a choice comes before the next', () => {
-  const sets: Told = { type: 'northern-long', start: 'sets', name: 'Rumba', rank: 1 };
-  const trays: Told = { type: 'early-long', start: 'raised-seedlings', name: 'Armada', rank: 3 };
+  const choice = (why: Choice['why']) => ({ why }) as unknown as Choice;
 
-  test('sets it against the kind of the next', () => {
-    expect(choiceWhy(choice(sets, trays), british, [choice(sets), choice(trays)])).toBe(
-      'Keeps about 9 months, against 4 for early long-day onions sown in trays.',
+  test('sets it against the next kind', () => {
+    const values = { months: 9, nextMonths: 4, nextType: 'early-long', nextStart: 'raised-seedlings' };
+    expect(choiceWhy(choice({ code: 'choice-keeping', values }), british)).toBe(
+      'Keeps about 9 months; the next best, early long-day onions sown in trays, about 4.',
     );
   });
 
-  test('names the next where another onion of its kind is level with this one', () => {
-    const level = choice({ ...trays, name: 'Valenciana', rank: 1 });
-    expect(choiceWhy(choice(sets, trays), british, [choice(sets), level, choice(trays)])).toBe(
-      'Keeps about 9 months, against 4 for Armada sown in trays.',
-    );
-  });
-
-  test('names the next alone where it is of the same kind', () => {
-    const other = { ...sets, name: 'Setton', rank: 2 };
-    expect(choiceWhy(choice(sets, other), british, [choice(sets), choice(other)])).toBe(
-      'Keeps about 9 months, against 4 for Setton.',
+  test('says the fact alone where no kind comes after', () => {
+    expect(choiceWhy(choice({ code: 'choice-last', values: { goodYearShare: 0.9 } }), british)).toBe(
+      `Good bulbs come ${british.years(0.9)}; no other kind comes after.`,
     );
   });
 });

@@ -12,17 +12,13 @@ export function whichDocument(frame: Frame, choices: readonly Choice[], consider
   return {
     schema: 'neckfall/which@1',
     ...documentHead(frame),
-    choices: choices.map((choice) => choiceOf(choice, choices, frame.speaker)),
+    choices: choices.map((choice) => choiceOf(choice, frame.speaker)),
     ranking: rankingSentence(frame.speaker),
     considered,
   };
 }
 
-function choiceOf(
-  choice: Choice,
-  among: readonly Choice[],
-  speaker: Speaker,
-): WhichDocument['choices'][number] {
+function choiceOf(choice: Choice, speaker: Speaker): WhichDocument['choices'][number] {
   const { rank, alike, kind, summary } = choice;
   return {
     rank,
@@ -42,7 +38,7 @@ function choiceOf(
     boltedPlantsShare: rangeOf(summary.boltedPlantsShare),
     keepsMonths: [...kind.keepsMonths],
     keepsFrom: kind.keepsFrom,
-    why: choiceWhy(choice, speaker, among),
+    why: choiceWhy(choice, speaker),
   };
 }
 

@@ -35,7 +35,7 @@ export function whichText(
     [
       wrap(whichHeadline(best, label, frame.options.today, speaker)),
       wrap(say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names })),
-      wrap(choiceWhy(best, speaker, choices)),
+      wrap(choiceWhy(best, speaker)),
       ...(alike === null ? [] : [wrap(alike)]),
     ].join('\n'),
   ];

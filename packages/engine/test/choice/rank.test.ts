@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { dayNumber } from '../../src/calendar/index.ts';
-import { choiceReasonCodes, chooseKinds, type Kind, rankChoices } from '../../src/choice/index.ts';
+import {
+  choiceReasonCodes,
+  chooseKinds,
+  groupKinds,
+  type Kind,
+  rankChoices,
+} from '../../src/choice/index.ts';
 import { onionTypes, startMethods } from '../../src/plant/index.ts';
 import { openSite, reasonCodes } from '../../src/season/index.ts';
 import { climateOf } from '../weather/climates.ts';
@@ -57,6 +63,27 @@ describe('a ranking', () => {
       }[why.code] ?? [1, 0];
       expect(Number(own)).toBeGreaterThan(Number(next));
     }
+  });
+
+  test('sets each against the first of the next kind, never against another name of a kind that is listed', () => {
+    const copies = kinds.map((kind) => ({
+      ...kind,
+      names: [`${kind.names[0]} too`],
+      keepsMonths: [1, 2] as const,
+    }));
+    const doubled = chooseKinds(site, [...kinds, ...copies], firstDay) ?? [];
+    const firsts = groupKinds(doubled).map(({ choices: [first] }) => first);
+    let compared = 0;
+    for (const { why, rank } of doubled) {
+      if (why.values.nextType === undefined) continue;
+      compared++;
+      const next = firsts.find(
+        ({ kind }) => kind.type === why.values.nextType && kind.start === why.values.nextStart,
+      );
+      expect(next?.rank).toBeGreaterThan(rank);
+      expect(next).toBe(firsts.find((first) => first.rank > rank));
+    }
+    expect(compared).toBeGreaterThan(3);
   });
 
   test('counts what is usual for a type half where an onion is known to differ', () => {

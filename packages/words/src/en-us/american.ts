@@ -28,7 +28,7 @@ export const american = {
   'when.column.neck-fall': 'Tops fall',
   'which.column.neck-fall': 'Tops fall',
   'reason.choice-drying':
-    'Tops fall while it is warm enough to cure bulbs; those of {next} do so in cooler weather.',
+    'Tops fall while it is warm enough to cure bulbs; those of the next best, {next}, do so in cooler weather.',
   'how.end.later': 'they fall about {days} later',
   'how.end.sooner': 'they fall about {days} sooner',
   'how.end.same': 'they fall on about the same day',

@@ -12,10 +12,6 @@ export const which = {
 
   'which.names': 'Names: {names}; the same as far as is known.',
   'which.name': 'By name: {names}.',
-  'which.named.direct-seed': '{name} sown in place',
-  'which.named.raised-seedlings': '{name} sown in trays',
-  'which.named.bought-transplants': '{name} set out as bought plants',
-  'which.named.sets': '{name} from sets',
   'which.alike': 'As good, as far as {years, plural, one {# year} other {# years}} can tell: {kinds}.',
   'which.table': 'Kinds, each at its best start',
   'which.column.rank': 'Rank',
@@ -50,19 +46,21 @@ export const which = {
   'warning.which-sets':
     'Sets of {size} that were {store} run to flower: about {plants}. Plant sets under {small} across, or such as were heat-treated, and eat large ones green.',
 
-  'reason.choice-chance': 'Good bulbs come {goodYearShare}; those of {next} {nextGoodYearShare}.',
-  'reason.choice-flower': 'Fewer run to flower, {boltedPlantShare}, than of {next}: {nextBoltedPlantShare}.',
+  'reason.choice-chance': 'Good bulbs come {goodYearShare}; with the next best, {next}, {nextGoodYearShare}.',
+  'reason.choice-flower':
+    'Fewer run to flower, {boltedPlantShare}, than with the next best, {next}: {nextBoltedPlantShare}.',
   'reason.choice-size':
-    'Bulbs come nearer to full size, {diameterMm}, than those of {next}, {nextDiameterMm}.',
+    'Bulbs come nearer to full size, {diameterMm}, than those of the next best, {next}: {nextDiameterMm}.',
   'reason.choice-keeping':
-    'Keeps about {months, plural, one {# month} other {# months}}, against {nextMonths} for {next}.',
+    'Keeps about {months, plural, one {# month} other {# months}}; the next best, {next}, about {nextMonths}.',
   'reason.choice-time':
-    'Ready in {weeks, plural, one {# week} other {# weeks}}, against {nextWeeks} for {next}.',
-  'reason.choice-work': 'Less work than {next}.',
-  'reason.choice-cold-bed': 'Goes into a bed that can be worked; {next} would have to start in the cold.',
+    'Ready in {weeks, plural, one {# week} other {# weeks}}; the next best, {next}, in {nextWeeks}.',
+  'reason.choice-work': 'Less work than the next best, {next}.',
+  'reason.choice-cold-bed':
+    'Goes into a bed that can be worked; the next best, {next}, would have to start in the cold.',
   'reason.choice-drying':
-    'Tops go over while it is warm enough to dry bulbs; those of {next} do so in cooler weather.',
-  'reason.choice-scarce': 'Easier to come by than {next}.',
-  'reason.choice-usual': 'Better here than {next}, by a little of everything.',
-  'reason.choice-last': 'Good bulbs {goodYearShare}; nothing that was asked for comes after.',
+    'Tops go over while it is warm enough to dry bulbs; those of the next best, {next}, do so in cooler weather.',
+  'reason.choice-scarce': 'Easier to come by than the next best, {next}.',
+  'reason.choice-usual': 'Better here than the next best, {next}, by a little of everything.',
+  'reason.choice-last': 'Good bulbs come {goodYearShare}; no other kind comes after.',
 } as const;

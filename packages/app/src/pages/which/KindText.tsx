@@ -10,14 +10,8 @@ import { Names } from './Names.tsx';
 import { Onward } from './Onward.tsx';
 import { startDayWords } from './start-day.ts';
 
-type Props = {
-  group: KindGroup;
-  /** All choices of the list. */
-  among: readonly Choice[];
-};
-
 /** One kind at its best start: what comes of it and why, then the names inside it. */
-export function KindText({ group: { type, start, choices }, among }: Props) {
+export function KindText({ group: { type, start, choices } }: { group: KindGroup }) {
   const speaker = voice.value;
   const { say } = speaker;
   const [best, ...others] = choices;
@@ -29,7 +23,7 @@ export function KindText({ group: { type, start, choices }, among }: Props) {
       <h4>{capital(say(`crop-kind.${start}`, { type: say(`type.${type}`) }))}</h4>
       {isWhereCameFrom({ type, start }) && <p class="came-from">{say('app.which.came.this')}</p>}
       <p>{kindSentence(best, speaker)}</p>
-      <p>{choiceWhy(best, speaker, among)}</p>
+      <p>{choiceWhy(best, speaker)}</p>
       {flowers !== null && <p class="heed">{flowers}</p>}
       <Names choice={best} />
       {others.length > 0 && (

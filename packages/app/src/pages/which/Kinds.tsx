@@ -24,7 +24,7 @@ export function Kinds({ choices }: { choices: readonly Choice[] }) {
               </h3>
               <InTurn>
                 {groups.map((group) => (
-                  <KindText key={`${group.type} ${group.start}`} group={group} among={choices} />
+                  <KindText key={`${group.type} ${group.start}`} group={group} />
                 ))}
               </InTurn>
             </section>

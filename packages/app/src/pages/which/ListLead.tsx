@@ -22,7 +22,7 @@ export function ListLead({ choices }: { choices: readonly Choice[] }) {
     <>
       <AnswerHeading text={whichHeadline(best, placeName.value, today.value, speaker)} />
       <p class="because">
-        {bestNames(choices, speaker)} {choiceWhy(best, speaker, choices)}
+        {bestNames(choices, speaker)} {choiceWhy(best, speaker)}
       </p>
       {alike !== null && <p>{alike}</p>}
       <FarOff choices={choices} />
