@@ -40,7 +40,7 @@ export function InTurn({ children }: { children: ComponentChildren }) {
   );
 }
 
-/** The first of the new parts is shown at once. */
+/** The first part that is new is shown at once. */
 function take(parts: Parts, given: ComponentChildren[]): void {
   const { shown } = parts;
   parts.given = given;
@@ -51,7 +51,12 @@ function take(parts: Parts, given: ComponentChildren[]): void {
     const key = keyOf(part);
     return key != null && key !== keyOf(given[at]) && given.some((other) => keyOf(other) === key);
   });
-  for (let at = 0; at < (isMoved ? given.length : 1); at++) put(parts, at);
+  const first = parts.isNew.indexOf(false);
+  if (isMoved)
+    given.forEach((_, at) => {
+      put(parts, at);
+    });
+  else if (first >= 0) put(parts, first);
 }
 
 function put({ given, shown, isNew }: Parts, at: number): void {

@@ -1,5 +1,7 @@
-import { Twin } from '../../controls/Twin.tsx';
-import { cropLineOf, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
+import { useMemo } from 'preact/hooks';
+import { InTurn } from '../../controls/InTurn.tsx';
+import { YearTwin } from '../../controls/YearTwin.tsx';
+import { cropLineOf, FitWidth, YearLine, yearLineOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { isPrinting } from './printing.ts';
@@ -10,20 +12,17 @@ const paperWidth = 1160;
 /** The year with this crop on it. */
 export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
   const speaker = voice.value;
-  const { year } = ahead;
+  // its words are one task, its drawing another
+  const line = useMemo(() => seasonYearLine(ahead), [ahead, speaker]);
   return (
     <section class="the-year" aria-labelledby="the-year">
       <h2 id="the-year">{speaker.say('app.season.picture')}</h2>
-      <FitWidth>
-        {(width) => (
-          <YearLine
-            id="season-year"
-            width={isPrinting.value ? paperWidth : width}
-            {...seasonYearLine(ahead)}
-          />
-        )}
-      </FitWidth>
-      <Twin {...yearTableOf({ year, speaker })} />
+      <InTurn>
+        <FitWidth>
+          {(width) => <YearLine id="season-year" width={isPrinting.value ? paperWidth : width} {...line} />}
+        </FitWidth>
+        <YearTwin year={ahead.year} />
+      </InTurn>
     </section>
   );
 }

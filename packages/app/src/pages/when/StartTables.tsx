@@ -1,5 +1,6 @@
 import type { WhenAnswer } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
+import { InTurn } from '../../controls/InTurn.tsx';
 import {
   DataTable,
   type DataTableProps,
@@ -19,7 +20,7 @@ export function StartTables({ answer, year }: { answer: WhenAnswer; year: PlaceY
   return useMemo(() => {
     const starts = { answer, firstDay: year.firstDay, today: now, chosen: null, speaker };
     return (
-      <>
+      <InTurn>
         <details>
           <summary>{say('app.when.table.starts')}</summary>
           <WideTable {...startHillsTableOf(starts)} />
@@ -28,7 +29,7 @@ export function StartTables({ answer, year }: { answer: WhenAnswer; year: PlaceY
           <summary>{say('app.when.table.year')}</summary>
           <WideTable {...yearTableOf({ year, speaker })} />
         </details>
-      </>
+      </InTurn>
     );
   }, [answer, year, now, speaker]);
 }

@@ -1,6 +1,7 @@
 import type { WhenAnswer } from '@neckfall/engine';
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
+import { InTurn } from '../../controls/InTurn.tsx';
 import {
   FitWidth,
   hillsDayAt,
@@ -34,10 +35,11 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
   const { say } = speaker;
   const { firstDay } = year;
   const now = today.value;
-  const line = useMemo(
-    () => yearLineOf({ year, needSunUpH, today: now, crop: null, speaker }),
-    [year, needSunUpH, now, speaker],
-  );
+  // the year does not change while a start is moved, and is not drawn anew
+  const stillLine = useMemo(() => {
+    const line = yearLineOf({ year, needSunUpH, today: now, crop: null, speaker });
+    return <FitWidth>{(width) => <YearLine id="starts-year" width={width} {...line} />}</FitWidth>;
+  }, [year, needSunUpH, now, speaker]);
   const hills = useMemo(
     () => startHillsOf({ answer, firstDay, today: now, chosen: null, speaker }),
     [answer, firstDay, now, speaker],
@@ -53,10 +55,10 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
       <p>
         {say('app.when.year.lead')} <span class="on-screen">{say('app.when.year.move')}</span>
       </p>
-      <FitWidth>
-        {(width) => (
-          <>
-            <StillLine width={width} line={line} />
+      <InTurn>
+        {stillLine}
+        <FitWidth>
+          {(width) => (
             <Handle width={width} firstDay={firstDay} onDay={onDay}>
               <StillHills width={width} hills={hills} />
               <StartMarkOverlay
@@ -67,29 +69,22 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
                 text={say('picture.hills.start', { date: speaker.day(day) })}
               />
             </Handle>
-          </>
+          )}
+        </FitWidth>
+        <StartSlider answer={answer} firstDay={firstDay} day={day} onDay={onDay} />
+        {answer.windows.length > 0 && day !== best && (
+          <button type="button" class="plain" onClick={() => onDay(best)}>
+            {say('app.when.best', { date: speaker.day(best) })}
+          </button>
         )}
-      </FitWidth>
-      <StartSlider answer={answer} firstDay={firstDay} day={day} onDay={onDay} />
-      {answer.windows.length > 0 && day !== best && (
-        <button type="button" class="plain" onClick={() => onDay(best)}>
-          {say('app.when.best', { date: speaker.day(best) })}
-        </button>
-      )}
+      </InTurn>
     </section>
   );
 }
 
-type Line = ReturnType<typeof yearLineOf>;
-
-/** The year does not change while a start is moved, and is not drawn anew. */
-function StillLine({ width, line }: { width: number; line: Line }) {
-  return useMemo(() => <YearLine id="starts-year" width={width} {...line} />, [width, line]);
-}
-
 type Hills = ReturnType<typeof startHillsOf>;
 
-/** Nor do the hills. */
+/** The hills stand still likewise. */
 function StillHills({ width, hills }: { width: number; hills: Hills }) {
   return useMemo(() => <StartHills id="start-hills" width={width} {...hills} />, [width, hills]);
 }

@@ -1,6 +1,7 @@
 import type { ClassAnswer } from '@neckfall/engine';
-import { Twin } from '../../controls/Twin.tsx';
-import { cropLineOf, FitWidth, YearLine, yearLineOf, yearTableOf } from '../../pictures/index.ts';
+import { InTurn } from '../../controls/InTurn.tsx';
+import { YearTwin } from '../../controls/YearTwin.tsx';
+import { cropLineOf, FitWidth, YearLine, yearLineOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { WherePicture } from '../../worker/where.ts';
@@ -19,9 +20,9 @@ export function YearFigure({ picture: { year, needSunUpH, days }, best: { summar
     speaker,
   });
   return (
-    <>
+    <InTurn>
       <FitWidth>{(width) => <YearLine id="year-line" width={width} {...line} />}</FitWidth>
-      <Twin {...yearTableOf({ year, speaker })} />
-    </>
+      <YearTwin year={year} />
+    </InTurn>
   );
 }
