@@ -29,12 +29,12 @@ export function FarOff({ choices }: { choices: readonly Choice[] }) {
   );
 }
 
-/** Of the kinds that do well and start well before that day the soonest among the best. */
+/** Of the kinds at home here that do well and start well before that day the soonest among the best. */
 function soonerThan(day: number, choices: readonly Choice[]): Choice | undefined {
   const sooner = groupKinds(choices)
     .map(({ choices: [first] }) => first)
     .filter(({ summary }) => summary.outcome === 'good' && summary.plan.startDay <= day - soonerDays)
-    .filter(({ summary }) => !summary.gamble)
+    .filter(({ summary, parts }) => !summary.gamble && parts.scarce === 0)
     .sort((a, b) => a.rank - b.rank || a.summary.plan.startDay - b.summary.plan.startDay);
   return sooner[0];
 }
