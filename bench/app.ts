@@ -6,6 +6,7 @@ import { firstAnswer, limits } from '../test/app/first-answer.ts';
 import { hasChromium, openApp } from '../test/app/open-app.ts';
 import { buildApp } from '../tools/setup/build-app.mjs';
 import { draggedDays, phoneSlowdown } from './dragged-days.ts';
+import { pageOpenings } from './page-openings.ts';
 import { median, type Row } from './timing.ts';
 
 const visits = 5;
@@ -28,6 +29,9 @@ async function appRows(): Promise<Row[]> {
     const desk = await draggedDays(dragged, 1);
     const phone = await draggedDays(dragged, phoneSlowdown);
     await dragged.close();
+    const opened = await openApp(folder);
+    const openings = await pageOpenings(opened);
+    await opened.close();
     return [
       {
         what: 'app, script before the first answer, gzipped',
@@ -65,6 +69,12 @@ async function appRows(): Promise<Row[]> {
         unit: 'ms',
         limit: 50,
       },
+      ...openings.map(({ page, longestTaskMs }) => ({
+        what: `the page busy at a stretch there, working time: ${page}`,
+        value: longestTaskMs,
+        unit: 'ms',
+        limit: 50,
+      })),
     ];
   } finally {
     rmSync(folder, { recursive: true, force: true });
