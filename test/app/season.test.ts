@@ -106,7 +106,7 @@ describe.skipIf(!hasChromium)('the Season page', () => {
   test('asks nothing: without a plan it takes what suits the place, says so, and writes it into its links', async () => {
     const page = await app.page(`${lyon}&today=2027-05-03`);
     expect(await mainText(page)).toContain('You had not said how');
-    const link = await page.getByRole('link', { name: 'Try other days' }).getAttribute('href');
+    const link = await page.getByRole('link', { name: 'When: other days' }).getAttribute('href');
     expect(link).toMatch(/class=\w+&start=[a-z-]+&date=20\d\d-\d\d-\d\d/);
     await page.goto(app.url + (link ?? '').replace('#/when', '#/season'));
     await ready(page);

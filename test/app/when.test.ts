@@ -26,7 +26,7 @@ describe.skipIf(!hasChromium)('the When page', () => {
   const follows = async (page: Page, day: number) => {
     await page.waitForFunction((date) => location.hash.includes(`date=${date}`), shownDate(day));
     await ready(page);
-    expect(await page.getByLabel(/^I (sowed|planted) on$/).inputValue()).toBe(shownDate(day));
+    expect(await page.getByLabel(/^(Sowing|Planting) day$/).inputValue()).toBe(shownDate(day));
   };
 
   test.each([
@@ -100,7 +100,7 @@ describe.skipIf(!hasChromium)('the When page', () => {
     expect(await page.locator('p.today').textContent()).toMatch(
       /^(Still good today|Too late|Too early|No week)/,
     );
-    await page.getByRole('link', { name: 'The whole season from this start' }).click();
+    await page.getByRole('link', { name: 'Season: from this start' }).last().click();
     await page.waitForFunction(() => location.hash.startsWith('#/season'));
     expect(page.url()).toMatch(/class=\w+/);
     expect(page.url()).toMatch(/start=[\w-]+/);
@@ -170,7 +170,7 @@ describe.skipIf(!hasChromium)('the When page', () => {
 
   test('opens the season of a day typed in, in another year too, and refuses others in words', async () => {
     const page = await app.page(sets);
-    const field = page.getByLabel('I planted on');
+    const field = page.getByLabel('Planting day');
     await field.fill('2025-10-14');
     await page.waitForFunction(() => location.hash.includes('date=2025-10-14'));
     await ready(page);
@@ -190,7 +190,7 @@ describe.skipIf(!hasChromium)('the When page', () => {
     await page.getByLabel('How you start it').selectOption('direct-seed');
     await ready(page);
     expect(page.url()).toContain('start=direct-seed');
-    expect(await page.getByLabel('I sowed on').count()).toBe(1);
+    expect(await page.getByLabel('Sowing day').count()).toBe(1);
     await page.getByLabel('Onion, as the packet says').selectOption('short');
     await ready(page);
     expect(page.url()).toContain('class=short');

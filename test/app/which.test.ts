@@ -138,7 +138,7 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     const kind = page.locator('.kind').first();
     const [name] = ((await kind.locator('.names').first().getAttribute('data-names')) ?? '').split(';');
     const start = await kind.getAttribute('data-start');
-    await kind.getByRole('link', { name: /^The season ahead/ }).click();
+    await kind.getByRole('link', { name: /^Season: / }).click();
     await page.waitForFunction(() => location.hash.startsWith('#/season'));
     const params = new URLSearchParams(page.url().split('?')[1]);
     expect({ name: params.get('cultivar'), start: params.get('start') }).toEqual({ name, start });
