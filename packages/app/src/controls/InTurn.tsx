@@ -2,6 +2,12 @@ import type { ComponentChildren, VNode } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { nextTurn } from './next-turn.ts';
 
+type Props = {
+  children: ComponentChildren;
+  /** What stands is renewed at once: it follows a finger, and the next key goes on from it. */
+  live?: boolean;
+};
+
 type Parts = {
   given: ComponentChildren[];
   /** What stands on the page: of these, or of those given before. */
@@ -15,13 +21,13 @@ type Parts = {
  * Puts its children on the page one after the other, each in a task of its own, so that none holds up a finger; and
  * in the same way puts newer ones in the place of those that stand.
  */
-export function InTurn({ children }: { children: ComponentChildren }) {
+export function InTurn({ children, live = false }: Props) {
   const [, again] = useState(0);
   const last = useRef<ComponentChildren>(null);
   const parts = useRef<Parts>({ given: [], shown: [], isNew: [], next: 0 });
   if (last.current !== children) {
     last.current = children;
-    take(parts.current, Array.isArray(children) ? children : [children]);
+    take(parts.current, Array.isArray(children) ? children : [children], live);
   }
   const { shown, isNew } = parts.current;
   const isWhole = isNew.every(Boolean);
@@ -41,7 +47,7 @@ export function InTurn({ children }: { children: ComponentChildren }) {
 }
 
 /** The first part that is new is shown at once. */
-function take(parts: Parts, given: ComponentChildren[]): void {
+function take(parts: Parts, given: ComponentChildren[], live: boolean): void {
   const { shown } = parts;
   parts.given = given;
   shown.length = Math.min(shown.length, given.length);
@@ -52,11 +58,13 @@ function take(parts: Parts, given: ComponentChildren[]): void {
     return key != null && key !== keyOf(given[at]) && given.some((other) => keyOf(other) === key);
   });
   const first = parts.isNew.indexOf(false);
-  if (isMoved)
-    given.forEach((_, at) => {
-      put(parts, at);
-    });
+  if (isMoved) putAll(parts, given.length);
+  else if (live && shown.length > 0) putAll(parts, shown.length);
   else if (first >= 0) put(parts, first);
+}
+
+function putAll(parts: Parts, count: number): void {
+  for (let at = 0; at < count; at++) put(parts, at);
 }
 
 function put({ given, shown, isNew }: Parts, at: number): void {

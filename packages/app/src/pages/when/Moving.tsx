@@ -29,7 +29,7 @@ export function Moving({ answer, needSunUpH, name }: Props) {
   const { plantOut } = asked.value;
   const plantOutDay = plantOut !== null && plantOut > day ? plantOut : null;
   return (
-    <InTurn>
+    <InTurn live>
       <form class="form" onSubmit={(event) => event.preventDefault()}>
         {fields}
         <StartedOn start={start} day={day} />

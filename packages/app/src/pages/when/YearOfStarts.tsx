@@ -55,7 +55,7 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
       <p>
         {say('app.when.year.lead')} <span class="on-screen">{say('app.when.year.move')}</span>
       </p>
-      <InTurn>
+      <InTurn live>
         {stillLine}
         <FitWidth>
           {(width) => (
