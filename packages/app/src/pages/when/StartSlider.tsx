@@ -11,11 +11,14 @@ const weekDays = 7;
 export function StartSlider({ answer, firstDay, day, onDay }: Props) {
   const speaker = voice.value;
   const lastDay = firstDay + axisDays - 1;
-  const move = (event: KeyboardEvent) => {
+  const move = (event: KeyboardEvent & { currentTarget: HTMLInputElement }) => {
     const by = event.key === 'PageUp' ? weekDays : event.key === 'PageDown' ? -weekDays : 0;
     if (by === 0) return;
     event.preventDefault();
-    onDay(Math.min(lastDay, Math.max(firstDay, day + by)));
+    // from where the slider stands, which a quick hand moves before the page has followed
+    const slider = event.currentTarget;
+    slider.valueAsNumber = Math.min(lastDay, Math.max(firstDay, slider.valueAsNumber + by));
+    onDay(slider.valueAsNumber);
   };
   return (
     <label class="start-slider">
