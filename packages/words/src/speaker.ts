@@ -1,6 +1,4 @@
-import { parse } from '@formatjs/icu-messageformat-parser';
-import { formatToParts, IntlMessageFormat } from 'intl-messageformat';
-import { messageFormatters } from './formats.ts';
+import { fillGrammar, readGrammar } from './grammar.ts';
 import { findMessage, type MessageKey, usEnglish } from './messages.ts';
 import { fillPlain, readPlain } from './plain.ts';
 
@@ -34,10 +32,6 @@ function wayToSay(key: MessageKey, locale: Locale): (values?: MessageValues) => 
   if (pattern === undefined) throw new Error(`no message ${key}`);
   const plain = readPlain(pattern);
   if (plain) return (values) => fillPlain(plain, values);
-  // by its parts: the whole class of the library asks the browser anew about the locale for each message
-  const message = parse(pattern);
-  return (values) =>
-    formatToParts(message, locale, messageFormatters, IntlMessageFormat.formats, values)
-      .map(({ value }) => value)
-      .join('');
+  const message = readGrammar(pattern);
+  return (values = {}) => fillGrammar(message, values, locale);
 }
