@@ -2,10 +2,12 @@
 export { type CultivarFact, cultivarFacts } from './facts/cultivar-facts.ts';
 export { round } from './facts/figures.ts';
 export { type MonthFacts, monthsOf } from './facts/months.ts';
+export { choicesHereFirst, namesHereFirst } from './facts/names-here.ts';
 export { offerOfOwn, offersOf, ordinaryKeeping } from './facts/offers.ts';
 export { type PlaceFacts, placeFacts } from './facts/place-facts.ts';
 export { dayOf } from './facts/season-days.ts';
 export { type StandOn, standOn } from './facts/stand-on.ts';
+export { countryOf } from './place/country-of.ts';
 export { elevationIsUnsure } from './place/elevation-is-unsure.ts';
 export { locatePoint, locateTown, type PlaceAssets, type PlaceProblem, type Point } from './place/locate.ts';
 export type { Place } from './place/place.ts';
@@ -23,6 +25,11 @@ export { coldBedSentence } from './sentences/cold-bed-sentence.ts';
 export { comingDay } from './sentences/coming-day.ts';
 export { cultivarHeadline } from './sentences/cultivar-headline.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './sentences/how-we-know.ts';
+export {
+  elsewhereSentence,
+  kindsElsewhereSentence,
+  noNameHereSentence,
+} from './sentences/names-here-sentences.ts';
 export { cultivarAssumption, packetAssumptions } from './sentences/onion-assumptions.ts';
 export { type SeasonJob, seasonJobs } from './sentences/season-jobs.ts';
 export { type SeasonRow, type SeasonRowKey, seasonRows } from './sentences/season-rows.ts';

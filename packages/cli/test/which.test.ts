@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { cultivars } from '@neckfall/data';
 import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { neckfallQuick } from './run-neckfall.ts';
@@ -90,6 +91,31 @@ describe('which', () => {
     const { stdout } = neckfallQuick('which', 'London', '--have', 'Stuttgarter');
     expect(stdout).toContain('Ways to start Stuttgarter');
     expect(stdout).toContain('Losses');
+  });
+
+  test('names what is sold in the country of the place first, in every rank', () => {
+    const sold = (country: string) =>
+      new Set(cultivars.filter(({ soldIn }) => soldIn.includes(country)).map(({ name }) => name));
+    for (const [place, country] of [
+      ['Aberdeen', 'GB'],
+      ['Springfield MO', 'US'],
+    ]) {
+      const { choices } = documentOf(place);
+      const isSold = (name: string) => sold(country).has(name);
+      expect(choices[0].cultivars.some(isSold)).toBe(true);
+      for (const row of choices) {
+        const kinds = row.cultivars.map(isSold);
+        expect(kinds).toEqual([...kinds].sort((a, b) => Number(b) - Number(a)));
+      }
+    }
+  });
+
+  test('says once where it knows no name that is sold in the country, but not to those who named theirs', () => {
+    const said = neckfallQuick('which', 'Ulaanbaatar').stdout.replaceAll(/\s+/g, ' ');
+    expect(said.split('sold here (Mongolia) is not known')).toHaveLength(2);
+    expect(said).toContain('Ask for the kind');
+    expect(said).not.toContain('As far as we know');
+    expect(neckfallQuick('which', 'Ulaanbaatar', '--have', 'Copra').stdout).not.toContain('(Mongolia)');
   });
 
   test('warns of large sets that were stored cold', () => {

@@ -1,5 +1,6 @@
 import { type Choice, groupKinds, type Kind, worthWeights } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import { namesHereFirst, namesKnownHere } from '../facts/names-here.ts';
 import { whereHeadline } from './where-headline.ts';
 
 /** The answer in one sentence, from the choice that leads. */
@@ -23,14 +24,25 @@ export function choiceWhy({ why }: Choice, { reason, say }: Speaker): string {
   return reason({ code: why.code, values: { ...why.values, next } });
 }
 
-/** The names of a choice as one phrase, some of them where there are many. */
+/**
+ * The names of a choice as one phrase, some of them where there are many; with a country, only those that are known in
+ * it, where there are such.
+ */
 export function namesOf(
   { kind: { names } }: Choice,
   { all, say, number }: Speaker,
   most = names.length,
+  country: string | null = null,
 ): string {
-  if (names.length <= most) return all(names);
-  return all([...names.slice(0, most), say('warning.more-places', { more: number(names.length - most) })]);
+  const known = country === null ? [] : namesKnownHere(namesHereFirst(names, country), country);
+  const shown = (known.length > 0 ? known : names).slice(0, most);
+  const left = number(names.length - shown.length);
+  if (shown.length === names.length) return all(names);
+  const isRestElsewhere = known.length > 0 && shown.length === known.length;
+  return all([
+    ...shown,
+    isRestElsewhere ? say('which.elsewhere', { count: left }) : say('warning.more-places', { more: left }),
+  ]);
 }
 
 /** Kinds that nothing tells from the leading one; null where it stands alone. */

@@ -1,4 +1,4 @@
-import { type Place, type PlaceProblem, placeLabel } from '@neckfall/answers';
+import { countryOf, type Place, type PlaceProblem, placeLabel } from '@neckfall/answers';
 import { landWarmingSinceNormalsC, type Plan } from '@neckfall/engine';
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { askGround } from '../ask/ask.ts';
@@ -37,6 +37,11 @@ export const placeInFull: ReadonlySignal<string> = computed(() =>
   ownName.value === null
     ? label.value
     : voice.value.say('app.place.own', { name: ownName.value, label: label.value }),
+);
+
+/** ISO alpha-2 code of its country, for what shops have there; null where it is not sure. */
+export const country: ReadonlySignal<string | null> = computed(() =>
+  place.value ? countryOf(place.value) : null,
 );
 
 /** The ground to try plans on, for {@link ask}; null while there is no place. */

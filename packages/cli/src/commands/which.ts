@@ -1,4 +1,4 @@
-import { practiceAssumptions, setsWarning } from '@neckfall/answers';
+import { choicesHereFirst, countryOf, practiceAssumptions, setsWarning } from '@neckfall/answers';
 import { type Choice, groupKinds, kindsOf, rankChoices } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
@@ -61,7 +61,8 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
   );
   const practice = { ...growing, sunHours: options.sunHours };
   const job = { site: siteOptionsOf(frame), kinds, firstDay: options.today, options: practice };
-  const choices = rankChoices(site, await growApart(site, job));
+  const country = countryOf(frame.place);
+  const choices = choicesHereFirst(rankChoices(site, await growApart(site, job)), country);
   const shown = choices.slice(0, wanted.limit);
   // a size that was asked for is worth a word wherever its crop comes in
   const flowers = setsWarning(raw.setSize === undefined ? shown : choices, speaker);
@@ -74,7 +75,13 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
   );
   const document = () => whichDocument(frame, shown, kinds.length);
   return {
-    text: () => whichText(frame, shown, kinds.length, wanted.have?.length === 1),
+    text: () =>
+      whichText(frame, choices, {
+        limit: wanted.limit,
+        compare: wanted.have?.length === 1,
+        // who says which names they can get need not be told what shops have
+        country: wanted.have === null ? country : null,
+      }),
     json: document,
     csv: () => csv(whichRows(document())),
     warnings,

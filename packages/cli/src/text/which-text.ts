@@ -1,7 +1,10 @@
 import {
   alikeSentence,
   choiceWhy,
+  elsewhereSentence,
+  kindsElsewhereSentence,
   namesOf,
+  noNameHereSentence,
   rankingSentence,
   whichHeadline,
   worthShowing,
@@ -18,29 +21,40 @@ import { wrap } from './wrap.ts';
 const namesAhead = 6;
 const namesInLine = 8;
 
-/** @param considered kinds tried; `compare`: whether the ways of starting one onion are to be set side by side */
+/**
+ * @param all kinds tried, the best first; `limit`: how many to show; `compare`: whether the ways of starting one onion
+ *   are to be set side by side; `country`: in whose shops names are looked for
+ */
 export function whichText(
   frame: Frame,
-  found: readonly Choice[],
-  considered: number,
-  compare: boolean,
+  all: readonly Choice[],
+  { limit, compare, country }: { limit: number; compare: boolean; country: string | null },
 ): string {
+  const found = all.slice(0, limit);
+  const considered = all.length;
   const choices = worthShowing(found);
   const { speaker, label } = frame;
   const { say } = speaker;
   const [best] = choices;
-  const names = namesOf(best, speaker, namesAhead);
+  const names = namesOf(best, speaker, namesAhead, country);
+  const elsewhere =
+    noNameHereSentence(all, country, speaker) ?? elsewhereSentence(best, all, country, speaker);
   const alike = alikeSentence(choices, speaker);
   const sections = [
     [
       wrap(whichHeadline(best, label, frame.options.today, speaker)),
       wrap(say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names })),
+      ...(elsewhere === null ? [] : [wrap(elsewhere)]),
       wrap(choiceWhy(best, speaker)),
       ...(alike === null ? [] : [wrap(alike)]),
     ].join('\n'),
   ];
   if (compare) sections.push(startsTable(choices, speaker));
-  else sections.push(kindTable(choices, speaker), nameLines(choices, speaker));
+  else {
+    sections.push(kindTable(choices, speaker), nameLines(choices, speaker));
+    const kindsElsewhere = kindsElsewhereSentence(choices, all, country, speaker);
+    if (kindsElsewhere !== null) sections.push(wrap(kindsElsewhere));
+  }
   if (choices.length < found.length) sections.push(wrap(say('which.none-else', { count: considered })));
   else if (considered > choices.length)
     sections.push(wrap(say('which.more', { more: considered - choices.length })));

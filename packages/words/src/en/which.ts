@@ -12,6 +12,15 @@ export const which = {
 
   'which.names': 'Names: {names}; the same as far as is known.',
   'which.name': 'By name: {names}.',
+  'which.elsewhere': '{count} from elsewhere',
+  'which.no-name-here':
+    'Which onions are sold here ({country}) is not known: these names are from elsewhere. Ask for the kind, not the name.',
+  'which.others-here':
+    'As far as we know none of these is sold or grown here ({country}); of the same kind {names} {count, plural, one {is} other {are}}.',
+  'which.kind-not-here':
+    'As far as we know none of these is sold or grown here ({country}): ask for the kind.',
+  'which.kinds-not-here':
+    'As far as we know no name of these kinds is sold or grown here ({country}): {kinds}. Ask for the kind.',
   'which.alike': 'As good, as far as {years, plural, one {# year} other {# years}} can tell: {kinds}.',
   'which.table': 'Kinds, each at its best start',
   'which.column.rank': 'Rank',

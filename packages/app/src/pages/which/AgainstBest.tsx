@@ -1,11 +1,11 @@
-import { namesOf } from '@neckfall/answers';
+import { choicesHereFirst, namesOf } from '@neckfall/answers';
 import type { Colour } from '@neckfall/data';
 import { type Choice, type GrownKind, groupKinds } from '@neckfall/engine';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
-import { site } from '../../state/place.ts';
+import { country, site } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { startOptions } from '../when/start-options.ts';
@@ -64,7 +64,8 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props)
   const mine = ranked.answer.find(
     ({ kind }) => kind.start === own.kind.start && kind.names.includes(own.kind.names[0]),
   );
-  const others = groupKinds(ranked.answer.filter((choice) => choice !== mine)).slice(0, bestShown);
+  const rest = ranked.answer.filter((choice) => choice !== mine);
+  const others = groupKinds(choicesHereFirst(rest, country.value)).slice(0, bestShown);
   const [best] = others[0].choices;
   const nameOf = ({ kind }: Choice) =>
     say('which.kind', { type: say(`type.${kind.type}`), start: say(`start.${kind.start}`) });
@@ -87,7 +88,7 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props)
           ? say('app.which.packet.level', { years: own.summary.years })
           : say('app.which.packet.behind', {
               kind: nameOf(best),
-              names: namesOf(best, speaker, namesSaid),
+              names: namesOf(best, speaker, namesSaid, country.value),
               years: years(best.summary.seasonShares.good),
               months: numberRange(...best.kind.keepsMonths, 1),
               ownYears: years(own.summary.seasonShares.good),

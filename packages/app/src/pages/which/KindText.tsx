@@ -1,4 +1,4 @@
-import { choiceWhy, keepingWords, setsWarning } from '@neckfall/answers';
+import { choiceWhy, elsewhereSentence, keepingWords, setsWarning } from '@neckfall/answers';
 import type { Choice, KindGroup } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { voice } from '../../state/settings.ts';
@@ -8,14 +8,22 @@ import { isWhereCameFrom } from './came-from.ts';
 import { capital } from './capital.ts';
 import { Names } from './Names.tsx';
 import { Onward } from './Onward.tsx';
+import { shopsOf } from './shops-of.ts';
 import { startDayWords } from './start-day.ts';
 
+type Props = {
+  group: KindGroup;
+  /** All choices of the list, also those that are not shown. */
+  all: readonly Choice[];
+};
+
 /** One kind at its best start: what comes of it and why, then the names inside it. */
-export function KindText({ group: { type, start, choices } }: { group: KindGroup }) {
+export function KindText({ group: { type, start, choices }, all }: Props) {
   const speaker = voice.value;
   const { say } = speaker;
   const [best, ...others] = choices;
   const [name] = best.kind.names;
+  const elsewhere = elsewhereSentence(best, all, shopsOf.value, speaker);
   const flowers = setsWarning(choices, speaker);
   const more = others.reduce((sum, { kind }) => sum + kind.names.length, 0);
   return (
@@ -26,6 +34,7 @@ export function KindText({ group: { type, start, choices } }: { group: KindGroup
       <p>{choiceWhy(best, speaker)}</p>
       {flowers !== null && <p class="heed">{flowers}</p>}
       <Names choice={best} />
+      {elsewhere !== null && <p>{elsewhere}</p>}
       {others.length > 0 && (
         <details>
           <summary>{say('app.which.more-names', { count: more })}</summary>

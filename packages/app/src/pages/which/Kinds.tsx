@@ -4,7 +4,7 @@ import { voice } from '../../state/settings.ts';
 import { KindText } from './KindText.tsx';
 
 /** Kinds in words, best first; those that the years cannot tell apart stand together under one head. */
-export function Kinds({ choices }: { choices: readonly Choice[] }) {
+export function Kinds({ choices, all }: { choices: readonly Choice[]; all: readonly Choice[] }) {
   const { say } = voice.value;
   const levels = levelsOf(groupKinds(choices));
   return (
@@ -24,7 +24,7 @@ export function Kinds({ choices }: { choices: readonly Choice[] }) {
               </h3>
               <InTurn>
                 {groups.map((group) => (
-                  <KindText key={`${group.type} ${group.start}`} group={group} />
+                  <KindText key={`${group.type} ${group.start}`} group={group} all={all} />
                 ))}
               </InTurn>
             </section>

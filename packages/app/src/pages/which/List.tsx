@@ -1,9 +1,10 @@
+import { choicesHereFirst } from '@neckfall/answers';
 import { useMemo } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { InTurn } from '../../controls/InTurn.tsx';
-import { placeName, site } from '../../state/place.ts';
+import { country, placeName, site } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
@@ -38,11 +39,15 @@ export function List() {
   const ranked = useAnswer(rankKey, () =>
     ask('whichRank', { site: site.value!, grown: grownOf(wanted.kinds, seasons!) }),
   );
+  const inOrder = useMemo(
+    () => ranked.answer && choicesHereFirst(ranked.answer, country.value),
+    [ranked.answer, country.value],
+  );
   const failed = all.failed ?? growing.failed ?? ranked.failed;
   if (failed !== null) return <Fault reason={failed} />;
   const isNone = wanted.kinds.length === 0;
   const isWaiting = !isNone && (growing.state === 'at-work' || (rankKey !== null && !ranked.isFresh));
-  const choices = isNone ? null : ranked.answer;
+  const choices = isNone ? null : inOrder;
   return (
     <div class={isWaiting && choices ? 'waiting' : ''} data-waiting={isWaiting ? true : undefined}>
       <InTurn>

@@ -29,7 +29,7 @@ export function ListRest({ choices, seasons, wanted }: Props) {
     <InTurn>
       <Sections choices={shown} />
       <Beside seasons={seasons} />
-      <Kinds choices={shown} />
+      <Kinds choices={shown} all={choices} />
       {choices.length > best.length && (
         <p>
           <button type="button" onClick={() => showWhole(!isWhole)}>

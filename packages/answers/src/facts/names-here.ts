@@ -1,0 +1,60 @@
+import { cultivars, nearnesses, nearnessOf } from '@neckfall/data';
+import { type Choice, groupKinds } from '@neckfall/engine';
+
+const byName = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ cultivars.map((cultivar) => [cultivar.name, cultivar]),
+);
+
+/** Steps from the shops of a country, 0 the nearest. Onions of the grower's own are at hand. */
+function stepsTo(name: string, country: string): number {
+  const cultivar = byName.get(name);
+  return cultivar ? nearnesses.indexOf(nearnessOf(cultivar, country)) : 0;
+}
+
+/** Names in the order in which they can be had in a country; as they were where it is not known. */
+export function namesHereFirst(names: readonly string[], country: string | null): readonly string[] {
+  if (country === null) return names;
+  return [...names].sort((a, b) => stepsTo(a, country) - stepsTo(b, country));
+}
+
+/** The step up to which a name counts as known in a country. */
+const knownStep = /* @__PURE__ */ nearnesses.indexOf('grown');
+
+function nearestStep(choices: readonly Choice[], country: string): number {
+  return Math.min(...choices.flatMap(({ kind }) => kind.names.map((name) => stepsTo(name, country))));
+}
+
+/** Those of the names that are known to be sold or grown in the country. */
+export function namesKnownHere(names: readonly string[], country: string): readonly string[] {
+  return names.filter((name) => stepsTo(name, country) <= knownStep);
+}
+
+/** Whether a name of these choices is known to be sold or grown in the country. */
+export function isKnownHere(choices: readonly Choice[], country: string): boolean {
+  return nearestStep(choices, country) <= knownStep;
+}
+
+/**
+ * Choices in their ranks; where they share one, kinds with names that are known in the country come first, and such
+ * names first inside each kind. As they were where the country is not known.
+ */
+export function choicesHereFirst(choices: readonly Choice[], country: string | null): readonly Choice[] {
+  if (country === null) return choices;
+  const ordered: Choice[] = [];
+  for (let from = 0; from < choices.length; ) {
+    const level = choices.filter(({ rank }) => rank === choices[from].rank);
+    const kinds = groupKinds(level).sort(
+      (a, b) =>
+        Math.max(knownStep, nearestStep(a.choices, country)) -
+        Math.max(knownStep, nearestStep(b.choices, country)),
+    );
+    for (const { choices: ofKind } of kinds) {
+      ordered.push(...[...ofKind].sort((a, b) => nearestStep([a], country) - nearestStep([b], country)));
+    }
+    from += level.length;
+  }
+  return ordered.map((choice) => ({
+    ...choice,
+    kind: { ...choice.kind, names: namesHereFirst(choice.kind.names, country) },
+  }));
+}
