@@ -47,7 +47,7 @@ put(
   medianMs(100, () => climateAt(nodes, 45.76, 4.84, 170)),
   'ms',
 );
-for (const typed of ['l', 'lo', 'london', 'sprngfield', 'quzzwyx']) {
+for (const typed of ['l', 'lo', 'london', 'springfield mo', 'sprngfield', 'quzzwyx']) {
   put(
     `towns, keystroke “${typed}”`,
     medianMs(30, () => findTowns(gazetteer, typed, 10)),

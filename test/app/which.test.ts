@@ -1,3 +1,4 @@
+import { cultivars } from '@neckfall/data';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type App, axe, hasChromium, openApp, ready, textOf } from './open-app.ts';
 import { lyon, rowsOf, rowsOfCommand, sorted } from './which-rows.ts';
@@ -55,6 +56,20 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     const text = await textOf(page);
     expect(text).toContain('at least');
     await page.close();
+  });
+
+  test('leads with names sold in the country of the place, and says where there are none', async () => {
+    const page = await app.page(lyon);
+    // sold in France: memory, as the catalogue says of each
+    const lead = await page.locator('p.because').textContent();
+    expect(cultivars.some(({ name, soldIn }) => soldIn.includes('FR') && lead?.includes(name))).toBe(true);
+    expect(await textOf(page)).not.toContain('(France) is not known');
+    await page.close();
+    const ulaanbaatar = await app.page('#/which?at=47.908,106.883&name=Ulan+Bator&today=2027-05-03');
+    expect(await ulaanbaatar.locator('p.because').textContent()).toContain(
+      'sold here (Mongolia) is not known',
+    );
+    await ulaanbaatar.close();
   });
 
   test('shows first rows before the years are tried, stops when told, and goes on', async () => {

@@ -10,7 +10,7 @@ export const help = {
   'help.about': 'what Neckfall rests on: sources and licences',
   'help.version': 'the version',
   'help.help': 'this help',
-  'help.place': 'a town of 1,000 people or more, such as Lyon or "Springfield, US"',
+  'help.place': 'a town of 1,000 people or more, such as Lyon or "Springfield MO"',
   'help.at': 'a point instead: degrees, and metres above the sea, such as 45.76,4.84,175',
   'help.today': 'the day it is, as YYYY-MM-DD (default: this machine’s date)',
   'help.sun': 'hours of direct sun on the bed at midsummer (default: open ground)',
