@@ -95,9 +95,7 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     await ready(page);
     const now = (await heads.allTextContents()).slice(1);
     expect([...now].sort()).toEqual([...first].sort());
-    const done = { sets: 'Sets', 'young plants': 'Bought plants', seed: /^(Sown in place|Own seedlings)$/ }[
-      content
-    ];
+    const done = { sets: 'Sets', 'young plants': 'Bought plants', seed: /^Sown in (place|trays)$/ }[content];
     expect(now[0]).toMatch(done);
     const answer = { sets: 'as sets', 'young plants': 'as plants', seed: 'Sow it' }[content];
     expect(await page.locator('h1.answer').textContent()).toContain(answer);
@@ -107,7 +105,7 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
   test('tells the name an onion goes by here, and in words which start was chosen', async () => {
     const page = await app.page(`${lyon}&cultivar=Senshyu&start=raised-seedlings`);
     expect(await textOf(page)).toContain('“Senshyu” is Senshuki in our list.');
-    expect(await page.locator('.starts th.chosen').textContent()).toBe('Own seedlings, as you chose');
+    expect(await page.locator('.starts th.chosen').textContent()).toBe('Sown in trays, as you chose');
     await page.close();
   });
 
