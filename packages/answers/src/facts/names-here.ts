@@ -5,10 +5,19 @@ const byName = /* @__PURE__ */ new Map(
   /* @__PURE__ */ cultivars.map((cultivar) => [cultivar.name, cultivar]),
 );
 
+/** Sorting asks for each many times. */
+const stepsKnown = /* @__PURE__ */ new Map<string, number>();
+
 /** Steps from the shops of a country, 0 the nearest. Onions of the grower's own are at hand. */
 function stepsTo(name: string, country: string): number {
-  const cultivar = byName.get(name);
-  return cultivar ? nearnesses.indexOf(nearnessOf(cultivar, country)) : 0;
+  const key = `${country} ${name}`;
+  let steps = stepsKnown.get(key);
+  if (steps === undefined) {
+    const cultivar = byName.get(name);
+    steps = cultivar ? nearnesses.indexOf(nearnessOf(cultivar, country)) : 0;
+    stepsKnown.set(key, steps);
+  }
+  return steps;
 }
 
 /** Names in the order in which they can be had in a country; as they were where it is not known. */

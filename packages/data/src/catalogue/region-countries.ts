@@ -62,7 +62,15 @@ export function isRegionIn(region: string, country: string): boolean {
   return wordsOf.get(country)?.some((words) => region.endsWith(words)) ?? false;
 }
 
+/** The catalogue has the same few hundred regions in all its lines: each is looked through once. */
+const countriesKnown = new Map<string, readonly string[]>();
+
 /** The countries in which a region of the catalogue lies. */
-export function countriesOf(region: string): string[] {
-  return [...wordsOf.keys()].filter((country) => isRegionIn(region, country));
+export function countriesOf(region: string): readonly string[] {
+  let countries = countriesKnown.get(region);
+  if (countries === undefined) {
+    countries = [...wordsOf.keys()].filter((country) => isRegionIn(region, country));
+    countriesKnown.set(region, countries);
+  }
+  return countries;
 }
