@@ -59,6 +59,7 @@ function otherSentence(
 function untilWords(answer: TodayAnswer, today: number, speaker: Speaker): string {
   const start = startWords(answer, speaker);
   const until = answer.stillGoodUntil ?? today;
+  if (until <= today) return speaker.say('today.this-week', { start });
   return until - today >= allYearDays
     ? speaker.say('today.any-week', { start })
     : speaker.say('today.until', { start, date: comingDay(until, today, speaker) });

@@ -30,6 +30,13 @@ test('says until when a start is in time, and what comes next', () => {
   );
 });
 
+test('the last week of a start is said so', () => {
+  const answers = [{ ...sets, stillGoodUntil: today }];
+  expect(todaySentence({ classes: [lead], today: answers }, today, voice)).toBe(
+    'Still in time: sets this week only.',
+  );
+});
+
 test('a start that is good for a year ahead is good in any week', () => {
   const answers = [{ ...sets, stillGoodUntil: today + 357 }];
   expect(todaySentence({ classes: [lead], today: answers }, today, voice)).toBe(

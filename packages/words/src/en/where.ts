@@ -25,6 +25,7 @@ export const where = {
   'today.never': 'No start ends in good bulbs here in most years.',
   'today.other': 'In time now, though second best here: {type} onions from {starts}.',
   'today.until': '{start} until {date}',
+  'today.this-week': '{start} this week only',
   'today.any-week': '{start} in any week of the year',
   'today.from': '{start} from {date}',
   'today.start.direct-seed': 'seed in place',
