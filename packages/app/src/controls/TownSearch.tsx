@@ -27,8 +27,7 @@ export function TownSearch({ onTown, autoFocus = false }: Props) {
   useEffect(() => {
     if (autoFocus) input.current?.focus();
     void askGround('prepareGround', null);
-    void ask('prepare', null);
-    void askLong('prepare', null);
+    void ask('prepare', null).then(() => askLong('prepare', null));
   }, [autoFocus]);
   const latest = useRef('');
   const isEntered = useRef(false);
