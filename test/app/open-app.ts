@@ -115,6 +115,8 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
 /** Waits until nothing on the page is still being worked out. */
 export async function ready(page: Page): Promise<void> {
   await page.locator('main :is(h1, [role=alert])').first().waitFor();
+  // what was just done has its turn first
+  await page.evaluate(() => new Promise((resolve) => setTimeout(() => setTimeout(resolve))));
   await page.waitForFunction(() => document.querySelector('[data-waiting]') === null);
 }
 

@@ -120,26 +120,28 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     const before = await page.locator('h1').textContent();
     await page.getByLabel('Between rows').fill('40');
     await page.getByLabel('Between rows').press('Tab');
+    await expect.poll(() => page.url()).toContain('row-cm=40');
+    await ready(page);
     await page.getByLabel('Sown on').fill('2027-03-10');
+    await expect.poll(() => page.url()).toContain('date=2027-03-10');
+    await ready(page);
     await page.getByLabel('Planted out on').fill('2027-05-01');
     await page.getByLabel('Planted out on').press('Tab');
+    await expect.poll(() => page.url()).toContain('date=2027-03-10&plant-out=2027-05-01&row-cm=40');
+    await expect.poll(() => page.locator('h1').textContent()).not.toBe(before);
     await ready(page);
-    expect(page.url()).toContain('date=2027-03-10&plant-out=2027-05-01&row-cm=40');
-    expect(await page.locator('h1').textContent()).not.toBe(before);
     // what waits in trays moves with the sowing
     await page.getByLabel('Sown on').fill('2027-03-20');
+    await expect.poll(() => page.url()).toContain('date=2027-03-20&plant-out=2027-05-11');
     await ready(page);
-    expect(page.url()).toContain('date=2027-03-20&plant-out=2027-05-11');
     await page.getByLabel('Planted out on').fill('2027-03-01');
     await page.getByLabel('Planted out on').press('Tab');
-    expect(await page.getByRole('alert').textContent()).toContain('1 March 2027');
+    await page.getByRole('alert').filter({ hasText: '1 March 2027' }).waitFor();
     expect(page.url()).toContain('plant-out=2027-05-11');
     await page.getByLabel('Started as').selectOption('sets');
-    await ready(page);
-    expect(await page.locator('h1').textContent()).toContain('from sets');
+    await page.locator('h1', { hasText: 'from sets' }).waitFor();
     await page.goBack();
-    await ready(page);
-    expect(await page.locator('h1').textContent()).toContain('sown in trays');
+    await page.locator('h1', { hasText: 'sown in trays' }).waitFor();
     await page.close();
   });
 
