@@ -103,6 +103,25 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     await page.close();
   });
 
+  test('says beforehand when to count leaves, and not once the day is long past', async () => {
+    for (const day of ['2027-03-20', '2027-08-01']) {
+      const page = await app.page(`${bank}&class=long&start=direct-seed&date=2027-03-25&today=${day}`);
+      const jobs = plain(await page.locator('.jobs').textContent());
+      expect(jobs.includes('three weeks before bulbs start')).toBe(day < '2027-04');
+      await page.close();
+    }
+  });
+
+  test('tells its own spans, the weather apart from the onion', async () => {
+    const page = await app.page(trays);
+    const how = plain(await page.locator('.how').textContent());
+    expect(how).toMatch(
+      /tops going over within \d+ days and bulbs within \d+ mm of each other\. The weather/,
+    );
+    expect(how.match(/an ordinary garden gives about four fifths/g)).toHaveLength(1);
+    await page.close();
+  });
+
   test('asks nothing: without a plan it takes what suits the place, says so, and writes it into its links', async () => {
     const page = await app.page(`${lyon}&today=2027-05-03`);
     expect(await mainText(page)).toContain('You had not said how');

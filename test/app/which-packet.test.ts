@@ -116,7 +116,7 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     );
     const against = page.locator('[aria-labelledby=against] > p');
     expect(await against.textContent()).toMatch(
-      /^Others come before it here, first of all tropical short-day, .+: good bulbs in .+, keeping \d.* months\. This one: good bulbs in no year tried, keeping 8–10 months\./,
+      /^Others come before it here, first of all tropical short-day, .+: good bulbs in .+, keeping \d.* months\. This one: good bulbs in none of 30 years tried, keeping 8–10 months\./,
     );
     await page.close();
   });

@@ -49,15 +49,14 @@ describe('at twenty places drawn at random, against every week of the year on ev
     }
   });
 
-  test('the leader starts in the same week, or in one as good where seasons hardly differ', () => {
-    let apart = 0;
+  test('the leader starts in a week as good as the best, but for one place at most', () => {
+    let worse = 0;
     for (const { found, all } of hopeful) {
       const same = all.find(({ kind }) => kind === found[0].kind) as Choice;
-      const isWorse = found[0].worth < same.worth - asGoodWithin;
+      if (found[0].worth < same.worth - asGoodWithin) worse++;
       expect(found[0].worth).toBeGreaterThan(same.worth - 2 * asGoodWithin);
-      if (isWorse || Math.abs(found[0].summary.plan.startDay - same.summary.plan.startDay) > 7) apart++;
     }
-    expect(apart).toBeLessThanOrEqual(1);
+    expect(worse).toBeLessThanOrEqual(1);
   });
 
   test('trying every day instead finds the same date to within a week or so', () => {

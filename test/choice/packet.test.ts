@@ -24,7 +24,7 @@ const silent: Packet = { class: null, hours: null, days: null };
 describe('a packet with a class alone', () => {
   test.each(dayLengthClasses)('%s is what that class holds here', (dayLengthClass) => {
     const plant = plantOfPacket(seattle, { ...silent, class: dayLengthClass }, year);
-    expect(plant.type).toBe(typeForClass(seattle, dayLengthClass));
+    expect(plant.type).toBe(typeForClass(seattle, dayLengthClass, 'direct-seed', dayNumber(year, 3, 21)));
     expect(plant.traits).toBeNull();
   });
 });

@@ -4,15 +4,14 @@ import {
   type Choice,
   chooseKinds,
   classOfType,
-  type Kind,
   planDefaults,
-  type SeasonSummary,
   tryStarts,
-  typeForClass,
+  usesOfClass,
 } from '../../packages/engine/src/index.ts';
-import { type CalendarRow, nominalYear, readCalendarRows } from '../../tools/score/calendar-rows.ts';
+import { nominalYear, readCalendarRows } from '../../tools/score/calendar-rows.ts';
+import { advisedRows, bestDateMiss, missOfSeason, nearDays, placesOf } from '../../tools/score/leads.ts';
 import { exceptions } from './exceptions.ts';
-import { commonKinds, missOf, newYear, placesOf, siteOf } from './published.ts';
+import { commonKinds, newYear, siteOf } from './published.ts';
 
 const shared = process.env.NECKFALL_SHARED;
 describe.skipIf(shared === undefined)('at 24 places with published calendars, north to south', () => {
@@ -37,31 +36,17 @@ describe.skipIf(shared === undefined)('at 24 places with published calendars, no
   }, 180_000);
 });
 
-const fullRows = readCalendarRows(
-  fileURLToPath(new URL('../../tools/score/fixtures/calendars.json', import.meta.url)),
-).filter(
-  ({ weight, outcome, startWindow, plantOutWindow }) =>
-    weight === 1 && (outcome === null || outcome === 'good') && (startWindow || plantOutWindow),
+const fullRows = advisedRows(
+  readCalendarRows(fileURLToPath(new URL('../../tools/score/fixtures/calendars.json', import.meta.url))),
 );
-
-/** As near as a start is asked to lie to a published window, days. */
-const nearDays = 14;
-
-/** How far a season's start lies from a row's windows, days. */
-function missOfSeason(row: CalendarRow, { plan, plantOut }: SeasonSummary): number {
-  const { startWindow, plantOutWindow } = row;
-  return Math.min(
-    startWindow ? missOf(plan.startDay, startWindow) : Number.POSITIVE_INFINITY,
-    plantOutWindow && plantOut?.p50 ? missOf(plantOut.p50, plantOutWindow) : Number.POSITIVE_INFINITY,
-  );
-}
 
 describe('for calendar rows read in full', () => {
   test('the published start lies near a week that ends well', () => {
     const far = fullRows.filter((row) => {
       const site = siteOf(row);
-      const plan = { ...planDefaults, type: typeForClass(site, row.class), start: row.start };
-      const good = tryStarts(site, plan, nominalYear).starts.filter(
+      const uses = usesOfClass(site, row.class, row.start);
+      const plan = { ...planDefaults, type: uses[0].type, start: row.start };
+      const good = tryStarts(site, plan, nominalYear, uses).starts.filter(
         ({ summary }) => summary.outcome === 'good',
       );
       return !good.some(({ summary }) => missOfSeason(row, summary) <= nearDays);
@@ -70,37 +55,16 @@ describe('for calendar rows read in full', () => {
     expect(far.length / fullRows.length).toBeLessThan(0.2);
   });
 
-  // 80 % was asked for. What misses is mostly one of several crops a year, or a crop that winters where the best does not.
-  test('the best date of its class and start lies near its window more often than not', () => {
-    const misses = fullRows.map((row) => {
-      const site = siteOf(row);
-      const type = typeForClass(site, row.class);
-      const kind: Kind = {
-        names: [row.id],
-        type,
-        traits: null,
-        start: row.start,
-        keepsMonths: [4, 6],
-        keepsFrom: 'type',
-      };
-      const [{ summary }] = chooseKinds(site, [kind], newYear) as Choice[];
-      // a place may have several crops a year, each with its own window
-      const crops = fullRows.filter(
-        (other) =>
-          other.class === row.class &&
-          other.start === row.start &&
-          Math.abs(other.latitudeDeg - row.latitudeDeg) < 0.3 &&
-          Math.abs(other.longitudeDeg - row.longitudeDeg) < 0.3,
-      );
-      return { id: row.id, days: Math.min(...crops.map((crop) => missOfSeason(crop, summary))) };
-    });
+  test('the best date of its class and start lies in its window or near it', () => {
+    const misses = fullRows.map((row) => ({ id: row.id, days: bestDateMiss(row, fullRows, siteOf(row)) }));
     const far = misses.filter(({ days }) => days > nearDays);
     console.info(
       `best dates beyond 14 days of a published window: ${far.length} of ${misses.length}: ${far
         .map(({ id, days }) => `${id} ${days}`)
         .join(', ')}`,
     );
-    expect(far.length / misses.length).toBeLessThan(0.5);
+    // 80 % is the aim, met on the whole data folder (docs/validation.md); half of these are one of several crops a year
+    expect(far.length / misses.length).toBeLessThanOrEqual(0.25);
   });
 });
 

@@ -12,7 +12,6 @@ import {
   surveyPlace,
   surveyToday,
   tryStarts,
-  typeForClass,
   weekStarts,
 } from '../../packages/engine/src/index.ts';
 import { siteOf } from './published.ts';
@@ -45,7 +44,7 @@ function openWeeks(site: Site, plan: OpenPlan, year: number): Set<number> {
 
 describe.each(places)('at %s', (_, latitudeDeg, longitudeDeg, elevationM) => {
   const site = siteOf({ latitudeDeg, longitudeDeg, elevationM });
-  const type = typeForClass(site, surveyClasses(site, days[0])[0].class);
+  const type = surveyClasses(site, days[0])[0].type;
 
   test.each(startMethods)('what %s is worth today is what the windows of the year say', (start) => {
     const plan = { ...planDefaults, type, start };

@@ -15,7 +15,7 @@ const nodes = readClimateNodes();
 describe('plants on the move', () => {
   // 12 h of photoperiod are long enough for short-day types on the day they are set out.
   it('neither make leaves nor start bulbs until they have rooted', () => {
-    const shock = defaultPlantValues.growth.transplantShockD;
+    const { rootingTT, transplantLeaves, leafBaseC, leafCapC } = defaultPlantValues.growth;
     for (const [latitude, longitude] of [
       [40.4, -3.7],
       [15.6, 32.5],
@@ -35,8 +35,17 @@ describe('plants on the move', () => {
         },
       } as Parameters<typeof runner.meanSeason>[0] & object);
       expect(outcome.reached).toBeGreaterThanOrEqual(stage.onset);
-      expect(outcome.onsetOn).toBeGreaterThanOrEqual(shock);
-      expect(made[Math.floor(shock) - 1]).toBe(defaultPlantValues.growth.transplantLeaves);
+      // the warmest that a day can count for rooting
+      const fewestDays = Math.floor(rootingTT / (leafCapC - leafBaseC));
+      expect(fewestDays).toBeGreaterThan(3);
+      expect(outcome.onsetOn).toBeGreaterThanOrEqual(fewestDays);
+      expect(made[fewestDays - 1]).toBe(transplantLeaves);
+      const first = made.findIndex((leaves) => leaves > transplantLeaves);
+      const warmth = site
+        .mean('none')
+        .leafTT.slice(90, 90 + first)
+        .reduce((a, b) => a + b, 0);
+      expect(warmth).toBeGreaterThanOrEqual(rootingTT);
     }
   });
 });

@@ -74,9 +74,9 @@ const cases: Case[] = [
     verdict: 'not-ripe',
     place: 'Oulu',
     at: [65.01, 25.47],
-    plan: { type: 'early-long', start: 'bought-transplants' },
-    on: [6, 15],
-    why: 'planted at midsummer this far north, autumn comes before the tops fall (common practice, no source)',
+    plan: { type: 'northern-long', start: 'direct-seed' },
+    on: [5, 25],
+    why: 'sown so late this far north, autumn comes before the tops fall (common practice, no source)',
   },
   {
     verdict: 'small',

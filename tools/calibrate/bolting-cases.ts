@@ -47,6 +47,7 @@ const newMexico = {
 } as const;
 const london = { lat: 51.5, lon: -0.1, elevationM: 10 } as const;
 const spring = 'memory: sown or planted in spring, hardly any bolt';
+const autumnSets = 'common practice, no source: everyday in Britain and Ireland, and few flower';
 const august =
   'seen in words: England, Brewster 2008 pp. 289–290 (early sowings bolt); dates and shares memory';
 
@@ -94,7 +95,7 @@ export const boltingCases: readonly BoltingCase[] = [
     date: '02-20',
     plantOut: '05-14',
     bolted: 0.8,
-    weight: 1,
+    weight: 0.5,
     source: 'seen in words: Sunday Tasmanian gardening column, 14 May 2017; sowing and share memory',
   },
   {
@@ -107,7 +108,7 @@ export const boltingCases: readonly BoltingCase[] = [
     date: '07-25',
     plantOut: '09-20',
     bolted: 0.8,
-    weight: 1,
+    weight: 0.5,
     source: 'memory: seedlings far too early for overwintering bolt',
   },
   {
@@ -117,7 +118,7 @@ export const boltingCases: readonly BoltingCase[] = [
     start: 'direct-seed',
     date: '07-25',
     bolted: 0.6,
-    weight: 0.6,
+    weight: 0.4,
     source: august,
   },
   {
@@ -127,7 +128,7 @@ export const boltingCases: readonly BoltingCase[] = [
     start: 'direct-seed',
     date: '08-20',
     bolted: 0.08,
-    weight: 0.6,
+    weight: 2,
     source: august,
   },
   {
@@ -139,6 +140,60 @@ export const boltingCases: readonly BoltingCase[] = [
     bolted: 0.02,
     weight: 1,
     source: spring,
+  },
+  {
+    id: 'london-autumn-sets',
+    ...london,
+    dayLengthClass: 'long',
+    start: 'sets',
+    date: '09-25',
+    bolted: 0.06,
+    weight: 1,
+    source: autumnSets,
+  },
+  {
+    id: 'dublin-autumn-sets',
+    lat: 53.35,
+    lon: -6.26,
+    elevationM: 20,
+    dayLengthClass: 'long',
+    start: 'sets',
+    date: '09-25',
+    bolted: 0.06,
+    weight: 1,
+    source: autumnSets,
+  },
+  {
+    id: 'london-wintering-seed',
+    ...london,
+    dayLengthClass: 'long',
+    start: 'direct-seed',
+    date: '08-22',
+    bolted: 0.06,
+    weight: 3,
+    source: august,
+  },
+  {
+    id: 'seattle-wintering-seed',
+    lat: 47.6,
+    lon: -122.3,
+    elevationM: 50,
+    dayLengthClass: 'long',
+    start: 'direct-seed',
+    date: '08-25',
+    bolted: 0.06,
+    weight: 1.5,
+    source: 'common practice, no source: kinds bred to winter, sown in late August, stand',
+  },
+  {
+    id: 'london-spring-sets',
+    ...london,
+    dayLengthClass: 'long',
+    start: 'sets',
+    date: '03-25',
+    bolted: 0.06,
+    weight: 1,
+    source: 'common practice, no source: few sets of 14–16 mm flower',
   },
   {
     id: 'aberdeen-spring',

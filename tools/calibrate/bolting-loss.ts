@@ -1,8 +1,9 @@
 import { boltedShare, onionTypes, type PlantValues, runnerOf } from '../../packages/engine/src/index.ts';
+import { answered } from '../score/answered.ts';
 import { pairResults } from '../score/bolting-pairs.ts';
 import type { CalendarRow } from '../score/calendar-rows.ts';
 import { rowPlans } from '../score/predict.ts';
-import { everywhere, meanSeasonOf, type Places } from '../score/published-plan.ts';
+import { answeredOf, everywhere, type Places } from '../score/published-plan.ts';
 import { sapporo, sapporoResults, sapporoSets } from '../score/set-trial.ts';
 import { scoreSite } from '../score/sites.ts';
 import { boltingCases } from './bolting-cases.ts';
@@ -24,7 +25,7 @@ const wrongPrice = 5;
 const surest = 0.005;
 
 /**
- * What the bolting fit makes small: weighted cross-entropy (natural log) of bolted shares in the mean climate,
+ * What the bolting fit makes small: weighted cross-entropy (natural log) of bolted shares as answered,
  * over the trials and the calendars' verdicts, plus the pairs of crops of which one bolts and the other stands.
  * Calendars of sets are left out: their sizes and stores are not told. Sapporo's are in.
  */
@@ -39,13 +40,13 @@ export function boltingLoss(
     const site = scoreSite(row, values);
     const bolts = row.outcome === 'bolts';
     const weight = bolts ? 1.2 : row.outcome === 'good' || row.weight === 1 ? 0.5 : 0.3;
-    const share = runnerOf(site, rowPlans(site, row)[1]).meanSeason().boltedShare;
+    const share = answered(site, runnerOf(site, rowPlans(site, row)[1])).boltedShare;
     // The verdict turns at 25 %; weather years spread round the mean climate, hence the room on both sides.
     const wrong = bolts ? Math.max(0, clearlyBolts - share) : Math.max(0, share - clearlyStands);
     loss += weight * (crossEntropy(bolts ? boltsShare : otherShare, share) + wrongPrice * wrong);
   }
   for (const of of boltingCases.filter(places))
-    loss += of.weight * crossEntropy(of.bolted, meanSeasonOf(of, values).outcome.boltedShare);
+    loss += of.weight * crossEntropy(of.bolted, answeredOf(of, values).boltedShare);
   for (const { pair, bolts, stands } of pairResults(values, places))
     if (pair.bolts.start !== 'sets') loss += pairPrice * Math.max(0, clearPair - (bolts - stands));
   if (places(sapporo))

@@ -1,20 +1,21 @@
 import { type PlantValues, randomSource } from '../../packages/engine/src/index.ts';
 import type { CalendarRow } from '../score/calendar-rows.ts';
 import { everywhere, type Places } from '../score/published-plan.ts';
+import { fitYears, scoreYears, useYears } from '../score/sites.ts';
 import { timingRows, verdictRows } from '../score/timing-rows.ts';
 import { boltingLoss } from './bolting-loss.ts';
-import { dateParts, sizeParts } from './crop-loss.ts';
-import { boltingKnobs, type Knob, moved, positionOf, sizeKnobs, timingKnobs } from './knobs.ts';
+import { dateLoss } from './date-loss.ts';
+import { boltingKnobs, growthKnobs, type Knob, moved, positionOf } from './knobs.ts';
 import { minimise } from './minimise.ts';
-import { timingLoss } from './timing-loss.ts';
+import { roomLoss } from './room-loss.ts';
+import { sizeLoss } from './size-loss.ts';
 
-export const stageNames = ['dates', 'sizes', 'bolting'] as const;
+export const stageNames = ['growth', 'bolting'] as const;
 export type StageName = (typeof stageNames)[number];
 
 /** What each stage moves. */
 export const stageKnobs: Readonly<Record<StageName, readonly Knob[]>> = {
-  dates: timingKnobs,
-  sizes: sizeKnobs,
+  growth: growthKnobs,
   bolting: boltingKnobs,
 };
 
@@ -27,21 +28,18 @@ type Stage = {
 };
 export type Fit = { values: PlantValues; stages: Stage[] };
 
-/** What the first stage makes small: dates of calendars, then onsets, stories and the ripeness of sets. */
-function dateLoss(rows: readonly CalendarRow[], values: PlantValues, places: Places): number {
-  const { onsets, stories, setDays } = dateParts(values, places);
-  return timingLoss(timingRows(rows), values) + onsets + stories + setDays;
-}
-
-/** What the second stage makes small: sizes of calendars, densities and sets; dates may not suffer. */
-function sizeLoss(rows: readonly CalendarRow[], values: PlantValues, places: Places): number {
-  const { size, density, sets } = sizeParts(verdictRows(rows), values, places);
-  return size + density + sets + dateLoss(rows, values, places);
+/** What the first stage makes small: misses of dates and sizes, and what growth rooms and practice rule out. */
+export function growthLoss(rows: readonly CalendarRow[], values: PlantValues, places: Places): number {
+  return (
+    dateLoss(timingRows(rows), values, places) +
+    sizeLoss(verdictRows(rows), values, places) +
+    roomLoss(values)
+  );
 }
 
 /**
- * Dates first, then sizes, then bolting, each with what came before held: what a plant is when cold comes hangs on how
- * it grows. Everything is run in the mean climate.
+ * Dates and sizes first, then bolting with these held: what a plant is when cold comes hangs on how it grows. What is
+ * compared is what is answered: medians over weather years and draws of the kind, of fewer years than an answer has.
  *
  * @param only one stage alone, the rest as in `from`
  */
@@ -71,8 +69,9 @@ export function fitPlant(
     if (found.loss < before) values = moved(base, knobs, found.at);
     stages.push({ name, knobs, before, after: Math.min(before, found.loss), lossOf });
   };
-  run('dates', 1, (of) => dateLoss(rows, of, places));
-  run('sizes', 0.5, (of) => sizeLoss(rows, of, places));
-  run('bolting', 0.9, (of) => boltingLoss(judged, of, places));
+  useYears(fitYears);
+  run('growth', 1, (of) => growthLoss(rows, of, places));
+  run('bolting', 0.6, (of) => boltingLoss(judged, of, places));
+  useYears(scoreYears);
   return { values, stages };
 }

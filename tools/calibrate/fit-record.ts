@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { PlantValues } from '../../packages/engine/src/index.ts';
 import type { CalendarRow } from '../score/calendar-rows.ts';
-import type { Fit } from './fit-plant.ts';
+import { type Fit, stageNames } from './fit-plant.ts';
 import { type Knob, knobName, knobValue, withKnobs } from './knobs.ts';
 import { startValues } from './start-values.ts';
 
@@ -60,10 +60,10 @@ export function recordOf(
   };
 }
 
-/** A record with newly fitted stages in place of their former ones. */
+/** A record with newly fitted stages in place of their former ones; stages that are no more are forgotten. */
 export function withStages(record: FitRecord, { stages }: FitRecord): FitRecord {
-  const fresh = new Map(stages.map((stage) => [stage.name, stage]));
-  return { stages: record.stages.map((stage) => fresh.get(stage.name) ?? stage) };
+  const known = new Map([...record.stages, ...stages].map((stage) => [stage.name, stage]));
+  return { stages: stageNames.flatMap((name) => known.get(name) ?? []) };
 }
 
 function sensitivityOf(knob: Knob, values: PlantValues, lossOf: (values: PlantValues) => number): number {

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { PlantValues } from '../../packages/engine/src/index.ts';
-import { foldOf } from './folds.ts';
+import type { Places } from '../score/published-plan.ts';
+import { foldCount, foldOf } from './folds.ts';
 import { allKnobs, knobName, knobValue, withKnobs } from './knobs.ts';
 import { startValues } from './start-values.ts';
 
@@ -16,8 +17,19 @@ export function foldEntry(values: PlantValues): Record<string, number> {
 
 let sets: PlantValues[] | null = null;
 
+/** Results of all places, each by parameters that have seen nothing of its neighbourhood. */
+export function unseenResults<Result>(of: (values: PlantValues, places: Places) => Result[]): Result[] {
+  return Array.from({ length: foldCount }, (_, fold) =>
+    of(foldSets()[fold], ({ lat, lon }) => foldOf(lat, lon) === fold),
+  ).flat();
+}
+
 /** Parameters that have seen nothing of a place's neighbourhood. */
 export function unseenValues(latitudeDeg: number, longitudeDeg: number): PlantValues {
+  return foldSets()[foldOf(latitudeDeg, longitudeDeg)];
+}
+
+function foldSets(): PlantValues[] {
   sets ??= (JSON.parse(readFileSync(foldPath, 'utf8')) as FoldFile).folds.map((entry) =>
     withKnobs(startValues, allKnobs, (knob) => {
       const value = entry[knobName(knob)];
@@ -26,5 +38,5 @@ export function unseenValues(latitudeDeg: number, longitudeDeg: number): PlantVa
       return value;
     }),
   );
-  return sets[foldOf(latitudeDeg, longitudeDeg)];
+  return sets;
 }

@@ -14,67 +14,39 @@ export type Knob = { low: number; high: number } & (
   | { of: 'type'; parameter: keyof TypeValues; types: readonly OnionType[] }
 );
 
+const shorter: readonly OnionType[] = ['tropical-short', 'short'];
+const longer: readonly OnionType[] = ['intermediate', 'early-long', 'northern-long'];
 const apart: readonly (readonly OnionType[])[] = onionTypes.map((type) => [type]);
-const temperate: readonly OnionType[] = ['short', 'intermediate', 'early-long', 'northern-long'];
 
-/** What moves the dates of bulbing and neck fall. */
-export const timingKnobs: readonly Knob[] = [
+/** What moves dates and sizes. */
+export const growthKnobs: readonly Knob[] = [
   ...(
     [
-      'emergenceTT',
       'phyllochron',
-      'competenceTT',
-      'photoperiodRampH',
       'bulbingRate',
-      'bulbingBaseC',
-      'bulbingFullC',
-      'bulbingLossPerDay',
       'ripeningPhotoperiodSlope',
-      'transplantShockD',
-      'setSproutTT',
       'setRipeningFactor',
+      'radiationUseGMJ',
+      'setSizePower',
     ] as const
   ).map(growthKnob),
   ...apart.map((types) => typeKnob('criticalPhotoperiodH', types)),
+  typeKnob('photoperiodPerH', ['intermediate']),
+  typeKnob('photoperiodPerH', ['early-long', 'northern-long']),
   ...apart.map((types) => typeKnob('ripeningTT', types)),
-  typeKnob('ripeningBaseC', ['tropical-short']),
-  typeKnob('ripeningBaseC', temperate),
-  typeKnob('ripeningCapC', ['tropical-short']),
-  typeKnob('ripeningCapC', temperate),
 ];
-
-/** What moves sizes and hardly a date. */
-export const sizeKnobs: readonly Knob[] = (
-  [
-    'transplantG',
-    'leafAreaMaxCm2',
-    'leafSizeScale',
-    'shootPerLeafArea',
-    'radiationUseGMJ',
-    'extinction',
-    'setLeafSizeScale',
-    'setSizePower',
-    'setG',
-    'setLeaves',
-    'setLeafCeiling',
-  ] as const
-).map(growthKnob);
 
 /** What moves the share of plants that flower. */
 export const boltingKnobs: readonly Knob[] = [
-  growthKnob('boltingSizeSpan'),
-  growthKnob('setSpringColdD'),
-  ...apart.map((types) => typeKnob('vernalHalfD', types)),
-  ...apart.map((types) => typeKnob('vernalSpreadD', types)),
-  ...apart.map((types) => typeKnob('boltingSizeG', types)),
-  typeKnob('vernalCeilingC', ['tropical-short']),
-  typeKnob('vernalCeilingC', ['short']),
-  typeKnob('vernalCeilingC', ['intermediate']),
-  typeKnob('vernalCeilingC', ['early-long', 'northern-long']),
+  typeKnob('vernalHalfD', shorter),
+  typeKnob('vernalHalfD', longer),
+  typeKnob('vernalSpreadD', onionTypes),
+  typeKnob('boltingSizeG', shorter),
+  typeKnob('boltingSizeG', longer),
 ];
 
 /** All that a fit moves. */
-export const allKnobs: readonly Knob[] = [...timingKnobs, ...sizeKnobs, ...boltingKnobs];
+export const allKnobs: readonly Knob[] = [...growthKnobs, ...boltingKnobs];
 
 function growthKnob(parameter: keyof GrowthValues): Knob {
   return { of: 'growth', parameter, ...meet([growthParameters[parameter]]) };

@@ -2,7 +2,7 @@
  * Fits the plant's parameters to published crops:
  * `npm run calibrate -- [--data FOLDER] [--generations N] [--seed N] [--stage NAME] [--write] [--folds]`.
  * Every fit starts from tools/calibrate/start-values.ts, so the same command gives the same values. `--stage` fits one
- * stage anew (dates, sizes or bolting) and holds all else as it is in use. Without a data folder the committed fixture
+ * stage anew (growth or bolting) and holds all else as it is in use. Without a data folder the committed fixture
  * is fitted. Prints the fitted values; `--write` puts them into
  * packages/engine/src/plant/parameters.ts and keeps the record of the fit. `--folds` also fits the ten sets of the
  * cross-validation, as many at a time as there are processors, and writes tools/calibrate/fold-values.json.

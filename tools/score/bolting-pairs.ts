@@ -1,5 +1,5 @@
 import type { PlantValues } from '../../packages/engine/src/index.ts';
-import { everywhere, meanSeasonOf, type Places, type PublishedPlan } from './published-plan.ts';
+import { answeredOf, everywhere, type Places, type PublishedPlan } from './published-plan.ts';
 
 /** Two crops of one place of which a source says that the first bolts and the second hardly does. */
 export type BoltingPair = { id: string; bolts: PublishedPlan; stands: PublishedPlan; source: string };
@@ -112,7 +112,7 @@ export const boltingPairs: readonly BoltingPair[] = [
 
 export type PairResult = { pair: BoltingPair; bolts: number; stands: number };
 
-/** Bolted shares of both sides in the mean climate. */
+/** Bolted shares of both sides as answered. */
 export function pairResults(values: PlantValues, places: Places = everywhere): PairResult[] {
   return boltingPairs
     .filter(({ bolts }) => places(bolts))
@@ -124,7 +124,7 @@ export function pairResults(values: PlantValues, places: Places = everywhere): P
 }
 
 function boltedShare(of: PublishedPlan, values: PlantValues): number {
-  return meanSeasonOf(of, values).outcome.boltedShare;
+  return answeredOf(of, values).boltedShare;
 }
 
 /** A pair is told right where the first bolts clearly more: by ten points, or half again as much and five points. */

@@ -1,5 +1,4 @@
-import type { PlantValues } from '../../packages/engine/src/index.ts';
-import { everywhere, meanSeasonOf, type Places, type PublishedPlan } from './published-plan.ts';
+import type { PublishedPlan } from './published-plan.ts';
 
 /** Bulb mass against plants per m² in one trial, as read off its fitted curve 1/w = a + b·d or printed point by point. */
 export type DensityTrial = PublishedPlan & {
@@ -134,42 +133,7 @@ export const densityTrials: readonly DensityTrial[] = [
     date: '04-25',
     district: 'Hokkaido',
     masses: [[35, 160]],
-    source: 'seen: Kitami 2000, 5.6 kg/m² at 35 plants per m² (mass derived); place and sowing memory',
+    source:
+      'seen: NARO Hokkaido 2007, Kitamomiji 2000, 5.6 kg/m² at 35 plants per m² (mass derived); place and sowing memory',
   },
 ];
-
-export type DensityFit = { trial: DensityTrial; predictedG: number[] };
-
-export function densityFit(values: PlantValues, places: Places = everywhere): DensityFit[] {
-  return densityTrials.filter(places).map((trial) => ({
-    trial,
-    predictedG: trial.masses.map(([densityPerM2]) => {
-      const { outcome, runner } = meanSeasonOf({ ...trial, densityPerM2 }, values);
-      return outcome.bulbDryG / runner.crop.type.dryMatterShare;
-    }),
-  }));
-}
-
-const mean = (of: readonly number[]) => of.reduce((a, b) => a + b, 0) / of.length;
-
-/** ln(model / published) of each district's level, and of each point once its trial's level is taken out. */
-export function densityErrors(fits: readonly DensityFit[]): {
-  levels: Map<string, number>;
-  shapes: Map<string, number[]>;
-} {
-  const logs = fits.map(({ trial, predictedG }) =>
-    trial.masses.map(([, published], i) => Math.log(Math.max(1, predictedG[i]) / published)),
-  );
-  const levels = new Map<string, number>();
-  for (const district of new Set(fits.map(({ trial }) => trial.district)))
-    levels.set(
-      district,
-      mean(fits.flatMap(({ trial }, i) => (trial.district === district ? [mean(logs[i])] : []))),
-    );
-  const shapes = new Map(
-    fits.flatMap(({ trial }, i) =>
-      logs[i].length < 2 ? [] : [[trial.id, logs[i].map((log) => log - mean(logs[i]))] as const],
-    ),
-  );
-  return { levels, shapes };
-}

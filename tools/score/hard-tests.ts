@@ -120,7 +120,7 @@ function goodCount(spots: readonly Spot[], types: readonly OnionType[], values: 
     types,
     values,
     (site, outcome, plan) =>
-      judge(outcome, values.types[plan.type].dryMatterShare, referenceBulbG(site, plan)) === 'good',
+      judge(outcome, plan, values.types[plan.type].dryMatterShare, referenceBulbG(site, plan)) === 'good',
   );
 }
 

@@ -2,16 +2,15 @@ import {
   type DayLengthClass,
   dayNumber,
   type OnionType,
-  type Outcome,
   type Plan,
   type PlantValues,
   planDefaults,
-  type Runner,
   runnerOf,
   type Site,
   type StartMethod,
   typeForClass,
 } from '../../packages/engine/src/index.ts';
+import { type Answered, answered } from './answered.ts';
 import { nominalYear } from './calendar-rows.ts';
 import { scoreSite } from './sites.ts';
 
@@ -59,7 +58,7 @@ export function planOf(site: Site, of: PublishedPlan): Plan {
   const plantOut = of.plantOut === undefined ? null : nominalDay(of.plantOut);
   return {
     ...planDefaults,
-    type: of.type ?? typeForClass(site, of.dayLengthClass),
+    type: of.type ?? typeForClass(site, of.dayLengthClass, of.start, startDay),
     start: of.start,
     startDay,
     plantOutDay: plantOut !== null && plantOut < startDay ? plantOut + 365 : plantOut,
@@ -68,13 +67,9 @@ export function planOf(site: Site, of: PublishedPlan): Plan {
   };
 }
 
-/** The published crop in the mean climate. The outcome is good until the runner runs again. */
-export function meanSeasonOf(
-  of: PublishedPlan,
-  values: PlantValues,
-): { outcome: Outcome; runner: Runner; plan: Plan } {
+/** What is answered of the published crop. */
+export function answeredOf(of: PublishedPlan, values: PlantValues): Answered & { plan: Plan } {
   const site = publishedSite(of, values);
   const plan = planOf(site, of);
-  const runner = runnerOf(site, plan);
-  return { outcome: runner.meanSeason(), runner, plan };
+  return { ...answered(site, runnerOf(site, plan)), plan };
 }

@@ -10,11 +10,11 @@ import {
 } from '../../packages/engine/src/index.ts';
 import { unseenValues } from '../calibrate/fold-values.ts';
 import { readCalendarRows } from './calendar-rows.ts';
-import { densityErrors, densityFit } from './density-trials.ts';
 import { hardTests } from './hard-tests.ts';
 import { leastScore } from './least-score.ts';
 import { nullMisses } from './null-model.ts';
 import { type Figures, figuresOf, scoreRows } from './score.ts';
+import { sizeErrors, sizeResults } from './size-scores.ts';
 import { missesOfStory, readStories, tellStory } from './stories.ts';
 import { timingScore } from './timing.ts';
 import { timingRows } from './timing-rows.ts';
@@ -60,25 +60,40 @@ describe('the committed rows', () => {
   });
 });
 
-describe('bulb mass over plants per m²', () => {
-  const { levels, shapes } = densityErrors(densityFit(defaultPlantValues));
-  // Trials of one district differ by more than this among themselves; places and dates are mostly memory.
-  const farther = new Set(['Hokkaido']);
-  it.each([...levels].filter(([district]) => !farther.has(district)))(
-    'is met within 25 % at %s',
-    (_, log) => {
-      expect(Math.abs(Math.exp(log) - 1)).toBeLessThanOrEqual(0.25);
-    },
-  );
-  it.each([...shapes])('follows the curve of %s within 25 %', (id, logs) => {
-    const off = Math.max(...logs.map((log) => Math.abs(Math.exp(log) - 1)));
-    if (flatter.has(id)) expect(off, 'the misfit is gone: take it off the list').toBeGreaterThan(0.25);
-    else expect(off).toBeLessThanOrEqual(0.25);
+describe('bulb mass in field trials', () => {
+  const { levels, shapes } = sizeErrors(sizeResults(defaultPlantValues));
+  const off = (log: number) => Math.abs(Math.exp(log) - 1);
+
+  it.each([...levels])('is met at %s, within 25 % unless listed', (id, log) => {
+    if (farther[id]) expect(off(log), 'the misfit is gone: take it off the list').toBeGreaterThan(0.25);
+    else expect(off(log)).toBeLessThanOrEqual(0.25);
+  });
+
+  it('is met within 25 % in three of four trials', () => {
+    const near = [...levels.values()].filter((log) => off(log) <= 0.25);
+    expect(near.length / levels.size).toBeGreaterThanOrEqual(0.75);
+  });
+
+  it.each([...shapes])('follows the treatments of %s within 25 % unless listed', (id, logs) => {
+    const most = Math.max(...logs.map(off));
+    if (flatter[id]) expect(most, 'the misfit is gone: take it off the list').toBeGreaterThan(0.25);
+    else expect(most).toBeLessThanOrEqual(0.25);
   });
 });
 
-/** Trials whose lone plants grew far larger than the model's. */
-const flatter = new Set<string>(['virginia', 'ituporanga']);
+/** Trials whose level is farther off, with the reason. */
+const farther: Record<string, string> = {
+  malheur: 'the highest yields published, of one kind; only their range was read',
+  damascus: 'class, place and the mean spacing are memory',
+  'behbahan-improved': 'a local population of unknown dry matter and stand, too large here by half',
+};
+
+/** Trials whose treatments differ otherwise, with the reason. */
+const flatter: Record<string, string> = {
+  virginia: 'lone plants grew far larger, and one at 160 per m² smaller, than here',
+  'kitami-2007': 'plants set out there were little larger than seed in place; here by a quarter more',
+  mongar: 'one cultivar at 600 and 1650 m; that the upper crop is cooler costs it less here',
+};
 
 describe('hard tests of the model', () => {
   for (const { name, source, holds: isTrue, found } of hardTests()) {
@@ -90,8 +105,6 @@ describe('hard tests of the model', () => {
 const knownMisfits: Record<string, string> = {
   'nashik-kharif':
     'one tropical type stands for all: monsoon crops start bulbs five days sooner here than kharif kinds do',
-  'ituporanga-crioula':
-    'one intermediate type stands for all: this kind starts bulbs ten days sooner, on half the leaves',
 };
 
 describe('stories an expert would tell (memory, with tolerance)', () => {

@@ -1,5 +1,5 @@
-import type { PlantValues } from '../../packages/engine/src/index.ts';
-import { meanSeasonOf, type PublishedPlan } from './published-plan.ts';
+import { type PlantValues, setHalfMm } from '../../packages/engine/src/index.ts';
+import { answeredOf, type PublishedPlan } from './published-plan.ts';
 
 /**
  * Sapporo 1949–50, Sapporo-ki, planted 25 April, 27 plants per m² (hro.or.jp 1950012): share of plants that bolted,
@@ -24,15 +24,15 @@ export const sapporo = {
   densityPerM2: 27,
 } as const satisfies PublishedPlan;
 
+/** Sapporo's kind flowered from sets so much smaller than those on sale, mm. */
+const soonerMm = setHalfMm - 18.9;
+
 export type SetResult = { bolted: number; massG: number; ripeDays: number | null };
 
 export function sapporoResults(values: PlantValues): SetResult[] {
   return sapporoSets.map(({ setSizeMm }) => {
-    const { outcome, runner } = meanSeasonOf({ ...sapporo, setSizeMm }, values);
-    return {
-      bolted: outcome.boltedShare,
-      massG: outcome.bulbDryG / runner.crop.type.dryMatterShare,
-      ripeDays: outcome.fellOn || null,
-    };
+    const { bulbG, fellOn } = answeredOf({ ...sapporo, setSizeMm }, values);
+    const { boltedShare } = answeredOf({ ...sapporo, setSizeMm: setSizeMm + soonerMm }, values);
+    return { bolted: boltedShare, massG: bulbG, ripeDays: fellOn };
   });
 }

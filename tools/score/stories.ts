@@ -14,10 +14,10 @@ import {
   type SeasonSummary,
   type Site,
   type StartMethod,
-  stage,
   typeForClass,
   type Verdict,
 } from '../../packages/engine/src/index.ts';
+import { answered } from './answered.ts';
 import { scoreSite } from './sites.ts';
 
 /** A place, a plan and what an expert would expect of it (memory, with tolerance). Dates `MM-DD`. */
@@ -56,7 +56,7 @@ export function storyPlan(site: Site, story: Story): Plan {
   const plantOut = story.plantOut === null ? null : day(story.plantOut);
   return {
     ...planDefaults,
-    type: typeForClass(site, story.dayLengthClass),
+    type: typeForClass(site, story.dayLengthClass, story.start, startDay),
     start: story.start,
     startDay,
     plantOutDay: plantOut !== null && plantOut < startDay ? plantOut + 365 : plantOut,
@@ -92,15 +92,13 @@ export function missesOfStory(story: Story, summary: SeasonSummary): string[] {
   return misses;
 }
 
-/** How far the mean season lies outside a story's dates, leaves and size, in days or about as much; 0 where it is told. */
+/** How far a season lies outside a story's dates, leaves and size, in days or about as much; 0 where it is told. */
 export function storyMargins(story: Story, values: PlantValues): number {
   const site = storySite(story, values);
   const plan = storyPlan(site, story);
-  const runner = runnerOf(site, plan);
-  const outcome = runner.meanSeason();
+  const { onsetOn, fellOn, leavesMade, bulbG } = answered(site, runnerOf(site, plan));
   const { expected } = story;
-  const onset = outcome.reached >= stage.onset ? climateDayOf(plan.startDay + outcome.onsetOn) : null;
-  const fall = outcome.reached === stage.fallen ? climateDayOf(plan.startDay + outcome.fellOn) : null;
+  const dayOf = (on: number | null) => (on === null ? null : climateDayOf(plan.startDay + Math.round(on)));
   const outside = (found: number | null, range: [number, number] | null, unit: number) =>
     range === null
       ? 0
@@ -109,11 +107,14 @@ export function storyMargins(story: Story, values: PlantValues): number {
         : Math.min(30, Math.max(0, range[0] - found, found - range[1]) / unit);
   const dates = (range: [string, string] | null): [number, number] | null =>
     range && [climateDayOf(day(range[0])), climateDayOf(day(range[1]))];
-  const diameter = bulbDiameterMm(outcome.bulbDryG / runner.crop.type.dryMatterShare);
   return (
-    outside(onset, dates(expected.onset), 1) +
-    outside(fall, dates(expected.neckFall), 1) +
-    outside(outcome.reached >= stage.onset ? outcome.leavesMade : null, expected.leavesAtOnset, 0.2) +
-    outside(fall === null ? null : diameter, fall === null ? null : expected.bulbDiameterMm, 1)
+    outside(dayOf(onsetOn), dates(expected.onset), 1) +
+    outside(dayOf(fellOn), dates(expected.neckFall), 1) +
+    outside(onsetOn === null ? null : leavesMade, expected.leavesAtOnset, 0.2) +
+    outside(
+      fellOn === null ? null : bulbDiameterMm(bulbG),
+      fellOn === null ? null : expected.bulbDiameterMm,
+      1,
+    )
   );
 }

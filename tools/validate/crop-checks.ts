@@ -1,32 +1,42 @@
 import type { PlantValues } from '../../packages/engine/src/index.ts';
 import { type BoltingCase, boltingCases } from '../calibrate/bolting-cases.ts';
+import { unseenResults } from '../calibrate/fold-values.ts';
 import { type PairResult, pairResults } from '../score/bolting-pairs.ts';
-import { type DensityFit, densityFit } from '../score/density-trials.ts';
+import { type DatedError, datedErrors } from '../score/dated-cases.ts';
 import { type HardTest, hardTests } from '../score/hard-tests.ts';
-import { type OnsetCase, onsetErrors } from '../score/onset-cases.ts';
-import { meanSeasonOf } from '../score/published-plan.ts';
+import { practiceTests } from '../score/practice.ts';
+import type { PracticeTest } from '../score/practice-check.ts';
+import { answeredOf } from '../score/published-plan.ts';
 import { type SetResult, sapporoResults } from '../score/set-trial.ts';
+import { type SizeResult, sizeResults } from '../score/size-scores.ts';
 import { missesOfStory, readStories, tellStory } from '../score/stories.ts';
 
 /** What is checked beside the calendars, under the values in use. */
 export type CropChecks = {
-  densities: DensityFit[];
+  sizes: SizeResult[];
+  /** The same trials under values that never saw their neighbourhood. */
+  unseenSizes: SizeResult[];
   sets: SetResult[];
-  onsets: { of: OnsetCase; days: number | null }[];
+  dated: DatedError[];
+  unseenDated: DatedError[];
   shares: { of: BoltingCase; predicted: number }[];
   pairs: PairResult[];
   hardTests: HardTest[];
+  practice: PracticeTest[];
   stories: { id: string; misses: string[] }[];
 };
 
 export function cropChecks(values: PlantValues): CropChecks {
   return {
-    densities: densityFit(values),
+    sizes: sizeResults(values),
+    unseenSizes: unseenResults((unseen, places) => sizeResults(unseen, places)),
     sets: sapporoResults(values),
-    onsets: onsetErrors(values),
-    shares: boltingCases.map((of) => ({ of, predicted: meanSeasonOf(of, values).outcome.boltedShare })),
+    dated: datedErrors(values),
+    unseenDated: unseenResults(datedErrors),
+    shares: boltingCases.map((of) => ({ of, predicted: answeredOf(of, values).boltedShare })),
     pairs: pairResults(values),
     hardTests: hardTests(values),
+    practice: practiceTests(values),
     stories: readStories().map((story) => ({
       id: story.id,
       misses: missesOfStory(story, tellStory(story, values)),

@@ -1,7 +1,7 @@
 import { isTold } from '../score/bolting-pairs.ts';
-import { densityErrors } from '../score/density-trials.ts';
 import { sapporoSets } from '../score/set-trial.ts';
 import type { CropChecks } from './crop-checks.ts';
+import { sizePages } from './size-pages.ts';
 import { percent, table } from './table.ts';
 
 const round = (n: number) => String(Math.round(n));
@@ -9,40 +9,14 @@ const round = (n: number) => String(Math.round(n));
 /** Sizes, sets, onsets, bolting, hard tests and stories. */
 export function cropPages(checks: CropChecks): string {
   return [
-    densities(checks),
+    sizePages(checks.sizes, checks.unseenSizes),
     sets(checks),
-    onsets(checks),
+    dated(checks),
     bolting(checks),
     hard(checks),
+    practice(checks),
     stories(checks),
   ].join('\n');
-}
-
-function densities({ densities: fits }: CropChecks): string {
-  const { levels, shapes } = densityErrors(fits);
-  const off = [...shapes.values()].flat().map((log) => Math.abs(Math.exp(log) - 1));
-  return `## Bulb mass and plants per m²
-
-Mean climate; dates of sowing are mostly memory, so a district's mean level is compared apart from the shape of each curve.
-Shape: ${percent(off.filter((x) => x <= 0.25).length / off.length)} of the points lie within 25 % of their trial's curve once its level is taken out.
-
-${table(
-  ['trial', 'plants per m²: published → model, g', 'source'],
-  fits.map(({ trial, predictedG }) => [
-    trial.id,
-    trial.masses.map(([d, g], i) => `${d}: ${round(g)} → ${round(predictedG[i])}`).join(', '),
-    trial.source,
-  ]),
-)}
-
-${table(
-  ['district', 'level, model against published'],
-  [...levels].map(([district, log]) => [
-    district,
-    `${log >= 0 ? '+' : '−'}${percent(Math.abs(Math.exp(log) - 1))}`,
-  ]),
-)}
-`;
 }
 
 function sets({ sets: results }: CropChecks): string {
@@ -62,15 +36,20 @@ ${table(
 `;
 }
 
-function onsets({ onsets: found }: CropChecks): string {
-  return `## When bulbs start
+function dated({ dated: found, unseenDated }: CropChecks): string {
+  const unseen = new Map(unseenDated.map(({ of, days }) => [of.id, days]));
+  const say = (days: number | null | undefined) =>
+    days === null || days === undefined ? 'never' : round(days);
+  return `## When bulbs start and tops go over
 
 ${table(
-  ['crop', 'published', 'model, days late', 'source'],
+  ['crop', 'seen', 'published', 'answered, days late', 'left out', 'source'],
   found.map(({ of, days }) => [
     of.id,
-    [...new Set(of.onset)].join(' to '),
-    days === null ? 'no bulb' : round(days),
+    of.seen === 'onset' ? 'bulbs start' : 'tops over',
+    [...new Set(of.on)].join(' to '),
+    say(days),
+    say(unseen.get(of.id)),
     of.source,
   ]),
 )}
@@ -80,7 +59,7 @@ ${table(
 function bolting({ shares, pairs }: CropChecks): string {
   return `## Bolting
 
-Share of plants, mean climate. "Told": the first bolts by ten points more, or half again as much and five points.
+Share of plants, median over weather years. "Told": the first bolts by ten points more, or half again as much and five points.
 
 ${table(
   ['pair', 'bolts', 'stands', 'told', 'source'],
@@ -106,6 +85,16 @@ function hard({ hardTests }: CropChecks): string {
 ${table(
   ['', 'holds', 'found', 'source'],
   hardTests.map((t) => [t.name, t.holds ? 'yes' : '**no**', t.found, t.source]),
+)}
+`;
+}
+
+function practice({ practice: tests }: CropChecks): string {
+  return `## What growers of a place know (common practice, no source)
+
+${table(
+  ['', 'holds', 'found', 'misses'],
+  tests.map((t) => [t.name, t.holds ? 'yes' : '**no**', t.found, t.misses.join('; ') || '–']),
 )}
 `;
 }

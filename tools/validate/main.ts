@@ -13,6 +13,7 @@ import { nullMisses } from '../score/null-model.ts';
 import { figuresOf, intervalsOf, scoreRows } from '../score/score.ts';
 import { timingRows } from '../score/timing-rows.ts';
 import { cropChecks } from './crop-checks.ts';
+import { leadChecks } from './lead-checks.ts';
 import { report } from './report.ts';
 
 const { values } = parseArgs({ options: { data: { type: 'string' }, out: { type: 'string' } } });
@@ -37,6 +38,7 @@ const page = report({
   unseen: { scored: unseen, figures: figuresOf(unseen), intervals: intervalsOf(unseen) },
   nothing: nullMisses(timingRows(rows)),
   crops: cropChecks(defaultPlantValues),
+  leads: leadChecks(rows),
 });
 process.stdout.write(page);
 writeFileSync(values.out ?? fileURLToPath(new URL('../../docs/validation.md', import.meta.url)), page);

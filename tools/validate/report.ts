@@ -2,6 +2,7 @@ import type { Figures, Scored } from '../score/score.ts';
 import type { CropChecks } from './crop-checks.ts';
 import { cropPages } from './crop-pages.ts';
 import { datePages } from './date-pages.ts';
+import { type LeadChecks, leadPages } from './lead-pages.ts';
 import { percent, table } from './table.ts';
 import { verdictPages } from './verdict-pages.ts';
 
@@ -15,6 +16,7 @@ export type Score = {
   unseen: { scored: Scored; figures: Figures; intervals: Intervals };
   nothing: Scored['misses'];
   crops: CropChecks;
+  leads: LeadChecks;
 };
 
 /** The score as a page. */
@@ -23,8 +25,9 @@ export function report(score: Score): string {
 
 Written by \`npm run validate\`; don't edit it here. Scored on ${score.from}.
 
-A row is a published calendar or planting-date trial. The model runs from the start, middle and end of its start window in the
-built-in climate without any warming; the prediction is the middle of the three neck falls plus one stated lag (5 days; 12 for
+A row is a published calendar or planting-date trial. The model runs from the start, middle and end of its start window in thirty
+weather years of the built-in climate without any warming, each with a draw of the kind; what is compared is what a reader is told:
+the median over the years, the middle one of the three neck falls, plus one stated lag (5 days; 12 for
 long-day types where the harvest month brings under 40 mm). The *miss* is the distance beyond the nearer edge of the harvest
 window, the *centre error* the distance to its middle. A row weighs 1 where both windows were read in a source, 0.5 where one was,
 0 where none was.
@@ -39,21 +42,22 @@ ${summary(score)}
 
 ${datePages(score)}
 ${verdictPages(score)}
+${leadPages(score.leads)}
 ${cropPages(score.crops)}`;
 }
 
 /** What the project aims at, on places left out. */
 const aims: Record<keyof Figures, { aim: string; text: (n: number) => string; name: string }> = {
-  within10: { name: 'within 10 days', aim: '≥ 86 %', text: percent },
-  within7: { name: 'within 7 days', aim: '≥ 80 %', text: percent },
+  within10: { name: 'within 10 days', aim: '≥ 88 %', text: percent },
+  within7: { name: 'within 7 days', aim: '≥ 82 %', text: percent },
   meanMissDays: { name: 'mean miss, days', aim: '–', text: (n) => n.toFixed(1) },
   centreErrorDays: {
     name: 'centre error, days',
-    aim: '45 % below the null model',
+    aim: '55 % below the null model',
     text: (n) => n.toFixed(1),
   },
   coverage: { name: 'in the 10–90 % band', aim: '70–90 %', text: percent },
-  balancedAccuracy: { name: 'balanced accuracy of what became of the crop', aim: '≥ 75 %', text: percent },
+  balancedAccuracy: { name: 'balanced accuracy of what became of the crop', aim: '≥ 70 %', text: percent },
 };
 
 function summary({ fit, unseen }: Score): string {

@@ -12,7 +12,13 @@ export { elevationIsUnsure } from './place/elevation-is-unsure.ts';
 export { locatePoint, locateTown, type PlaceAssets, type PlaceProblem, type Point } from './place/locate.ts';
 export type { Place } from './place/place.ts';
 export { placeLabel, pointLabel, townLabel } from './place/place-label.ts';
-export { placeAssumptions, practiceAssumptions, type SiteSettings } from './sentences/assumptions.ts';
+export {
+  districtAssumption,
+  placeAssumptions,
+  practiceAssumptions,
+  type SiteSettings,
+  sizesAssumption,
+} from './sentences/assumptions.ts';
 export {
   alikeSentence,
   choiceWhy,
@@ -25,12 +31,13 @@ export { coldBedSentence } from './sentences/cold-bed-sentence.ts';
 export { comingDay } from './sentences/coming-day.ts';
 export { cultivarHeadline } from './sentences/cultivar-headline.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './sentences/how-we-know.ts';
+export { leafCheckSentence } from './sentences/leaf-check.ts';
 export {
   elsewhereSentence,
   kindsElsewhereSentence,
   noNameHereSentence,
 } from './sentences/names-here-sentences.ts';
-export { cultivarAssumption, packetAssumptions } from './sentences/onion-assumptions.ts';
+export { autumnAssumption, cultivarAssumption, packetAssumptions } from './sentences/onion-assumptions.ts';
 export { type SeasonJob, seasonJobs } from './sentences/season-jobs.ts';
 export { type SeasonRow, type SeasonRowKey, seasonRows } from './sentences/season-rows.ts';
 export {
@@ -49,12 +56,13 @@ export {
   weekWords,
 } from './sentences/season-week.ts';
 export { skyAndFrost } from './sentences/sky-and-frost.ts';
+export { spanPartsSentence, spanSentence } from './sentences/span-sentences.ts';
 export { todaySentence } from './sentences/today-sentence.ts';
 export { whatItHangsOn } from './sentences/what-it-hangs-on.ts';
 export { type WindowEdges, windowEdges } from './sentences/when-edges.ts';
 export { whenHeadline } from './sentences/when-headline.ts';
 export { runsAlike } from './sentences/when-runs.ts';
-export { whereHeadline } from './sentences/where-headline.ts';
+export { betterThanLead, whereHeadline } from './sentences/where-headline.ts';
 export { keepingWords } from './sentences/which-keeping.ts';
 export { packetHeadline } from './sentences/which-packet-headline.ts';
 export { worthShowing } from './sentences/which-worth-showing.ts';

@@ -1,4 +1,6 @@
 import { type Place, placeAssumptions, placeLabel, sourceNames } from '@neckfall/answers';
+import { practiceNear } from '@neckfall/data';
+import { publishedPractice } from '@neckfall/data/node';
 import { landWarmingSinceNormalsC, openSite, type Site, type SiteOptions, warmed } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { PlaceOptions } from './options/place-options.ts';
@@ -40,6 +42,7 @@ export function siteOptionsOf({
     climate: warmed(place.climate, warmerC),
     years: options.years,
     seed: options.seed,
+    practice: practiceNear(publishedPractice, place.climate),
     record: options.weather?.record ?? null,
   };
 }

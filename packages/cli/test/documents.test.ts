@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { publishedSchemas } from '../schemas/published-schemas.ts';
-import { neckfallQuick, testDay } from './run-neckfall.ts';
+import { neckfall, neckfallQuick, testDay } from './run-neckfall.ts';
 
 const ajv = new Ajv({ strict: true, allErrors: true });
 
@@ -107,6 +107,26 @@ describe('season', () => {
     const shares: number[] = Object.values(document.seasonShares);
     expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
     expect(document.onset.p10 === null).toBe(document.onset.share === 0);
+  });
+
+  test('tells the weather of the years from what is not known of the kind, and when to count leaves', () => {
+    const args = ['season', ...lyon, '--start', 'direct-seed', '--date', '2028-03-25', '--today', testDay];
+    const document = JSON.parse(neckfall(...args, '--json').stdout);
+    validators.season(document);
+    expect(validators.season.errors).toBeNull();
+    const { spans, neckFall, onset, leafCheckpoint } = document;
+    const days = (from: string, to: string) => (Date.parse(to) - Date.parse(from)) / 86_400_000;
+    expect(spans.neckFallDays.all).toBe(days(neckFall.p10, neckFall.p90));
+    for (const { all, weather, kind } of [spans.neckFallDays, spans.bulbDiameterMm])
+      expect(Math.hypot(weather, kind)).toBeCloseTo(all, 0);
+    expect(days(leafCheckpoint.date, onset.p50)).toBe(21);
+    expect(leafCheckpoint.leavesGreen.p50).toBeGreaterThan(1);
+  });
+
+  test('has no spans and no leaves to count where no bulbs come', () => {
+    const document = documentOf('season', ...quito, '--start', 'sets', '--date', '10-01');
+    expect(document.spans).toEqual({ neckFallDays: null, bulbDiameterMm: null });
+    expect(document.leafCheckpoint).toBeNull();
   });
 
   test('says every option as used, and null for those without a part in it', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { neckfallQuick } from './run-neckfall.ts';
+import { neckfall, neckfallQuick, testDay } from './run-neckfall.ts';
 
 const foot = (...args: string[]) =>
   neckfallQuick(...args)
@@ -19,6 +19,26 @@ describe('how we know', () => {
       const text = foot(...args);
       expect(text).toMatch(hangsOn);
       expect(text).toMatch(/Least sure: .*What the tops hang on.*Sources: /);
+    }
+  });
+
+  test('gives each answer its own spans, and no error that is the same everywhere', () => {
+    const parts =
+      /8 years in 10 have tops going over within \d+ days and bulbs within \d+ mm of each other\. The weather/;
+    for (const [args, span] of [
+      [['season', 'Lyon', ...springSown, '--date', '03-25'], parts],
+      [
+        ['where', 'Lyon'],
+        /The crop named first has tops going over .+ and bulbs of \d+–\d+ mm in 8 years in 10\./,
+      ],
+      [['when', 'Lyon', ...springSown], /The best start has tops going over .+ and bulbs of \d+–\d+ mm in /],
+      [['which', 'Lyon', '--have', 'Copra'], /The crop named first has tops going over /],
+    ] as const) {
+      const text = neckfall(...args, '--today', testDay, '--years', '12').stdout.replace(/\s+/g, ' ');
+      expect(text).toMatch(span);
+      expect(text).toContain('they know no pest, no hail and no neglect');
+      expect(text.match(/an ordinary garden gives about four fifths of the weight/g)).toHaveLength(1);
+      expect(text).not.toMatch(/a week out|a third\./);
     }
   });
 

@@ -40,7 +40,7 @@ describe.each(places)('at %f, %f', (latitude, longitude, elevation) => {
     const site = openSite({ climate: climateAt(nodes, latitude, longitude, elevation), years: 3, seed: 1 });
     for (const dayLengthClass of dayLengthClasses) {
       for (const start of startMethods) {
-        const plan = { ...planDefaults, type: typeForClass(site, dayLengthClass), start };
+        const plan = { ...planDefaults, type: typeForClass(site, dayLengthClass, start, 0), start };
         const answer = tryStarts(site, plan, 2027);
         for (const reasoned of [answer, ...answer.starts.map(({ summary }) => summary)]) {
           expect(reasonCodes).toContain(reasoned.reason.code);

@@ -119,7 +119,7 @@ describe('which', () => {
   });
 
   test('warns of large sets that were stored cold', () => {
-    const { stderr } = neckfallQuick('which', 'London', '--start', 'sets', '--set-size', '24');
+    const { stderr } = neckfallQuick('which', 'Winnipeg', '--start', 'sets', '--set-size', '24');
     expect(stderr).toContain('24 mm');
   });
 

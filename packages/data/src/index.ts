@@ -1,3 +1,4 @@
 /** What runs anywhere; reading files is Node's part (`@neckfall/data/node`). */
 export * from './catalogue/index.ts';
 export * from './places/index.ts';
+export * from './practice/index.ts';

@@ -14,7 +14,7 @@ export type Speaker = DateWords &
     locale: Locale;
     units: Units;
     say: Say;
-    /** An engine's reason: its code is `reason.<code>`, its values are put into words by their unit suffix. */
+    /** An engine's reason: its code is `reason.<code>`, its values are put into words by their unit suffix, `years` being how many were tried. */
     reason(reason: { code: string; values: Values }): string;
     /** A fact on a way of starting: its message is `start-fact.<code>`. */
     fact(fact: { code: string; values: Values }): string;
@@ -26,8 +26,8 @@ export type Speaker = DateWords &
     any(items: readonly string[]): string;
     /** 15 h 24 min */
     dayLength(hours: number): string;
-    /** "7 years in 10" */
-    years(share: number): string;
+    /** "7 years in 10", "all 30 years tried". @param tried how many were; null where the share is no count of years */
+    years(share: number, tried: number | null): string;
     /** "7 plants in 10" */
     plants(share: number): string;
     /** ISO 3166 code to name. */
@@ -41,8 +41,17 @@ export function speaker(units: Units): Speaker {
   const dates = dateWords(say);
   const quantities = quantityWords(units, say);
   const number = (value: number, digits = 0) => formatNumber(value, { digits });
-  const share = (value: number, key: MessageKey, none: MessageKey, all: MessageKey) =>
-    value === 0 ? say(none) : value === 1 ? say(all) : say(key, { tenths: Math.round(value * 10) });
+  const tenths = (share: number) => Math.round(share * 10);
+
+  function years(share: number, tried: number | null): string {
+    if (tried === null || (share > 0 && share < 1)) return say('share.years', { tenths: tenths(share) });
+    return say(share === 0 ? 'share.no-year' : 'share.every-year', { tried });
+  }
+
+  function plants(share: number): string {
+    if (share === 0) return say('share.no-plant');
+    return share === 1 ? say('share.every-plant') : say('share.plants', { tenths: tenths(share) });
+  }
 
   function dayLength(hours: number): string {
     const minutes = Math.round(hours * 60);
@@ -67,11 +76,10 @@ export function speaker(units: Units): Speaker {
 
   function filled(key: MessageKey, values: Values): string {
     const words: MessageValues = {};
+    const tried = typeof values.years === 'number' ? values.years : null;
     for (const [name, value] of Object.entries(values)) {
-      if (name.endsWith('YearShare') || name === 'share')
-        words[name] = share(Number(value), 'share.years', 'share.no-year', 'share.every-year');
-      else if (name.endsWith('PlantShare'))
-        words[name] = share(Number(value), 'share.plants', 'share.no-plant', 'share.every-plant');
+      if (name.endsWith('YearShare') || name === 'share') words[name] = years(Number(value), tried);
+      else if (name.endsWith('PlantShare')) words[name] = plants(Number(value));
       else words[name] = inWords(name, value);
     }
     return say(key, words);
@@ -90,8 +98,8 @@ export function speaker(units: Units): Speaker {
     all: (items) => formatList(items, 'and', say),
     any: (items) => formatList(items, 'or', say),
     dayLength,
-    years: (value) => share(value, 'share.years', 'share.no-year', 'share.every-year'),
-    plants: (value) => share(value, 'share.plants', 'share.no-plant', 'share.every-plant'),
+    years,
+    plants,
     country: (code) => (findMessage(`country.${code}`) ? say(`country.${code}` as MessageKey) : code),
   };
 }

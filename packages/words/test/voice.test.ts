@@ -74,13 +74,26 @@ describe('quantities', () => {
 });
 
 describe('shares', () => {
-  test('are told in tenths, with the certain cases in words', () => {
-    expect(metric.years(0.7)).toBe('in 7 years in 10');
-    expect(metric.years(0.1)).toBe('in 1 year in 10');
-    expect(metric.years(0.02)).toBe('in hardly any year');
-    expect(metric.years(0)).toBe('in no year tried');
-    expect(metric.years(1)).toBe('in every year tried');
+  test('are told in tenths', () => {
+    expect(metric.years(0.7, 30)).toBe('in 7 years in 10');
+    expect(metric.years(0.1, 30)).toBe('in 1 year in 10');
+    expect(metric.years(0.02, 100)).toBe('in hardly any year');
+    expect(metric.years(0.99, 100)).toBe('in nearly every year');
     expect(metric.plants(0.32)).toBe('3 plants in 10');
+  });
+
+  test('of all years or none say how many were tried, and claim no certainty where none were', () => {
+    expect(metric.years(1, 30)).toBe('in all 30 years tried');
+    expect(metric.years(0, 30)).toBe('in none of 30 years tried');
+    expect(metric.years(1, 1)).toBe('in the one year tried');
+    expect(metric.years(0, 1)).toBe('not in the one year tried');
+    expect(metric.years(1, null)).toBe('in nearly every year');
+    expect(metric.years(0, null)).toBe('in hardly any year');
+  });
+
+  test('of a reason do so too', () => {
+    const reason = { code: 'choice-last', values: { goodYearShare: 1, years: 12 } };
+    expect(metric.reason(reason)).toMatch(/^Good bulbs come in all 12 years tried;/);
   });
 });
 

@@ -1,4 +1,4 @@
-import { indoorNurseryC, type Plan, seedbedFromC } from '@neckfall/engine';
+import { indoorNurseryC, type LocalPractice, type Plan, seedbedFromC } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Place } from '../place/place.ts';
 import { townLabel } from '../place/place-label.ts';
@@ -54,6 +54,18 @@ function elevationSentence(place: Place, elevation: string, speaker: Speaker): s
   }
 }
 
+/** Whose calendars of the district settle ties between kinds and dates; none where none is known. */
+export function districtAssumption(practice: readonly LocalPractice[], { say, all }: Speaker): string[] {
+  if (practice.length === 0) return [];
+  const sources = [...new Set(practice.map(({ source }) => source))];
+  return [say('assumed.district', { sources: all(sources) })];
+}
+
+/** Whose beds the sizes of an answer are; an ordinary garden is told from them once and put into no number. */
+export function sizesAssumption(water: Plan['water'], { say }: Speaker): string {
+  return say('assumed.sizes', { water });
+}
+
 /**
  * What was taken for granted about the way of growing, the onion apart.
  *
@@ -61,9 +73,10 @@ function elevationSentence(place: Place, elevation: string, speaker: Speaker): s
  */
 export function practiceAssumptions(
   plan: Omit<Plan, 'type' | 'traits' | 'startDay' | 'plantOutDay'> & { plantOutDay?: number | null },
-  { say, quantity, dayLength }: Speaker,
+  speaker: Speaker,
   isOverYear = false,
 ): string[] {
+  const { say, quantity, dayLength } = speaker;
   const sentences = [
     say('assumed.practice', {
       density: quantity('density', plan.densityPerM2),
@@ -98,5 +111,5 @@ export function practiceAssumptions(
       sentences.push(say('assumed.plant-out', { temperature: quantity('temperature', 7) }));
     }
   }
-  return sentences;
+  return [...sentences, sizesAssumption(plan.water, speaker)];
 }

@@ -1,18 +1,25 @@
 import { type Choice, groupKinds, type Kind, worthWeights } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { namesHereFirst, namesKnownHere } from '../facts/names-here.ts';
-import { whereHeadline } from './where-headline.ts';
+import { betterThanLead, type Told, whereHeadline } from './where-headline.ts';
 
-/** The answer in one sentence, from the choice that leads. */
+/** The answer in one sentence, from choices in their order. */
 export function whichHeadline(
-  { kind, summary }: Choice,
+  choices: readonly Choice[],
   place: string,
   today: number,
   speaker: Speaker,
 ): string {
-  const { type, start: bestStart } = kind;
-  const { outcome: verdict, gamble } = summary;
-  return whereHeadline({ type, bestStart, verdict, gamble, summary }, place, today, speaker);
+  const told = choices.map(
+    ({ kind: { type, start: bestStart }, summary }): Told => ({
+      type,
+      bestStart,
+      verdict: summary.outcome,
+      gamble: summary.gamble,
+      summary,
+    }),
+  );
+  return whereHeadline(told[0], betterThanLead(told), place, today, speaker, 'list');
 }
 
 /** What told a choice from the best of the next kind in rank, or why it fails. */
@@ -56,13 +63,14 @@ export function alikeSentence(choices: readonly Choice[], speaker: Speaker): str
 
 /** The formula of the ranking in words. */
 export function rankingSentence({ say, number }: Speaker): string {
-  const { size, keeping, flower, careYear, small } = worthWeights;
+  const { size, keeping, flower, careYear, small, practice } = worthWeights;
   return say('which.ranking', {
     size: number(size, 2),
     small: number(small, 2),
     keeping: number(keeping, 2),
     flower: number(flower, 2),
     careYear: number(careYear, 2),
+    practice: number(practice, 2),
   });
 }
 

@@ -11,21 +11,27 @@ export type Grounds = {
   seed: number;
   /** Sentences on what was taken for granted. */
   assumed: readonly string[];
+  /** How far this answer's own dates and sizes lie apart, in a sentence; null or left out where nothing is to be told. */
+  span?: string | null;
   /** What moves the crop in question most; null or left out where there is none. */
   pulls?: readonly Pull[] | null;
 };
 
-/** What every answer stands on, in its order: climate, years tried, what was assumed, what is least sure, what the crop hangs on. */
+/**
+ * What every answer stands on, in its order: climate, years tried and what they cannot know, what was assumed, what is
+ * least sure, how far years lie apart, what the crop hangs on.
+ */
 export function howWeKnowLines(
-  { place, years, seed, assumed, pulls = null }: Grounds,
+  { place, years, seed, assumed, span = null, pulls = null }: Grounds,
   speaker: Speaker,
 ): string[] {
   const { say, quantity } = speaker;
   return [
     say('how.climate', { distance: quantity('distance', place.climate.nearestNodeKm) }),
-    say('how.years', { years, seed }),
+    `${say('how.years', { years, seed })} ${say('how.past')}`,
     ...assumed,
     leastSure(place, speaker),
+    ...(span === null ? [] : [span]),
     ...(pulls ? [whatItHangsOn(pulls, speaker)] : []),
   ];
 }

@@ -1,5 +1,5 @@
 import { type Cultivar, plantOf } from '@neckfall/data';
-import type { PacketNote, PacketPlant } from '@neckfall/engine';
+import type { OnionType, PacketNote, PacketPlant } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { traitWords } from '../facts/cultivar-facts.ts';
 
@@ -10,6 +10,11 @@ export function cultivarAssumption(cultivar: Cultivar, speaker: Speaker): string
     type: speaker.say(`type.${plantOf(cultivar).type}`),
     traits: traitWords(cultivar, speaker),
   });
+}
+
+/** What a packet of a class holds where it is started in autumn. */
+export function autumnAssumption(type: OnionType, { say }: Speaker): string {
+  return say('assumed.type-autumn', { type: say(`type.${type}`) });
 }
 
 /** What was made of a packet, in sentences. */

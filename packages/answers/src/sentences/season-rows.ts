@@ -37,7 +37,7 @@ export function seasonRows(summary: SeasonSummary, speaker: Speaker): SeasonRow[
 function dateCells({ p10, p50, p90, share }: DateSpread, { say, day, dayRange, years }: Speaker): Cells {
   if (p10 === null || p50 === null || p90 === null) return [say('never'), ''];
   const range = dayRange(p10, p90);
-  return [day(p50), share < 1 ? say('season.range-some', { range, years: years(share) }) : range];
+  return [day(p50), share < 1 ? say('season.range-some', { range, years: years(share, null) }) : range];
 }
 
 function numberCells({ p10, p50, p90 }: Spread, { number, numberRange }: Speaker): Cells {

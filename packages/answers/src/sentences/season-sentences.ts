@@ -13,14 +13,14 @@ export function seasonHeadline(
   const values = {
     place,
     crop: say(`crop.${plan.start}`, { type: cultivar ?? say(`type.${plan.type}`), date: day(plan.startDay) }),
-    years: years(seasonShares[outcome]),
+    years: years(seasonShares[outcome], summary.years),
     neckFall: neckFall.p50 === null ? '' : day(neckFall.p50),
     diameter: bulbDiameterMm.p50 === null ? '' : quantity('bulbLength', bulbDiameterMm.p50),
   };
   if (gamble) {
     return say('season.gamble', {
       ...values,
-      years: years(seasonShares.good),
+      years: years(seasonShares.good, summary.years),
       failure: say(`verdict.${outcome}`),
     });
   }
@@ -36,7 +36,7 @@ export function seasonEnds({ seasonShares }: Pick<SeasonSummary, 'seasonShares'>
 
 export function sharesSentence(summary: SeasonSummary, { say, all, years }: Speaker): string {
   const parts = seasonEnds(summary).map(([verdict, share]) =>
-    say('season.share', { verdict: say(`verdict.${verdict}`), years: years(share) }),
+    say('season.share', { verdict: say(`verdict.${verdict}`), years: years(share, summary.years) }),
   );
   return say('season.shares', { shares: all(parts) });
 }

@@ -106,7 +106,7 @@ export function weekWords(
         temperature: plan.nurseryTempC === null ? 'outdoors' : quantity('temperature', plan.nurseryTempC),
       });
     default:
-      return say(`week.${code}`, { date, water, years: years(lostShare) });
+      return say(`week.${code}`, { date, water, years: years(lostShare, summary.years) });
   }
 }
 
@@ -120,7 +120,7 @@ export function seeSentence(summary: SeasonSummary, stand: StandOn, speaker: Spe
     return say('see.bare', { date: day(p50), range: dayRange(p10, p90) });
   }
   if (code === 'over' || code === 'cure') return null;
-  if (stand.fallenShare >= 0.1) return say('see.fallen', { years: years(stand.fallenShare) });
+  if (stand.fallenShare >= 0.1) return say('see.fallen', { years: years(stand.fallenShare, summary.years) });
   const { leavesGreen, bulbMm } = stand;
   if (!leavesGreen) return null;
   const words = {
@@ -140,7 +140,7 @@ export function topsSentence(summary: SeasonSummary, today: number, speaker: Spe
   const { p10, p50, p90, share } = summary.neckFall;
   if (p10 === null || p50 === null || p90 === null || share < 0.5) return null;
   const { say, day, dayRange, years } = speaker;
-  const words = { date: day(p50), range: dayRange(p10, p90), years: years(share) };
+  const words = { date: day(p50), range: dayRange(p10, p90), years: years(share, summary.years) };
   if (today > p50) return say('tops.past', words);
   return share < 1
     ? say('tops.some', { ...words, otherwise: standingOf(summary) })

@@ -28,7 +28,7 @@ function frostSentence(season: 'spring' | 'autumn', { share, days }: FrostDate, 
   const values = {
     date: dayOfYear(days.p50 + 1),
     range: say('range.8-in-10', { range: dayOfYearRange(days.p10 + 1, days.p90 + 1) }),
-    years: years(share),
+    years: years(share, null),
   };
   return say(share < usualFrost ? `where.frost-${season}-some` : `where.frost-${season}`, values);
 }

@@ -35,8 +35,11 @@ export function todaySentence(
     return sentences.join(' ');
   }
   const others = rest.flatMap((kind) => otherSentence(kind, answers, today, speaker));
-  if (next.length === 0) return [say('today.never'), ...others].join(' ');
-  return [say('today.nothing-now', { starts: all(next) }), ...others].join(' ');
+  const words = { type: say(`class.${lead.class}`), starts: all(next) };
+  if (next.length === 0) return [...others, say('today.never', words)].join(' ');
+  if (others.length === 0) return say('today.nothing-now', words);
+  // what can be done today comes first, and "nothing" is not said beside it
+  return [...others, say('today.lead-waits', words)].join(' ');
 }
 
 function otherSentence(

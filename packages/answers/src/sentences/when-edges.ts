@@ -28,7 +28,7 @@ function edgeSentence(
   { from, to }: StartWindow,
   { say, dayOfYear, years, reason }: Speaker,
 ): string {
-  const { outcome, gamble } = run[0].summary;
+  const { outcome, gamble, years: tried } = run[0].summary;
   const worst = run.reduce((a, b) =>
     b.summary.seasonShares[outcome] > a.summary.seasonShares[outcome] ? b : a,
   );
@@ -36,7 +36,7 @@ function edgeSentence(
     way,
     date: dayOfYear(way === 'earlier' ? from : to),
     what: say(gamble ? 'when.edge-gamble' : `verdict.${outcome}`),
-    years: years(gamble ? worst.summary.seasonShares.good : worst.summary.seasonShares[outcome]),
+    years: years(gamble ? worst.summary.seasonShares.good : worst.summary.seasonShares[outcome], tried),
     reason: reason(worst.summary.reason),
   });
 }

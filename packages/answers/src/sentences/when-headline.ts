@@ -1,6 +1,9 @@
 import type { StartWindow, WhenAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 
+/** Less than this is told as no year in ten. */
+const leastToldShare = 0.05;
+
 /**
  * From when to when an onion started one way ends in good bulbs.
  *
@@ -13,13 +16,22 @@ export function whenHeadline(
   place: string | null,
   speaker: Speaker,
 ): string {
-  const { say, any, dayOfYear } = speaker;
+  const { say, any, dayOfYear, numberRange } = speaker;
   const { plan } = starts[0].summary;
   const crop = say(`crop-kind.${plan.start}`, { type: cultivar ?? say(`type.${plan.type}`) });
   const values = place === null ? { place: 'none', crop: capitalised(crop) } : { place, crop };
-  if (windows.length === 0) return say('when.none', values);
+  if (windows.length === 0) {
+    // a table with good years in it must not stand under a sentence that knows of none
+    const isHopeless = starts.every(({ summary }) => summary.seasonShares.good < leastToldShare);
+    return say(isHopeless ? 'when.none' : 'when.few', values);
+  }
   if (windows.length === 1 && windows[0].from === 1 && windows[0].to === 358) {
-    return say('when.any-week', { ...values, best: dayOfYear(windows[0].best) });
+    const good = starts.map(({ summary }) => 10 * summary.seasonShares.good);
+    return say('when.any-week', {
+      ...values,
+      good: numberRange(Math.min(...good), Math.max(...good)),
+      best: dayOfYear(windows[0].best),
+    });
   }
   const words = windows.map((window) => windowWords(window, speaker));
   return say('when.windows', { ...values, windows: any(words) });

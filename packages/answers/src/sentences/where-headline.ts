@@ -2,29 +2,65 @@ import type { ClassAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
 
-/** The answer in one sentence: what to buy, when to start, when tops go over; or what to grow instead. */
+/** A kind at its best start, as a headline tells it. */
+export type Told = Pick<ClassAnswer, 'type' | 'bestStart' | 'verdict' | 'gamble' | 'summary'>;
+
+/** How sure a crop is: what may be said of all kinds depends on the surest. */
+const sureness = ({ verdict, gamble }: Pick<Told, 'verdict' | 'gamble'>): number =>
+  verdict === 'good' ? 3 : gamble ? 2 : verdict === 'small' ? 1 : 0;
+
+/** The first of the kinds after the lead that ends better than it; null where none does. */
+export function betterThanLead<Kind extends Pick<Told, 'verdict' | 'gamble'>>([
+  lead,
+  ...rest
+]: readonly Kind[]): Kind | null {
+  const best = Math.max(...rest.map(sureness));
+  return best > sureness(lead) ? (rest.find((kind) => sureness(kind) === best) ?? null) : null;
+}
+
+/** Who is meant where no kind does well: all that a place might grow, or those of a list. */
+export type Among = 'all' | 'list';
+
+/**
+ * The answer in one sentence: what to buy, when to start, when tops go over; or what to grow instead.
+ *
+ * @param better a kind that ends better than the best in rank: what is then said of that one is not said of all
+ */
 export function whereHeadline(
-  best: Pick<ClassAnswer, 'type' | 'bestStart' | 'verdict' | 'gamble' | 'summary'>,
+  best: Told,
+  better: Told | null,
   place: string,
   today: number,
   speaker: Speaker,
+  among: Among = 'all',
 ): string {
   const { say, years, any } = speaker;
-  const { summary, verdict, gamble } = best;
+  const { summary, verdict, gamble, type } = best;
   const neckFall = summary.neckFall.p50;
   const values = {
     place,
-    buy: say(`buy.${best.bestStart}`, {
-      type: say(`type.${best.type}`),
-      date: comingDay(summary.plan.startDay, today, speaker),
-    }),
-    years: years(summary.seasonShares.good),
+    among,
+    type: say(`type.${type}`),
+    buy: buyWords(best, today, speaker),
+    years: years(summary.seasonShares.good, summary.years),
     neckFall: neckFall === null ? '' : comingDay(neckFall, today, speaker),
+    instead: any(insteads.map((instead) => say(instead))),
   };
   if (verdict === 'good') return say('where.good', values);
-  if (gamble) return say('where.gamble', values);
-  if (verdict === 'small') return say('where.small', values);
-  return say('where.none', { place, instead: any(insteads.map((instead) => say(instead))) });
+  const form = gamble ? 'gamble' : verdict === 'small' ? 'small' : 'none';
+  if (better === null) return say(`where.${form}`, values);
+  return say(`where.${form}-but`, {
+    ...values,
+    better: buyWords(better, today, speaker),
+    betterYears: years(better.summary.seasonShares.good, better.summary.years),
+  });
+}
+
+function buyWords({ type, bestStart, summary }: Told, today: number, speaker: Speaker): string {
+  return speaker.say(`buy.${bestStart}`, {
+    type: speaker.say(`type.${type}`),
+    date: comingDay(summary.plan.startDay, today, speaker),
+  });
 }
 
 const insteads = ['instead.bunching', 'instead.shallots', 'instead.potato-onions', 'instead.leeks'] as const;

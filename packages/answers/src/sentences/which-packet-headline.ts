@@ -5,12 +5,13 @@ import type { Speaker } from '@neckfall/words';
 const yesShare = 0.75;
 
 /**
- * Whether the onion in the hand suits a place, from the best of its ways of starting.
+ * Whether the onion in the hand suits a place, from the first of its ways of starting: the best, or the best that what is
+ * in the hand leaves open.
  *
  * @param date the day of that start, as it is to be said
  */
 export function packetHeadline(
-  { kind, summary }: Choice,
+  [{ kind, summary }, ...others]: readonly Choice[],
   { place, date }: { place: string; date: string },
   { say, day, years }: Speaker,
 ): string {
@@ -20,8 +21,13 @@ export function packetHeadline(
     place,
     name,
     buy: say(`app.which.packet.buy.${kind.start}`, { date }),
+    // another start that ends otherwise is not to be talked away
+    however: others.every((other) => other.summary.outcome === outcome && !other.summary.gamble)
+      ? 'yes'
+      : 'no',
+    start: say(`today.start.${kind.start}`),
     neckFall: neckFall.p50 === null ? say('never') : day(neckFall.p50),
-    years: years(seasonShares.good),
+    years: years(seasonShares.good, summary.years),
   };
   if (gamble) return say('app.which.packet.gamble', values);
   return say(

@@ -15,6 +15,7 @@ export function aYearOfStarts(outcomes: readonly Verdict[], windows: StartWindow
       plan: { type: 'short', traits: null, start: 'bought-transplants', startDay: 20_818 + dayOfYear },
       outcome: outcomes[week],
       gamble: false,
+      years: 30,
       seasonShares: Object.fromEntries(
         verdicts.map((verdict) => [verdict, verdict === outcomes[week] ? 0.8 : 0.04]),
       ),

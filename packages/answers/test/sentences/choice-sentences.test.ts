@@ -17,8 +17,8 @@ describe('why a choice comes before the next', () => {
   });
 
   test('says the fact alone where no kind comes after', () => {
-    expect(choiceWhy(choice({ code: 'choice-last', values: { goodYearShare: 0.9 } }), british)).toBe(
-      `Good bulbs come ${british.years(0.9)}; no other kind comes after.`,
+    expect(choiceWhy(choice({ code: 'choice-last', values: { goodYearShare: 1, years: 30 } }), british)).toBe(
+      'Good bulbs come in all 30 years tried; no other kind comes after.',
     );
   });
 });
@@ -27,7 +27,7 @@ describe('whether the onion in the hand suits', () => {
   const from = (outcome: SeasonSummary['outcome'], good: number, gamble = false) =>
     ({
       kind: { type: 'northern-long', start: 'sets', names: ['Rumba'] },
-      summary: { outcome, gamble, neckFall: { p50: 20_667 }, seasonShares: { good } },
+      summary: { outcome, gamble, years: 30, neckFall: { p50: 20_667 }, seasonShares: { good } },
     }) as unknown as Choice;
   const at = { place: 'Lyon', date: '1 April 2027' };
 
@@ -47,11 +47,19 @@ describe('whether the onion in the hand suits', () => {
       'Lyon: not Rumba. However it is started, it mostly stays thick-necked and unfinished.',
     ],
   ])('is said as often as it is so', (choice, start) => {
-    const said = packetHeadline(choice, at, british);
+    const said = packetHeadline([choice], at, british);
     expect(said.slice(0, start.length)).toBe(start);
   });
 
+  test('is said of one start only where another ends otherwise', () => {
+    const said = (...choices: Choice[]) => packetHeadline(choices, at, british);
+    const flowers = from('bolts', 0.1);
+    expect(said(flowers, from('bolts', 0))).toContain('However it is started');
+    for (const other of [from('good', 0.9), from('bolts', 0.4, true), from('small', 0)])
+      expect(said(flowers, other)).toBe('Lyon: not Rumba. From sets, it mostly runs to flower.');
+  });
+
   test('is said in American words', () => {
-    expect(packetHeadline(from('good', 0.6), at, american)).toContain('tops fall around');
+    expect(packetHeadline([from('good', 0.6)], at, american)).toContain('tops fall around');
   });
 });

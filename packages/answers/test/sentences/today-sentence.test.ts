@@ -10,8 +10,8 @@ const lead = { class: 'long', type: 'northern-long', isAtHome: true } as ClassAn
 const other = { class: 'short', type: 'short', isAtHome: true } as ClassAnswer;
 
 const closed = { verdict: 'small', stillGoodUntil: null, nextFrom: null } as const;
-const sets: TodayAnswer = { ...closed, class: 'long', start: 'sets' };
-const seed: TodayAnswer = { ...closed, class: 'long', start: 'direct-seed' };
+const sets: TodayAnswer = { ...closed, class: 'long', type: 'northern-long', start: 'sets' };
+const seed: TodayAnswer = { ...closed, class: 'long', type: 'northern-long', start: 'direct-seed' };
 
 test('says until when a start is in time, and what comes next', () => {
   const sentence = todaySentence(
@@ -37,10 +37,10 @@ test('the last week of a start is said so', () => {
   );
 });
 
-test('a start that is good for a year ahead is good in any week', () => {
+test('a start that is good for a year ahead is so in nearly every week: single weeks may fail', () => {
   const answers = [{ ...sets, stillGoodUntil: today + 357 }];
   expect(todaySentence({ classes: [lead], today: answers }, today, voice)).toBe(
-    'Still in time: sets in any week of the year.',
+    'Still in time: sets now and in nearly every week of the year.',
   );
 });
 
@@ -52,9 +52,16 @@ test('where the best onion must wait, what is in time for another at home there 
   const say = (isAtHome: boolean) =>
     todaySentence({ classes: [lead, { ...other, isAtHome }], today: answers }, today, voice);
   expect(say(true)).toBe(
-    'Nothing to start just now. Next in turn: sets from 20 September. In time now, though second best here: short-day onions from sets until 20 May.',
+    'In time now, though second best here: short-day onions from sets until 20 May. Of long-day onions nothing just now; next in turn: sets from 20 September.',
   );
   expect(say(false)).toBe('Nothing to start just now. Next in turn: sets from 20 September.');
+});
+
+test('where the best onion has no start at all, that is said of it alone', () => {
+  const answers = [sets, { ...sets, class: 'short' as const, stillGoodUntil: dayNumber(2027, 5, 20) }];
+  expect(todaySentence({ classes: [lead, other], today: answers }, today, voice)).toBe(
+    'In time now, though second best here: short-day onions from sets until 20 May. No start of long-day onions ends in good bulbs here in most years.',
+  );
 });
 
 test('days far ahead are said with their year', () => {

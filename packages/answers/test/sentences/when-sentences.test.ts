@@ -26,12 +26,32 @@ describe('the headline of a year of starts', () => {
       weekStarts.map(() => 'good'),
       [{ from: 1, to: 358, best: 8 }],
     );
-    expect(whenHeadline(all, null, null, british)).toContain('any week of the year');
+    expect(whenHeadline(all, null, null, british)).toContain(
+      'end in good bulbs in 8 years in 10, whichever of the 52 weeks tried they are started in; best around 8 January',
+    );
     const none = aYearOfStarts(
       weekStarts.map(() => 'small'),
       [],
     );
-    expect(whenHeadline(none, null, null, british)).toContain('no week of the year');
+    expect(whenHeadline(none, null, null, british)).toContain('end in good bulbs from no week of the year');
+  });
+
+  test('does not say none above weeks that are good now and then', () => {
+    const rare = aYearOfStarts(
+      weekStarts.map((_, week) => (week === 9 ? 'good' : 'small')),
+      [],
+    );
+    expect(whenHeadline(rare, null, 'Lyon', british)).toBe(
+      'Lyon: short-day onions set out as bought plants have no week of the year to count on.',
+    );
+  });
+
+  test('says how seldom the worst of all weeks is good', () => {
+    const all = aYearOfStarts(
+      weekStarts.map((_, week) => (week === 9 ? 'small' : 'good')),
+      [{ from: 1, to: 358, best: 8 }],
+    );
+    expect(whenHeadline(all, null, null, british)).toContain('in 0–8 years in 10');
   });
 });
 

@@ -11,10 +11,12 @@ type Props = {
   assumed?: readonly string[];
   /** The crop in question, for what it hangs on most; none where there are many. */
   plan?: Plan | null;
+  /** How far the dates and sizes of this answer lie apart, in a sentence. */
+  span?: string | null;
 };
 
 /** The foot of every answer: what it rests on, what is least sure. */
-export function HowWeKnow({ assumed = [], plan = null }: Props) {
+export function HowWeKnow({ assumed = [], plan = null, span = null }: Props) {
   const speaker = voice.value;
   const { say, all, quantity } = speaker;
   const key = plan && JSON.stringify([siteKey.value, plan]);
@@ -33,6 +35,7 @@ export function HowWeKnow({ assumed = [], plan = null }: Props) {
         ...(frostHollow ? [hollow] : []),
         ...assumed,
       ],
+      span,
       pulls: moved.isFresh ? moved.answer : null,
     },
     speaker,

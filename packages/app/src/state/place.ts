@@ -1,7 +1,8 @@
-import { countryOf, type Place, type PlaceProblem, placeLabel } from '@neckfall/answers';
+import { countryOf, type PlaceProblem, placeLabel } from '@neckfall/answers';
 import { landWarmingSinceNormalsC, type Plan } from '@neckfall/engine';
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { askGround } from '../ask/ask.ts';
+import type { Located } from '../worker/locate.ts';
 import type { SiteAsked } from '../worker/site.ts';
 import { asked } from './route.ts';
 import { voice } from './settings.ts';
@@ -10,7 +11,7 @@ import { voice } from './settings.ts';
 export type PlaceState =
   | { state: 'none' }
   | { state: 'looking' }
-  | { state: 'found'; place: Place }
+  | { state: 'found'; place: Located }
   | { state: 'refused'; problem: PlaceProblem }
   | { state: 'failed'; message: string };
 
@@ -22,7 +23,7 @@ const known = signal<PlaceState>({ state: 'none' });
 export const placeState: ReadonlySignal<PlaceState> = computed(() => known.value);
 
 /** The place found; null while there is none. */
-export const place: ReadonlySignal<Place | null> = computed(() =>
+export const place: ReadonlySignal<Located | null> = computed(() =>
   known.value.state === 'found' ? known.value.place : null,
 );
 
@@ -53,6 +54,7 @@ export const site: ReadonlySignal<SiteAsked | null> = computed(() =>
         frostHollow: asked.value.hollow === true,
         years,
         seed,
+        practice: place.value.practice,
       }
     : null,
 );

@@ -1,9 +1,16 @@
-import { type Gazetteer, type LandMask, openGazetteer } from '@neckfall/data';
-import { fetchClimateNodes, fetchLandMask, fetchLargeTowns, fetchSmallTowns } from '@neckfall/data/browser';
+import { type Gazetteer, type LandMask, openGazetteer, type PublishedPractice } from '@neckfall/data';
+import {
+  fetchClimateNodes,
+  fetchLandMask,
+  fetchLargeTowns,
+  fetchPractice,
+  fetchSmallTowns,
+} from '@neckfall/data/browser';
 import type { ClimateNodes } from '@neckfall/engine';
 
 /** The data files, fetched when first asked for; a failed fetch is tried again at the next asking. */
 export const climateNodes: () => Promise<ClimateNodes> = once(fetchClimateNodes);
+export const publishedPractice: () => Promise<PublishedPractice[]> = once(fetchPractice);
 export const landMask: () => Promise<LandMask> = once(fetchLandMask);
 export const largeTowns: () => Promise<Gazetteer> = once(async () => openGazetteer(await large()));
 /** All towns; the small ones are as many bytes as all else together. */

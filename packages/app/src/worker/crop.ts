@@ -1,11 +1,15 @@
 import {
+  type ClassUse,
   type CultivarTraits,
   type DayLengthClass,
   type OnionType,
   type Packet,
   type PacketPlant,
+  type Plan,
   plantOfPacket,
   type Site,
+  type StartMethod,
+  usesOfClass,
 } from '@neckfall/engine';
 
 /**
@@ -17,15 +21,29 @@ export type CropAsked =
   | { packet: Packet; year: number }
   | { type: OnionType; traits: CultivarTraits | null };
 
+/** How and when it is started: packets of a class hold one type for spring and another for autumn. */
+export type CropUse = Pick<Plan, 'start' | 'startDay'>;
+
+/** What packets hold through the year where only a class is said; null: one plant all year. */
+export function usesAt(site: Site, asked: CropAsked, start: StartMethod): ClassUse[] | null {
+  if ('type' in asked) return null;
+  const printed = 'packet' in asked ? (asked.packet.hours === null ? asked.packet.class : null) : asked.class;
+  return printed && usesOfClass(site, printed, start);
+}
+
 /** What the engine calls that onion at this place. */
-export function cropAt(site: Site, asked: CropAsked): Pick<PacketPlant, 'type' | 'traits'> {
-  const { type, traits } = onionAt(site, asked);
+export function cropAt(
+  site: Site,
+  asked: CropAsked,
+  use: CropUse | null = null,
+): Pick<PacketPlant, 'type' | 'traits'> {
+  const { type, traits } = onionAt(site, asked, use);
   return { type, traits };
 }
 
 /** The same, with what was made of a packet. */
-export function onionAt(site: Site, asked: CropAsked): PacketPlant {
+export function onionAt(site: Site, asked: CropAsked, use: CropUse | null = null): PacketPlant {
   if ('type' in asked) return { ...asked, notes: [] };
-  if ('packet' in asked) return plantOfPacket(site, asked.packet, asked.year);
-  return plantOfPacket(site, { class: asked.class, hours: null, days: null }, 0);
+  if ('packet' in asked) return plantOfPacket(site, asked.packet, asked.year, use);
+  return plantOfPacket(site, { class: asked.class, hours: null, days: null }, 0, use);
 }

@@ -1,6 +1,7 @@
 import { locatePoint, locateTown, type Place, type PlaceProblem } from '@neckfall/answers';
-import { foldName, type Gazetteer, nearestTown, type Town } from '@neckfall/data';
-import { allTowns, climateNodes, landMask, largeTowns } from './assets.ts';
+import { foldName, type Gazetteer, nearestTown, practiceNear, type Town } from '@neckfall/data';
+import type { LocalPractice } from '@neckfall/engine';
+import { allTowns, climateNodes, landMask, largeTowns, publishedPractice } from './assets.ts';
 
 export type LocateAsked = {
   latitudeDeg: number;
@@ -13,8 +14,16 @@ export type LocateAsked = {
 /** Half a step of the town list's coordinates, with the rounding of an address. */
 const sameDeg = 0.00061;
 
+/** A place with what growers of its district do, as published. */
+export type Located = Place & { practice: readonly LocalPractice[] };
+
 /** The place of an address: the town that is named there, else the bare point. */
-export async function locate(asked: LocateAsked): Promise<Place | PlaceProblem> {
+export async function locate(asked: LocateAsked): Promise<Located | PlaceProblem> {
+  const [found, published] = await Promise.all([placeOf(asked), publishedPractice()]);
+  return 'problem' in found ? found : { ...found, practice: practiceNear(published, found.climate) };
+}
+
+async function placeOf(asked: LocateAsked): Promise<Place | PlaceProblem> {
   const { latitudeDeg, longitudeDeg, name, elevationM } = asked;
   const [nodes, towns] = await Promise.all([climateNodes(), largeTowns()]);
   const climate = () => nodes;

@@ -1,5 +1,5 @@
 import { findTowns } from '@neckfall/data';
-import { climateNodes, largeTowns } from './assets.ts';
+import { climateNodes, largeTowns, publishedPractice } from './assets.ts';
 import { locate } from './locate.ts';
 
 /**
@@ -7,7 +7,7 @@ import { locate } from './locate.ts';
  * for is found by warm code.
  */
 export async function prepareGround(): Promise<true> {
-  const [towns] = await Promise.all([largeTowns(), climateNodes()]);
+  const [towns] = await Promise.all([largeTowns(), climateNodes(), publishedPractice()]);
   const [some] = findTowns(towns, 'a', 1).towns;
   if (some) await locate({ ...some, elevationM: null });
   return true;

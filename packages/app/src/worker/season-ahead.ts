@@ -5,6 +5,8 @@ import {
   coldBed,
   type DayRow,
   kindsOf,
+  type LeafCheckpoint,
+  leafCheckpoint,
   medianSeasonDays,
   type PacketNote,
   type Plan,
@@ -12,16 +14,12 @@ import {
   runPlan,
   type SeasonSummary,
   type Site,
+  type SpanParts,
   type StartMethod,
   type SurveyOptions,
+  spanParts,
 } from '@neckfall/engine';
-import {
-  criticalPhotoperiodOf,
-  cropYear,
-  type PlaceYear,
-  placeYear,
-  sunUpAtPhotoperiod,
-} from '../pictures/index.ts';
+import { cropYear, type PlaceYear, placeYear, sunUpAtPhotoperiod } from '../pictures/index.ts';
 import { type CropAsked, onionAt } from './crop.ts';
 import { longestNurseryDays } from './nursery-days.ts';
 import { type SiteAsked, siteOf } from './site.ts';
@@ -49,6 +47,9 @@ export type SeasonAhead = {
   /** Where the start comes while beds are too cold. */
   cold: ColdBed | null;
   stand: StandOn;
+  /** What to count of leaves, and when. */
+  leafCheckpoint: LeafCheckpoint | null;
+  spans: SpanParts;
   year: PlaceYear;
   needSunUpH: number;
 };
@@ -58,7 +59,7 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
   const site = siteOf(asked.site);
   const { today, options } = asked;
   const chosen = choose(site, asked);
-  const { type, traits, notes } = onionAt(site, chosen.crop);
+  const { type, traits, notes } = onionAt(site, chosen.crop, chosen);
   const plan: Plan = {
     ...planDefaults,
     ...options,
@@ -78,8 +79,10 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     notes,
     cold: coldBed(site, plan.start, plan.startDay),
     stand: standOn(site, plan, today, days),
+    leafCheckpoint: leafCheckpoint(site, summary),
+    spans: spanParts(site, summary),
     year: placeYear(climate, shown.firstDay, shown.days),
-    needSunUpH: sunUpAtPhotoperiod(climate.latitudeDeg, climate.longitudeDeg, criticalPhotoperiodOf(plan)),
+    needSunUpH: sunUpAtPhotoperiod(climate.latitudeDeg, climate.longitudeDeg, summary.needPhotoperiodH),
   };
 }
 

@@ -21,6 +21,6 @@ export type SeasonReply = { summary: SeasonSummary; days: DayRow[] };
 /** One crop over many years of weather. */
 export function season({ site: asked, crop, plan: chosen, days }: SeasonAsked): SeasonReply {
   const site = siteOf(asked);
-  const plan = { ...planDefaults, ...chosen, ...cropAt(site, crop) };
+  const plan = { ...planDefaults, ...chosen, ...cropAt(site, crop, chosen) };
   return { summary: runPlan(site, plan), days: days ? medianSeasonDays(site, plan) : [] };
 }

@@ -1,4 +1,11 @@
-import { inFrostHollow, type MonthlyClimate, openSite, type Site, warmed } from '@neckfall/engine';
+import {
+  inFrostHollow,
+  type LocalPractice,
+  type MonthlyClimate,
+  openSite,
+  type Site,
+  warmed,
+} from '@neckfall/engine';
 
 /** The ground that plans are tried on, in a form that can be copied between threads. */
 export type SiteAsked = {
@@ -8,6 +15,8 @@ export type SiteAsked = {
   frostHollow: boolean;
   years: number;
   seed: number;
+  /** What growers of the district do, as published. */
+  practice: readonly LocalPractice[];
 };
 
 /** Sites hold weather years and drivers, a few MB each. */
@@ -16,13 +25,18 @@ const sites = new Map<string, Site>();
 
 /** The site asked for, made ready once and kept while it is among the last used. */
 export function siteOf(asked: SiteAsked): Site {
-  const { climate, warmerC, frostHollow, years, seed } = asked;
+  const { climate, warmerC, frostHollow, years, seed, practice } = asked;
   const { latitudeDeg, longitudeDeg, elevationM } = climate;
   const key = [latitudeDeg, longitudeDeg, elevationM, warmerC, frostHollow, years, seed].join(' ');
   const known = sites.get(key);
   const site =
     known ??
-    openSite({ climate: warmed(frostHollow ? inFrostHollow(climate) : climate, warmerC), years, seed });
+    openSite({
+      climate: warmed(frostHollow ? inFrostHollow(climate) : climate, warmerC),
+      years,
+      seed,
+      practice,
+    });
   sites.delete(key);
   sites.set(key, site);
   for (const oldest of sites.keys()) {

@@ -1,4 +1,10 @@
-import { type StartMethod, type SurveyOptions, startToday, type TodayAnswer } from '@neckfall/engine';
+import {
+  classToday,
+  type StartMethod,
+  type SurveyOptions,
+  startToday,
+  type TodayAnswer,
+} from '@neckfall/engine';
 import type { Work } from '../ask/protocol.ts';
 import { type CropAsked, cropAt } from './crop.ts';
 import { type SiteAsked, siteOf } from './site.ts';
@@ -20,7 +26,12 @@ export async function whenToday(
   const onion = cropAt(site, crop);
   const answers: TodayAnswer[] = [];
   for (const start of starts) {
-    answers.push(startToday(site, onion, start, today, options));
+    const isBare = 'class' in crop;
+    answers.push(
+      isBare
+        ? classToday(site, crop.class, start, today, options)
+        : startToday(site, onion, start, today, options),
+    );
     // a dragged date comes first
     await work.pause();
   }

@@ -1,6 +1,6 @@
 import {
   civilDate,
-  defaultPlantValues,
+  classToday,
   type OpenPlan,
   type PacketNote,
   planDefaults,
@@ -11,7 +11,7 @@ import {
   type WhenAnswer,
 } from '@neckfall/engine';
 import { sunUpAtPhotoperiod } from '../pictures/index.ts';
-import { type CropAsked, onionAt } from './crop.ts';
+import { type CropAsked, onionAt, usesAt } from './crop.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type WhenAsked = {
@@ -36,11 +36,14 @@ export function when({ site: asked, crop, today, plan: { start, ...practice } }:
   const site = siteOf(asked);
   const { notes, ...onion } = onionAt(site, crop);
   const { latitudeDeg, longitudeDeg } = site.climate;
-  const { criticalPhotoperiodH } = plantValuesOf(defaultPlantValues, onion);
+  const { criticalPhotoperiodH } = plantValuesOf(site.values, onion);
   const plan = { ...planDefaults, ...practice, start, ...onion };
   return {
-    answer: tryStarts(site, plan, civilDate(today).year),
-    now: startToday(site, onion, start, today, practice),
+    answer: tryStarts(site, plan, civilDate(today).year, usesAt(site, crop, start) ?? undefined),
+    now:
+      'class' in crop
+        ? classToday(site, crop.class, start, today, practice)
+        : startToday(site, onion, start, today, practice),
     notes,
     needSunUpH: sunUpAtPhotoperiod(latitudeDeg, longitudeDeg, criticalPhotoperiodH),
   };

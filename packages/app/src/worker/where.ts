@@ -1,4 +1,4 @@
-import { type PlaceFacts, placeFacts } from '@neckfall/answers';
+import { betterThanLead, type PlaceFacts, placeFacts } from '@neckfall/answers';
 import {
   type ClassAnswer,
   type DayRow,
@@ -7,7 +7,6 @@ import {
   type SurveyOptions,
 } from '@neckfall/engine';
 import {
-  criticalPhotoperiodOf,
   cropYear,
   type PlaceYear,
   placeYear,
@@ -25,16 +24,21 @@ export type WhereReply = {
   facts: PlaceFacts;
   /** The class that suits the place best. */
   lead: ClassAnswer;
+  /** Where that one is not good: another that ends better, of which the headline must not speak ill. */
+  better: ClassAnswer | null;
   picture: WherePicture;
 };
 
 /** Which onion suits a place, and the year there. */
 export function where({ site: asked, today, options }: WhereAsked): WhereReply {
   const site = siteOf(asked);
-  const lead = surveyAt(asked, today, options).lead();
+  const survey = surveyAt(asked, today, options);
+  const lead = survey.lead();
   return {
     facts: placeFacts(site, today),
     lead,
+    // the others take their time, and no headline speaks of all where the lead is good
+    better: lead.verdict === 'good' ? null : betterThanLead(survey.classes()),
     picture: pictureOf(site, today, lead),
   };
 }
@@ -54,7 +58,7 @@ function pictureOf(site: Site, today: number, { summary, verdict, gamble }: Clas
     : { firstDay: plainYearStart(today, climate.latitudeDeg), days: yearDays };
   return {
     year: placeYear(climate, shown.firstDay, shown.days),
-    needSunUpH: sunUpAtPhotoperiod(climate.latitudeDeg, climate.longitudeDeg, criticalPhotoperiodOf(plan)),
+    needSunUpH: sunUpAtPhotoperiod(climate.latitudeDeg, climate.longitudeDeg, summary.needPhotoperiodH),
     days,
   };
 }

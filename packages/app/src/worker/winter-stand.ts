@@ -6,7 +6,6 @@ import {
   type SeasonSummary,
   type Site,
   type SurveyOptions,
-  typeForClass,
 } from '@neckfall/engine';
 
 import { type SiteAsked, siteOf } from './site.ts';
@@ -41,7 +40,7 @@ function best(site: Site, today: number, options: SurveyOptions): SeasonSummary 
     runPlan(site, {
       ...planDefaults,
       ...options,
-      type: typeForClass(site, 'intermediate'),
+      type: 'intermediate',
       start: 'direct-seed',
       startDay: newYear + ((dayOfYear + shift) % 365) - 1,
     }),

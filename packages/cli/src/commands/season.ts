@@ -1,5 +1,5 @@
 import { coldBedSentence, dayOf, practiceAssumptions } from '@neckfall/answers';
-import { coldBed, medianSeasonDays, runPlan } from '@neckfall/engine';
+import { coldBed, leafCheckpoint, medianSeasonDays, runPlan, spanParts } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer.ts';
@@ -62,7 +62,14 @@ export function seasonAnswer(
   const days = readDays(raw, options);
   const frame = open(options, speaker);
   const { site, assumed, warnings } = frame;
-  const { type, traits, assumed: onionAssumed } = onion.plantAt(site, yearOf(days.startDay));
+  const {
+    type,
+    traits,
+    assumed: onionAssumed,
+  } = onion.plantAt(site, yearOf(days.startDay), {
+    start: practice.start,
+    startDay: days.startDay,
+  });
   const plan = { ...practice, ...days, sunHours: options.sunHours, type, traits };
   warnings.push(...onion.warnings);
   warnings.push(...weatherWarnings(frame, plan.startDay, plan.startDay));
@@ -71,9 +78,13 @@ export function seasonAnswer(
   const summary = runPlan(site, plan);
   assumed.push(...onionAssumed, ...practiceAssumptions(summary.plan, speaker));
   const rows = raw.days ? medianSeasonDays(site, plan) : null;
+  const checks = () => ({
+    spans: spanParts(site, summary),
+    leafCheckpoint: leafCheckpoint(site, summary),
+  });
   return {
-    text: () => seasonText(frame, summary, onion.name, rows),
-    json: () => seasonDocument(frame, summary, onion.name, rows),
+    text: () => seasonText(frame, summary, onion.name, rows, checks()),
+    json: () => seasonDocument(frame, summary, onion.name, rows, checks()),
     csv: () => csv((rows ?? []).map(dayOf)),
     warnings,
   };

@@ -1,4 +1,4 @@
-import { practiceAssumptions } from '@neckfall/answers';
+import { autumnAssumption, districtAssumption, practiceAssumptions } from '@neckfall/answers';
 import { dayNumber, tryStarts } from '@neckfall/engine';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
@@ -41,10 +41,16 @@ function when(town: string | undefined, raw: Raw): Answer {
   const year = yearOf(options.today);
   const { type, traits, assumed: onionAssumed } = onion.plantAt(site, year);
   const plan = { ...practice, sunHours: options.sunHours, type, traits };
-  assumed.push(...onionAssumed, ...practiceAssumptions(plan, speaker, true));
+  assumed.push(
+    ...onionAssumed,
+    ...districtAssumption(site.practice, speaker),
+    ...practiceAssumptions(plan, speaker, true),
+  );
   warnings.push(...onion.warnings);
   warnings.push(...weatherWarnings(frame, dayNumber(year, 1, 1), dayNumber(year, 12, 31)));
-  const answer = tryStarts(site, plan, year);
+  const uses = onion.usesAt(site, plan.start);
+  if (uses && uses.length > 1) assumed.push(autumnAssumption(uses[1].type, speaker));
+  const answer = tryStarts(site, plan, year, uses ?? undefined);
   const document = () => whenDocument(frame, answer, onion.name, year);
   return {
     text: () => whenText(frame, answer, onion.name),

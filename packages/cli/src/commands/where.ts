@@ -1,4 +1,4 @@
-import { placeFacts, todaySentence } from '@neckfall/answers';
+import { districtAssumption, placeFacts, sizesAssumption, todaySentence } from '@neckfall/answers';
 import { surveyPlace } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
@@ -46,6 +46,10 @@ export function whereAnswer(options: PlaceOptions, speaker: Speaker, open: OpenF
   const facts = placeFacts(frame.site, today);
   frame.warnings.push(...weatherWarnings(frame, today, today + 364));
   const answer = surveyPlace(frame.site, today, { sunHours });
+  frame.assumed.push(
+    ...districtAssumption(frame.site.practice, speaker),
+    sizesAssumption(answer.classes[0].summary.plan.water, speaker),
+  );
   const sentence = todaySentence(answer, today, frame.speaker);
   const document = () => whereDocument(frame, facts, answer, sentence);
   return {

@@ -1,4 +1,10 @@
-import { choicesHereFirst, countryOf, practiceAssumptions, setsWarning } from '@neckfall/answers';
+import {
+  choicesHereFirst,
+  countryOf,
+  districtAssumption,
+  practiceAssumptions,
+  setsWarning,
+} from '@neckfall/answers';
 import { type Choice, groupKinds, kindsOf, rankChoices } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
@@ -71,6 +77,7 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
   assumed.push(
     say('which.assumed-catalogue', { count: offers.length, kinds: kinds.length }),
     say('which.assumed-day', { date: day(options.today) }),
+    ...districtAssumption(site.practice, speaker),
     ...practiceOf(shown, speaker),
   );
   const document = () => whichDocument(frame, shown, kinds.length);

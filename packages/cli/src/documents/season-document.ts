@@ -1,16 +1,28 @@
 import { dayOf } from '@neckfall/answers';
-import { classOfType, type DayRow, formatDay, type SeasonSummary } from '@neckfall/engine';
+import {
+  classOfType,
+  type DayRow,
+  formatDay,
+  type LeafCheckpoint,
+  type SeasonSummary,
+  type SpanPart,
+  type SpanParts,
+} from '@neckfall/engine';
 import type { Frame } from '../frame.ts';
 import { documentHead } from './document-head.ts';
 import { practiceOf } from './practice.ts';
 import type { SeasonDocument } from './season-schema.ts';
 import { dateRangeOf, onsetRangeOf, rangeOf, round, seasonSharesOf } from './values.ts';
 
+/** What a season is told by besides its summary. */
+export type SeasonChecks = { spans: SpanParts; leafCheckpoint: LeafCheckpoint | null };
+
 export function seasonDocument(
   frame: Frame,
   summary: SeasonSummary,
   cultivar: string | null,
   days: DayRow[] | null,
+  { spans, leafCheckpoint }: SeasonChecks,
 ): SeasonDocument {
   const { plan } = summary;
   return {
@@ -44,7 +56,26 @@ export function seasonDocument(
     seasonShares: seasonSharesOf(summary.seasonShares),
     outcome: summary.outcome,
     gamble: summary.gamble,
+    spans: {
+      neckFallDays: spans.neckFallDays && spanOf(spans.neckFallDays),
+      bulbDiameterMm: spans.bulbDiameterMm && spanOf(spans.bulbDiameterMm),
+    },
+    leafCheckpoint: leafCheckpoint && checkpointOf(leafCheckpoint),
     reason: frame.speaker.reason(summary.reason),
     ...(days && { days: days.map(dayOf) }),
+  };
+}
+
+function spanOf({ all, weather, kind }: SpanPart) {
+  return { all: round(all, 1), weather: round(weather, 1), kind: round(kind, 1) };
+}
+
+function checkpointOf({ day, leavesGreen, parting }: LeafCheckpoint) {
+  return {
+    date: formatDay(day),
+    leavesGreen: rangeOf(leavesGreen),
+    smallUpToLeaves: parting?.smallUpTo ?? null,
+    goodDiameterMm: parting && round(parting.goodMm, 1),
+    smallDiameterMm: parting && round(parting.smallMm, 1),
   };
 }

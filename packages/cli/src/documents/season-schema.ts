@@ -15,6 +15,9 @@ import {
   verdict,
 } from './schema-parts.ts';
 
+/** Width of the middle 8 seasons in 10: as answered, by the weather of the years alone, by what is not known of the kind alone. */
+const span = v.nullable(v.object({ all: positive, weather: positive, kind: positive }));
+
 export const seasonSchema = v.object({
   schema: v.literal('neckfall/season@1'),
   ...head,
@@ -46,6 +49,18 @@ export const seasonSchema = v.object({
   seasonShares,
   outcome: verdict,
   gamble: v.boolean(),
+  spans: v.object({ neckFallDays: span, bulbDiameterMm: span }),
+  /** Three weeks before onset; null where bulbs seldom start or start too soon. */
+  leafCheckpoint: v.nullable(
+    v.object({
+      date: fullDate,
+      leavesGreen: range,
+      /** Leaves up to which most seasons end small, and the median bulb on either side; null where leaves don't tell. */
+      smallUpToLeaves: v.nullable(v.pipe(v.number(), v.integer(), v.minValue(0))),
+      goodDiameterMm: v.nullable(positive),
+      smallDiameterMm: v.nullable(positive),
+    }),
+  ),
   reason: v.string(),
   days: v.optional(
     v.array(

@@ -1,14 +1,18 @@
 import { cultivarAssumption, packetAssumptions } from '@neckfall/answers';
 import { type Cultivar, findCultivar, plantOf } from '@neckfall/data';
 import {
+  type ClassUse,
   type CultivarTraits,
   dayLengthClasses,
   gardenRanges,
   type OnionType,
   type OwnCultivar,
   type Packet,
+  type Plan,
   plantOfPacket,
   type Site,
+  type StartMethod,
+  usesOfClass,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { type GardenFile, readGardenFile } from '../garden-file.ts';
@@ -32,7 +36,9 @@ export type OnionPlant = { type: OnionType; traits: CultivarTraits | null; assum
 export type AskedOnion = {
   /** The name asked by; null for a packet or a class. */
   name: string | null;
-  plantAt(site: Site, year: number): OnionPlant;
+  plantAt(site: Site, year: number, use?: Pick<Plan, 'start' | 'startDay'>): OnionPlant;
+  /** What packets hold through the year where only a class is said; null: one plant all year. */
+  usesAt(site: Site, start: StartMethod): ClassUse[] | null;
   /** What was changed in reading the garden file. */
   warnings: readonly string[];
 };
@@ -44,7 +50,7 @@ export function readOnion(raw: RawOnionOptions, speaker: Speaker): AskedOnion {
     refusePacketBesides(raw, speaker);
     return { ...namedOnion(raw.cultivar, '--cultivar', garden, speaker), warnings };
   }
-  return { name: null, warnings, plantAt: packetPlant(readPacket(raw, speaker), speaker) };
+  return { name: null, warnings, ...packetPlant(readPacket(raw, speaker), speaker) };
 }
 
 /** Own onions come before those of the catalogue. */
@@ -55,10 +61,14 @@ export function namedOnion(
   speaker: Speaker,
 ): Omit<AskedOnion, 'warnings'> {
   const own = garden?.find(name);
-  if (own) return { name: own.name, plantAt: packetPlant(packetOf(own, name, field), speaker) };
+  if (own) return { name: own.name, ...packetPlant(packetOf(own, name, field), speaker) };
   const cultivar = findBulbOnion(name, field, garden);
   const assumed = [cultivarAssumption(cultivar, speaker)];
-  return { name: cultivar.name, plantAt: () => ({ ...plantOf(cultivar), assumed: [...assumed] }) };
+  return {
+    name: cultivar.name,
+    plantAt: () => ({ ...plantOf(cultivar), assumed: [...assumed] }),
+    usesAt: () => null,
+  };
 }
 
 export function findBulbOnion(name: string, field: string, garden: GardenFile | null): Cultivar {
@@ -84,10 +94,14 @@ export function packetOf(own: OwnCultivar, name: string, field: string): Packet 
   return { class: own.class, hours: own.packetHours, days: own.packetDays };
 }
 
-function packetPlant(packet: Packet, speaker: Speaker): AskedOnion['plantAt'] {
-  return (site, year) => {
-    const plant = plantOfPacket(site, packet, year);
-    return { type: plant.type, traits: plant.traits, assumed: packetAssumptions(plant, speaker) };
+function packetPlant(packet: Packet, speaker: Speaker): Pick<AskedOnion, 'plantAt' | 'usesAt'> {
+  return {
+    plantAt(site, year, use) {
+      const plant = plantOfPacket(site, packet, year, use);
+      return { type: plant.type, traits: plant.traits, assumed: packetAssumptions(plant, speaker) };
+    },
+    usesAt: (site, start) =>
+      packet.hours === null && packet.class !== null ? usesOfClass(site, packet.class, start) : null,
   };
 }
 

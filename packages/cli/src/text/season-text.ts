@@ -1,6 +1,14 @@
-import { plantSpreadSentence, seasonHeadline, seasonRows, sharesSentence } from '@neckfall/answers';
+import {
+  leafCheckSentence,
+  plantSpreadSentence,
+  seasonHeadline,
+  seasonRows,
+  sharesSentence,
+  spanPartsSentence,
+} from '@neckfall/answers';
 import type { DayRow, SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import type { SeasonChecks } from '../documents/season-document.ts';
 import type { Frame } from '../frame.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { table } from './table.ts';
@@ -11,6 +19,7 @@ export function seasonText(
   summary: SeasonSummary,
   cultivar: string | null,
   days: DayRow[] | null,
+  { spans, leafCheckpoint }: SeasonChecks,
 ): string {
   const { speaker, label } = frame;
   const { say, reason } = speaker;
@@ -20,8 +29,9 @@ export function seasonText(
   ];
   const spread = plantSpreadSentence(summary, speaker);
   if (spread !== null) sections[1] += `\n${wrap(spread)}`;
+  if (leafCheckpoint) sections.push(wrap(leafCheckSentence(leafCheckpoint, speaker)));
   if (days) sections.push(`${say('season.days')}\n${dayTable(days, speaker)}`);
-  sections.push(howWeKnow(frame, summary.plan));
+  sections.push(howWeKnow(frame, summary.plan, spanPartsSentence(summary, spans, speaker)));
   return `${sections.join('\n\n')}\n`;
 }
 

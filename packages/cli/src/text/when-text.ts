@@ -1,5 +1,5 @@
-import { runsAlike, whenHeadline } from '@neckfall/answers';
-import type { Plan, StartTrial, WhenAnswer } from '@neckfall/engine';
+import { runsAlike, spanSentence, whenHeadline } from '@neckfall/answers';
+import type { SeasonSummary, StartTrial, WhenAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Frame } from '../frame.ts';
 import { howWeKnow } from './how-we-know.ts';
@@ -8,6 +8,7 @@ import { wrap } from './wrap.ts';
 
 export function whenText(frame: Frame, answer: WhenAnswer, cultivar: string | null): string {
   const { speaker, label } = frame;
+  const best = bestOf(answer);
   return [
     wrap(whenHeadline(answer, cultivar, label, speaker)),
     wrap(speaker.reason(answer.reason)),
@@ -15,14 +16,13 @@ export function whenText(frame: Frame, answer: WhenAnswer, cultivar: string | nu
     speaker.say('when.table'),
     weekTable(answer.starts, speaker),
     '',
-    howWeKnow(frame, bestPlan(answer)),
+    howWeKnow(frame, best?.plan ?? null, best && spanSentence(best, 'best-start', speaker)),
     '',
   ].join('\n');
 }
 
-function bestPlan({ starts, windows }: WhenAnswer): Plan | null {
-  const best = starts.find(({ dayOfYear }) => dayOfYear === windows[0]?.best);
-  return best?.summary.plan ?? null;
+function bestOf({ starts, windows }: WhenAnswer): SeasonSummary | null {
+  return starts.find(({ dayOfYear }) => dayOfYear === windows[0]?.best)?.summary ?? null;
 }
 
 /** Weeks next to each other that come out alike share a line. */

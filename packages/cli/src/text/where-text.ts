@@ -1,4 +1,12 @@
-import { comingDay, monthsOf, type PlaceFacts, skyAndFrost, whereHeadline } from '@neckfall/answers';
+import {
+  betterThanLead,
+  comingDay,
+  monthsOf,
+  type PlaceFacts,
+  skyAndFrost,
+  spanSentence,
+  whereHeadline,
+} from '@neckfall/answers';
 import type { ClassAnswer, PlaceAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Frame } from '../frame.ts';
@@ -16,7 +24,7 @@ export function whereText(
   const { say, day, reason } = speaker;
   const best = answer.classes[0];
   return [
-    wrap(whereHeadline(best, label, options.today, speaker)),
+    wrap(whereHeadline(best, betterThanLead(answer.classes), label, options.today, speaker)),
     wrap(reason(best.reason)),
     wrap(say('today.line', { date: day(options.today), sentence: todaySentence })),
     '',
@@ -28,7 +36,7 @@ export function whereText(
     monthTable(facts, speaker),
     ...skyAndFrost(facts, speaker).map((line) => wrap(line)),
     '',
-    howWeKnow(frame, best.summary.plan),
+    howWeKnow(frame, best.summary.plan, spanSentence(best.summary, 'lead', speaker)),
     '',
   ].join('\n');
 }
@@ -53,10 +61,10 @@ function classTable(classes: readonly ClassAnswer[], today: number, speaker: Spe
       date(summary.onset.p50),
       date(summary.neckFall.p50),
       gamble
-        ? say('where.expect-gamble', { years: years(summary.seasonShares.good) })
+        ? say('where.expect-gamble', { years: years(summary.seasonShares.good, summary.years) })
         : say('where.expect', {
             verdict: say(`verdict.${verdict}`),
-            years: years(summary.seasonShares[verdict]),
+            years: years(summary.seasonShares[verdict], summary.years),
           }),
     ]),
   );

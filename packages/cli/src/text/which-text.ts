@@ -6,6 +6,7 @@ import {
   namesOf,
   noNameHereSentence,
   rankingSentence,
+  spanSentence,
   whichHeadline,
   worthShowing,
 } from '@neckfall/answers';
@@ -42,7 +43,14 @@ export function whichText(
   const alike = alikeSentence(choices, speaker);
   const sections = [
     [
-      wrap(whichHeadline(best, label, frame.options.today, speaker)),
+      wrap(
+        whichHeadline(
+          [best, ...all.filter((choice) => choice !== best)],
+          label,
+          frame.options.today,
+          speaker,
+        ),
+      ),
       wrap(say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names })),
       ...(elsewhere === null ? [] : [wrap(elsewhere)]),
       wrap(choiceWhy(best, speaker)),
@@ -58,7 +66,10 @@ export function whichText(
   if (choices.length < found.length) sections.push(wrap(say('which.none-else', { count: considered })));
   else if (considered > choices.length)
     sections.push(wrap(say('which.more', { more: considered - choices.length })));
-  sections.push(wrap(rankingSentence(speaker)), howWeKnow(frame, null));
+  sections.push(
+    wrap(rankingSentence(speaker)),
+    howWeKnow(frame, null, spanSentence(best.summary, 'lead', speaker)),
+  );
   return `${sections.join('\n\n')}\n`;
 }
 

@@ -1,6 +1,6 @@
 import { quantileSorted } from '../math/index.ts';
 import { plantValuesOf } from '../plant/index.ts';
-import { judge, type Runner, type SeasonSummary, type Site, stage } from '../season/index.ts';
+import { judge, type Plan, type Runner, type SeasonSummary, type Site, stage } from '../season/index.ts';
 
 /** What came of a plan: of many seasons or of one. */
 export type Harvest = {
@@ -28,7 +28,12 @@ export function harvestOf(site: Site, { plan, ...s }: SeasonSummary): Harvest {
  * The same from a runner that stands at its start day, without the rest of a summary, over the first `years` weather
  * years, by default all.
  */
-export function harvester(site: Site, runner: Runner, referenceDryG: number): (years?: number) => Harvest {
+export function harvester(
+  site: Site,
+  plan: Plan,
+  runner: Runner,
+  referenceDryG: number,
+): (years?: number) => Harvest {
   const { dryMatterShare } = runner.crop.type;
   const bolted = new Float64Array(site.years);
   const dryG = new Float64Array(site.years);
@@ -40,8 +45,8 @@ export function harvester(site: Site, runner: Runner, referenceDryG: number): (y
     let bulbs = 0;
     let over = 0;
     for (let year = 0; year < years; year++) {
-      const outcome = runner.season(year);
-      const verdict = judge(outcome, dryMatterShare, referenceDryG);
+      const outcome = runner.quickSeason(year);
+      const verdict = judge(outcome, plan, dryMatterShare, referenceDryG);
       if (verdict === 'good') good++;
       else if (verdict === 'small') small++;
       if (outcome.reached >= stage.emerged) bolted[up++] = outcome.boltedShare;

@@ -26,15 +26,25 @@ export type InTimeRule = {
  * A start is in time where the bed can be worked, at least half of the seasons end well, and it is not worth much less
  * than the same onion started the same way in about the best week of the year.
  */
-export function inTimeRule(site: Site, plan: Plan): InTimeRule {
+export function inTimeRule(
+  site: Site,
+  plan: Plan,
+  isUsual: (startDay: number) => boolean = () => true,
+): InTimeRule {
   const worthOf = (startDay: number, harvest: Harvest) =>
     total(worthParts(site, { ...plan, startDay }, harvest, null));
-  const { startDay: bestDay } = scanStarts(site, plan, dayInYear(civilDate(plan.startDay).year, 1)).coarse;
+  const { startDay: bestDay } = scanStarts(
+    site,
+    plan,
+    dayInYear(civilDate(plan.startDay).year, 1),
+    isUsual,
+  ).coarse;
   const runner = runnerOf(site, { ...plan, startDay: bestDay, plantOutDay: null });
-  const best = worthOf(bestDay, harvester(site, runner, referenceBulbG(site, plan))());
+  const best = worthOf(bestDay, harvester(site, plan, runner, referenceBulbG(site, plan))());
   return {
     isInTime: (startDay, harvest) =>
       harvest.goodShare >= leastGoodShare &&
+      isUsual(startDay) &&
       isWorkable(site, plan.start, startDay) &&
       worthOf(startDay, harvest) >= best - worthLess,
     isWindow: (startDays) =>

@@ -14,6 +14,7 @@ export type { MeanTrial } from './start-scan.ts';
 export { type SurveyOptions, startToday } from './start-today.ts';
 export {
   type ClassSurvey,
+  classToday,
   type PlaceAnswer,
   surveyClasses,
   surveyOf,
@@ -21,7 +22,7 @@ export {
   surveyToday,
 } from './survey.ts';
 export { type OpenPlan, tryStarts } from './try-starts.ts';
-export { typeForClass } from './type-for-class.ts';
+export { type ClassUse, isAutumnStart, typeForClass, usesOfClass } from './type-for-class.ts';
 export { weekStarts } from './week-starts.ts';
 export {
   type Nudged,

@@ -63,10 +63,16 @@ const beyondTypeH = 0.5;
  *
  * @param packet class or hours, or both; throws a RangeError where neither is given
  * @param year calendar year of the starts
+ * @param use how and when it is started; null: as seed in spring
  */
-export function plantOfPacket(site: Site, packet: Packet, year: number): PacketPlant {
+export function plantOfPacket(
+  site: Site,
+  packet: Packet,
+  year: number,
+  use: { start: StartMethod; startDay: number } | null = null,
+): PacketPlant {
   const notes: PacketNote[] = [];
-  const { type, criticalPhotoperiodH } = needOf(site, packet, notes);
+  const { type, criticalPhotoperiodH } = needOf(site, packet, use ?? springSeed(site, year), notes);
   const ripeningFactor =
     packet.days === null ? null : ripeningOf(site, type, criticalPhotoperiodH, packet.days, year, notes);
   const traits =
@@ -79,12 +85,13 @@ export function plantOfPacket(site: Site, packet: Packet, year: number): PacketP
 function needOf(
   site: Site,
   packet: Packet,
+  { start, startDay }: { start: StartMethod; startDay: number },
   notes: PacketNote[],
 ): { type: OnionType; criticalPhotoperiodH: number | null } {
   const { hours, class: printed } = packet;
   if (hours === null) {
     if (printed === null) throw new RangeError('a packet needs a class or hours');
-    const type = typeForClass(site, printed);
+    const type = typeForClass(site, printed, start, startDay);
     notes.push({ code: 'type-from-class', class: printed, type });
     return { type, criticalPhotoperiodH: null };
   }
@@ -103,6 +110,11 @@ function needOf(
     type,
   });
   return { type, criticalPhotoperiodH: photoperiodH };
+}
+
+/** Seed sown as days begin to lengthen. */
+function springSeed(site: Site, year: number): { start: StartMethod; startDay: number } {
+  return { start: 'direct-seed', startDay: dayNumber(year, site.climate.latitudeDeg < 0 ? 9 : 3, 21) };
 }
 
 /** Common practice, no source: short-day 10–12 h, intermediate-day 12–14 h, long-day 14–16 h. */

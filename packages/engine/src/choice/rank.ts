@@ -29,6 +29,7 @@ export const choiceReasonCodes: readonly string[] = [
   'choice-work',
   'choice-cold-bed',
   'choice-drying',
+  'choice-practice',
   'choice-scarce',
   'choice-usual',
   'choice-last',
@@ -123,6 +124,7 @@ const codeOf: Readonly<Record<WorthPart, string>> = {
   work: 'work',
   coldBed: 'cold-bed',
   drying: 'drying',
+  practice: 'practice',
   scarce: 'scarce',
 };
 const partNames = Object.keys(codeOf) as WorthPart[];

@@ -37,6 +37,8 @@ export type StartScan = {
   weeks: readonly number[];
   /** Every second of them. */
   mean: readonly MeanTrial[];
+  /** Whether a start of this kind is usual on a day; others are never advised. */
+  isUsual: (startDay: number) => boolean;
   /** Best of the mean climate. */
   coarse: MeanTrial;
   /** What the best fortnight is worth over some of the weather years. */
@@ -46,10 +48,18 @@ export type StartScan = {
 };
 
 /** Looks over the starts of the year from `firstDay` on. The plan's own days don't count. */
-export function scanStarts(site: Site, plan: Plan, firstDay: number): StartScan {
+export function scanStarts(
+  site: Site,
+  plan: Plan,
+  firstDay: number,
+  isUsual: (startDay: number) => boolean = () => true,
+): StartScan {
   const runner = runnerOf(site, { ...plan, startDay: firstDay, plantOutDay: null });
   const weeks = weekStartsFrom(firstDay);
-  const mean = weeks.filter(isEvenWeek).map((startDay) => meanTrial(site, plan, runner, startDay));
+  const mean = weeks
+    .filter(isEvenWeek)
+    .filter(isUsual)
+    .map((startDay) => meanTrial(site, plan, runner, startDay));
   const coarse = mean.reduce((a, b) => (b.worth > a.worth ? b : a));
   let seen: Glance | null = null;
   const glance = () => {
@@ -61,9 +71,10 @@ export function scanStarts(site: Site, plan: Plan, firstDay: number): StartScan 
     runner,
     weeks,
     mean,
+    isUsual,
     coarse,
     glance: () => glance().worth,
-    best: () => refine(site, plan, runner, weeks, glance()),
+    best: () => refine(site, plan, runner, weeks, isUsual, glance()),
   };
 }
 
@@ -71,7 +82,7 @@ function meanTrial(site: Site, plan: Plan, runner: Runner, startDay: number): Me
   runner.moveTo(startDay, null);
   const outcome = runner.meanSeason();
   const { dryMatterShare } = runner.crop.type;
-  const verdict = judge(outcome, dryMatterShare, referenceBulbG(site, plan));
+  const verdict = judge(outcome, plan, dryMatterShare, referenceBulbG(site, plan));
   const days = outcome.reached === stage.fallen ? outcome.fellOn : null;
   const harvest = {
     goodShare: promise(verdict, outcome),
@@ -117,16 +128,18 @@ type Glance = { startDay: number; worth: number; isHopeless: boolean };
 
 function look(site: Site, plan: Plan, runner: Runner, mean: readonly MeanTrial[]): Glance {
   const years = Math.min(site.years, Math.max(firstLook.years, Math.ceil(site.years * firstLook.share)));
-  const harvest = harvester(site, runner, referenceBulbG(site, plan));
+  const harvest = harvester(site, plan, runner, referenceBulbG(site, plan));
   const seen: Glance = { startDay: mean[0].startDay, worth: Number.NEGATIVE_INFINITY, isHopeless: true };
+  let most = Number.NEGATIVE_INFINITY;
   for (const { startDay } of promising(site, plan, mean)) {
     runner.moveTo(startDay, null);
     const came = harvest(years);
     if (came.goodShare > 0) seen.isHopeless = false;
-    const found =
-      total(worthParts(site, { ...plan, startDay }, came, null)) - waitCost(startDay - mean[0].startDay);
-    if (found > seen.worth) {
-      seen.worth = found;
+    const worth = total(worthParts(site, { ...plan, startDay }, came, null));
+    seen.worth = Math.max(seen.worth, worth);
+    const soon = worth - waitCost(startDay - mean[0].startDay);
+    if (soon > most) {
+      most = soon;
       seen.startDay = startDay;
     }
   }
@@ -137,7 +150,7 @@ function look(site: Site, plan: Plan, runner: Runner, mean: readonly MeanTrial[]
  * A crop next year is worth this much less than one now, in good seasons of one (our choice): it settles when to start,
  * never what is grown.
  */
-const waitYear = 0.12;
+const waitYear = 0.05;
 
 function waitCost(days: number): number {
   return (waitYear * days) / 365;
@@ -148,11 +161,13 @@ function refine(
   plan: Plan,
   runner: Runner,
   weeks: readonly number[],
+  isUsual: (startDay: number) => boolean,
   { startDay: glanced, isHopeless }: Glance,
 ): SeasonSummary {
-  const harvest = harvester(site, runner, referenceBulbG(site, plan));
+  const harvest = harvester(site, plan, runner, referenceBulbG(site, plan));
   const worthAt = kept((week) => {
     const startDay = weeks[week];
+    if (!isUsual(startDay)) return Number.NEGATIVE_INFINITY;
     runner.moveTo(startDay, null);
     return total(worthParts(site, { ...plan, startDay }, harvest(), null));
   });

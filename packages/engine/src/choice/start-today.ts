@@ -19,9 +19,10 @@ export function startToday(
   start: StartMethod,
   today: number,
   options: SurveyOptions = {},
+  isUsual: (startDay: number) => boolean = () => true,
 ): TodayAnswer {
   const plan = { ...planDefaults, ...options, ...onion, start, startDay: today, plantOutDay: null };
-  return todayOf(site, scanStarts(site, plan, weekOf(today)), today);
+  return todayOf(site, scanStarts(site, plan, weekOf(today), isUsual), today);
 }
 
 /** First day of the week of starts that a day lies in. */
@@ -35,13 +36,17 @@ export function weekOf(day: number): number {
  * The same from a scan of the year from this week on, by the weeks and the rule of the windows of `tryStarts`. Weeks
  * are tried where the mean climate is good or next to it.
  */
-export function todayOf(site: Site, { plan, runner, weeks, mean }: StartScan, today: number): TodayAnswer {
-  const harvest = harvester(site, runner, referenceBulbG(site, plan));
-  const { isInTime, isWindow } = inTimeRule(site, { ...plan, startDay: today });
+export function todayOf(
+  site: Site,
+  { plan, runner, weeks, mean, isUsual }: StartScan,
+  today: number,
+): TodayAnswer {
+  const harvest = harvester(site, plan, runner, referenceBulbG(site, plan));
+  const { isInTime, isWindow } = inTimeRule(site, { ...plan, startDay: today }, isUsual);
   const known = new Map<number, boolean>();
   const isOpen = (week: number) => {
     const startDay = weeks[week];
-    if (startDay === undefined || !isWorkable(site, plan.start, startDay)) return false;
+    if (startDay === undefined || !isUsual(startDay) || !isWorkable(site, plan.start, startDay)) return false;
     let found = known.get(week);
     if (found === undefined) {
       runner.moveTo(startDay, null);
@@ -68,6 +73,7 @@ export function todayOf(site: Site, { plan, runner, weeks, mean }: StartScan, to
   const answer = {
     start: plan.start,
     class: classOfType[plan.type],
+    type: plan.type,
     verdict: now ? ('good' as const) : summarise(site, plan, runner).outcome,
   };
   if (now) {

@@ -8,7 +8,6 @@ import {
 } from '../plant/index.ts';
 import {
   type ClassAnswer,
-  type Plan,
   planDefaults,
   type SeasonSummary,
   type Site,
@@ -16,7 +15,7 @@ import {
 } from '../season/index.ts';
 import { type StartScan, scanStarts } from './start-scan.ts';
 import { type SurveyOptions, startToday } from './start-today.ts';
-import { typeForClass } from './type-for-class.ts';
+import { isAutumnStart, usesOfClass } from './type-for-class.ts';
 import { worth } from './worth.ts';
 
 export type PlaceAnswer = { classes: readonly ClassAnswer[]; today: readonly TodayAnswer[] };
@@ -30,7 +29,7 @@ export function surveyPlace(site: Site, today: number, options: SurveyOptions = 
 }
 
 /** Ways of growing that fall so far behind at a first look are not followed up, in good seasons of one. */
-const farBehind = 0.08;
+const farBehind = 0.15;
 
 /** The classes of a place, looked into as far as asked: each answer is worked out once. */
 export type ClassSurvey = {
@@ -45,14 +44,17 @@ type Way = { class: DayLengthClass; scan: StartScan; best: () => { summary: Seas
 /** Looks over all classes and ways of starting for the year from today on. */
 export function surveyOf(site: Site, today: number, options: SurveyOptions = {}): ClassSurvey {
   const ways = dayLengthClasses.flatMap((dayLengthClass) =>
-    startMethods.map((start): Way => {
-      const scan = scanStarts(site, planOf(site, dayLengthClass, start, today, options), today);
-      const best = once(() => {
-        const summary = scan.best();
-        return { summary, worth: worth(site, summary) };
-      });
-      return { class: dayLengthClass, scan, best };
-    }),
+    startMethods.flatMap((start) =>
+      usesOfClass(site, dayLengthClass, start).map(({ type, isUsual }): Way => {
+        const plan = { ...planDefaults, ...options, type, start, startDay: today, plantOutDay: null };
+        const scan = scanStarts(site, plan, today, isUsual);
+        const best = once(() => {
+          const summary = scan.best();
+          return { summary, worth: worth(site, summary) };
+        });
+        return { class: dayLengthClass, scan, best };
+      }),
+    ),
   );
   const leader = once(() => bestOf(ways));
   const answerOf = ({ class: dayLengthClass, best }: Way) =>
@@ -92,22 +94,32 @@ function once<Value>(work: () => Value): () => Value {
 /** What each class, started each way, is worth today. */
 export function surveyToday(site: Site, today: number, options: SurveyOptions = {}): TodayAnswer[] {
   return dayLengthClasses.flatMap((dayLengthClass) =>
-    startMethods.map((start) => {
-      const onion = { type: typeForClass(site, dayLengthClass), traits: options.traits ?? null };
-      return startToday(site, onion, start, today, options);
-    }),
+    startMethods.map((start) => classToday(site, dayLengthClass, start, today, options)),
   );
 }
 
-function planOf(
+/** What a class, started one way, is worth today: of whatever its packets hold for that use. */
+export function classToday(
   site: Site,
   dayLengthClass: DayLengthClass,
   start: StartMethod,
-  startDay: number,
-  options: SurveyOptions,
-): Plan {
-  const type = typeForClass(site, dayLengthClass);
-  return { ...planDefaults, ...options, type, start, startDay, plantOutDay: null };
+  today: number,
+  options: SurveyOptions = {},
+): TodayAnswer {
+  const traits = options.traits ?? null;
+  const uses = usesOfClass(site, dayLengthClass, start).map(({ type, isUsual }) => ({
+    isUsualNow: isUsual(today),
+    answer: startToday(site, { type, traits }, start, today, options, isUsual),
+  }));
+  return joined(uses);
+}
+
+/** One answer for a class of which autumn and spring sow different types: what is usual today, else the next to come. */
+function joined(uses: readonly { isUsualNow: boolean; answer: TodayAnswer }[]): TodayAnswer {
+  const now = (uses.find(({ isUsualNow }) => isUsualNow) ?? uses[0]).answer;
+  if (now.stillGoodUntil !== null) return now;
+  const next = uses.flatMap(({ answer }) => (answer.nextFrom === null ? [] : [answer.nextFrom]));
+  return { ...now, nextFrom: next.length > 0 ? Math.min(...next) : null };
 }
 
 function classAnswer(site: Site, dayLengthClass: DayLengthClass, summary: SeasonSummary): ClassAnswer {
@@ -117,7 +129,7 @@ function classAnswer(site: Site, dayLengthClass: DayLengthClass, summary: Season
     type,
     verdict: summary.outcome,
     gamble: summary.gamble,
-    isAtHome: hoursFromHome(type, site.longestDayH) === 0,
+    isAtHome: hoursFromHome(type, site.longestDayH, isAutumnStart(startDay, site.climate.latitudeDeg)) === 0,
     bestStart: start,
     bestDayOfYear: startDay - dayNumber(civilDate(startDay).year, 1, 1) + 1,
     summary,

@@ -3,6 +3,7 @@ import { runnerOf, summarise } from '../season/index.ts';
 import { bestStretch, middleOf } from './best-stretch.ts';
 import { harvestOf } from './harvest.ts';
 import { inTimeRule } from './in-time.ts';
+import type { ClassUse } from './type-for-class.ts';
 import { dayInYear, weekStarts } from './week-starts.ts';
 import { closedUp, weekRuns, weeksOf } from './windows.ts';
 import { worth } from './worth.ts';
@@ -13,20 +14,33 @@ export type OpenPlan = Omit<Plan, 'startDay' | 'plantOutDay'>;
 /**
  * Tries a plan at the 52 week starts of a year and finds the windows in which a start is in time: those that end well
  * often enough, where the bed can be worked.
+ *
+ * @param uses what a packet of the class holds, by the day of the start; by default the plan's own type all year
  */
-export function tryStarts(site: Site, plan: OpenPlan, year: number): WhenAnswer {
+export function tryStarts(
+  site: Site,
+  plan: OpenPlan,
+  year: number,
+  uses: readonly ClassUse[] = [{ type: plan.type, isUsual: () => true }],
+): WhenAnswer {
   const firstDay = dayInYear(year, 1);
-  const runner = runnerOf(site, { ...plan, startDay: firstDay, plantOutDay: null });
+  const kinds = uses.map(({ type, isUsual }) => {
+    const kind = { ...plan, type, startDay: firstDay, plantOutDay: null };
+    return { kind, isUsual, runner: runnerOf(site, kind), rule: inTimeRule(site, kind, isUsual) };
+  });
+  const kindOn = (day: number) => kinds.find(({ isUsual }) => isUsual(day)) ?? kinds[0];
   const starts: StartTrial[] = weekStarts.map((dayOfYear) => {
     const startDay = dayInYear(year, dayOfYear);
+    const { kind, runner } = kindOn(startDay);
     runner.moveTo(startDay, null);
-    return { dayOfYear, summary: summarise(site, { ...plan, startDay, plantOutDay: null }, runner) };
+    return { dayOfYear, summary: summarise(site, { ...kind, startDay }, runner) };
   });
-  const { isInTime, isWindow } = inTimeRule(site, { ...plan, startDay: firstDay, plantOutDay: null });
-  const isOpen = ({ summary }: StartTrial) => isInTime(summary.plan.startDay, harvestOf(site, summary));
-  const runs = weekRuns(closedUp(starts.map(isOpen))).filter((run) =>
-    isWindow(weeksOf(run).map((week) => starts[week].summary.plan.startDay)),
-  );
+  const isOpen = ({ summary }: StartTrial) =>
+    kindOn(summary.plan.startDay).rule.isInTime(summary.plan.startDay, harvestOf(site, summary));
+  const runs = weekRuns(closedUp(starts.map(isOpen))).filter((run) => {
+    const days = weeksOf(run).map((week) => starts[week].summary.plan.startDay);
+    return kinds.some(({ rule }) => rule.isWindow(days));
+  });
   const windows = runs.map((run): StartWindow => {
     const weeks = weeksOf(run);
     const worthAt = (week: number) =>

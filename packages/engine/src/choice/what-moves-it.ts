@@ -75,7 +75,7 @@ function seasonOf(site: Site, plan: Plan, nursery: { nurseryTempC: number | null
     neckFallDay: outcome.reached === stage.fallen ? plan.startDay + outcome.fellOn : null,
     diameterMm: bulbDiameterMm(outcome.bulbDryG / dryMatterShare),
     // against no other bulb: size has its own figure
-    verdict: judge(outcome, dryMatterShare, 0),
+    verdict: judge(outcome, plan, dryMatterShare, 0),
     nurseryTempC: runner.nurseryTempC,
   };
 }

@@ -2,6 +2,8 @@ import { climateDayOf } from '../calendar/index.ts';
 import { classOfType, hoursFromHome, plantValuesOf, type StartMethod } from '../plant/index.ts';
 import { fullSizeDryG, type Plan, type SeasonSummary, type Site } from '../season/index.ts';
 import { type Harvest, harvestOf } from './harvest.ts';
+import { isPractised } from './practised.ts';
+import { isAutumnStart } from './type-for-class.ts';
 import { isWorkable } from './workable.ts';
 
 /** What a way of growing is worth, in good seasons of one; the parts add up. */
@@ -21,6 +23,8 @@ export type WorthParts = {
   coldBed: number;
   /** Tops that go over in weather too cool to dry bulbs. */
   drying: number;
+  /** What growers of the district do, where that is published. */
+  practice: number;
   /** Sets, and kinds of another latitude, that shops seldom have. */
   scarce: number;
 };
@@ -37,12 +41,16 @@ export const worthWeights = {
   flower: 0.3,
   /** A year of care, beyond the half summer that an onion takes. */
   careYear: 0.35,
+  /** About what thirty years cannot tell: local practice settles ties. */
+  practice: 0.15,
 } as const;
 const easyDays = 150;
-/** What is hard to come by (common practice, no source): most sets on sale are long-day types, ... */
+/** What is hard to come by (common practice, no source): most sets on sale are long-day types and, in autumn, kinds that winter, ... */
 const scarceCost = 0.2;
 /** ... and kinds of another latitude the more, the farther off they are at home. */
 const scarcePerH = 0.2;
+/** Homes have no sharp edges: the cost is whole some 25 km beyond one, in summers a few minutes longer or shorter. */
+const strangePerH = 2;
 const workOf: Readonly<Record<StartMethod, number>> = {
   'direct-seed': 0.02,
   'raised-seedlings': 0.03,
@@ -89,14 +97,17 @@ export function worthParts(site: Site, plan: Plan, harvest: Harvest, keepsMonths
     work: -workOf[plan.start],
     coldBed: isWorkable(site, plan.start, plan.startDay) ? 0 : -coldBedCost,
     drying: harvest.days === null ? -coolDryingMost : -coolDryingCost(site, plan.startDay + harvest.days),
+    practice: isPractised(site, plan) ? worthWeights.practice : 0,
     scarce: -scarcity(site, plan),
   };
 }
 
-function scarcity(site: Site, { type, start }: Plan): number {
-  const awayH = hoursFromHome(type, site.longestDayH);
-  const rareSets = start === 'sets' && classOfType[type] !== 'long';
-  return (rareSets || awayH > 0 ? scarceCost : 0) + scarcePerH * awayH;
+function scarcity(site: Site, { type, start, startDay }: Plan): number {
+  const winters = isAutumnStart(startDay, site.climate.latitudeDeg);
+  const awayH = hoursFromHome(type, site.longestDayH, winters);
+  const rareSets = start === 'sets' && classOfType[type] !== 'long' && !(winters && type === 'intermediate');
+  const strange = rareSets ? scarceCost : Math.min(scarceCost, strangePerH * awayH);
+  return strange + scarcePerH * awayH;
 }
 
 function coolDryingCost(site: Site, neckFallDay: number): number {

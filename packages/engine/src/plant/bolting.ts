@@ -26,10 +26,15 @@ export function boltedShare(coldDays: number, halfD: number, spreadD: number): n
   return 1 / (1 + Math.exp((halfD - coldDays) / spreadD));
 }
 
+/** Cold-stored sets of this diameter flower by half, mm. */
+export const setHalfMm = 21.5;
+const warmStoreMm = 14;
+
 /**
  * Cold that a set brings from its store, in days at 9 °C, so that a cold-stored set bolts as
- * logistic(0.5 · (d − 18.9 mm)) once the `springD` of its usual spring are added.
- * Source: Sapporo 1949–50 (0.6, 22, 71, 97 % for ≤ 11, 12–17, 18–24, ≥ 25 mm). Warm stores all but end bolting
+ * logistic(0.5 · (d − {@link setHalfMm})); what a usual spring adds is next to nothing.
+ * Slope: Sapporo 1949–50 (0.6, 22, 71, 97 % for ≤ 11, 12–17, 18–24, ≥ 25 mm, half at 18.9). Half-point: sets on sale
+ * flower less, about one in ten at 16 mm (common practice, no source). Warm stores all but end bolting
  * (Heath 1943: 22 weeks at 30 °C), here by a half-point 14 mm higher.
  */
 export function setColdDays(
@@ -37,8 +42,7 @@ export function setColdDays(
   store: 'cold' | 'warm',
   halfD: number,
   spreadD: number,
-  springD: number,
 ): number {
-  const halfMm = store === 'cold' ? 18.9 : 32.9;
-  return Math.max(0, halfD + spreadD * 0.5 * (diameterMm - halfMm) - springD);
+  const halfMm = store === 'cold' ? setHalfMm : setHalfMm + warmStoreMm;
+  return Math.max(0, halfD + spreadD * 0.5 * (diameterMm - halfMm));
 }

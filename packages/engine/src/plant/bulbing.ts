@@ -1,8 +1,17 @@
 import { ramp } from './thermal.ts';
 
-/** How strongly a photoperiod induces bulbing, 0…1. `lateH` makes up for shade. */
+/** How strongly a photoperiod induces bulbing, 0…1: nothing at the need, in full `rampH` above it. */
 export function photoperiodFactor(photoperiodH: number, criticalH: number, rampH: number): number {
   return ramp(photoperiodH, criticalH, criticalH + rampH);
+}
+
+/**
+ * Share of the usual age that a kind asks for before it can bulb: all within 2 h of its need, a third from 4½ h on. Days
+ * far above the need turn small plants: short-day kinds set out in the north make sets, not onions, and even seedlings
+ * bulb once days are long enough for them (direction seen: Embrapa; figures ours).
+ */
+export function ageNeed(hoursAboveNeed: number): number {
+  return 1 - 0.67 * ramp(hoursAboveNeed, 2, 4.5);
 }
 
 /**

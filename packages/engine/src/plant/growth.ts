@@ -17,11 +17,28 @@ export function growthTemperatureFactor(meanC: number): number {
   return meanC < 20 ? ramp(meanC, 4, 14) : ramp(meanC, 40, 27);
 }
 
+/** Seedlings in a tray or seedbed, per m² (common practice, no source: plug trays and nursery beds of 700–1500). */
+export const nurseryPerM2 = 1000;
+
+/** Light a tray indoors gets through glass, against the open (memory: a sill or unlit greenhouse bench). */
+export const glazingShare = 0.5;
+
+/** What an hour of lamps over trays is worth, MJ m⁻² of total solar (memory: about 150 µmol m⁻² s⁻¹ of PAR). */
+export const lampMJPerHour = 0.25;
+
 /**
- * Seedlings in a seedbed or tray crowd each other: growth falls to nothing at this shoot dry matter, g
- * (memory: crowded nursery plants stop near pencil thickness).
+ * Share of the leaf pace that crowded seedlings keep, 0…1: all at no leaf, nothing at `mostLeaves`
+ * (shape ours; 60 days give 2.5 leaves, Hokkaido 1973–75).
  */
-export const nurseryShootLimitG = 0.9;
+export function crowdedPace(leaves: number, mostLeaves: number): number {
+  const full = leaves / mostLeaves;
+  return full >= 1 ? 0 : 1 - full * full;
+}
+
+/** Bright days use light less: growth follows Rs · (1 + 15/half) / (1 + Rs/half), unchanged on a day of 15 MJ m⁻². */
+export function usedLightMJ(solarMJ: number, halfMJ: number): number {
+  return (solarMJ * (1 + 15 / halfMJ)) / (1 + solarMJ / halfMJ);
+}
 
 /**
  * Growth kept under foliar disease in a long wet, warm spell, 0…1: rough, stated as such

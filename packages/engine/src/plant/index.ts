@@ -1,15 +1,26 @@
 export { hoursFromHome } from './at-home.ts';
-export { boltedShare, boltingSizeFactor, coldResponse, setColdDays, warmthUndoes } from './bolting.ts';
+export {
+  boltedShare,
+  boltingSizeFactor,
+  coldResponse,
+  setColdDays,
+  setHalfMm,
+  warmthUndoes,
+} from './bolting.ts';
 export { bulbDiameterMm, bulbMassG, marketableMinMm, plantSpreadCv } from './bulb.ts';
-export { canopyHaste, photoperiodFactor, shadePenaltyH } from './bulbing.ts';
+export { ageNeed, canopyHaste, photoperiodFactor, shadePenaltyH } from './bulbing.ts';
 export { type Cover, covers, coverUse } from './cover.ts';
 export { coldColumn, degreesColumn, rampColumn } from './day-columns.ts';
 export { fieldFactor, normalSeedlingShare } from './emergence.ts';
 export {
+  crowdedPace,
+  glazingShare,
   growthTemperatureFactor,
   interceptedShare,
-  nurseryShootLimitG,
+  lampMJPerHour,
+  nurseryPerM2,
   seedlingG,
+  usedLightMJ,
   wetSpellFactor,
   youngLeafArea,
 } from './growth.ts';
@@ -25,6 +36,7 @@ export {
   verdicts,
 } from './kinds.ts';
 export { areaUpTo, leafAreaTotals, leafLimit, mostGreenLeaves } from './leaves.ts';
+export { valuesAt } from './local-need.ts';
 export {
   defaultPlantValues,
   type GrowthValues,

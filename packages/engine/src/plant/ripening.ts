@@ -1,7 +1,11 @@
-/** Longer days ripen sooner: factor on the ripening rate. Bounds and slope fitted. */
+/** Days this far above the need ripen no sooner, h; nor does more than so much beyond. */
+const idleH = 2;
+const mostH = 6;
+
+/** Longer days ripen sooner: factor on the ripening rate (shape ours, slope fitted). */
 export function ripeningPhotoperiodFactor(photoperiodH: number, criticalH: number, slope: number): number {
-  const factor = 1 + slope * (photoperiodH - criticalH - 2);
-  return factor < 0.4 ? 0.4 : factor > 2.2 ? 2.2 : factor;
+  const beyond = photoperiodH - criticalH - idleH;
+  return beyond <= 0 ? 1 : 1 + slope * (beyond < mostH ? beyond : mostH);
 }
 
 /**
@@ -32,6 +36,6 @@ export const lastLeavesRate = 0.6;
 /**
  * Days under short photoperiod or cold that turn a bulbing plant back to leaves before it is three fifths ripe.
  * Direction: Kato 1964, Brewster 2008 p. 142; bulbing stops when days fall below the critical length (Ikeda et al.
- * 2020), a fifth of an hour is left for weather and plants; other values memory.
+ * 2020), half an hour is left for weather and plants; other values memory.
  */
-export const reversal = { days: 10, shortfallH: 0.2, coldC: 10, beforeRipening: 0.6 } as const;
+export const reversal = { days: 10, shortfallH: 0.5, coldC: 10, beforeRipening: 0.6 } as const;

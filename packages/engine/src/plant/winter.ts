@@ -5,12 +5,12 @@ export const noHarmAboveC = -4;
 
 /**
  * Temperature of the night, °C, at which plants begin to die, by true leaves made and hardening 0…1:
- * −4 at the loop stage, −6 at two leaves, −11 hardened with four leaves and more.
+ * −4 at the loop stage, −6 at two leaves, −11 hardened with three leaves and more, as raised plants have.
  * −11 seen (Brewster 2008 p. 289); the rest memory (hardened −8 to −11, unhardened −4 to −6).
  */
 export function killingTempC(leaves: number, hardening: number): number {
-  const byLeaves = leaves < 2 ? -4 - leaves : -6 - 2.5 * Math.min(1, (leaves - 2) / 2);
-  return byLeaves - 2.5 * hardening * ramp(leaves, 1, 4);
+  const byLeaves = leaves < 2 ? -4 - leaves : -6 - 2.5 * Math.min(1, leaves - 2);
+  return byLeaves - 2.5 * hardening * ramp(leaves, 1, 3);
 }
 
 /** Share of the plants alive that one night kills: from none at the killing temperature to all 4 °C below it. */
@@ -42,9 +42,12 @@ export function hardening(recentMeanC: number): number {
   return ramp(recentMeanC, 14, 5);
 }
 
-/** Warmth a snow pack keeps at the plant, °C, by its water, mm (memory: 10 cm of fresh snow shelters about 5 °C). */
+/**
+ * Warmth a snow pack keeps at the plant, °C, by its water, mm: thin snow blows off and lies in patches, half a metre
+ * shelters from any cold (memory; uncovered autumn plants die about the Great Lakes and live under the snow of Hokkaido).
+ */
 export function snowShelterC(snowMm: number): number {
-  return Math.min(12, 0.5 * snowMm);
+  return 10 * ramp(snowMm, 10, 80);
 }
 
 /** Water that falls as snow below 0 °C and melts by degree-days, 3 mm °C⁻¹ d⁻¹ (memory: common melt factor). */

@@ -12,12 +12,8 @@ import {
   type TypeValues,
   youngLeafArea,
 } from '../plant/index.ts';
+import { type Draw, noDraw } from './draws.ts';
 import type { Plan } from './plan.ts';
-
-/** How one season's plants differ from the type's mean: one draw a year. */
-export type Draw = { criticalShiftH: number; ripeningFactor: number; phyllochronFactor: number };
-
-export const noDraw: Draw = { criticalShiftH: 0, ripeningFactor: 1, phyllochronFactor: 1 };
 
 /** Sets of this size are what growers plant; larger than the other, they make no larger plants (Sapporo 1949–50), mm. */
 const usualSetMm = 16;
@@ -34,8 +30,8 @@ export type Crop = {
   standPerM2: number;
   densityHaste: number;
   ripeningFactor: number;
-  leafCeiling: number;
-  shockDays: number;
+  /** Thermal time after the move in which plants root and do nothing else, °C d. */
+  rootingTT: number;
   lightShare: number;
   shadePenaltyH: number;
   covered: boolean;
@@ -73,9 +69,8 @@ export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Cr
     standPerM2: plan.densityPerM2,
     densityHaste: ripeningDensityFactor(plan.densityPerM2, growth.ripeningDensitySlope),
     ripeningFactor: isSet ? growth.setRipeningFactor : 1,
-    leafCeiling: isSet ? growth.setLeafCeiling : leafLimit - 1,
-    shockDays:
-      plan.start === 'raised-seedlings' || plan.start === 'bought-transplants' ? growth.transplantShockD : 0,
+    rootingTT:
+      plan.start === 'raised-seedlings' || plan.start === 'bought-transplants' ? growth.rootingTT : 0,
     lightShare,
     shadePenaltyH: shadePenaltyH(1 - lightShare),
     covered: plan.cover !== 'none',

@@ -9,6 +9,7 @@ import {
   type GrowthValues,
   growthTemperatureFactor,
   rampColumn,
+  usedLightMJ,
 } from '../plant/index.ts';
 import { clearSkyRadiation, extraterrestrialRadiation } from '../sky/index.ts';
 import type { WeatherSeries } from '../weather/index.ts';
@@ -33,10 +34,12 @@ export type Drivers = {
   /** Thermal time of the seedbed at sowing depth. */
   soilTT: Float64Array;
   soilMeanC: Float64Array;
-  /** Growth of a closed canopy, g m⁻² d⁻¹: radiation × use efficiency × temperature factor. */
-  canopyGain: Float64Array;
-  /** Bulbing response to temperature, 0…1. */
-  bulbingTemp: Float64Array;
+  /** Light as far as plants use it, MJ m⁻² (see usedLightMJ), before cover. */
+  usedLight: Float64Array;
+  /** The same under the cover, times the response of growth to temperature. */
+  growthLight: Float64Array;
+  /** Bulbing response to temperature, 0…1, by the temperatures of none and of all. */
+  bulbingTemp: (zeroC: number, fullC: number) => Float64Array;
   /** Thermal time of ripening, by the type's base and cap temperatures. */
   ripeningTT: (baseC: number, capC: number) => Float64Array;
   /** Days at 9 °C gained towards flowering, by ceiling temperature of the type. */
@@ -75,7 +78,8 @@ export function driversOf(
   const tempMaxC = column();
   const tempMeanC = column();
   const soilMeanC = column();
-  const canopyGain = column();
+  const usedLight = column();
+  const growthLight = column();
   const wetness = column();
   let soil = (weather.tempMinC[0] + weather.tempMaxC[0]) / 2;
   let wet = 0.3;
@@ -97,8 +101,8 @@ export function driversOf(
     const swing = ((tempMaxC[i] - tempMinC[i]) / 2) * seedDepthDamping;
     soilLowC[i] = soil - swing;
     soilHighC[i] = soil + swing;
-    canopyGain[i] =
-      growth.radiationUseGMJ * weather.solarMJ[i] * gain.light * spread(growthTemperatureFactor, meanC, i);
+    usedLight[i] = usedLightMJ(weather.solarMJ[i], growth.lightHalfMJ);
+    growthLight[i] = usedLight[i] * gain.light * spread(growthTemperatureFactor, meanC, i);
     wet += ((weather.rainMm[i] >= wetFromMm ? 1 : 0) - wet) / wetnessMemoryDays;
     wetness[i] = smoothed ? smoothed.wetShare[i] : wet;
   }
@@ -120,8 +124,9 @@ export function driversOf(
     growthTT: degrees(growth.growthBaseC, growth.leafCapC),
     soilTT,
     soilMeanC,
-    canopyGain,
-    bulbingTemp: response((low, high) => rampColumn(low, high, growth.bulbingBaseC, growth.bulbingFullC)),
+    usedLight,
+    growthLight,
+    bulbingTemp: keep((zeroC, fullC) => response((low, high) => rampColumn(low, high, zeroC, fullC))),
     ripeningTT: keep(degrees),
     cold: keep((ceilingC) => response((low, high) => coldColumn(low, high, ceilingC))),
     referenceEt() {
@@ -148,6 +153,9 @@ function bothSides(
   };
 }
 
+/** A season asks for a handful of pairs; a fit that tries ever new ones starts again. */
+const mostKept = 24;
+
 /** Works a column out once for each pair of temperatures; asked for the same pair as last time, it answers at once. */
 function keep(make: (a: number, b: number) => Float64Array): (a: number, b?: number) => Float64Array {
   const made = new Map<string, Float64Array>();
@@ -158,6 +166,7 @@ function keep(make: (a: number, b: number) => Float64Array): (a: number, b?: num
     if (a === lastA && b === lastB) return last;
     const key = `${a} ${b}`;
     last = made.get(key) ?? make(a, b);
+    if (made.size >= mostKept) made.clear();
     made.set(key, last);
     lastA = a;
     lastB = b;
@@ -184,8 +193,9 @@ export function repeatDrivers(year: Drivers, times: number): Drivers {
     growthTT: tile(year.growthTT),
     soilTT: tile(year.soilTT),
     soilMeanC: tile(year.soilMeanC),
-    canopyGain: tile(year.canopyGain),
-    bulbingTemp: tile(year.bulbingTemp),
+    usedLight: tile(year.usedLight),
+    growthLight: tile(year.growthLight),
+    bulbingTemp: keep((zeroC, fullC) => tile(year.bulbingTemp(zeroC, fullC))),
     ripeningTT: keep((baseC, capC) => tile(year.ripeningTT(baseC, capC))),
     cold: keep((ceilingC) => tile(year.cold(ceilingC))),
     referenceEt() {

@@ -7,6 +7,7 @@ import {
   waterStress,
 } from '../bed/index.ts';
 import {
+  ageNeed,
   areaUpTo,
   boltedShare,
   boltingSizeFactor,
@@ -45,13 +46,21 @@ const { planted, onset: begun, fallen } = stage;
 
 /** Smallest share of plants worth growing on. */
 const standLost = 0.02;
-/** Flower stalks show about ten weeks after cold has set them (Holdsworth & Heath IV). */
-const stalkDays = 70;
+/**
+ * Cold that comes later than this before a crop's last day shows no stalk in it: about ten weeks go by (Holdsworth &
+ * Heath IV), more in the cool of autumn (memory).
+ */
+const stalkDays = 120;
 /** Days over which hardening looks back. */
 const hardeningDays = 14;
+const mostLeaves = leafLimit - 1;
+/** Cold of the last weeks before bulbs start turns no plant: young bulbs hold stalks back (Holdsworth & Heath IV; length memory). */
+const idleColdDays = 28;
 
 // Thermal age at which each leaf appeared; reused between runs, one run at a time.
 const leafBorn = new Float64Array(leafLimit + 2);
+// Cold met on each of the last days, round and round.
+const recentCold = new Float64Array(idleColdDays);
 
 /**
  * Grows the median plant in its bed from `seedling` (as it stands on the day it is in the ground and growing)
@@ -83,6 +92,8 @@ export function grow(
   const ripenOpen = open.ripeningTT(type.ripeningBaseC, type.ripeningCapC);
   const ripenCovered = covered.ripeningTT(type.ripeningBaseC, type.ripeningCapC);
   const perM2 = crop.standPerM2;
+  const warmthOpen = open.bulbingTemp(growth.bulbingBaseC, growth.bulbingFullC);
+  const warmthCovered = covered.bulbingTemp(growth.bulbingBaseC, growth.bulbingFullC);
   const referenceEt = crop.followsWater ? open.referenceEt() : open.rainMm;
   const leastAreaPerG = youngLeafArea(crop.youngG) / crop.youngG;
 
@@ -97,7 +108,7 @@ export function grow(
   let lifeTT = 0;
   let oldest = 0;
   let turnBack = 0;
-  let alive = 1;
+  let alive = seedling.aliveShare;
   let lifted = 0;
   let snowMm = 0;
   let depletionMm = 0;
@@ -107,7 +118,8 @@ export function grow(
   let green = leaves;
   // Leaves brought along count as born now; the oldest of them go first.
   for (let i = 0; i <= leafCounted; i++) leafBorn[i] = 0;
-  const shockEnds = seedling.day + crop.shockDays;
+  recentCold.fill(0);
+  let rooting = crop.rootingTT;
   const coverEnds = seedling.day + coverUse.days;
   const first = seedling.day;
 
@@ -141,11 +153,13 @@ export function grow(
 
     // Leaves.
     lifeTT += air.lifeTT[i];
-    if (day >= shockEnds) {
-      if (ripening < lastLeavesRipening && leaves < crop.leafCeiling) {
+    const isRooted = rooting <= 0;
+    if (!isRooted) rooting -= air.leafTT[i];
+    if (isRooted) {
+      if (ripening < lastLeavesRipening && leaves < mostLeaves) {
         const pace = (leaves < 3 ? growth.firstLeavesFactor : 1) * phyllochron;
         leaves += (air.leafTT[i] / pace) * (onset ? lastLeavesRate : 1);
-        if (leaves > crop.leafCeiling) leaves = crop.leafCeiling;
+        if (leaves > mostLeaves) leaves = mostLeaves;
         while (leafCounted < Math.floor(leaves)) leafBorn[++leafCounted] = lifeTT;
       }
       age += air.leafTT[i];
@@ -184,9 +198,9 @@ export function grow(
       );
     }
 
-    if (day >= shockEnds) {
+    if (isRooted) {
       const disease = wetSpellFactor(air.wetness[i], meanC);
-      const byLight = (air.canopyGain[i] * crop.lightShare * intercepted) / perM2;
+      const byLight = (growth.radiationUseGMJ * air.growthLight[i] * crop.lightShare * intercepted) / perM2;
       const byAge = (shootG + bulbG) * growth.growthRate * air.growthTT[i];
       const gain = (byAge < byLight ? byAge : byLight) * stress * disease;
       if (onset) {
@@ -206,23 +220,31 @@ export function grow(
     if (!onset) {
       // Cold towards flowering; what comes in the last weeks shows no stalk before the crop is over.
       const chill = (isCovered ? coldCovered : coldOpen)[i];
-      if (chill > 0 && shootG > type.boltingSizeG && day < crop.lastDay - stalkDays)
-        cold +=
+      const slot = day % idleColdDays;
+      recentCold[slot] = 0;
+      if (chill > 0 && shootG > type.boltingSizeG && day < crop.lastDay - stalkDays) {
+        recentCold[slot] =
           seedling.coldPace * chill * boltingSizeFactor(shootG, type.boltingSizeG, growth.boltingSizeSpan);
+        cold += recentCold[slot];
+      }
       if (meanC > warmthUndoes.aboveC && cold > seedling.storeColdDays)
         cold = Math.max(seedling.storeColdDays, cold - warmthUndoes.days);
       // Bulbing: marginal day lengths induce less than is lost, so they never add up to a bulb.
-      // A plant that is still rooting after its move neither grows nor bulbs.
-      if (day >= shockEnds && P > criticalH && age >= competenceTT && leaves >= type.minimumLeaves)
-        bulbing +=
-          growth.bulbingRate *
-          photoperiodFactor(P, criticalH, growth.photoperiodRampH) *
-          air.bulbingTemp[i] *
-          canopyHaste(lai);
-      bulbing = bulbing > growth.bulbingLossPerDay ? bulbing - growth.bulbingLossPerDay : 0;
+      // A plant that is still rooting after its move neither grows nor bulbs, but keeps what long days have done.
+      if (isRooted || P < criticalH) {
+        if (P > criticalH && age >= competenceTT * ageNeed(P - criticalH) && leaves >= type.minimumLeaves)
+          bulbing +=
+            growth.bulbingRate *
+            photoperiodFactor(P, criticalH, growth.photoperiodRampH) *
+            (isCovered ? warmthCovered : warmthOpen)[i] *
+            canopyHaste(lai);
+        bulbing = bulbing > growth.bulbingLossPerDay ? bulbing - growth.bulbingLossPerDay : 0;
+      }
       if (bulbing >= 1) {
         onset = true;
         bulbing = 1;
+        for (let back = 0; back < idleColdDays; back++) cold -= recentCold[back];
+        if (cold < seedling.storeColdDays) cold = seedling.storeColdDays;
         out.onsetOn = day;
         out.leavesMade = leaves;
         out.leavesGreen = green;

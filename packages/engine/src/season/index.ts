@@ -1,5 +1,8 @@
-export { type Crop, type Draw, noDraw } from './crop.ts';
-export { fullSizeDryG, judge, limits, outcomeOf } from './judge.ts';
+export type { Crop } from './crop.ts';
+export { type Draw, type DrawSpread, drawsOf, noDraw } from './draws.ts';
+export { fullSizeDryG, judge, limits, outcomeOf, smallBulbG } from './judge.ts';
+export { type LeafCheckpoint, type LeafParting, leafCheckpoint } from './leaf-checkpoint.ts';
+export type { DayStretch, LocalPractice } from './local-practice.ts';
 export { medianSeasonDays } from './median-season.ts';
 export { indoorNurseryC, plantingOut, seedbedFromC } from './nursery.ts';
 export type { Outcome } from './outcome.ts';
@@ -10,6 +13,7 @@ export { referenceBulbG } from './reference-bulb.ts';
 export { type Runner, runnerOf } from './run.ts';
 export { openSite, type Site, type SiteOptions } from './site.ts';
 export { sowingFor } from './sowing-for.ts';
+export { type SpanPart, type SpanParts, spanParts } from './span-parts.ts';
 export { runPlan, summarise } from './summarise.ts';
 export type {
   ClassAnswer,

@@ -1,14 +1,25 @@
+import { climateYearDays } from '../calendar/index.ts';
 import {
+  ageNeed,
   boltingSizeFactor,
   bulbMassG,
+  crowdedPace,
   degreesAbove,
   fieldFactor,
+  glazingShare,
+  growthTemperatureFactor,
+  interceptedShare,
+  lampMJPerHour,
+  nextSnowMm,
+  nightKillShare,
   normalSeedlingShare,
-  nurseryShootLimitG,
+  nurseryPerM2,
   photoperiodFactor,
   ramp,
   seedlingG,
   setColdDays,
+  snowShelterC,
+  youngLeafArea,
 } from '../plant/index.ts';
 import type { Crop } from './crop.ts';
 import type { Drivers } from './drivers.ts';
@@ -31,6 +42,8 @@ export type Seedling = {
   storeColdDays: number;
   /** Share at which cold in the bed counts. */
   coldPace: number;
+  /** Share of the sets that frost has left alive in the ground. */
+  aliveShare: number;
 };
 
 export function emptySeedling(): Seedling {
@@ -46,6 +59,7 @@ export function emptySeedling(): Seedling {
     coldDays: 0,
     storeColdDays: 0,
     coldPace: 1,
+    aliveShare: 1,
   };
 }
 
@@ -54,11 +68,14 @@ export const seedbedFromC = 10;
 /** Indoor nursery where nothing else is said, °C (Iowa State Extension: 13–18 °C). */
 export const indoorNurseryC = 15;
 
-/** Seedlings go out with this many leaves made, into a bed at least this warm, or at the latest after so many weeks. */
-export const plantingOut = { leaves: 3.5, bedC: 7, latestWeeks: 12 } as const;
+/** Seedlings go out into a bed at least this warm, with this many leaves made or after so many weeks; until then they stand and wait. */
+export const plantingOut = { leaves: 2.5, bedC: 7, latestWeeks: 12 } as const;
 
 /** Share of the cold in the bed that still counts for sets, whose fate their store has mostly settled (fit: Sapporo; spring sets in Germany). */
-const setColdPace = 0.15;
+const setColdPace = 0.1;
+
+/** Ground temperature from which sets die before they have sprouted, °C (memory: sets lie through the winters of Kyiv, not of Winnipeg). */
+const dormantKillC = -8;
 
 /** Days over which the warmth of the bed is judged before planting out. */
 const bedMemoryDays = 10;
@@ -84,6 +101,7 @@ export function raise(
   seedling.emerged = true;
   seedling.emergedOn = 0;
   seedling.emergedShare = 1;
+  seedling.aliveShare = 1;
   seedling.day = 0;
   const slowFirst = growth.firstLeavesFactor * growth.phyllochron;
   switch (plan.start) {
@@ -94,7 +112,7 @@ export function raise(
       seedling.shootG = growth.transplantG;
       return;
     case 'sets':
-      sprout(plan, crop, open, at, seedling);
+      sprout(plan, crop, open, at, isPastSummer(photoperiodH, photoAt), seedling);
       return;
     case 'direct-seed':
       emergeInBed(crop, crop.covered ? covered : open, at, seedling);
@@ -104,11 +122,37 @@ export function raise(
   }
 }
 
-function sprout(plan: Plan, crop: Crop, open: Drivers, at: number, seedling: Seedling): void {
+/** Days back to which a day's length is compared: it is shorter from a month after the longest day on. */
+const twoMonths = 60;
+
+/** From a month after the longest day to a month after the shortest. */
+function isPastSummer(photoperiodH: Float64Array, photoAt: number): boolean {
+  // a year on stands for the days before the table begins
+  return photoperiodH[photoAt] < photoperiodH[photoAt + climateYearDays - twoMonths];
+}
+
+/** @param isFresh planted past summer: sets of that summer's lifting, which have met no winter in a store */
+function sprout(
+  plan: Plan,
+  crop: Crop,
+  open: Drivers,
+  at: number,
+  isFresh: boolean,
+  seedling: Seedling,
+): void {
   const { growth, type } = crop;
   let warmth = 0;
   let day = 0;
-  while (warmth < growth.setSproutTT && day < crop.lastDay) warmth += open.leafTT[at + day++];
+  let snowMm = 0;
+  for (; warmth < growth.setSproutTT && day < crop.lastDay; day++) {
+    const i = at + day;
+    if (open.tempMinC[i] < 0 || snowMm > 0) {
+      const groundC = (open.tempMinC[i] + open.soilMeanC[i]) / 2 + snowShelterC(snowMm);
+      seedling.aliveShare *= 1 - nightKillShare(groundC, dormantKillC);
+      snowMm = nextSnowMm(snowMm, open.rainMm[i], open.tempMeanC[i]);
+    }
+    warmth += open.leafTT[i];
+  }
   seedling.emerged = warmth >= growth.setSproutTT;
   seedling.emergedOn = day;
   seedling.day = day;
@@ -118,10 +162,9 @@ function sprout(plan: Plan, crop: Crop, open: Drivers, at: number, seedling: See
   seedling.shootG = growth.setG * (bulbMassG(plan.setSizeMm) / bulbMassG(16)) ** (1 / 3);
   seedling.storeColdDays = setColdDays(
     plan.setSizeMm,
-    plan.setStore,
+    isFresh ? 'warm' : plan.setStore,
     type.vernalHalfD,
     type.vernalSpreadD,
-    growth.setSpringColdD,
   );
   seedling.coldDays = seedling.storeColdDays;
 }
@@ -160,13 +203,16 @@ function raiseSeedlings(
   const phyllochron = growth.phyllochron * draw.phyllochronFactor;
   const criticalH = type.criticalPhotoperiodH + draw.criticalShiftH;
   const competenceTT = growth.competenceTT * type.competenceShare * draw.phyllochronFactor;
-  const latest = plantOutAfter ?? 7 * plantingOut.latestWeeks;
+  const latest = plantOutAfter ?? crop.lastDay;
   const cold = open.cold(type.vernalCeilingC);
   const indoors = nurseryTempC !== null;
   const indoorSoilTT = indoors ? degreesAbove(nurseryTempC, growth.emergenceBaseC, growth.emergenceCapC) : 0;
   const indoorLeafTT = indoors ? degreesAbove(nurseryTempC, growth.leafBaseC, growth.leafCapC) : 0;
   const indoorGrowthTT = indoors ? degreesAbove(nurseryTempC, growth.growthBaseC, growth.leafCapC) : 0;
   const indoorBulbing = indoors ? ramp(nurseryTempC, growth.bulbingBaseC, growth.bulbingFullC) : 0;
+  const indoorLight = indoors ? growthTemperatureFactor(nurseryTempC) : 0;
+  const lampMJ = plan.lampHours === null ? 0 : lampMJPerHour * plan.lampHours;
+  const bulbingTemp = open.bulbingTemp(growth.bulbingBaseC, growth.bulbingFullC);
 
   let warmth = 0;
   let soil = 0;
@@ -181,26 +227,29 @@ function raiseSeedlings(
   for (; day < latest; day++) {
     const i = at + day;
     bedC += (open.tempMeanC[i] - bedC) / bedMemoryDays;
-    if (plantOutAfter === null && leaves >= plantingOut.leaves && bedC >= plantingOut.bedC) break;
+    const isDue = leaves >= plantingOut.leaves || day >= 7 * plantingOut.latestWeeks;
+    if (plantOutAfter === null && isDue && bedC >= plantingOut.bedC) break;
     if (warmth < growth.emergenceTT) {
       warmth += indoors ? indoorSoilTT : open.soilTT[i];
       soil += indoors ? nurseryTempC : open.soilMeanC[i];
       emergedOn = day + 1;
       continue;
     }
-    const leafTT = indoors ? indoorLeafTT : open.leafTT[i];
+    const leafTT = (indoors ? indoorLeafTT : open.leafTT[i]) * crowdedPace(leaves, growth.nurseryCrowdLeaves);
     leaves += leafTT / ((leaves < 3 ? growth.firstLeavesFactor : 1) * phyllochron);
     age += leafTT;
-    const room = 1 - shootG / nurseryShootLimitG;
-    shootG +=
-      shootG * growth.growthRate * (indoors ? indoorGrowthTT : open.growthTT[i]) * (room > 0 ? room : 0);
+    const byAge = shootG * growth.growthRate * (indoors ? indoorGrowthTT : open.growthTT[i]);
+    const light = indoors ? (glazingShare * open.usedLight[i] + lampMJ) * indoorLight : open.growthLight[i];
+    const caught = interceptedShare(growth.extinction * youngLeafArea(shootG) * nurseryPerM2 * 1e-4);
+    const byLight = (growth.radiationUseGMJ * light * caught) / nurseryPerM2;
+    shootG += byAge < byLight ? byAge : byLight;
     if (!indoors) coldDays += cold[i] * boltingSizeFactor(shootG, type.boltingSizeG, growth.boltingSizeSpan);
     const P = plan.lampHours ?? photoperiodH[photoAt + day];
-    if (P > criticalH && age >= competenceTT && leaves >= Math.max(4, type.minimumLeaves))
+    if (P > criticalH && age >= competenceTT * ageNeed(P - criticalH) && leaves >= type.minimumLeaves)
       bulbing +=
         growth.bulbingRate *
         photoperiodFactor(P, criticalH, growth.photoperiodRampH) *
-        (indoors ? indoorBulbing : open.bulbingTemp[i]);
+        (indoors ? indoorBulbing : bulbingTemp[i]);
     bulbing = Math.max(0, bulbing - growth.bulbingLossPerDay);
   }
   seedling.emerged = warmth >= growth.emergenceTT;

@@ -41,5 +41,5 @@ export function referenceBulbG(site: Site, plan: Plan): number {
 
 /** A kind from far off that would grow larger makes no local bulb small. */
 function typesAtHome({ longestDayH }: Site): OnionType[] {
-  return onionTypes.filter((type) => hoursFromHome(type, longestDayH) === 0);
+  return onionTypes.filter((type) => hoursFromHome(type, longestDayH, false) === 0);
 }

@@ -1,5 +1,6 @@
 import { climateDayOf } from '../calendar/index.ts';
-import { type Crop, cropOf, type Draw, noDraw } from './crop.ts';
+import { type Crop, cropOf } from './crop.ts';
+import { type Draw, noDraw } from './draws.ts';
 import type { Drivers } from './drivers.ts';
 import { grow } from './grow.ts';
 import { emptySeedling, indoorNurseryC, raise, type Seedling, seedbedFromC } from './nursery.ts';
@@ -21,6 +22,8 @@ export type Runner = {
   meanSeason: (trace?: DayTrace | null) => Outcome;
   /** One season of weather year `year`. The outcome is reused by the next run. */
   season: (year: number, trace?: DayTrace | null) => Outcome;
+  /** The same without the count of thirsty days of a watered bed, which takes a third of the time. */
+  quickSeason: (year: number) => Outcome;
 };
 
 export function runnerOf(site: Site, plan: Plan): Runner {
@@ -48,15 +51,21 @@ export function runnerOf(site: Site, plan: Plan): Runner {
     },
     season(year, trace = null) {
       crop.followsWater = true;
-      return run(
-        site.generated('none', startYear),
-        site.generated(plan.cover, startYear),
-        driverIndex(site, startDay, year),
-        site.draws()[year],
-        trace,
-      );
+      return weatherSeason(year, trace);
+    },
+    quickSeason(year) {
+      crop.followsWater = !crop.watered;
+      return weatherSeason(year, null);
     },
   };
+  const weatherSeason = (year: number, trace: DayTrace | null) =>
+    run(
+      site.generated('none', startYear),
+      site.generated(plan.cover, startYear),
+      driverIndex(site, startDay, year),
+      site.draws()[year],
+      trace,
+    );
   const run = (open: Drivers, covered: Drivers, at: number, draw: Draw, trace: DayTrace | null): Outcome => {
     crop.draw = draw;
     const photoAt = startDay - runner.table.firstDay;

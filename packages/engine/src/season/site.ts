@@ -1,7 +1,6 @@
 import { civilDate, climateDayOf, climateYearDays, dayNumber } from '../calendar/index.ts';
 import { dailyCurve, type MonthlyClimate } from '../climate/index.ts';
-import { randomSource } from '../math/index.ts';
-import { type Cover, defaultPlantValues, type PlantValues } from '../plant/index.ts';
+import { type Cover, defaultPlantValues, type PlantValues, valuesAt } from '../plant/index.ts';
 import { fillDayLengths } from '../sky/index.ts';
 import {
   type DailyRecord,
@@ -10,8 +9,9 @@ import {
   type WeatherSeries,
   weatherYears,
 } from '../weather/index.ts';
-import type { Draw } from './crop.ts';
+import { type Draw, drawsOf } from './draws.ts';
 import { type Drivers, driversOf, repeatDrivers, type Smoothed } from './drivers.ts';
+import type { LocalPractice } from './local-practice.ts';
 
 /** Hours of day from 1 January of a year on, three years long. */
 export type DayTable = { firstDay: number; sunUpH: Float64Array; photoperiodH: Float64Array };
@@ -20,6 +20,8 @@ export type DayTable = { firstDay: number; sunUpH: Float64Array; photoperiodH: F
 export type Site = {
   climate: MonthlyClimate;
   values: PlantValues;
+  /** How the district's growers start, where published. */
+  practice: readonly LocalPractice[];
   years: number;
   seed: number;
   longestDayH: number;
@@ -47,15 +49,10 @@ export type SiteOptions = {
   /** Whole number; the same seed gives the same answer. */
   seed: number;
   values?: PlantValues;
+  practice?: readonly LocalPractice[];
   /** Measured days, which every weather year then shares: they take the place of generated ones. */
   record?: DailyRecord | null;
 };
-
-/**
- * Spread of cultivars within a type and of our knowledge of it, standard deviations. Widened from memory until the
- * 10–90 % band of places left out held about seven in ten published harvests (docs/validation.md).
- */
-const drawSpread = { criticalH: 0.4, ripening: 0.2, phyllochron: 0.12 } as const;
 
 /** No season started in a year ends after the second year that follows. */
 const seasonYears = 3;
@@ -63,8 +60,9 @@ const seasonYears = 3;
 const soakingShare = 0.7;
 
 export function openSite(options: SiteOptions): Site {
-  const { climate, years, seed, values = defaultPlantValues, record = null } = options;
+  const { climate, years, seed, values = defaultPlantValues, practice = [], record = null } = options;
   const { growth } = values;
+  const longestDayH = longest(climate);
   const means = new Map<Cover, Drivers>();
   const generated = new Map<number, Map<Cover, Drivers>>();
   const tables = new Map<number, DayTable>();
@@ -84,10 +82,11 @@ export function openSite(options: SiteOptions): Site {
   };
   return {
     climate,
-    values,
+    values: valuesAt(values, longestDayH),
+    practice,
     years,
     seed,
-    longestDayH: longest(climate),
+    longestDayH,
     mean(cover) {
       let drivers = means.get(cover);
       if (!drivers) {
@@ -116,7 +115,7 @@ export function openSite(options: SiteOptions): Site {
     },
     strideDays: record ? seasonYears * climateYearDays : climateYearDays,
     draws() {
-      draws ??= drawYears(years, seed);
+      draws ??= drawsOf(years, seed);
       return draws;
     },
     dayTable,
@@ -142,16 +141,6 @@ function smoothedBy(climate: MonthlyClimate): Smoothed {
     wetShare: wetShare.map((wetDays) => (soakingShare * wetDays) / (climateYearDays / 12)),
     spreadC: spreadC.map((sd) => meanToMinSpread * Math.max(0, sd)),
   };
-}
-
-function drawYears(years: number, seed: number): Draw[] {
-  // Apart from the weather's own sequence, so that more years leave the earlier ones as they are.
-  const random = randomSource(seed * 2 + 1);
-  return Array.from({ length: years }, () => ({
-    criticalShiftH: drawSpread.criticalH * random.normal(),
-    ripeningFactor: Math.max(0.7, 1 + drawSpread.ripening * random.normal()),
-    phyllochronFactor: Math.max(0.7, 1 + drawSpread.phyllochron * random.normal()),
-  }));
 }
 
 /** Index of a day in a site's drivers, for weather year `year` (0 is the first); the mean climate has year 0 only. */

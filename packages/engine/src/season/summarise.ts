@@ -32,7 +32,7 @@ export function summarise(site: Site, plan: Plan, runner: Runner): SeasonSummary
   for (let year = 0; year < years; year++) {
     const outcome = runner.season(year);
     seen.add(outcome, dryMatterShare, plan.densityPerM2);
-    counts[judge(outcome, dryMatterShare, reference)]++;
+    counts[judge(outcome, plan, dryMatterShare, reference)]++;
     emergedShare += outcome.emergedShare;
   }
   const seasonShares = Object.fromEntries(
@@ -56,6 +56,7 @@ export function summarise(site: Site, plan: Plan, runner: Runner): SeasonSummary
       photoperiodH: onsetIndex === null ? null : runner.table.photoperiodH[onsetIndex],
     },
     neckFall: dateSpread(seen.fell, plan.startDay, years),
+    needPhotoperiodH: runner.crop.type.criticalPhotoperiodH,
     leavesMadeAtOnset: spread(seen.leavesMade),
     leavesGreenAtOnset: spread(seen.leavesGreen),
     shootGAtOnset: spread(seen.shootG),

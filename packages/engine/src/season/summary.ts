@@ -24,6 +24,8 @@ export type SeasonSummary = {
   plantOut: DateSpread | null;
   onset: DateSpread & { sunUpH: number | null; photoperiodH: number | null };
   neckFall: DateSpread;
+  /** Photoperiod (civil twilight) above which these plants are turned to bulbs here, h. */
+  needPhotoperiodH: number;
   leavesMadeAtOnset: Spread;
   leavesGreenAtOnset: Spread;
   /** Shoot dry matter at onset, g a plant. */
@@ -96,6 +98,8 @@ export type ClassAnswer = {
 export type TodayAnswer = {
   start: StartMethod;
   class: DayLengthClass;
+  /** What a packet of the class holds for this start. */
+  type: OnionType;
   /** Last day of the current window; null where it is not, or no longer, in time. */
   stillGoodUntil: number | null;
   verdict: Verdict;

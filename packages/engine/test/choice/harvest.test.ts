@@ -17,7 +17,7 @@ test('what the search goes by is what a summary of the same seasons says', () =>
       (type, start, startDay) => {
         const plan = { ...planDefaults, type, start, startDay };
         const runner = runnerOf(site, plan);
-        const direct = harvester(site, runner, referenceBulbG(site, plan))();
+        const direct = harvester(site, plan, runner, referenceBulbG(site, plan))();
         const summary = harvestOf(site, summarise(site, plan, runner));
         expect(direct.goodShare).toBe(summary.goodShare);
         expect(direct.boltedShare).toBe(summary.boltedShare);

@@ -18,7 +18,10 @@ export const american = {
   'cover.fleece': 'under row cover',
   'buy.bought-transplants': 'buy {type} plants (bundles) and set them out around {date}',
   'where.good': '{place}: {buy}; tops fall around {neckFall}.',
-  'where.small': '{place}: expect small bulbs. Best: {buy}; tops fall around {neckFall}.',
+  'where.small':
+    '{place}: expect small bulbs{among, select, list { of these} other {}}. Best: {buy}; tops fall around {neckFall}.',
+  'where.small-but':
+    '{place}: {buy}, but expect small bulbs; tops fall around {neckFall}. Good ones are likelier if you {better}: {betterYears}.',
   'where.column.neck-fall': 'Tops fall',
   'season.good': '{place}: {crop} make good bulbs {years}; tops fall around {neckFall}.',
   'season.small':
@@ -29,6 +32,12 @@ export const american = {
   'which.column.neck-fall': 'Tops fall',
   'reason.choice-drying':
     'Tops fall while it is warm enough to cure bulbs; those of the next best, {next}, do so in cooler weather.',
+  'how.span.parts':
+    '{some, select, some {8 in 10 of the years with a crop} other {8 years in 10}} have tops falling within {days} and bulbs within {size} of each other. {rest, select, none {The weather of the year alone makes that.} other {The weather of the year alone would make that about {weatherDays} and {weatherSize}; what is not known of this onion makes the rest.}}',
+  'how.span.lead':
+    'The crop named first has tops falling {dates} and bulbs of {sizes} in {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}.',
+  'how.span.best-start':
+    'The best start has tops falling {dates} and bulbs of {sizes} in {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}.',
   'how.end.later': 'they fall about {days} later',
   'how.end.sooner': 'they fall about {days} sooner',
   'how.end.same': 'they fall on about the same day',

@@ -9,7 +9,7 @@ export const appAbout = {
   'app.about.forget': 'Forget the place and settings kept in this browser',
   'app.about.limits': 'Limits',
   'app.about.limits.text':
-    'Answers are likelihoods from a model of the plant and a model of the climate. Dates can be a week out, weights a third. Land from 60° S to 72° N is covered, within {distance} of a climate point.',
+    'Answers are likelihoods from a model of the plant and a model of the climate. Each answer says how far apart its own dates and sizes lie; what no answer knows is pest, hail and neglect. Land from 60° S to 72° N is covered, within {distance} of a climate point.',
   'app.about.sources': 'Sources and licences',
   'app.about.libraries': 'Licences of the data and of the libraries inside',
   'app.about.defer': 'Labels, local rules and licensed advice come first.',

@@ -32,7 +32,7 @@ export const appSeason = {
   'week.cure': 'keep the bulbs dry and airy until necks are tight and skins rustle.',
   'week.green': 'no bulbs will come of these. Pull them as spring onions once they are thick as a pencil.',
   'week.pull': 'pull what stays thick-necked and eat it fresh; it does not keep.',
-  'week.lost': 'look whether any stand. In {years} frost has left none by now.',
+  'week.lost': 'look whether any stand: frost has left none by now {years}.',
   'week.over': 'these are over by now: lifted and in store.',
   'see.bare': 'Nothing shows yet: they come up around {date} ({range}).',
   'see.leaves':

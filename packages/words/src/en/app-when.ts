@@ -1,15 +1,16 @@
 /** The When page. */
 export const appWhen = {
-  'app.when.now.always': '{place}: today, {date}, is in time for {crop}, as is any day of the year.',
+  'app.when.now.always':
+    '{place}: today, {date}, is in time for {crop}, as is nearly every week of the year.',
   'app.when.now.open': '{place}: today, {date}, is in time for {crop}, until {until}.',
   'app.when.now.late': '{place}: today, {date}, is too late for {crop}; next from {from}.',
   'app.when.now.early': '{place}: today, {date}, is too early for {crop}; begin from {from}.',
-  'app.when.now.never': '{place}: no day of the year is good for {crop}.',
-  'app.when.ways.always': 'Good on any day of the year: {starts}.',
+  'app.when.now.never': '{place}: no week of the year can be counted on for {crop}.',
+  'app.when.ways.always': 'In time in nearly every week of the year: {starts}.',
   'app.when.ways.open': 'Still good today: {starts}.',
   'app.when.ways.late': 'Too late for {starts}.',
   'app.when.ways.early': 'Too early for {starts}.',
-  'app.when.ways.never': 'No week of the year is good for {starts}.',
+  'app.when.ways.never': 'No week of the year can be counted on for {starts}.',
   'app.when.way.open': '{start} (until {date})',
   'app.when.way.early': '{start} (from {date})',
   'app.when.way.late': '{start} (next from {date})',

@@ -130,11 +130,14 @@ export const appWhich = {
     '{place}: {name} may do: good bulbs {years}. {buy}; tops go over around {neckFall}.',
   'app.which.packet.gamble': '{place}: {name} is a gamble here. Best odds: {buy}; good bulbs {years}.',
   'app.which.packet.small': '{place}: {name} stays small here. Best: {buy}; tops go over around {neckFall}.',
-  'app.which.packet.no-bulb': '{place}: not {name}. However it is started, it mostly makes no bulbs.',
-  'app.which.packet.bolts': '{place}: not {name}. However it is started, it mostly runs to flower.',
-  'app.which.packet.winter-killed': '{place}: not {name}. However it is started, winter mostly takes it.',
+  'app.which.packet.no-bulb':
+    '{place}: not {name}. {however, select, yes {However it is started} other {From {start}}}, it mostly makes no bulbs.',
+  'app.which.packet.bolts':
+    '{place}: not {name}. {however, select, yes {However it is started} other {From {start}}}, it mostly runs to flower.',
+  'app.which.packet.winter-killed':
+    '{place}: not {name}. {however, select, yes {However it is started} other {From {start}}}, winter mostly takes it.',
   'app.which.packet.not-ripe':
-    '{place}: not {name}. However it is started, it mostly stays thick-necked and unfinished.',
+    '{place}: not {name}. {however, select, yes {However it is started} other {From {start}}}, it mostly stays thick-necked and unfinished.',
   'app.which.packet.buy.direct-seed': 'Sow it in place around {date}',
   'app.which.packet.buy.raised-seedlings': 'Sow it in trays around {date}',
   'app.which.packet.buy.bought-transplants': 'Get it as plants and set them out around {date}',

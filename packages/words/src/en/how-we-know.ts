@@ -5,12 +5,19 @@ export const howWeKnow = {
     'Climate: fitted by us to the records of weather stations, temperatures of 1979–2013, the rest of 1961–1990; the nearest climate point is {distance} away.',
   'how.years':
     'Tried in {years, plural, one {# made-up year} other {# made-up years}} of weather drawn from that climate (series {seed}), each with plants a little earlier or later than the middle of their kind.',
-  'how.sure':
-    'Least sure: the day length at which this kind starts its bulbs, known to about half an hour; dates can be a week out, weights a third.',
+  'how.past':
+    'Such years are made from past climate: they know no pest, no hail and no neglect, and of disease only what long wet spells cost.',
+  'how.sure': 'Least sure: the day length at which this kind starts its bulbs, known to about half an hour.',
   'how.sure-tropics':
     'Least sure: what long wet spells cost here, and the kinds sold: days hardly change near the equator, so rain and heat decide.',
   'how.sure-mountain':
     'Least sure: the climate of this slope; ground nearby differs by more than {spread} in height. Give the elevation of your own ground.',
+  'how.span.parts':
+    '{some, select, some {8 in 10 of the years with a crop} other {8 years in 10}} have tops going over within {days} and bulbs within {size} of each other. {rest, select, none {The weather of the year alone makes that.} other {The weather of the year alone would make that about {weatherDays} and {weatherSize}; what is not known of this onion makes the rest.}}',
+  'how.span.lead':
+    'The crop named first has tops going over {dates} and bulbs of {sizes} in {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}.',
+  'how.span.best-start':
+    'The best start has tops going over {dates} and bulbs of {sizes} in {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}.',
   'how.hangs.warmth':
     'What the tops hang on most here: how warm the season is. {amount} {way, select, more {warmer} other {cooler}}, and {end}.',
   'how.hangs.day-length':
@@ -36,9 +43,14 @@ export const howWeKnow = {
   'assumed.warmer': 'Taken as {warmer} warmer than that record, for the warming since.',
   'assumed.warmer-given':
     '{way, select, same {Taken as no warmer than that record, as asked.} cooler {Taken as {warmer} cooler than that record, as asked.} other {Taken as {warmer} warmer than that record, as asked.}}',
+  'assumed.district':
+    'Where kinds or dates come out alike, what growers of the district do goes first: {sources}.',
   'assumed.type': 'A packet that says {class} is taken as {type} here.',
+  'assumed.type-autumn': 'Started in autumn to winter, it is taken as {type}: the kinds sold for that.',
   'assumed.sun': '{hours} of direct sun at midsummer, as given.',
   'assumed.open': 'Open ground: full sun.',
+  'assumed.sizes':
+    'Sizes are those of beds {water, select, rain {fed and weeded} other {fed, watered and weeded}} as in field trials; an ordinary garden gives about four fifths of the weight (common practice, no source).',
   'assumed.weather': 'Days from {from} to {to} as measured, where {file} has them.',
   'assumed.practice': '{density}, {soil} soil, {water}, {cover}.',
   'assumed.sets': 'Sets of {size}, {store}.',

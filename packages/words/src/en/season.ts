@@ -35,6 +35,10 @@ export const season = {
     'Bulbs differ from plant to plant: for a middle bulb of {middle}, two in three weigh {range}.',
   'season.leaves-gone':
     'By the time bulbs start, {made} leaves have been made; the oldest {gone, plural, one {one has} other {# have}} died back.',
+  'leaf-check.see':
+    'Around {date}, three weeks before bulbs start, you should see {most, plural, one {one green leaf} other {{leaves} green leaves}} on each plant.',
+  'leaf-check.parting':
+    'Count green leaves around {date}, three weeks before bulbs start: with {many} or more, bulbs of about {good} are on course; with {few} or fewer expect small ones, about {small}.',
   'season.range-some': '{range}, {years}',
   'season.days': 'Week by week, in a middling year',
   'season.day.date': 'Day',

@@ -36,8 +36,8 @@ export const terms = {
   'store.warm': 'stored warm',
   'share.years':
     '{tenths, plural, =0 {in hardly any year} =10 {in nearly every year} one {in # year in 10} other {in # years in 10}}',
-  'share.no-year': 'in no year tried',
-  'share.every-year': 'in every year tried',
+  'share.no-year': '{tried, plural, one {not in the one year tried} other {in none of # years tried}}',
+  'share.every-year': '{tried, plural, one {in the one year tried} other {in all # years tried}}',
   'share.plants':
     '{tenths, plural, =0 {hardly any plant} =10 {nearly every plant} one {# plant in 10} other {# plants in 10}}',
   'share.plants-range': '{range, select, 1 {1 plant} other {{range} plants}} in 10',

@@ -9,7 +9,8 @@ export const when = {
   'when.window': 'from {from} to {to} (best around {best})',
   'when.window-one': 'around {from}',
   'when.any-week':
-    '{place, select, none {} other {{place}: }}{crop} end in good bulbs from any week of the year; best around {best}.',
+    '{place, select, none {} other {{place}: }}{crop} end in good bulbs in {good} years in 10, whichever of the 52 weeks tried they are started in; best around {best}.',
+  'when.few': '{place, select, none {} other {{place}: }}{crop} have no week of the year to count on.',
   'when.none': '{place, select, none {} other {{place}: }}{crop} end in good bulbs from no week of the year.',
   'when.edge':
     '{way, select, earlier {Started before {date}} other {Started later than {date}}}: {what} {years}. {reason}',

@@ -11,9 +11,18 @@ export const where = {
   'buy.bought-transplants': 'buy {type} plants and set them out around {date}',
   'buy.sets': 'buy {type} sets and plant them around {date}',
   'where.good': '{place}: {buy}; tops go over around {neckFall}.',
-  'where.small': '{place}: expect small bulbs. Best: {buy}; tops go over around {neckFall}.',
-  'where.gamble': '{place}: bulb onions are a gamble here. Best odds: {buy}; good bulbs come {years}.',
-  'where.none': '{place}: no bulb onion does well in open ground here. Grow {instead} instead.',
+  'where.small':
+    '{place}: expect small bulbs{among, select, list { of these} other {}}. Best: {buy}; tops go over around {neckFall}.',
+  'where.small-but':
+    '{place}: {buy}, but expect small bulbs; tops go over around {neckFall}. Good ones are likelier if you {better}: {betterYears}.',
+  'where.gamble':
+    '{place}: {among, select, list {these} other {bulb}} onions are a gamble here. Best odds: {buy}; good bulbs come {years}.',
+  'where.gamble-but':
+    '{place}: {buy}, which is a gamble: good bulbs come {years}. They are likelier if you {better}: {betterYears}.',
+  'where.none':
+    '{place}: {among, select, list {none of these onions} other {no bulb onion}} does well in open ground here. Grow {instead} instead.',
+  'where.none-but':
+    '{place}: {type} onions do badly in open ground here. Good bulbs are likelier if you {better}: {betterYears}. Or grow {instead}.',
   'instead.bunching': 'bunching onions',
   'instead.shallots': 'shallots',
   'instead.potato-onions': 'potato onions',
@@ -22,18 +31,19 @@ export const where = {
   'today.open': 'Still in time: {starts}.',
   'today.next': 'Next in turn: {starts}.',
   'today.nothing-now': 'Nothing to start just now. Next in turn: {starts}.',
-  'today.never': 'No start ends in good bulbs here in most years.',
+  'today.lead-waits': 'Of {type} onions nothing just now; next in turn: {starts}.',
+  'today.never': 'No start of {type} onions ends in good bulbs here in most years.',
   'today.other': 'In time now, though second best here: {type} onions from {starts}.',
   'today.until': '{start} until {date}',
   'today.this-week': '{start} this week only',
-  'today.any-week': '{start} in any week of the year',
+  'today.any-week': '{start} now and in nearly every week of the year',
   'today.from': '{start} from {date}',
   'today.start.direct-seed': 'seed in place',
   'today.start.raised-seedlings': 'seed in trays',
   'today.start.bought-transplants': 'bought plants',
   'today.start.sets': 'sets',
   'where.far':
-    'Kinds marked * belong to another latitude: shops here seldom have them, few growers try them, and what is said of them is less sure.',
+    'Kinds marked * belong to another latitude: shops here seldom have them, and what is said of them is less sure.',
   'where.far-kind': '{type} *',
   'where.table': 'Which onion, started at its best time',
   'where.column.onion': 'Onion',

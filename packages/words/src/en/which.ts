@@ -47,7 +47,7 @@ export const which = {
   'which.weeks': '{weeks, plural, one {# week} other {# weeks}}',
   'which.not-sold': '{start}: not on sale as far as is known',
   'which.ranking':
-    'Ranked by the share of good years, years of small bulbs counting {small}, less {flower} of the share of plants that run to flower; a full-sized bulb adds up to {size}, a hard keeper up to {keeping}; taken off are care beyond five months ({careYear} a year), thinning and trays, beds too cold to work, tops that go over in cool weather, and what shops seldom have: sets of other than long-day onions, and onions of another latitude. What is known of one onion counts half, what is usual for its kind the other half. Those no further apart than so few years can tell share a rank.',
+    'Ranked by the share of good years, years of small bulbs counting {small}, less {flower} of the share of plants that run to flower; a full-sized bulb adds up to {size}, a hard keeper up to {keeping}; taken off are care beyond five months ({careYear} a year), thinning and trays, beds too cold to work, tops that go over in cool weather, and what shops seldom have: sets of other than long-day onions and kinds that winter, and onions of another latitude. What growers of the district do, where that is published, adds {practice}. What is known of one onion counts half, what is usual for its kind the other half. Those no further apart than so few years can tell share a rank.',
   'which.assumed-catalogue':
     'Onions tried: {count, plural, one {#} other {#}} by name, {kinds, plural, one {# that differs} other {# that differ}} as far as is known; not all are on sale everywhere.',
   'which.assumed-day': 'Starts from {date} on, for a year, week by week.',
@@ -69,6 +69,7 @@ export const which = {
     'Goes into a bed that can be worked; the next best, {next}, would have to start in the cold.',
   'reason.choice-drying':
     'Tops go over while it is warm enough to dry bulbs; those of the next best, {next}, do so in cooler weather.',
+  'reason.choice-practice': 'What growers of the district do; as good as the next best, {next}.',
   'reason.choice-scarce': 'Easier to come by than the next best, {next}.',
   'reason.choice-usual': 'Better here than the next best, {next}, by a little of everything.',
   'reason.choice-last': 'Good bulbs come {goodYearShare}; no other kind comes after.',

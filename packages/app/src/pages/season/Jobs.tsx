@@ -1,10 +1,14 @@
-import { seasonJobs, weekWords } from '@neckfall/answers';
+import { leafCheckSentence, seasonJobs, weekWords } from '@neckfall/answers';
+import type { LeafCheckpoint } from '@neckfall/engine';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { capital } from './capital.ts';
 
+/** Near the day on which leaves are to be counted, what should be seen now says as much, days. */
+const nearDays = 7;
+
 /** What the season asks of its grower, and when: the sheet for the shed. */
-export function Jobs({ ahead: { summary, days, stand } }: { ahead: SeasonAhead }) {
+export function Jobs({ ahead: { summary, days, stand, leafCheckpoint } }: { ahead: SeasonAhead }) {
   const speaker = voice.value;
   const { say, dayRange } = speaker;
   return (
@@ -18,6 +22,14 @@ export function Jobs({ ahead: { summary, days, stand } }: { ahead: SeasonAhead }
           </div>
         ))}
       </dl>
+      {leafCheckpoint && isToCount(leafCheckpoint, stand.day) && (
+        <p>{leafCheckSentence(leafCheckpoint, speaker)}</p>
+      )}
     </section>
   );
+}
+
+/** Leaves that part good bulbs from small ones are counted until a week late; others are worth a word before. */
+function isToCount({ day, parting }: LeafCheckpoint, today: number): boolean {
+  return today < day - nearDays || (parting !== null && today <= day + nearDays);
 }

@@ -19,7 +19,7 @@ export function Risks({ summary }: { summary: SeasonSummary }) {
               <li key={verdict}>
                 {say('app.season.wrong.verdict', {
                   verdict: capital(say(`verdict.${verdict}`)),
-                  years: years(share),
+                  years: years(share, summary.years),
                 })}
               </li>
             ))}

@@ -3,6 +3,7 @@ import {
   cultivarAssumption,
   packetAssumptions,
   practiceAssumptions,
+  spanPartsSentence,
 } from '@neckfall/answers';
 import type { MessageKey } from '@neckfall/words';
 import { Cautions } from '../../controls/Cautions.tsx';
@@ -47,7 +48,14 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
 }
 
 function Grounds({ ahead }: { ahead: SeasonAhead }) {
-  return <HowWeKnow assumed={assumptionsOf(ahead)} plan={ahead.summary.plan} />;
+  const { summary, spans } = ahead;
+  return (
+    <HowWeKnow
+      assumed={assumptionsOf(ahead)}
+      plan={summary.plan}
+      span={spanPartsSentence(summary, spans, voice.value)}
+    />
+  );
 }
 
 /** The onion first, as on the command line. */

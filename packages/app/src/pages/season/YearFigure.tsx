@@ -7,7 +7,7 @@ import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { isPrinting } from './printing.ts';
 
 /** Drawn a little wider than a sheet and put on it smaller, px. */
-const paperWidth = 1160;
+const paperWidth = 1260;
 
 /** The year with this crop on it. */
 export function YearFigure({ ahead }: { ahead: SeasonAhead }) {

@@ -60,7 +60,7 @@ export function Answer({ crop, start, isKnown }: Props) {
     start: plan.start,
     date: asked.value.date ?? bestAhead(answer, now),
   };
-  const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${plan.type}`) });
+  const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${standing.type}`) });
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
       <InTurn>

@@ -1,7 +1,15 @@
-import { cultivarAssumption, packetAssumptions, practiceAssumptions } from '@neckfall/answers';
+import {
+  autumnAssumption,
+  cultivarAssumption,
+  districtAssumption,
+  packetAssumptions,
+  practiceAssumptions,
+  spanSentence,
+} from '@neckfall/answers';
 import type { Cultivar } from '@neckfall/data';
 import type { PacketNote, WhenAnswer } from '@neckfall/engine';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
+import { place } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { startOptions } from './start-options.ts';
 
@@ -15,10 +23,18 @@ export function Grounds({ answer: { starts, windows }, notes, cultivar }: Props)
   const onion = cultivar
     ? [cultivarAssumption(cultivar, speaker)]
     : packetAssumptions({ ...plan, notes: [...notes] }, speaker);
+  // packets of a class may hold another kind for autumn
+  const wintering = starts.find(({ summary }) => summary.plan.type !== plan.type)?.summary.plan.type;
+  if (wintering) onion.push(autumnAssumption(wintering, speaker));
   return (
     <HowWeKnow
-      assumed={[...onion, ...practiceAssumptions({ ...plan, ...startOptions.value }, speaker, true)]}
+      assumed={[
+        ...onion,
+        ...districtAssumption(place.value?.practice ?? [], speaker),
+        ...practiceAssumptions({ ...plan, ...startOptions.value }, speaker, true),
+      ]}
       plan={best?.summary.plan ?? null}
+      span={best ? spanSentence(best.summary, 'best-start', speaker) : null}
     />
   );
 }

@@ -48,6 +48,7 @@ export function Moving({ answer, needSunUpH, name }: Props) {
       )}
       <SeasonFrom
         plan={{ ...plan, ...startOptions.value, startDay: day, plantOutDay }}
+        crop={crop === null || 'class' in crop ? { class: classOfType[type] } : { type, traits: plan.traits }}
         name={name}
         colour={cultivar?.colour ?? asked.value.skin ?? 'yellow'}
         link={{ ...(crop === null ? { class: classOfType[type] } : {}), start }}

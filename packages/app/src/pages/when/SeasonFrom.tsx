@@ -7,11 +7,14 @@ import { DataTable, FitWidth, type OnionColour, SectionRow, sectionOf } from '..
 import { site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
+import type { CropAsked } from '../../worker/crop.ts';
 import { capitalised } from './capitalised.ts';
 import { useLiveSeason } from './use-live-season.ts';
 
 type Props = {
   plan: Plan;
+  /** The onion; a class may mean another kind in autumn than in spring. */
+  crop: CropAsked;
   name: string | null;
   colour: OnionColour;
   /** What the address needs for the same plan, its day apart. */
@@ -32,12 +35,12 @@ const shown: readonly SeasonRowKey[] = [
 ];
 
 /** The season of the start that is chosen: it follows while that is moved. */
-export function SeasonFrom({ plan, name, colour, link }: Props) {
-  const { type, traits, ...chosen } = plan;
+export function SeasonFrom({ plan, crop, name, colour, link }: Props) {
+  const { type: _, traits: __, ...chosen } = plan;
   const key = JSON.stringify([siteKey.value, { ...plan, startDay: null }]);
   const { summary, isFresh, failed } = useLiveSeason(key, {
     site: site.value!,
-    crop: { type, traits },
+    crop,
     plan: chosen,
     days: false,
   });
@@ -56,7 +59,7 @@ export function SeasonFrom({ plan, name, colour, link }: Props) {
   );
 }
 
-function Drawn({ summary, name, colour, link }: Omit<Props, 'plan'> & { summary: SeasonSummary }) {
+function Drawn({ summary, name, colour, link }: Omit<Props, 'plan' | 'crop'> & { summary: SeasonSummary }) {
   const speaker = voice.value;
   const { say, day, reason } = speaker;
   const { type, start, startDay } = summary.plan;

@@ -41,10 +41,10 @@ export function StartSlider({ answer, firstDay, day, onDay }: Props) {
 function valueText({ starts }: WhenAnswer, day: number, speaker: Speaker): string {
   const { say, years } = speaker;
   const week = Math.min(starts.length - 1, Math.floor((dayOfYear(day) - 1) / weekDays));
-  const { outcome, gamble, seasonShares } = starts[week].summary;
+  const { outcome, gamble, seasonShares, years: tried } = starts[week].summary;
   return say('app.when.slider.value', {
     date: speaker.day(day),
     what: say(gamble ? 'when.gamble' : `verdict.${outcome}`),
-    years: years(gamble ? seasonShares.good : seasonShares[outcome]),
+    years: years(gamble ? seasonShares.good : seasonShares[outcome], tried),
   });
 }

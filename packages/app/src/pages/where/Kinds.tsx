@@ -42,7 +42,7 @@ function kindSentence({ summary, verdict, gamble, type, bestStart }: ClassAnswer
     buy: capital(say(`buy.${bestStart}`, { type: say(`type.${type}`), date: date(plan.startDay) })),
     onset: date(onset.p50),
     neckFall: date(neckFall.p50),
-    years: years(gamble ? seasonShares.good : seasonShares[verdict]),
+    years: years(gamble ? seasonShares.good : seasonShares[verdict], summary.years),
   });
 }
 

@@ -1,4 +1,11 @@
-import { monthsOf, todaySentence, whereHeadline } from '@neckfall/answers';
+import {
+  districtAssumption,
+  monthsOf,
+  sizesAssumption,
+  spanSentence,
+  todaySentence,
+  whereHeadline,
+} from '@neckfall/answers';
 import type { ClassAnswer, TodayAnswer } from '@neckfall/engine';
 import { ask, askLong } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
@@ -11,7 +18,7 @@ import { InTurn } from '../../controls/InTurn.tsx';
 import { Later } from '../../controls/Later.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { noOnion } from '../../state/no-onion.ts';
-import { placeName, practice, site, siteKey } from '../../state/place.ts';
+import { place, placeName, practice, site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
@@ -61,9 +68,23 @@ export function Where() {
         <Months facts={answer.facts} />
         <FrostLines facts={answer.facts} />
         <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
-        <HowWeKnow plan={answer.lead.summary.plan} />
+        <Grounds lead={answer.lead} />
       </InTurn>
     </div>
+  );
+}
+
+function Grounds({ lead: { summary } }: Pick<WhereReply, 'lead'>) {
+  const speaker = voice.value;
+  return (
+    <HowWeKnow
+      assumed={[
+        ...districtAssumption(place.value?.practice ?? [], speaker),
+        sizesAssumption(summary.plan.water, speaker),
+      ]}
+      plan={summary.plan}
+      span={spanSentence(summary, 'lead', speaker)}
+    />
   );
 }
 
@@ -72,7 +93,7 @@ type TodayProps = { classes: readonly ClassAnswer[] | null; starts: readonly Tod
 type LeadProps = TodayProps & { reply: WhereReply };
 
 /** The answer in words, and where to go from it. */
-function Lead({ reply: { lead, facts }, classes, starts }: LeadProps) {
+function Lead({ reply: { lead, better, facts }, classes, starts }: LeadProps) {
   const speaker = voice.value;
   const { say, reason } = speaker;
   const { plan } = lead.summary;
@@ -80,7 +101,7 @@ function Lead({ reply: { lead, facts }, classes, starts }: LeadProps) {
   const tropics = tropicsSentence(facts.sunUpH, monthsOf(facts), speaker);
   return (
     <>
-      <AnswerHeading text={whereHeadline(lead, placeName.value, today.value, speaker)} />
+      <AnswerHeading text={whereHeadline(lead, better, placeName.value, today.value, speaker)} />
       <Today classes={classes} starts={starts} />
       {tropics !== null && <p class="because">{tropics}</p>}
       <p class="because">{reason(lead.reason)}</p>

@@ -89,9 +89,9 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props)
           : say('app.which.packet.behind', {
               kind: nameOf(best),
               names: namesOf(best, speaker, namesSaid, country.value),
-              years: years(best.summary.seasonShares.good),
+              years: years(best.summary.seasonShares.good, best.summary.years),
               months: numberRange(...best.kind.keepsMonths, 1),
-              ownYears: years(own.summary.seasonShares.good),
+              ownYears: years(own.summary.seasonShares.good, own.summary.years),
               ownMonths: numberRange(...own.kind.keepsMonths, 1),
             })}{' '}
         <a href={hrefOfList()}>{say('app.which.way.list')}</a>

@@ -16,7 +16,7 @@ export function CameFrom({ choices }: { choices: readonly Choice[] }) {
     <p>
       {say(best.rank === 1 ? 'app.which.came.first' : 'app.which.came.further', {
         kind,
-        years: years(best.summary.seasonShares.good),
+        years: years(best.summary.seasonShares.good, best.summary.years),
       })}
     </p>
   );

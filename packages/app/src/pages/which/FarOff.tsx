@@ -21,7 +21,7 @@ export function FarOff({ choices }: { choices: readonly Choice[] }) {
         ? say('app.which.far.sooner', {
             kind: say(`crop-kind.${sooner.kind.start}`, { type: say(`type.${sooner.kind.type}`) }),
             soon: startDayWords(sooner.summary.plan.startDay),
-            years: years(sooner.summary.seasonShares.good),
+            years: years(sooner.summary.seasonShares.good, sooner.summary.years),
           })
         : say('app.which.far.none')}{' '}
       <a href={hrefTo('where')}>{say('app.which.far.today')}</a>

@@ -67,11 +67,11 @@ function kindSentence(choice: Choice, speaker: Speaker): string {
     keeps: keepingWords(choice, speaker),
   };
   if (neckFall.p90 !== null && outcome === 'good')
-    return say('app.which.kind.good', { ...values, years: years(seasonShares.good) });
+    return say('app.which.kind.good', { ...values, years: years(seasonShares.good, summary.years) });
   return say('app.which.kind.poor', {
     ...values,
     comes: say(`verdict.${outcome}`),
-    years: years(seasonShares[outcome]),
-    good: years(seasonShares.good),
+    years: years(seasonShares[outcome], summary.years),
+    good: years(seasonShares.good, summary.years),
   });
 }

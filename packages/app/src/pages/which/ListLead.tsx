@@ -31,7 +31,7 @@ export function ListLead({ choices }: { choices: readonly Choice[] }) {
     elsewhereSentence(bestLevel(choices), choices, shopsOf.value, speaker);
   return (
     <>
-      <AnswerHeading text={whichHeadline(best, placeName.value, today.value, speaker)} />
+      <AnswerHeading text={whichHeadline(choices, placeName.value, today.value, speaker)} />
       <p class="because">
         {bestNames(choices, speaker)} {elsewhere !== null && `${elsewhere} `}
         {choiceWhy(best, speaker)}

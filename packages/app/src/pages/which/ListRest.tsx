@@ -1,9 +1,10 @@
-import { practiceAssumptions, rankingSentence } from '@neckfall/answers';
+import { districtAssumption, practiceAssumptions, rankingSentence, spanSentence } from '@neckfall/answers';
 import { type Choice, groupKinds } from '@neckfall/engine';
 import { useState } from 'preact/hooks';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { InTurn } from '../../controls/InTurn.tsx';
+import { place } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { Beside } from './Beside.tsx';
@@ -44,11 +45,13 @@ export function ListRest({ choices, seasons, wanted }: Props) {
         assumed={[
           say('which.assumed-catalogue', { count: wanted.names, kinds: wanted.kinds.length }),
           say('which.assumed-day', { date: day(today.value) }),
+          ...districtAssumption(place.value?.practice ?? [], speaker),
           ...new Set(growing),
           rankingSentence(speaker),
           say('cultivars.assumed.keeps'),
           say('cultivars.assumed.memory'),
         ]}
+        span={spanSentence(choices[0].summary, 'lead', speaker)}
       />
     </InTurn>
   );

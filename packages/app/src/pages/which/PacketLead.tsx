@@ -21,7 +21,7 @@ export function PacketLead({ choices }: { choices: readonly Choice[] }) {
   return (
     <>
       <AnswerHeading
-        text={packetHeadline(best, { place: placeName.value, date: startDayWords(startDay) }, speaker)}
+        text={packetHeadline(choices, { place: placeName.value, date: startDayWords(startDay) }, speaker)}
       />
       <p class="because">{reason(best.summary.reason)}</p>
       {isStranger && <p>{say('app.which.packet.stranger', { name })}</p>}

@@ -3,6 +3,7 @@ import {
   packetAssumptions,
   practiceAssumptions,
   rankingSentence,
+  spanSentence,
 } from '@neckfall/answers';
 import type { Cultivar } from '@neckfall/data';
 import type { Choice } from '@neckfall/engine';
@@ -50,7 +51,7 @@ export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh 
       <Cautions
         of={['app.caution.sets', 'app.caution.bought', 'app.caution.treated', 'app.caution.promise']}
       />
-      <HowWeKnow assumed={assumed} />
+      <HowWeKnow assumed={assumed} span={spanSentence(choices[0].summary, 'lead', speaker)} />
     </InTurn>
   );
 }

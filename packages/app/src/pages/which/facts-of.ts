@@ -20,7 +20,7 @@ export const factRows: readonly (readonly [FactRow, Words])[] = [
         date: startDayWords(summary.plan.startDay),
       }),
   ],
-  ['app.which.row.good', ({ summary }, { years }) => years(summary.seasonShares.good)],
+  ['app.which.row.good', ({ summary }, { years }) => years(summary.seasonShares.good, summary.years)],
   ['app.which.row.flower', ({ summary }, { plants }) => plants(summary.boltedPlantsShare.p50 ?? 0)],
   [
     'app.which.row.onset',
@@ -49,7 +49,7 @@ const mostShare = 0.5;
 
 function dates({ p10, p90, share }: DateSpread, { say, dayRange, years }: Speaker): string {
   if (p10 === null || p90 === null) return say('never');
-  return share < mostShare ? years(share) : dayRange(p10, p90);
+  return share < mostShare ? years(share, null) : dayRange(p10, p90);
 }
 
 function sizes({ p10, p90 }: Spread, { say, quantityRange }: Speaker): string {

@@ -124,7 +124,7 @@ export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker)
       name,
       rangeText(onion, summary, speaker),
       what ? say(what) : null,
-      say('picture.row.good', { years: speaker.years(summary.seasonShares.good) }),
+      say('picture.row.good', { years: speaker.years(summary.seasonShares.good, summary.years) }),
       bolted >= 0.05 ? say('picture.row.bolts', { plants: speaker.plants(bolted) }) : null,
     ];
     return { onion, lines: lines.filter((line) => line !== null) };
@@ -150,7 +150,7 @@ export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker)
       rows: table.rows.map((row, i) => [
         onions[i].lines[0],
         ...row.slice(1),
-        speaker.years(entries[i].summary.seasonShares.good),
+        speaker.years(entries[i].summary.seasonShares.good, entries[i].summary.years),
         speaker.plants(entries[i].summary.boltedPlantsShare.p50 ?? 0),
       ]),
     },

@@ -53,11 +53,11 @@ export function startHillsTableOf({ answer, firstDay, speaker }: StartHillsInput
       say('picture.hills.column-across'),
       say('picture.hills.column-leaves'),
     ],
-    rows: startsFrom(answer, firstDay).map(({ day, shares, acrossMm, leavesGreen }) => {
+    rows: startsFrom(answer, firstDay).map(({ day, shares, acrossMm, leavesGreen, tried }) => {
       const worst = worstOf(shares);
       return [
         speaker.day(day),
-        speaker.years(shares.good),
+        speaker.years(shares.good, tried),
         worst === null ? say('picture.hills.nothing') : say(`picture.hills.${worst}`),
         acrossMm === null ? say('none') : speaker.quantityRange('bulbLength', acrossMm.low, acrossMm.high),
         leavesGreen === null ? say('none') : speaker.number(leavesGreen),
@@ -77,12 +77,13 @@ function startsFrom({ starts }: WhenAnswer, firstDay: number): HillStart[] {
 }
 
 function hillStart(
-  { seasonShares, bulbDiameterMm, leavesGreenAtOnset, onset }: SeasonSummary,
+  { seasonShares, bulbDiameterMm, leavesGreenAtOnset, onset, years }: SeasonSummary,
   day: number,
 ): HillStart {
   return {
     day,
     shares: seasonShares,
+    tried: years,
     acrossMm: onset.p50 === null ? null : sizes(bulbDiameterMm),
     leavesGreen: onset.p50 === null ? null : leavesGreenAtOnset.p50,
   };
@@ -121,8 +122,11 @@ function summaryOf(starts: readonly HillStart[], { say, day, years, all }: Speak
   });
   return [
     best.shares.good > 0
-      ? say('picture.hills.summary-window', { best: day(best.day), years: years(best.shares.good) })
-      : say('picture.hills.summary-none'),
+      ? say('picture.hills.summary-window', {
+          best: day(best.day),
+          years: years(best.shares.good, best.tried),
+        })
+      : say('picture.hills.summary-none', { tried: best.tried }),
     ...(wrongs.length > 0 ? [say('picture.hills.summary-wrong', { wrongs: all(wrongs) })] : []),
   ].join(' ');
 }

@@ -10,6 +10,8 @@ export type HillStart = {
   day: number;
   /** Share of years by outcome; sums to 1. */
   shares: Readonly<Record<Verdict, number>>;
+  /** How many years. */
+  tried: number;
   /** The bulb across, mm; null where none forms. */
   acrossMm: { low: number; middle: number; high: number } | null;
   /** Green leaves standing when bulbs start; null where they don't. */

@@ -1,11 +1,4 @@
-import {
-  bulbDiameterMm,
-  type DayRow,
-  defaultPlantValues,
-  type Plan,
-  plantValuesOf,
-  type SeasonSummary,
-} from '@neckfall/engine';
+import { bulbDiameterMm, type DayRow, type SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { CropLine, CropMark, CropMarkKind } from './year-line-props.ts';
 
@@ -13,11 +6,6 @@ import type { CropLine, CropMark, CropMarkKind } from './year-line-props.ts';
 const bulbStepDays = 4;
 /** Two marks nearer than this are one, days. */
 const togetherDays = 3;
-
-/** Photoperiod (civil twilight) above which a plan's plants are turned to bulbs, h. */
-export function criticalPhotoperiodOf(plan: Pick<Plan, 'type' | 'traits'>): number {
-  return plantValuesOf(defaultPlantValues, plan).criticalPhotoperiodH;
-}
 
 /** A crop for the year line, from what many years say (dates) and the median season's days (steps). */
 export function cropLineOf(summary: SeasonSummary, rows: readonly DayRow[], speaker: Speaker): CropLine {
@@ -64,7 +52,7 @@ function marksOf(summary: SeasonSummary, rows: readonly DayRow[], speaker: Speak
   ) => marks.push({ kind, day, text: speaker.say(key, { date: speaker.day(day) }), span });
   add('start', `picture.mark.${plan.start}`, plan.startDay);
   if (plantOut && plantOut.p50 !== null) add('out', 'picture.mark.out', Math.round(plantOut.p50));
-  const { long, big } = readiness(rows, criticalPhotoperiodOf(plan));
+  const { long, big } = readiness(rows, summary.needPhotoperiodH);
   if (long !== null && big !== null && big - long <= togetherDays) add('big', 'picture.mark.ready', big);
   else {
     if (long !== null) add('long', 'picture.mark.long', long);

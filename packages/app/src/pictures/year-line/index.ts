@@ -1,4 +1,4 @@
-export { criticalPhotoperiodOf, cropLineOf } from './crop-line-of.ts';
+export { cropLineOf } from './crop-line-of.ts';
 export { type PlaceYear, placeYear, sunUpAtPhotoperiod } from './place-year.ts';
 export { YearLine } from './year-line.tsx';
 export { cropYear, plainYearStart, type YearLineInput, yearLineOf, yearTableOf } from './year-line-of.ts';

@@ -30,6 +30,7 @@ const anyYear = fc
       (share, week): HillStart => ({
         day: firstDay + 7 * week,
         shares: share,
+        tried: 30,
         acrossMm: null,
         leavesGreen: null,
       }),

@@ -11,7 +11,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { svgText } from '../../../src/pictures/svg-text.ts';
 import {
-  criticalPhotoperiodOf,
   cropLineOf,
   cropYear,
   placeYear,
@@ -150,7 +149,7 @@ describe('a crop on the year line', () => {
           Math.max(rows.at(-1)?.day ?? day, summary.neckFall.p90 ?? day),
         );
         expect(days).toBeGreaterThanOrEqual(365);
-        const need = sunUpAtPhotoperiod(site.climate.latitudeDeg, 0, criticalPhotoperiodOf(plan));
+        const need = sunUpAtPhotoperiod(site.climate.latitudeDeg, 0, summary.needPhotoperiodH);
         const year = placeYear(site.climate, firstDay, days);
         const props = yearLineOf({ year, needSunUpH: need, today: null, crop, speaker: metric });
         expect(draw({ id: 'c', width, ...props })).not.toMatch(/NaN|undefined/);

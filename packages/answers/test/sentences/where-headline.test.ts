@@ -1,0 +1,74 @@
+import type { Choice, SeasonSummary, Verdict } from '@neckfall/engine';
+import { speaker } from '@neckfall/words';
+import { describe, expect, test } from 'vitest';
+import { betterThanLead, whereHeadline, whichHeadline } from '../../src/index.ts';
+import type { Told } from '../../src/sentences/where-headline.ts';
+
+const british = speaker('metric');
+const today = 20_667;
+
+function told(type: Told['type'], verdict: Verdict, good: number, gamble = false): Told {
+  const summary = {
+    plan: { startDay: today + 30 },
+    years: 30,
+    outcome: verdict,
+    gamble,
+    neckFall: { p50: today + 150 },
+    seasonShares: { good },
+  } as unknown as SeasonSummary;
+  return { type, bestStart: 'sets', verdict, gamble, summary };
+}
+
+const fails = told('northern-long', 'bolts', 0.1);
+const gamble = told('northern-long', 'small', 0.4, true);
+const small = told('northern-long', 'small', 0.2);
+const good = told('short', 'good', 0.7);
+const say = (...kinds: Told[]) => whereHeadline(kinds[0], betterThanLead(kinds), 'Lyon', today, british);
+
+describe('the headline of a place', () => {
+  test('speaks ill of all onions only where none does better than the best in rank', () => {
+    expect(say(fails, told('short', 'no-bulb', 0))).toMatch(/^Lyon: no bulb onion does well/);
+    expect(say(fails, good)).toMatch(
+      /^Lyon: northern long-day onions do badly in open ground here\. Good bulbs are likelier if you buy short-day sets .+: in 7 years in 10\. Or grow bunching onions, /,
+    );
+    for (const other of [small, gamble]) expect(say(fails, other)).not.toContain('no bulb onion');
+  });
+
+  test('calls bulb onions a gamble, or small, only where all are', () => {
+    expect(say(gamble, small)).toMatch(/^Lyon: bulb onions are a gamble here/);
+    expect(say(gamble, good)).toMatch(
+      /^Lyon: buy northern .+, which is a gamble: .+ likelier if you buy short-day/,
+    );
+    expect(say(small, fails)).toMatch(/^Lyon: expect small bulbs\. Best: /);
+    expect(say(small, good)).toMatch(
+      /^Lyon: buy northern .+, but expect small bulbs; .+ likelier if you buy short-day/,
+    );
+  });
+
+  test('takes the surest of the others, in their order', () => {
+    expect(betterThanLead([fails, small, good, told('intermediate', 'good', 0.9)])).toBe(good);
+    expect(betterThanLead([good, told('short', 'good', 1)])).toBeNull();
+    expect(betterThanLead([fails])).toBeNull();
+  });
+
+  test('says in how many years a crop came good, and of how many', () => {
+    const sure = told('northern-long', 'small', 1, true);
+    expect(say(sure)).toMatch(/good bulbs come in all 30 years tried\.$/);
+  });
+});
+
+describe('the headline of a list', () => {
+  const choices = (...kinds: Told[]) =>
+    kinds.map(({ type, bestStart, summary }) => ({ kind: { type, start: bestStart }, summary })) as Choice[];
+  const which = (...kinds: Told[]) => whichHeadline(choices(...kinds), 'Lyon', today, british);
+
+  test('speaks of those in it: others may do well', () => {
+    expect(which(fails)).toMatch(/^Lyon: none of these onions does well/);
+    expect(which(gamble)).toMatch(/^Lyon: these onions are a gamble here/);
+    expect(which(small)).toMatch(/^Lyon: expect small bulbs of these/);
+  });
+
+  test('does not say none above one that is good', () => {
+    expect(which(fails, good)).toContain('likelier if you buy short-day sets');
+  });
+});

@@ -1,0 +1,1 @@
+export { type PublishedPractice, practiceNear } from './published-practice.ts';
