@@ -1,4 +1,5 @@
 import { defineConfig } from 'vite';
+import { withoutOrigins } from './without-origins.ts';
 
 export default defineConfig({
   // any folder of any static host will do
@@ -10,6 +11,7 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
   },
-  worker: { format: 'es' },
+  plugins: [withoutOrigins()],
+  worker: { format: 'es', plugins: () => [withoutOrigins()] },
   server: { host: '127.0.0.1' },
 });
