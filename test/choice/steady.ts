@@ -12,17 +12,11 @@ import {
   usesOfClass,
   worth,
 } from '../../packages/engine/src/index.ts';
+import type { PracticePlace } from '../../tools/score/practice-places.ts';
 import { climateOf } from '../season/places.ts';
 
-export type SteadyPlace = readonly [
-  name: string,
-  latitudeDeg: number,
-  longitudeDeg: number,
-  elevationM: number,
-];
-
 /** From the edge of growing in the north to that in the south; wet and dry, low and high. */
-export const steadyPlaces: readonly SteadyPlace[] = [
+export const steadyPlaces: readonly PracticePlace[] = [
   ['Tromsø', 69.65, 18.96, 10],
   ['Reykjavík', 64.15, -21.94, 20],
   ['Helsinki', 60.17, 24.94, 20],
@@ -69,7 +63,7 @@ export const steadyPlaces: readonly SteadyPlace[] = [
 export type Advice = { site: Site; today: number; lead: ClassAnswer };
 
 /** A place as the app opens it: in today's warmth. */
-export function siteAt([, latitudeDeg, longitudeDeg, elevationM]: SteadyPlace, seed = 1): Site {
+export function siteAt([, latitudeDeg, longitudeDeg, elevationM]: PracticePlace, seed = 1): Site {
   const climate = climateOf(latitudeDeg, longitudeDeg, elevationM);
   return openSite({ climate, years: 30, seed, practice: practiceNear(publishedPractice, climate) });
 }
@@ -82,9 +76,9 @@ const kmPerDeg = 111.2;
 
 /** The point so far to the north-east, as high up: what a hill changes is no whim of the advice. */
 export function movedNorthEast(
-  [name, latitudeDeg, longitudeDeg, elevationM]: SteadyPlace,
+  [name, latitudeDeg, longitudeDeg, elevationM]: PracticePlace,
   km: number,
-): SteadyPlace {
+): PracticePlace {
   const sideDeg = km / Math.SQRT2 / kmPerDeg;
   return [
     name,

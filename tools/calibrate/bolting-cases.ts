@@ -46,6 +46,7 @@ const newMexico = {
     'seen in words: New Mexico, Corgan & Kedar 1990 (early September much, mid-October none); shares ours',
 } as const;
 const london = { lat: 51.5, lon: -0.1, elevationM: 10 } as const;
+const dublin = { lat: 53.35, lon: -6.26, elevationM: 20 } as const;
 const spring = 'memory: sown or planted in spring, hardly any bolt';
 const autumnSets = 'common practice, no source: everyday in Britain and Ireland, and few flower';
 const august =
@@ -153,9 +154,7 @@ export const boltingCases: readonly BoltingCase[] = [
   },
   {
     id: 'dublin-autumn-sets',
-    lat: 53.35,
-    lon: -6.26,
-    elevationM: 20,
+    ...dublin,
     dayLengthClass: 'long',
     start: 'sets',
     date: '09-25',
@@ -221,9 +220,7 @@ export const boltingCases: readonly BoltingCase[] = [
   },
   {
     id: 'dublin-plants',
-    lat: 53.35,
-    lon: -6.26,
-    elevationM: 20,
+    ...dublin,
     dayLengthClass: 'long',
     start: 'bought-transplants',
     date: '03-20',

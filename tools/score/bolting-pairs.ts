@@ -32,7 +32,7 @@ const faridpur = {
   dayLengthClass: 'short',
   start: 'raised-seedlings',
 } as const;
-const behbahan = {
+export const behbahan = {
   lat: 30.6,
   lon: 50.24,
   elevationM: 320,

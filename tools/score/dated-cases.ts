@@ -1,4 +1,5 @@
 import { climateDayOf, type PlantValues } from '../../packages/engine/src/index.ts';
+import { behbahan } from './bolting-pairs.ts';
 import { answeredOf, everywhere, nominalDay, type Places, type PublishedPlan } from './published-plan.ts';
 
 /** A crop of which the day is known on which bulbs were seen to start or tops went over; dates `MM-DD`. */
@@ -25,13 +26,6 @@ const england = {
   elevationM: 50,
   dayLengthClass: 'long',
   start: 'direct-seed',
-} as const;
-const behbahan = {
-  lat: 30.6,
-  lon: 50.24,
-  elevationM: 320,
-  dayLengthClass: 'short',
-  start: 'raised-seedlings',
 } as const;
 
 export const datedCases: readonly DatedCase[] = [

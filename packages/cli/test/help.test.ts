@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { plantingOut } from '../../engine/src/index.ts';
 import { neckfall, neckfallQuick } from './run-neckfall.ts';
+
+test('help tells when seedlings go out by the numbers of the model', () => {
+  const { leaves, latestWeeks, bedC } = plantingOut;
+  const help = neckfall('season', '--help').stdout.replace(/\s+/g, ' ');
+  expect(help).toContain(
+    `${leaves} leaves or have stood for ${latestWeeks} weeks, and the bed is at ${bedC} °C`,
+  );
+});
 
 describe.each([[[]], [['where']], [['season']], [['when']]])('help of neckfall %s', (command) => {
   const { code, stdout, stderr } = neckfall(...command, '--help');

@@ -1,4 +1,4 @@
-import { indoorNurseryC, type LocalPractice, type Plan, seedbedFromC } from '@neckfall/engine';
+import { indoorNurseryC, type LocalPractice, type Plan, plantingOut, seedbedFromC } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Place } from '../place/place.ts';
 import { townLabel } from '../place/place-label.ts';
@@ -108,7 +108,13 @@ export function practiceAssumptions(
       }),
     );
     if ((plan.plantOutDay ?? null) === null) {
-      sentences.push(say('assumed.plant-out', { temperature: quantity('temperature', 7) }));
+      sentences.push(
+        say('assumed.plant-out', {
+          leaves: speaker.number(plantingOut.leaves, 1),
+          weeks: plantingOut.latestWeeks,
+          temperature: quantity('temperature', plantingOut.bedC),
+        }),
+      );
     }
   }
   return [...sentences, sizesAssumption(plan.water, speaker)];

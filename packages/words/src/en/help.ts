@@ -28,7 +28,7 @@ export const help = {
   'help.class': 'short, intermediate or long, as on the packet',
   'help.date': 'sowing, or planting of bought plants and sets: MM-DD is the next such day, or YYYY-MM-DD',
   'help.plant-out':
-    'when seedlings from trays go out (default: once they have 3.5 leaves and the bed is at 7 °C, at the latest after 12 weeks)',
+    'when seedlings from trays go out (default: once they have 2.5 leaves or have stood for 12 weeks, and the bed is at 7 °C)',
   'help.nursery-temp':
     'warmth of the trays for seedlings (default: 15 indoors, or a seedbed outdoors where it is warm at sowing)',
   'help.lamp-hours': 'hours of lamps over the trays (default: the natural day)',

@@ -57,7 +57,7 @@ export const howWeKnow = {
   'assumed.nursery':
     '{temperature, select, outdoors {Seedlings raised in a seedbed outdoors} varies {Seedlings raised in a seedbed outdoors where days are at {warm} and more at sowing, else in trays at {indoors}} other {Trays at {temperature}}}, {lamps, select, none {in the natural day} other {under {lamps} of lamps}}.',
   'assumed.plant-out':
-    'Planted out once seedlings have 3.5 leaves and the bed is at {temperature}, at the latest 12 weeks after sowing.',
+    'Planted out once seedlings have {leaves} leaves or have stood for {weeks} weeks, and the bed is at {temperature}.',
   'warning.ambiguous': '"{asked}" could also be {others}. Taken: {taken}, the one with the most people.',
   'warning.hilly':
     'Ground within {reach} differs by more than {spread} in height: the elevation {elevation} is a guess. Give your own with --at LAT,LON,ELEV.',
