@@ -71,7 +71,7 @@ export const indoorNurseryC = 15;
 /** Seedlings go out into a bed at least this warm, with this many leaves made or after so many weeks; until then they stand and wait. */
 export const plantingOut = { leaves: 2.5, bedC: 7, latestWeeks: 12 } as const;
 
-/** Share of the cold in the bed that still counts for sets, whose fate their store has mostly settled (fit: Sapporo; spring sets in Germany). */
+/** Share of the cold in the bed that still counts for sets, whose fate their store has mostly settled (set by hand: Sapporo; spring sets in Germany). */
 const setColdPace = 0.1;
 
 /** Ground temperature from which sets die before they have sprouted, °C (memory: sets lie through the winters of Kyiv, not of Winnipeg). */
