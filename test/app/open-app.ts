@@ -38,6 +38,8 @@ export type PageOptions = {
   offline?: boolean;
   /** A window to share with other pages; else each page has its own. */
   context?: BrowserContext;
+  /** The processor slowed so many times once the page stands, as on an old phone. */
+  slowed?: number;
   /** Runs before anything of the app. */
   before?: string;
 };
@@ -89,6 +91,10 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
     });
     await opened.goto(url + hash);
     await ready(opened);
+    if (options.slowed !== undefined) {
+      const session = await opened.context().newCDPSession(opened);
+      await session.send('Emulation.setCPUThrottlingRate', { rate: options.slowed });
+    }
     return opened;
   }
 

@@ -133,36 +133,36 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     await page.close();
   });
 
-  test('takes a changed plan into the answer and the address', async () => {
-    const page = await app.page(trays);
-    await page.getByText('Change it').click();
-    const before = await page.locator('h1').textContent();
-    await page.getByLabel('Between rows').fill('40');
-    await page.getByLabel('Between rows').press('Tab');
-    await expect.poll(() => page.url()).toContain('row-cm=40');
-    await ready(page);
-    await page.getByLabel('Sown on').fill('2027-03-10');
-    await expect.poll(() => page.url()).toContain('date=2027-03-10');
-    await ready(page);
-    await page.getByLabel('Planted out on').fill('2027-05-01');
-    await page.getByLabel('Planted out on').press('Tab');
-    await expect.poll(() => page.url()).toContain('date=2027-03-10&plant-out=2027-05-01&row-cm=40');
-    await expect.poll(() => page.locator('h1').textContent()).not.toBe(before);
-    await ready(page);
-    // what waits in trays moves with the sowing
-    await page.getByLabel('Sown on').fill('2027-03-20');
-    await expect.poll(() => page.url()).toContain('date=2027-03-20&plant-out=2027-05-11');
-    await ready(page);
-    await page.getByLabel('Planted out on').fill('2027-03-01');
-    await page.getByLabel('Planted out on').press('Tab');
-    await page.getByRole('alert').filter({ hasText: '1 March 2027' }).waitFor();
-    expect(page.url()).toContain('plant-out=2027-05-11');
-    await page.getByLabel('Started as').selectOption('sets');
-    await page.locator('h1', { hasText: 'from sets' }).waitFor();
-    await page.goBack();
-    await page.locator('h1', { hasText: 'sown in trays' }).waitFor();
-    await page.close();
-  });
+  test.each([1, 6])(
+    'takes a changed plan into the answer and the address, slowed %d times',
+    async (slowed) => {
+      const page = await app.page(trays, { slowed });
+      await page.getByText('Change it').click();
+      const before = await page.locator('h1').textContent();
+      // one field after the other, whatever is still being worked out
+      await page.getByLabel('Between rows').fill('40');
+      await page.getByLabel('Between rows').press('Tab');
+      await page.getByLabel('Sown on').fill('2027-03-10');
+      await page.getByLabel('Planted out on').fill('2027-05-01');
+      await page.getByLabel('Planted out on').press('Tab');
+      await ready(page);
+      expect(page.url()).toContain('date=2027-03-10&plant-out=2027-05-01&row-cm=40');
+      await expect.poll(() => page.locator('h1').textContent()).not.toBe(before);
+      // what waits in trays moves with the sowing
+      await page.getByLabel('Sown on').fill('2027-03-20');
+      await page.getByLabel('Sown on').press('Tab');
+      expect(page.url()).toContain('date=2027-03-20&plant-out=2027-05-11');
+      await page.getByLabel('Planted out on').fill('2027-03-01');
+      await page.getByLabel('Planted out on').press('Tab');
+      await page.getByRole('alert').filter({ hasText: '1 March 2027' }).waitFor();
+      expect(page.url()).toContain('plant-out=2027-05-11');
+      await page.getByLabel('Started as').selectOption('sets');
+      await page.locator('h1', { hasText: 'from sets' }).waitFor();
+      await page.goBack();
+      await page.locator('h1', { hasText: 'sown in trays' }).waitFor();
+      await page.close();
+    },
+  );
 
   test('reckons plants and row into a crop, either way', async () => {
     const page = await app.page(trays);

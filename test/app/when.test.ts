@@ -137,6 +137,18 @@ describe.skipIf(!hasChromium)('the When page', () => {
     await page.close();
   });
 
+  test('loses no key press on a slow machine', async () => {
+    const page = await app.page(`${sets}&date=2027-03-20`, { slowed: 6 });
+    await slider(page).focus();
+    const from = await dayOf(page);
+    // about as far apart as the hand may rest before the address follows
+    for (let press = 0; press < 48; press++)
+      await page.keyboard.press('ArrowRight', { delay: 180 + 2 * press });
+    expect((await dayOf(page)) - from).toBe(48);
+    await follows(page, from + 48);
+    await page.close();
+  });
+
   test('moves the start by hand, the season with it, without a step in the history for each day', async () => {
     const page = await app.page(`${sets}&date=2027-03-20`);
     const steps = await page.evaluate(() => history.length);

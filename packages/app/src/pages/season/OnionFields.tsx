@@ -31,7 +31,6 @@ export function OnionFields({ plan }: { plan: Plan }) {
     ...(isPacket ? [{ value: 'packet' as const, label: say('app.season.onion.packet') }] : []),
     ...ownChoices(),
   ];
-  const plantOut = asked.value.plantOut;
 
   return (
     <>
@@ -47,28 +46,28 @@ export function OnionFields({ plan }: { plan: Plan }) {
       />
       <ChoiceField<StartMethod>
         label={say('app.season.start')}
-        value={plan.start}
+        value={held.start}
         options={starts.map((value) => ({ value, label: say(`app.season.start.${value}`) }))}
         onValue={(start) => go({ ...held, start, plantOut: null })}
       />
       <DayField
-        label={say(`app.season.date.${plan.start}`)}
-        value={plan.startDay}
+        label={say(`app.season.date.${held.start}`)}
+        value={held.date}
         min={today.value - backDays}
         max={today.value + aheadDays}
         onValue={(date) => {
           if (date === null) return;
           // what waits in trays moves along
-          go({ ...held, date, plantOut: plantOut === null ? null : plantOut + date - plan.startDay });
+          go({ ...held, date, plantOut: held.plantOut === null ? null : held.plantOut + date - held.date });
         }}
       />
-      {plan.start === 'raised-seedlings' && (
+      {held.start === 'raised-seedlings' && (
         <DayField
           label={say('app.season.plant-out')}
           hint={say('app.season.plant-out.hint')}
-          value={plantOut}
-          min={plan.startDay + 1}
-          max={plan.startDay + longestNurseryDays}
+          value={held.plantOut}
+          min={held.date + 1}
+          max={held.date + longestNurseryDays}
           onValue={(day) => go({ ...held, plantOut: day })}
         />
       )}

@@ -11,7 +11,8 @@ export function useMovedDay(askedDay: number): [day: number, onDay: (day: number
     if (moved === null) return;
     const rest = setTimeout(() => {
       go({ date: moved }, { replace: true });
-      move(null);
+      // a slow machine may have taken another move since, which this timer knows nothing of
+      move((now) => (now === moved ? null : now));
     }, restMs);
     return () => clearTimeout(rest);
   }, [moved]);
