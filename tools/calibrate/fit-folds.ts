@@ -6,8 +6,12 @@ import { foldCount } from './folds.ts';
 
 const script = fileURLToPath(new URL('./fit-fold.ts', import.meta.url));
 
+/** Folds are searched for this share of the generations: they tell how well a fit does on what it never saw. */
+const share = 0.6;
+
 /** Fits all ten folds, as many at a time as there are processors. */
-export async function fitFolds(path: string, generations: number, seed: number): Promise<FoldFile> {
+export async function fitFolds(path: string, ofFit: number, seed: number): Promise<FoldFile> {
+  const generations = Math.ceil(share * ofFit);
   const folds: Record<string, number>[] = [];
   let next = 0;
   const worker = async () => {

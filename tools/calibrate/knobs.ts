@@ -16,24 +16,19 @@ export type Knob = { low: number; high: number } & (
 
 const shorter: readonly OnionType[] = ['tropical-short', 'short'];
 const longer: readonly OnionType[] = ['intermediate', 'early-long', 'northern-long'];
+const beforeNorthern: readonly OnionType[] = onionTypes.filter((type) => type !== 'northern-long');
 const apart: readonly (readonly OnionType[])[] = onionTypes.map((type) => [type]);
 
 /** What moves dates and sizes. */
 export const growthKnobs: readonly Knob[] = [
-  ...(
-    [
-      'phyllochron',
-      'bulbingRate',
-      'ripeningPhotoperiodSlope',
-      'setRipeningFactor',
-      'radiationUseGMJ',
-      'setSizePower',
-    ] as const
-  ).map(growthKnob),
+  ...(['phyllochron', 'bulbingRate', 'setRipeningFactor', 'radiationUseGMJ', 'setSizePower'] as const).map(
+    growthKnob,
+  ),
   ...apart.map((types) => typeKnob('criticalPhotoperiodH', types)),
   typeKnob('photoperiodPerH', ['intermediate']),
   typeKnob('photoperiodPerH', ['early-long', 'northern-long']),
   ...apart.map((types) => typeKnob('ripeningTT', types)),
+  typeKnob('ripeningPhotoperiodSlope', beforeNorthern),
 ];
 
 /** What moves the share of plants that flower. */

@@ -25,7 +25,7 @@ import { writeWhole } from './write-whole.ts';
 const { values: options } = parseArgs({
   options: {
     data: { type: 'string' },
-    generations: { type: 'string', default: '140' },
+    generations: { type: 'string', default: '250' },
     seed: { type: 'string', default: '7' },
     stage: { type: 'string' },
     write: { type: 'boolean', default: false },

@@ -1,5 +1,5 @@
 import {
-  fullSizeDryG,
+  enoughDryG,
   limits,
   type Plan,
   type PlantValues,
@@ -83,11 +83,9 @@ function verdictPriceOf(site: Site, plan: Plan, published: Verdict): number {
   if (fellOn === null) return published === 'small' ? 0 : verdictPrice * capLog;
   const byEye = bulbG / smallBulbG(plan.type, plan.densityPerM2);
   // A bulb well above any place's limit needs no reference, which is what costs most here.
-  const isClear = bulbDryG >= limits.smallShare * fullSizeDryG * Math.exp(clearance);
+  const isClear = bulbDryG >= limits.smallShare * enoughDryG(site, plan.type) * Math.exp(clearance);
   const byPlace =
-    isClear && published !== 'small'
-      ? byEye
-      : bulbDryG / (limits.smallShare * Math.min(fullSizeDryG, referenceBulbG(site, plan)));
+    isClear && published !== 'small' ? byEye : bulbDryG / (limits.smallShare * referenceBulbG(site, plan));
   const log = Math.log(Math.max(0.05, Math.min(byPlace, byEye)));
   const short = published === 'small' ? log + clearance : clearance - log;
   return verdictPrice * Math.min(capLog, Math.max(0, short));

@@ -7,17 +7,26 @@ import { defaultPlantValues, onionTypes, type PlantValues } from '../../packages
 const growth = {
   phyllochron: 85,
   bulbingRate: 0.3,
-  ripeningPhotoperiodSlope: 0.15,
   setRipeningFactor: 0.95,
   radiationUseGMJ: 1.3,
   setSizePower: 0.8,
 } satisfies Partial<PlantValues['growth']>;
 
 const types = {
-  'tropical-short': { criticalPhotoperiodH: 11.5, ripeningTT: 700 },
-  short: { criticalPhotoperiodH: 11.8, ripeningTT: 780 },
-  intermediate: { criticalPhotoperiodH: 14.2, photoperiodPerH: 1, ripeningTT: 620 },
-  'early-long': { criticalPhotoperiodH: 14.4, photoperiodPerH: 0.3, ripeningTT: 860 },
+  'tropical-short': { criticalPhotoperiodH: 11.5, ripeningTT: 700, ripeningPhotoperiodSlope: 0.15 },
+  short: { criticalPhotoperiodH: 11.8, ripeningTT: 780, ripeningPhotoperiodSlope: 0.15 },
+  intermediate: {
+    criticalPhotoperiodH: 14.2,
+    photoperiodPerH: 1,
+    ripeningTT: 620,
+    ripeningPhotoperiodSlope: 0.15,
+  },
+  'early-long': {
+    criticalPhotoperiodH: 14.4,
+    photoperiodPerH: 0.3,
+    ripeningTT: 860,
+    ripeningPhotoperiodSlope: 0.15,
+  },
   'northern-long': { criticalPhotoperiodH: 15.1, photoperiodPerH: 0.3, ripeningTT: 860 },
 } as const;
 

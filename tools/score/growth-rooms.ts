@@ -35,6 +35,6 @@ export function growthRoom(
   const onsetDays = Math.ceil(1 / perDay);
   const ripening =
     (degreesAbove(tempC, kind.ripeningBaseC, kind.ripeningCapC) / kind.ripeningTT) *
-    ripeningPhotoperiodFactor(lampHours, critical, growth.ripeningPhotoperiodSlope);
+    ripeningPhotoperiodFactor(lampHours, critical, kind.ripeningPhotoperiodSlope);
   return { onsetDays, ripeDays: onsetDays + Math.ceil(1 / ripening) };
 }

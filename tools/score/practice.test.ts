@@ -7,23 +7,8 @@ import { northernPlaces } from './practice-places.ts';
  * place may join it.
  */
 const known: Record<string, readonly string[]> = {
-  // seed in place is thin practice at 57–60° N: the model has it ripe too late in a third to half of the years
-  'northern places: direct-seed of the long class has a window': ['Stockholm', 'Helsinki'],
-  'northern places: direct-seed at 30/m² makes bulbs of 55–90 mm': ['Aberdeen', 'Helsinki'],
-  'northern places: direct-seed at 40/m² makes bulbs of 55–90 mm': [
-    'Aberdeen',
-    'Stockholm',
-    'Helsinki',
-    'Tallinn',
-  ],
-  // the long days of Oslo's warm June ripen plants too soon
-  'northern places: sets of 16 mm in the usual weeks are good in 8 years of 10, at most 12 % flower': [
-    'Oslo',
-  ],
-  'northern places: sets of 14 mm in the usual weeks are good in 8 years of 10, at most 12 % flower': [
-    'Oslo',
-  ],
-  'northern places: bought-transplants at 40/m² makes bulbs of 55–90 mm': ['Oslo'],
+  // seed in place is thin practice at 57–60° N: the model has it ripe too late, or small, in half of the years
+  'northern places: direct-seed of the long class has a window': ['Aberdeen', 'Stockholm', 'Helsinki'],
   // a winter so mild that plants grow all through it and flower
   'mild north: direct-seed from 08-08 to 09-20 is in time': ['Brest'],
   // hot days of May end the crop while light is best

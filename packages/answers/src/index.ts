@@ -1,4 +1,5 @@
 /** What every face of Neckfall says of an answer: places, facts and whole sentences, without any layout. */
+export { bestStart } from './facts/best-start.ts';
 export { type CultivarFact, cultivarFacts } from './facts/cultivar-facts.ts';
 export { round } from './facts/figures.ts';
 export { type MonthFacts, monthsOf } from './facts/months.ts';

@@ -1,4 +1,11 @@
-import { indoorNurseryC, type LocalPractice, type Plan, plantingOut, seedbedFromC } from '@neckfall/engine';
+import {
+  indoorNurseryC,
+  type LocalPractice,
+  longestTrayWeeks,
+  type Plan,
+  plantingOut,
+  seedbedFromC,
+} from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Place } from '../place/place.ts';
 import { townLabel } from '../place/place-label.ts';
@@ -117,5 +124,20 @@ export function practiceAssumptions(
       );
     }
   }
+  if (isOverYear) sentences.push(...startSeason(plan.start, say));
   return [...sentences, sizesAssumption(plan.water, speaker)];
+}
+
+/** When a start of its kind can be made at all; seed in place waits for the bed alone. */
+function startSeason(start: Plan['start'], say: Speaker['say']): string[] {
+  switch (start) {
+    case 'direct-seed':
+      return [];
+    case 'raised-seedlings':
+      return [say('assumed.season-of-trays', { weeks: longestTrayWeeks })];
+    case 'bought-transplants':
+      return [say('assumed.season-of-plants')];
+    case 'sets':
+      return [say('assumed.season-of-sets')];
+  }
 }

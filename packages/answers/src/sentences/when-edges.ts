@@ -28,13 +28,16 @@ function edgeSentence(
   { from, to }: StartWindow,
   { say, dayOfYear, years, reason }: Speaker,
 ): string {
-  const { outcome, gamble, years: tried } = run[0].summary;
+  const { hindrance, summary } = run[0];
+  const date = dayOfYear(way === 'earlier' ? from : to);
+  if (hindrance !== null) return say('when.edge-hindered', { way, date, what: say(`when.${hindrance}`) });
+  const { outcome, gamble, years: tried } = summary;
   const worst = run.reduce((a, b) =>
     b.summary.seasonShares[outcome] > a.summary.seasonShares[outcome] ? b : a,
   );
   return say('when.edge', {
     way,
-    date: dayOfYear(way === 'earlier' ? from : to),
+    date,
     what: say(gamble ? 'when.edge-gamble' : `verdict.${outcome}`),
     years: years(gamble ? worst.summary.seasonShares.good : worst.summary.seasonShares[outcome], tried),
     reason: reason(worst.summary.reason),

@@ -19,6 +19,10 @@ export function runsAround(starts: readonly StartTrial[]): StartTrial[][] {
   return [...runs.slice(1, -1), [...last, ...runs[0]]];
 }
 
-function isAlike({ summary: a }: StartTrial, { summary: b }: StartTrial): boolean {
+function isAlike(
+  { hindrance: hereA, summary: a }: StartTrial,
+  { hindrance: hereB, summary: b }: StartTrial,
+): boolean {
+  if (hereA !== null || hereB !== null) return hereA === hereB;
   return a.outcome === b.outcome && a.gamble === b.gamble;
 }

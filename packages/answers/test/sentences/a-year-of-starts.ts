@@ -11,6 +11,7 @@ import {
 export function aYearOfStarts(outcomes: readonly Verdict[], windows: StartWindow[]): WhenAnswer {
   const starts = weekStarts.map((dayOfYear, week) => ({
     dayOfYear,
+    hindrance: null,
     summary: {
       plan: { type: 'short', traits: null, start: 'bought-transplants', startDay: 20_818 + dayOfYear },
       outcome: outcomes[week],
@@ -26,7 +27,12 @@ export function aYearOfStarts(outcomes: readonly Verdict[], windows: StartWindow
       },
     } as unknown as SeasonSummary,
   }));
-  return { starts, windows, reason: { code: 'window', values: { leaves: 9, sunUpH: 12 } } };
+  return {
+    starts,
+    windows,
+    best: windows[0]?.best ?? 1,
+    reason: { code: 'window', values: { leaves: 9, sunUpH: 12 } },
+  };
 }
 
 /** Good from week `first` to week `last` of the circle of weeks; before it plants flower, after it bulbs stay small. */

@@ -67,6 +67,20 @@ describe('what goes wrong beside a window', () => {
     expect(edges?.later).toContain('in 8 years in 10');
   });
 
+  test('names what keeps people from starting, not what would come of it', () => {
+    const answer = goodBetween(8, 16);
+    const [{ from, to }] = answer.windows;
+    for (const trial of answer.starts) {
+      if (trial.dayOfYear < from) trial.hindrance = 'cold-bed';
+      if (trial.dayOfYear > to && trial.dayOfYear < to + 40) trial.hindrance = 'no-sets';
+    }
+    const edges = windowEdges(answer, answer.windows[0], british);
+    expect(edges).toEqual({
+      earlier: `Started before ${british.dayOfYear(from)}: bed too cold to work.`,
+      later: `Started later than ${british.dayOfYear(to)}: no sound sets to be had.`,
+    });
+  });
+
   test('says how often a gamble goes well', () => {
     const answer = goodBetween(8, 16);
     for (const { dayOfYear, summary } of answer.starts) {

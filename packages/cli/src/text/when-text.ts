@@ -1,5 +1,5 @@
-import { runsAlike, spanSentence, whenHeadline } from '@neckfall/answers';
-import type { SeasonSummary, StartTrial, WhenAnswer } from '@neckfall/engine';
+import { bestStart, runsAlike, spanSentence, whenHeadline } from '@neckfall/answers';
+import type { StartTrial, WhenAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Frame } from '../frame.ts';
 import { howWeKnow } from './how-we-know.ts';
@@ -8,7 +8,7 @@ import { wrap } from './wrap.ts';
 
 export function whenText(frame: Frame, answer: WhenAnswer, cultivar: string | null): string {
   const { speaker, label } = frame;
-  const best = bestOf(answer);
+  const best = bestStart(answer);
   return [
     wrap(whenHeadline(answer, cultivar, label, speaker)),
     wrap(speaker.reason(answer.reason)),
@@ -21,10 +21,6 @@ export function whenText(frame: Frame, answer: WhenAnswer, cultivar: string | nu
   ].join('\n');
 }
 
-function bestOf({ starts, windows }: WhenAnswer): SeasonSummary | null {
-  return starts.find(({ dayOfYear }) => dayOfYear === windows[0]?.best)?.summary ?? null;
-}
-
 /** Weeks next to each other that come out alike share a line. */
 function weekTable(starts: readonly StartTrial[], speaker: Speaker): string {
   const { say, dayOfYearRange, numberRange, quantity } = speaker;
@@ -32,12 +28,14 @@ function weekTable(starts: readonly StartTrial[], speaker: Speaker): string {
   return table(
     titles.map((title) => ({ title: say(`when.column.${title}`) })),
     runsAlike(starts).map((run) => {
-      const first = run[0].summary;
+      const { hindrance, summary: first } = run[0];
+      const weeks = dayOfYearRange(run[0].dayOfYear, run[run.length - 1].dayOfYear);
+      if (hindrance !== null) return [weeks, say(`when.${hindrance}`), '', '', ''];
       const good = run.map(({ summary }) => 10 * summary.seasonShares.good);
       const falls = run.map(({ summary }) => summary.neckFall.p50).filter((day) => day !== null);
       const sizes = run.map(({ summary }) => summary.bulbDiameterMm.p50).filter((size) => size !== null);
       return [
-        dayOfYearRange(run[0].dayOfYear, run[run.length - 1].dayOfYear),
+        weeks,
         first.gamble ? say('when.gamble') : say(`verdict.${first.outcome}`),
         say('when.good-years', { range: numberRange(Math.min(...good), Math.max(...good)) }),
         falls.length > 0 ? speaker.dayRange(Math.min(...falls), Math.max(...falls)) : say('none'),

@@ -16,6 +16,15 @@ export function climateDayOf(day: number): number {
   return firstDayOfMonth[month - 1] + Math.min(dayOfMonth, monthLengths[month - 1]) - 1;
 }
 
+const juneSolstice = 171;
+const decemberSolstice = 354;
+
+/** Days since the longest day of a hemisphere, 0…364. */
+export function daysSinceLongest(day: number, latitudeDeg: number): number {
+  const longest = latitudeDeg < 0 ? decemberSolstice : juneSolstice;
+  return (climateDayOf(day) - longest + climateYearDays) % climateYearDays;
+}
+
 /** Month 0…11 of a climate day 0…364. */
 export function monthOfClimateDay(climateDay: number): number {
   let month = 11;

@@ -1,6 +1,7 @@
 export {
   climateDayOf,
   climateYearDays,
+  daysSinceLongest,
   firstDayOfMonth,
   monthLengths,
   monthOfClimateDay,

@@ -3,7 +3,7 @@ import { type Plan, referenceBulbG, runnerOf, type Site } from '../season/index.
 import { type Harvest, harvester } from './harvest.ts';
 import { scanStarts } from './start-scan.ts';
 import { dayInYear } from './week-starts.ts';
-import { isWorkable } from './workable.ts';
+import { hindranceOn } from './workable.ts';
 import { total, worthParts } from './worth.ts';
 
 /** Starts of which fewer seasons end well are not advised. */
@@ -45,7 +45,7 @@ export function inTimeRule(
     isInTime: (startDay, harvest) =>
       harvest.goodShare >= leastGoodShare &&
       isUsual(startDay) &&
-      isWorkable(site, plan.start, startDay) &&
+      hindranceOn(site, plan.start, startDay) === null &&
       worthOf(startDay, harvest) >= best - worthLess,
     isWindow: (startDays) =>
       startDays.length >= leastWeeks || startDays.some((day) => dayOfYear(day) === dayOfYear(bestDay)),

@@ -31,5 +31,5 @@ export {
   whatMovesIt,
 } from './what-moves-it.ts';
 export { weekRuns } from './windows.ts';
-export { type ColdBed, coldBed } from './workable.ts';
+export { type ColdBed, coldBed, longestTrayWeeks } from './workable.ts';
 export { type WorthParts, worth, worthWeights } from './worth.ts';

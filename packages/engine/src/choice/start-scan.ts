@@ -15,7 +15,7 @@ import {
 import { bestStretch, middleAhead } from './best-stretch.ts';
 import { harvester } from './harvest.ts';
 import { isEvenWeek, weekStartsFrom } from './week-starts.ts';
-import { isWorkable } from './workable.ts';
+import { hindranceOn } from './workable.ts';
 import { total, worthParts } from './worth.ts';
 
 /** One start in the mean climate: what is known before any weather year is tried. */
@@ -200,7 +200,9 @@ function kept(worthOf: (week: number) => number): (week: number) => number {
 
 /** Fortnights that are good in the mean climate or next to such; every second of them where that is half the year. */
 function promising(site: Site, { start }: Plan, mean: readonly MeanTrial[]): readonly MeanTrial[] {
-  const near = mean.filter(({ startDay }, at) => isNearGood(mean, at) && isWorkable(site, start, startDay));
+  const near = mean.filter(
+    ({ startDay }, at) => isNearGood(mean, at) && hindranceOn(site, start, startDay) === null,
+  );
   const stride = near.length > mean.length / 2 ? 2 : 1;
   if (near.length > 0) return near.filter((_, at) => at % stride === 0);
   return mean.toSorted((a, b) => b.worth - a.worth).slice(0, fallbacks);

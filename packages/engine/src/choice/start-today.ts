@@ -7,7 +7,7 @@ import { reach } from './reach.ts';
 import { isNearGood, type StartScan, scanStarts } from './start-scan.ts';
 import type { OpenPlan } from './try-starts.ts';
 import { dayInYear, weekStarts } from './week-starts.ts';
-import { isWorkable } from './workable.ts';
+import { hindranceOn } from './workable.ts';
 
 /** What is common to all plans of a survey. */
 export type SurveyOptions = Partial<Omit<OpenPlan, 'type' | 'start'>>;
@@ -46,7 +46,8 @@ export function todayOf(
   const known = new Map<number, boolean>();
   const isOpen = (week: number) => {
     const startDay = weeks[week];
-    if (startDay === undefined || !isUsual(startDay) || !isWorkable(site, plan.start, startDay)) return false;
+    if (startDay === undefined || !isUsual(startDay) || hindranceOn(site, plan.start, startDay) !== null)
+      return false;
     let found = known.get(week);
     if (found === undefined) {
       runner.moveTo(startDay, null);

@@ -1,4 +1,4 @@
-import type { Plan, Reason, Site, StartTrial, StartWindow, WhenAnswer } from '../season/index.ts';
+import type { Plan, Site, StartTrial, StartWindow, WhenAnswer } from '../season/index.ts';
 import { runnerOf, summarise } from '../season/index.ts';
 import { bestStretch, middleOf } from './best-stretch.ts';
 import { harvestOf } from './harvest.ts';
@@ -6,6 +6,7 @@ import { inTimeRule } from './in-time.ts';
 import type { ClassUse } from './type-for-class.ts';
 import { dayInYear, weekStarts } from './week-starts.ts';
 import { closedUp, weekRuns, weeksOf } from './windows.ts';
+import { hindranceOn } from './workable.ts';
 import { worth } from './worth.ts';
 
 /** A plan whose start day is still open. */
@@ -33,7 +34,8 @@ export function tryStarts(
     const startDay = dayInYear(year, dayOfYear);
     const { kind, runner } = kindOn(startDay);
     runner.moveTo(startDay, null);
-    return { dayOfYear, summary: summarise(site, { ...kind, startDay }, runner) };
+    const summary = summarise(site, { ...kind, startDay }, runner);
+    return { dayOfYear, hindrance: hindranceOn(site, plan.start, startDay), summary };
   });
   const isOpen = ({ summary }: StartTrial) =>
     kindOn(summary.plan.startDay).rule.isInTime(summary.plan.startDay, harvestOf(site, summary));
@@ -41,23 +43,29 @@ export function tryStarts(
     const days = weeksOf(run).map((week) => starts[week].summary.plan.startDay);
     return kinds.some(({ rule }) => rule.isWindow(days));
   });
-  const windows = runs.map((run): StartWindow => {
+  const worths = starts.map(({ summary }) => worth(site, summary));
+  const stretches = runs.map((run) => {
     const weeks = weeksOf(run);
-    const worthAt = (week: number) =>
-      weeks.includes(week) ? worth(site, starts[week].summary) : Number.NEGATIVE_INFINITY;
-    const best = weeks.reduce((a, b) => (worthAt(b) > worthAt(a) ? b : a));
-    const middle = middleOf(bestStretch(best, starts.length, worthAt), starts.length);
-    return {
+    const worthAt = (week: number) => (weeks.includes(week) ? worths[week] : Number.NEGATIVE_INFINITY);
+    const top = dearest(weeks, worths);
+    return { run, top, best: middleOf(bestStretch(top, starts.length, worthAt), starts.length) };
+  });
+  const windows = stretches.map(
+    ({ run, best }): StartWindow => ({
       from: starts[run.first].dayOfYear,
       to: starts[run.last].dayOfYear,
-      best: starts[middle].dayOfYear,
-    };
-  });
-  return { starts, windows, reason: windowReason(site, starts, windows) };
+      best: starts[best].dayOfYear,
+    }),
+  );
+  const lead =
+    stretches.length > 0
+      ? stretches.reduce((a, b) => (worths[b.top] > worths[a.top] ? b : a)).best
+      : dearest([...starts.keys()], worths);
+  const { outcome, reason } = starts[lead].summary;
+  const code = windows.length > 0 ? 'window' : `no-window-${outcome}`;
+  return { starts, windows, best: starts[lead].dayOfYear, reason: { code, values: reason.values } };
 }
 
-function windowReason(site: Site, starts: StartTrial[], windows: StartWindow[]): Reason {
-  const best = starts.reduce((a, b) => (worth(site, b.summary) > worth(site, a.summary) ? b : a)).summary;
-  if (windows.length > 0) return { code: 'window', values: best.reason.values };
-  return { code: `no-window-${best.outcome}`, values: best.reason.values };
+function dearest(weeks: readonly number[], worths: readonly number[]): number {
+  return weeks.reduce((a, b) => (worths[b] > worths[a] ? b : a));
 }

@@ -1,4 +1,4 @@
-import { climateDayOf, climateYearDays } from '../calendar/index.ts';
+import { climateYearDays, daysSinceLongest } from '../calendar/index.ts';
 import type { DayLengthClass, OnionType, StartMethod } from '../plant/index.ts';
 import type { Site } from '../season/index.ts';
 
@@ -46,13 +46,10 @@ export function typeForClass(
   return (others.find(({ isUsual }) => isUsual(startDay)) ?? first).type;
 }
 
-/** A crop started from a month after the longest day to the shortest is meant to winter. */
-const afterLongestDays = 30;
-const juneSolstice = 171;
-const decemberSolstice = 354;
+/** A crop started from a week after the longest day to the shortest is meant to winter. */
+const afterLongestDays = 7;
 
 export function isAutumnStart(day: number, latitudeDeg: number): boolean {
-  const longest = latitudeDeg < 0 ? decemberSolstice : juneSolstice;
-  const since = (climateDayOf(day) - longest + climateYearDays) % climateYearDays;
+  const since = daysSinceLongest(day, latitudeDeg);
   return since >= afterLongestDays && since < climateYearDays / 2;
 }

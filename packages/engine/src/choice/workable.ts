@@ -1,6 +1,7 @@
 import { climateDayOf, climateYearDays } from '../calendar/index.ts';
 import type { StartMethod } from '../plant/index.ts';
-import type { Site } from '../season/index.ts';
+import { type Hindrance, plantingOut, type Site } from '../season/index.ts';
+import { isOnSale } from './on-sale.ts';
 
 /**
  * Beds colder than this are wet or frozen, and nobody sows or plants in them, °C, mean of the day in the mean climate.
@@ -12,6 +13,27 @@ export const workableBedC = 6;
 /** Whether a bed can usually be sown or planted on a day; trays don't wait for it. */
 export function isWorkable(site: Site, start: StartMethod, day: number): boolean {
   return start === 'raised-seedlings' || site.mean('none').soilMeanC[climateDayOf(day)] >= workableBedC;
+}
+
+/** Seedlings are planted out no sooner and stand no longer in their trays, weeks (common practice, no source). */
+const shortestTrayWeeks = 6;
+export const longestTrayWeeks = 17;
+
+/** Whether beds stay too cold for seedlings sown on a day until they have long outgrown their trays. */
+function standsTooLong(site: Site, day: number): boolean {
+  const { tempMeanC } = site.mean('none');
+  for (let after = 7 * shortestTrayWeeks; after <= 7 * longestTrayWeeks; after++) {
+    if (tempMeanC[climateDayOf(day + after)] >= plantingOut.bedC) return false;
+  }
+  return true;
+}
+
+/** What keeps people from starting on a day; null where nothing does. */
+export function hindranceOn(site: Site, start: StartMethod, day: number): Hindrance | null {
+  if (!isWorkable(site, start, day)) return 'cold-bed';
+  if (start === 'raised-seedlings' && standsTooLong(site, day)) return 'long-tray';
+  if (isOnSale(site, start, day)) return null;
+  return start === 'sets' ? 'no-sets' : 'no-plants';
 }
 
 /** A bed too cold to start in: its temperature that day, °C, and the day from which it can be worked, null where there is none. */

@@ -2,9 +2,10 @@ import { climateDayOf } from '../calendar/index.ts';
 import { classOfType, hoursFromHome, plantValuesOf, type StartMethod } from '../plant/index.ts';
 import { fullSizeDryG, type Plan, type SeasonSummary, type Site } from '../season/index.ts';
 import { type Harvest, harvestOf } from './harvest.ts';
+import { isOnSale } from './on-sale.ts';
 import { isPractised } from './practised.ts';
 import { isAutumnStart } from './type-for-class.ts';
-import { isWorkable } from './workable.ts';
+import { hindranceOn } from './workable.ts';
 
 /** What a way of growing is worth, in good seasons of one; the parts add up. */
 export type WorthParts = {
@@ -19,13 +20,13 @@ export type WorthParts = {
   time: number;
   /** Thinning and weeding of rows sown in place, trays to tend, plants to order in time. */
   work: number;
-  /** A bed too cold to be worked at the start. */
+  /** A bed too cold to be worked at the start, or to take seedlings in time. */
   coldBed: number;
   /** Tops that go over in weather too cool to dry bulbs. */
   drying: number;
   /** What growers of the district do, where that is published. */
   practice: number;
-  /** Sets, and kinds of another latitude, that shops seldom have. */
+  /** Sets, and kinds of another latitude, that shops seldom have, and what they have at no such time of year. */
   scarce: number;
 };
 
@@ -47,6 +48,8 @@ export const worthWeights = {
 const easyDays = 150;
 /** What is hard to come by (common practice, no source): most sets on sale are long-day types and, in autumn, kinds that winter, ... */
 const scarceCost = 0.2;
+/** ... or none to be had at all ... */
+const offSaleCost = 1;
 /** ... and kinds of another latitude the more, the farther off they are at home. */
 const scarcePerH = 0.2;
 /** Homes have no sharp edges: the cost is whole some 25 km beyond one, in summers a few minutes longer or shorter. */
@@ -57,7 +60,7 @@ const workOf: Readonly<Record<StartMethod, number>> = {
   'bought-transplants': 0.03,
   sets: 0,
 };
-/** A start in a bed that cannot be worked is no start. */
+/** A start for a bed that cannot be worked is no start. */
 const coldBedCost = 1;
 /** Bulbs dry off well from this mean temperature on (memory). */
 const dryingC = 15;
@@ -95,14 +98,20 @@ export function worthParts(site: Site, plan: Plan, harvest: Harvest, keepsMonths
     keeping: worthWeights.keeping * Math.max(0, Math.min(1, keeps)),
     time: (-worthWeights.careYear * Math.max(0, (harvest.days ?? 365) - easyDays)) / 365,
     work: -workOf[plan.start],
-    coldBed: isWorkable(site, plan.start, plan.startDay) ? 0 : -coldBedCost,
+    coldBed: waitsForBed(site, plan) ? -coldBedCost : 0,
     drying: harvest.days === null ? -coolDryingMost : -coolDryingCost(site, plan.startDay + harvest.days),
     practice: isPractised(site, plan) ? worthWeights.practice : 0,
     scarce: -scarcity(site, plan),
   };
 }
 
+function waitsForBed(site: Site, { start, startDay }: Plan): boolean {
+  const hindrance = hindranceOn(site, start, startDay);
+  return hindrance === 'cold-bed' || hindrance === 'long-tray';
+}
+
 function scarcity(site: Site, { type, start, startDay }: Plan): number {
+  if (!isOnSale(site, start, startDay)) return offSaleCost;
   const winters = isAutumnStart(startDay, site.climate.latitudeDeg);
   const awayH = hoursFromHome(type, site.longestDayH, winters);
   const rareSets = start === 'sets' && classOfType[type] !== 'long' && !(winters && type === 'intermediate');

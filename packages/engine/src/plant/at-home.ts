@@ -4,14 +4,14 @@ type Span = readonly [fromH: number, toH: number];
 
 /**
  * Longest days of the year, sun-up, h, between which shops have a type and growers know it (limits memory: short-day
- * kinds to about 40°, intermediate ones to about 44°, early long-day kinds from about 34° to 46°).
+ * kinds to about 40°, intermediate ones to about 44°, early long-day kinds from about 38° to 46°, northern ones from 40°).
  */
 const homeLongestDayH: Readonly<Record<OnionType, Span>> = {
   'tropical-short': [12, 14.2],
   short: [12, 15.4],
   intermediate: [13.4, 15.6],
-  'early-long': [14.3, 16.2],
-  'northern-long': [14.8, 24],
+  'early-long': [14.8, 16.2],
+  'northern-long': [15, 24],
 };
 
 /** Kinds started in autumn to winter are at home farther north (common practice, no source: Britain, the Pacific Northwest, Japan). */

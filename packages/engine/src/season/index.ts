@@ -9,7 +9,7 @@ export type { Outcome } from './outcome.ts';
 export { stage } from './outcome.ts';
 export { type Plan, planDefaults } from './plan.ts';
 export { reasonCodes } from './reason.ts';
-export { referenceBulbG } from './reference-bulb.ts';
+export { enoughDryG, referenceBulbG } from './reference-bulb.ts';
 export { type Runner, runnerOf } from './run.ts';
 export { openSite, type Site, type SiteOptions } from './site.ts';
 export { sowingFor } from './sowing-for.ts';
@@ -19,6 +19,7 @@ export type {
   ClassAnswer,
   DateSpread,
   DayRow,
+  Hindrance,
   Reason,
   SeasonShares,
   SeasonSummary,

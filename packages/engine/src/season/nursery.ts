@@ -16,7 +16,6 @@ import {
   nurseryPerM2,
   photoperiodFactor,
   ramp,
-  seedlingG,
   setColdDays,
   snowShelterC,
   youngLeafArea,
@@ -24,43 +23,21 @@ import {
 import type { Crop } from './crop.ts';
 import type { Drivers } from './drivers.ts';
 import type { Plan } from './plan.ts';
+import { beginPlant, emptyPlant, type PlantState } from './plant-state.ts';
 
-/** The plant on the day it begins to grow in its bed. Days count from the start of the plan. */
+/** A plan's plant on the day it begins to grow in its bed. Days count from the start of the plan. */
 export type Seedling = {
   /** False where the seed never came up. */
   emerged: boolean;
   emergedOn: number;
   emergedShare: number;
+  /** Day on which it stands in its bed. */
   day: number;
-  leaves: number;
-  /** Thermal age, °C d above 5 °C. */
-  age: number;
-  shootG: number;
-  bulbing: number;
-  coldDays: number;
-  /** Cold days that warmth in the bed cannot undo, brought by sets from their store. */
-  storeColdDays: number;
-  /** Share at which cold in the bed counts. */
-  coldPace: number;
-  /** Share of the sets that frost has left alive in the ground. */
-  aliveShare: number;
+  plant: PlantState;
 };
 
 export function emptySeedling(): Seedling {
-  return {
-    emerged: true,
-    emergedOn: 0,
-    emergedShare: 1,
-    day: 0,
-    leaves: 0,
-    age: 0,
-    shootG: seedlingG,
-    bulbing: 0,
-    coldDays: 0,
-    storeColdDays: 0,
-    coldPace: 1,
-    aliveShare: 1,
-  };
+  return { emerged: true, emergedOn: 0, emergedShare: 1, day: 0, plant: emptyPlant() };
 }
 
 /** A nursery stands outdoors, as a seedbed, where the climate at sowing is at least this warm, °C; else indoors. */
@@ -94,32 +71,33 @@ export function raise(
   seedling: Seedling,
 ): void {
   const { growth } = crop;
-  seedling.bulbing = 0;
-  seedling.coldDays = 0;
-  seedling.storeColdDays = 0;
-  seedling.coldPace = plan.start === 'sets' ? setColdPace : 1;
+  const { plant } = seedling;
+  beginPlant(plant);
+  plant.coldPace = plan.start === 'sets' ? setColdPace : 1;
+  plant.rootingTT = crop.rootingTT;
   seedling.emerged = true;
   seedling.emergedOn = 0;
   seedling.emergedShare = 1;
-  seedling.aliveShare = 1;
   seedling.day = 0;
   const slowFirst = growth.firstLeavesFactor * growth.phyllochron;
   switch (plan.start) {
     case 'bought-transplants':
-      seedling.leaves = growth.transplantLeaves;
-      seedling.age =
+      plant.leaves = growth.transplantLeaves;
+      plant.age =
         crop.draw.phyllochronFactor * (3 * slowFirst + (growth.transplantLeaves - 3) * growth.phyllochron);
-      seedling.shootG = growth.transplantG;
-      return;
+      plant.shootG = growth.transplantG;
+      break;
     case 'sets':
       sprout(plan, crop, open, at, isPastSummer(photoperiodH, photoAt), seedling);
-      return;
+      break;
     case 'direct-seed':
       emergeInBed(crop, crop.covered ? covered : open, at, seedling);
-      return;
+      break;
     case 'raised-seedlings':
       raiseSeedlings(plan, crop, open, at, photoperiodH, photoAt, nurseryTempC, plantOutAfter, seedling);
   }
+  plant.green = plant.leaves;
+  plant.recentC = open.tempMeanC[at + seedling.day];
 }
 
 /** Days back to which a day's length is compared: it is shorter from a month after the longest day on. */
@@ -141,6 +119,7 @@ function sprout(
   seedling: Seedling,
 ): void {
   const { growth, type } = crop;
+  const { plant } = seedling;
   let warmth = 0;
   let day = 0;
   let snowMm = 0;
@@ -148,7 +127,7 @@ function sprout(
     const i = at + day;
     if (open.tempMinC[i] < 0 || snowMm > 0) {
       const groundC = (open.tempMinC[i] + open.soilMeanC[i]) / 2 + snowShelterC(snowMm);
-      seedling.aliveShare *= 1 - nightKillShare(groundC, dormantKillC);
+      plant.aliveShare *= 1 - nightKillShare(groundC, dormantKillC);
       snowMm = nextSnowMm(snowMm, open.rainMm[i], open.tempMeanC[i]);
     }
     warmth += open.leafTT[i];
@@ -156,17 +135,17 @@ function sprout(
   seedling.emerged = warmth >= growth.setSproutTT;
   seedling.emergedOn = day;
   seedling.day = day;
-  seedling.leaves = growth.setLeaves;
+  plant.leaves = growth.setLeaves;
   // A set is a plant that was old enough once; only its new leaves count.
-  seedling.age = growth.competenceTT * crop.draw.phyllochronFactor;
-  seedling.shootG = growth.setG * (bulbMassG(plan.setSizeMm) / bulbMassG(16)) ** (1 / 3);
-  seedling.storeColdDays = setColdDays(
+  plant.age = growth.competenceTT * crop.draw.phyllochronFactor;
+  plant.shootG = growth.setG * (bulbMassG(plan.setSizeMm) / bulbMassG(16)) ** (1 / 3);
+  plant.storeColdDays = setColdDays(
     plan.setSizeMm,
     isFresh ? 'warm' : plan.setStore,
     type.vernalHalfD,
     type.vernalSpreadD,
   );
-  seedling.coldDays = seedling.storeColdDays;
+  plant.coldDays = plant.storeColdDays;
 }
 
 function emergeInBed(crop: Crop, bed: Drivers, at: number, seedling: Seedling): void {
@@ -183,9 +162,6 @@ function emergeInBed(crop: Crop, bed: Drivers, at: number, seedling: Seedling): 
   seedling.emergedOn = day;
   seedling.emergedShare = day === 0 ? 0 : normalSeedlingShare(soil / day) * fieldFactor.bed;
   seedling.day = day;
-  seedling.leaves = 0;
-  seedling.age = 0;
-  seedling.shootG = seedlingG;
 }
 
 function raiseSeedlings(
@@ -217,11 +193,7 @@ function raiseSeedlings(
   let warmth = 0;
   let soil = 0;
   let emergedOn = 0;
-  let leaves = 0;
-  let age = 0;
-  let shootG = seedlingG;
-  let bulbing = 0;
-  let coldDays = 0;
+  let { leaves, age, shootG, bulbing, coldDays } = seedling.plant;
   let bedC = open.tempMeanC[at];
   let day = 0;
   for (; day < latest; day++) {
@@ -256,10 +228,11 @@ function raiseSeedlings(
   seedling.emergedOn = emergedOn;
   seedling.emergedShare = emergedOn === 0 ? 0 : normalSeedlingShare(soil / emergedOn) * fieldFactor.tray;
   seedling.day = day;
-  seedling.leaves = leaves;
-  seedling.age = age;
-  seedling.shootG = shootG;
+  const { plant } = seedling;
+  plant.leaves = leaves;
+  plant.age = age;
+  plant.shootG = shootG;
   // Bulbs that begin in the tray go on in the bed from just short of onset.
-  seedling.bulbing = Math.min(bulbing, 0.99);
-  seedling.coldDays = coldDays;
+  plant.bulbing = Math.min(bulbing, 0.99);
+  plant.coldDays = coldDays;
 }

@@ -11,9 +11,21 @@ const datesTried = 16;
 const newYear = dayNumber(2027, 1, 1);
 
 /**
+ * Dry matter of tropical reds that is enough where they are at home, g: about 65 g fresh, 50 mm, as markets of the tropics
+ * take them from their rains too (common practice, no source).
+ */
+const tropicalDryG = 8;
+
+/** Dry matter that is enough, whatever larger bulbs a place grows, g. */
+export function enoughDryG({ longestDayH }: Site, type: OnionType): number {
+  const isRed = type === 'tropical-short' && hoursFromHome(type, longestDayH, false) === 0;
+  return isRed ? tropicalDryG : fullSizeDryG;
+}
+
+/**
  * Dry matter of the best bulb the place grows this way (same start, spacing, water, cover), over the types at home there
- * and dates in the mean climate, g; 0 where nothing ripens. The search ends at a full-sized bulb, beyond which no
- * verdict asks. Kept with the site.
+ * and dates in the mean climate, g; 0 where nothing ripens. No more than is enough. Kept
+ * with the site.
  */
 export function referenceBulbG(site: Site, plan: Plan): number {
   const { type: _, traits: __, startDay: ___, plantOutDay: ____, ...way } = plan;
@@ -36,7 +48,7 @@ export function referenceBulbG(site: Site, plan: Plan): number {
     }
     site.referenceG.set(key, best);
   }
-  return best;
+  return Math.min(best, enoughDryG(site, plan.type));
 }
 
 /** A kind from far off that would grow larger makes no local bulb small. */

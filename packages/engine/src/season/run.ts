@@ -3,11 +3,15 @@ import { type Crop, cropOf } from './crop.ts';
 import { type Draw, noDraw } from './draws.ts';
 import type { Drivers } from './drivers.ts';
 import { grow } from './grow.ts';
+import { growDay } from './grow-day.ts';
+import { growTraced } from './grow-traced.ts';
 import { emptySeedling, indoorNurseryC, raise, type Seedling, seedbedFromC } from './nursery.ts';
 import { emptyOutcome, type Outcome, stage } from './outcome.ts';
 import type { Plan } from './plan.ts';
+import { copyPlant, emptyPlant, type PlantState } from './plant-state.ts';
 import { seasonEnd } from './season-end.ts';
 import { calendarYear, type DayTable, driverIndex, type Site } from './site.ts';
+import { type Terms, termsOf } from './terms.ts';
 import type { DayTrace } from './trace.ts';
 
 /** A plan bound to a site; runs one season after another without allocating. */
@@ -22,6 +26,13 @@ export type Runner = {
   meanSeason: (trace?: DayTrace | null) => Outcome;
   /** One season of weather year `year`. The outcome is reused by the next run. */
   season: (year: number, trace?: DayTrace | null) => Outcome;
+  /**
+   * One season of weather year `year` from a plant as it stood on the morning of `day`, in days from the start: what is
+   * seen in a bed goes on from there. Whatever came before is not told: days of emergence and planting are the plan's.
+   */
+  seasonFrom: (year: number, plant: PlantState, day: number) => Outcome;
+  /** The plant of weather year `year` on the morning of `day`; null where none stands in the bed, or its season is over. */
+  plantOn: (year: number, day: number) => PlantState | null;
   /** The same without the count of thirsty days of a watered bed, which takes a third of the time. */
   quickSeason: (year: number) => Outcome;
 };
@@ -53,28 +64,50 @@ export function runnerOf(site: Site, plan: Plan): Runner {
       crop.followsWater = true;
       return weatherSeason(year, trace);
     },
+    seasonFrom(year, plant, day) {
+      crop.followsWater = true;
+      const terms = raised(...weatherOf(year));
+      if (!terms) return outcome;
+      copyPlant(plant, seedling.plant);
+      grow(seedling.plant, terms, Math.max(day, seedling.day), outcome);
+      return outcome;
+    },
+    plantOn(year, day) {
+      crop.followsWater = true;
+      const terms = raised(...weatherOf(year));
+      if (!terms || day < seedling.day || day > crop.lastDay) return null;
+      const plant = emptyPlant();
+      copyPlant(seedling.plant, plant);
+      for (let on = seedling.day; on < day; on++) if (!growDay(plant, terms, on, outcome)) return null;
+      return plant;
+    },
     quickSeason(year) {
       crop.followsWater = !crop.watered;
       return weatherSeason(year, null);
     },
   };
-  const weatherSeason = (year: number, trace: DayTrace | null) =>
-    run(
+  const weatherOf = (year: number) =>
+    [
       site.generated('none', startYear),
       site.generated(plan.cover, startYear),
       driverIndex(site, startDay, year),
       site.draws()[year],
-      trace,
-    );
-  const run = (open: Drivers, covered: Drivers, at: number, draw: Draw, trace: DayTrace | null): Outcome => {
+    ] as const;
+  const weatherSeason = (year: number, trace: DayTrace | null) => run(...weatherOf(year), trace);
+  /** Raises the seedling; gives the terms of its season, null where it never stands in its bed. */
+  const raised = (open: Drivers, covered: Drivers, at: number, draw: Draw): Terms | null => {
     crop.draw = draw;
     const photoAt = startDay - runner.table.firstDay;
     const photoperiodH = runner.table.photoperiodH;
     raise(plan, crop, open, covered, at, photoperiodH, photoAt, runner.nurseryTempC, plantOutAfter, seedling);
     begin(outcome, seedling);
-    if (seedling.emerged && seedling.day < crop.lastDay) {
-      grow(crop, seedling, open, covered, at, photoperiodH, photoAt, outcome, trace);
-    }
+    if (!seedling.emerged || seedling.day >= crop.lastDay) return null;
+    return termsOf(crop, open, covered, at, photoperiodH, photoAt, seedling.day);
+  };
+  const run = (open: Drivers, covered: Drivers, at: number, draw: Draw, trace: DayTrace | null): Outcome => {
+    const terms = raised(open, covered, at, draw);
+    if (terms && trace) growTraced(seedling.plant, terms, seedling.day, outcome, trace);
+    else if (terms) grow(seedling.plant, terms, seedling.day, outcome);
     return outcome;
   };
   runner.moveTo(plan.startDay, plan.plantOutDay);
@@ -90,7 +123,7 @@ function begin(outcome: Outcome, seedling: Seedling): void {
   outcome.reached = seedling.emerged ? stage.planted : stage.started;
   outcome.emergedOn = seedling.emergedOn;
   outcome.plantedOn = seedling.day;
-  outcome.leavesPlanted = seedling.leaves;
+  outcome.leavesPlanted = seedling.plant.leaves;
   outcome.onsetOn = 0;
   outcome.fellOn = 0;
   outcome.reverted = false;

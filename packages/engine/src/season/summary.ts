@@ -68,17 +68,30 @@ export type DayRow = {
   ripening: number;
 };
 
+/**
+ * Why nobody starts on a day, whatever would come of it: a bed too cold to work, seedlings that would stand too long in
+ * their trays, no sound sets or no plants to be had.
+ */
+export type Hindrance = 'cold-bed' | 'long-tray' | 'no-sets' | 'no-plants';
+
 /** One of the 52 week starts of the year. */
 export type StartTrial = {
   /** 1, 8, …, 358. */
   dayOfYear: number;
+  hindrance: Hindrance | null;
   summary: SeasonSummary;
 };
 
 /** A run of week starts that end well; `from` may be later in the year than `to`. Days of the year. */
 export type StartWindow = { from: number; to: number; best: number };
 
-export type WhenAnswer = { starts: StartTrial[]; windows: StartWindow[]; reason: Reason };
+export type WhenAnswer = {
+  starts: StartTrial[];
+  windows: StartWindow[];
+  /** The start of the year that is worth most: the best of a window, or where there is none what does least badly; 1, 8, …, 358. */
+  best: number;
+  reason: Reason;
+};
 
 /** The best a class does at a place. Days of the year for `bestDay`; day numbers elsewhere. */
 export type ClassAnswer = {

@@ -1,6 +1,6 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { dayNumber } from '../../src/calendar/index.ts';
-import { coldBed, isWorkable, workableBedC } from '../../src/choice/workable.ts';
+import { coldBed, hindranceOn, isWorkable, workableBedC } from '../../src/choice/workable.ts';
 import { openSite } from '../../src/season/index.ts';
 import { climateOf } from '../weather/climates.ts';
 
@@ -27,4 +27,37 @@ test('trays wait for no bed, and a warm bed is worked at once', () => {
 test('where no bed is ever warm enough there is no such day', () => {
   const polar = siteOf([-20, -20, -18, -10, -4, 0, 3, 2, -2, -8, -14, -18]);
   expect(coldBed(polar, 'direct-seed', winter)?.workableFrom).toBeNull();
+});
+
+describe('sets are to be had', () => {
+  const mild = (latitudeDeg: number) =>
+    openSite({ climate: climateOf({ latitudeDeg, mean: Array(12).fill(15) }), years: 3, seed: 1 });
+  // Common practice, no source; Kapurthala plants sets in the middle of July (KVK Kapurthala 2017).
+  test.each([
+    [51.5, 4, 1, null],
+    [51.5, 5, 25, null],
+    [51.5, 6, 10, 'no-sets'],
+    [51.5, 7, 16, 'no-sets'],
+    [51.5, 9, 20, null],
+    [-45, 10, 1, null],
+    [-45, 12, 20, 'no-sets'],
+    [31.4, 7, 16, null],
+  ] as const)('at %s° in month %i, day %i: %s', (latitudeDeg, month, day, expected) => {
+    expect(hindranceOn(mild(latitudeDeg), 'sets', dayNumber(2027, month, day))).toBe(expected);
+  });
+
+  test('plants are sold in the same months, seed always', () => {
+    expect(hindranceOn(mild(51.5), 'bought-transplants', dayNumber(2027, 7, 1))).toBe('no-plants');
+    expect(hindranceOn(mild(51.5), 'bought-transplants', dayNumber(2027, 5, 1))).toBeNull();
+    expect(hindranceOn(mild(51.5), 'direct-seed', dayNumber(2027, 7, 1))).toBeNull();
+  });
+});
+
+test('seedlings do not stand in trays from autumn to spring', () => {
+  const sownOn = (month: number, day: number) =>
+    hindranceOn(cold, 'raised-seedlings', dayNumber(2027, month, day));
+  expect(sownOn(10, 15)).toBe('long-tray');
+  expect(sownOn(12, 1)).toBe('long-tray');
+  expect(sownOn(2, 15)).toBeNull();
+  expect(sownOn(7, 1)).toBeNull();
 });

@@ -54,6 +54,12 @@ export const howWeKnow = {
   'assumed.weather': 'Days from {from} to {to} as measured, where {file} has them.',
   'assumed.practice': '{density}, {soil} soil, {water}, {cover}.',
   'assumed.sets': 'Sets of {size}, {store}.',
+  'assumed.season-of-sets':
+    'Where summer days are long, sets are taken to be sound from late summer until three weeks before the longest day; later they have sprouted or dried up (common practice, no source).',
+  'assumed.season-of-plants':
+    'Where summer days are long, plants are taken to be on sale from late summer until three weeks before the longest day (common practice, no source).',
+  'assumed.season-of-trays':
+    'Trays are not sown more than {weeks} weeks before the bed is warm enough for the seedlings (common practice, no source).',
   'assumed.nursery':
     '{temperature, select, outdoors {Seedlings raised in a seedbed outdoors} varies {Seedlings raised in a seedbed outdoors where days are at {warm} and more at sowing, else in trays at {indoors}} other {Trays at {temperature}}}, {lamps, select, none {in the natural day} other {under {lamps} of lamps}}.',
   'assumed.plant-out':

@@ -14,6 +14,12 @@ export const when = {
   'when.none': '{place, select, none {} other {{place}: }}{crop} end in good bulbs from no week of the year.',
   'when.edge':
     '{way, select, earlier {Started before {date}} other {Started later than {date}}}: {what} {years}. {reason}',
+  'when.edge-hindered':
+    '{way, select, earlier {Started before {date}} other {Started later than {date}}}: {what}.',
+  'when.cold-bed': 'bed too cold to work',
+  'when.long-tray': 'seedlings would stand too long in trays',
+  'when.no-sets': 'no sound sets to be had',
+  'when.no-plants': 'no plants on sale',
   'when.edge-gamble': 'a gamble, good bulbs',
   'when.table': 'The year tried week by week',
   'when.column.weeks': 'Start',

@@ -1,5 +1,6 @@
 import {
   autumnAssumption,
+  bestStart,
   cultivarAssumption,
   districtAssumption,
   packetAssumptions,
@@ -16,10 +17,11 @@ import { startOptions } from './start-options.ts';
 type Props = { answer: WhenAnswer; notes: readonly PacketNote[]; cultivar: Cultivar | null };
 
 /** What the answer rests on: the onion, the way of growing, and what its best start hangs on. */
-export function Grounds({ answer: { starts, windows }, notes, cultivar }: Props) {
+export function Grounds({ answer, notes, cultivar }: Props) {
+  const { starts } = answer;
   const speaker = voice.value;
   const { plan } = starts[0].summary;
-  const best = starts.find(({ dayOfYear }) => dayOfYear === windows[0]?.best);
+  const best = bestStart(answer);
   const onion = cultivar
     ? [cultivarAssumption(cultivar, speaker)]
     : packetAssumptions({ ...plan, notes: [...notes] }, speaker);
@@ -33,8 +35,8 @@ export function Grounds({ answer: { starts, windows }, notes, cultivar }: Props)
         ...districtAssumption(place.value?.practice ?? [], speaker),
         ...practiceAssumptions({ ...plan, ...startOptions.value }, speaker, true),
       ]}
-      plan={best?.summary.plan ?? null}
-      span={best ? spanSentence(best.summary, 'best-start', speaker) : null}
+      plan={best?.plan ?? null}
+      span={best ? spanSentence(best, 'best-start', speaker) : null}
     />
   );
 }

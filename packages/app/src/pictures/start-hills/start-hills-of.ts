@@ -20,8 +20,10 @@ export function startHillsOf(input: StartHillsInput): Omit<StartHillsProps, 'id'
   const { answer, firstDay, today, chosen, speaker } = input;
   const { say } = speaker;
   const starts = startsFrom(answer, firstDay);
+  const best = answer.starts.find(({ dayOfYear }) => dayOfYear === answer.best) ?? answer.starts[0];
+  const bestDay = dayInYear(best.summary.plan.startDay, firstDay);
   return {
-    summary: summaryOf(starts, speaker),
+    summary: summaryOf(starts, bestDay, speaker),
     firstDay,
     days: yearDays,
     starts,
@@ -69,11 +71,12 @@ export function startHillsTableOf({ answer, firstDay, speaker }: StartHillsInput
 /** The answer's starts moved into the year from `firstDay` on; a start is taken to repeat every year. */
 function startsFrom({ starts }: WhenAnswer, firstDay: number): HillStart[] {
   return starts
-    .map(({ summary }) => {
-      const shift = Math.ceil((firstDay - summary.plan.startDay) / yearDays) * yearDays;
-      return hillStart(summary, summary.plan.startDay + shift);
-    })
+    .map(({ summary }) => hillStart(summary, dayInYear(summary.plan.startDay, firstDay)))
     .sort((a, b) => a.day - b.day);
+}
+
+function dayInYear(startDay: number, firstDay: number): number {
+  return startDay + Math.ceil((firstDay - startDay) / yearDays) * yearDays;
 }
 
 function hillStart(
@@ -113,8 +116,8 @@ function leavesText(starts: readonly HillStart[], { say, numberRange }: Speaker)
   return say('picture.hills.leaves', { range: numberRange(Math.min(...leaves), Math.max(...leaves)) });
 }
 
-function summaryOf(starts: readonly HillStart[], { say, day, years, all }: Speaker): string {
-  const best = starts.reduce((a, b) => (b.shares.good > a.shares.good ? b : a));
+function summaryOf(starts: readonly HillStart[], bestDay: number, { say, day, years, all }: Speaker): string {
+  const best = starts.find(({ day }) => day === bestDay) ?? starts[0];
   const wrongs = troubles.flatMap((trouble) => {
     const at = starts.reduce((a, b) => (b.shares[trouble] > a.shares[trouble] ? b : a));
     if (at.shares[trouble] < 0.3) return [];

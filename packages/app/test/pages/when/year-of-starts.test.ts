@@ -18,12 +18,14 @@ function yearWith(windows: StartWindow[]): WhenAnswer {
   return {
     starts: weekStarts.map((dayOfYear) => ({
       dayOfYear,
+      hindrance: null,
       summary: {
         seasonShares: { good: isGood(dayOfYear) ? 0.9 : 0 },
-        bulbDiameterMm: { p50: dayOfYear === 99 ? 44 : 40 },
+        onset: { share: 1 },
       } as unknown as SeasonSummary,
     })),
     windows,
+    best: windows[0]?.best ?? 99,
     reason: { code: 'window', values: {} },
   };
 }
