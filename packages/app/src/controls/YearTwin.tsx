@@ -1,4 +1,5 @@
-import { type PlaceYear, yearTableOf } from '../pictures/index.ts';
+import type { PlaceYear } from '@neckfall/answers';
+import { yearTableOf } from '../pictures/index.ts';
 import { voice } from '../state/settings.ts';
 import { Twin } from './Twin.tsx';
 

@@ -1,4 +1,11 @@
-import { type StandOn, standOn } from '@neckfall/answers';
+import {
+  cropYear,
+  type PlaceYear,
+  placeYear,
+  type StandOn,
+  standOn,
+  sunUpAtPhotoperiod,
+} from '@neckfall/answers';
 import {
   type ColdBed,
   chooseKinds,
@@ -19,7 +26,6 @@ import {
   type SurveyOptions,
   spanParts,
 } from '@neckfall/engine';
-import { cropYear, type PlaceYear, placeYear, sunUpAtPhotoperiod } from '../pictures/index.ts';
 import { type CropAsked, onionAt } from './crop.ts';
 import { longestNurseryDays } from './nursery-days.ts';
 import { type SiteAsked, siteOf } from './site.ts';

@@ -1,4 +1,4 @@
-import { type PlaceYear, placeYear } from '../pictures/index.ts';
+import { type PlaceYear, placeYear } from '@neckfall/answers';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type WhenYearAsked = { site: SiteAsked; firstDay: number; days: number };

@@ -1,3 +1,4 @@
+import { sunUpAtPhotoperiod } from '@neckfall/answers';
 import {
   civilDate,
   classToday,
@@ -10,7 +11,6 @@ import {
   tryStarts,
   type WhenAnswer,
 } from '@neckfall/engine';
-import { sunUpAtPhotoperiod } from '../pictures/index.ts';
 import { type CropAsked, onionAt, usesAt } from './crop.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 

@@ -1,4 +1,13 @@
-import { betterThanLead, type PlaceFacts, placeFacts } from '@neckfall/answers';
+import {
+  betterThanLead,
+  cropYear,
+  type PlaceFacts,
+  type PlaceYear,
+  placeFacts,
+  placeYear,
+  plainYearStart,
+  sunUpAtPhotoperiod,
+} from '@neckfall/answers';
 import {
   type ClassAnswer,
   type DayRow,
@@ -6,13 +15,6 @@ import {
   type Site,
   type SurveyOptions,
 } from '@neckfall/engine';
-import {
-  cropYear,
-  type PlaceYear,
-  placeYear,
-  plainYearStart,
-  sunUpAtPhotoperiod,
-} from '../pictures/index.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 import { surveyAt } from './survey.ts';
 

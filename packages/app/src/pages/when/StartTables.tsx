@@ -1,13 +1,8 @@
+import type { PlaceYear } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
 import { InTurn } from '../../controls/InTurn.tsx';
-import {
-  DataTable,
-  type DataTableProps,
-  type PlaceYear,
-  startHillsTableOf,
-  yearTableOf,
-} from '../../pictures/index.ts';
+import { DataTable, type DataTableProps, startHillsTableOf, yearTableOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 

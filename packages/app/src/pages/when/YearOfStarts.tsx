@@ -1,3 +1,4 @@
+import type { PlaceYear } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
@@ -5,7 +6,6 @@ import { InTurn } from '../../controls/InTurn.tsx';
 import {
   FitWidth,
   hillsDayAt,
-  type PlaceYear,
   StartHills,
   StartMarkOverlay,
   startHillsOf,

@@ -1,8 +1,8 @@
+import type { PlaceYear } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
 import { useRef } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
-import type { PlaceYear } from '../../pictures/index.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { today } from '../../state/today.ts';
 import { axisDays, firstShown, isShown } from './axis-year.ts';

@@ -1,7 +1,7 @@
-import { civilDate, dayNumber } from '@neckfall/engine';
+import type { PlaceYear } from '@neckfall/answers';
+import { civilDate } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { DataTableProps } from '../data-table.tsx';
-import type { PlaceYear } from './place-year.ts';
 import { mmPerStroke } from './rain-strokes.ts';
 import { hotC, runsOf } from './year-layout.ts';
 import type { CropLine, YearLineProps } from './year-line-props.ts';
@@ -96,22 +96,6 @@ export function yearTableOf({ year, speaker }: Pick<YearLineInput, 'year' | 'spe
       ];
     }),
   };
-}
-
-/** First day of a year line without a crop: the year's summer stands in its middle. Day number. */
-export function plainYearStart(today: number, latitudeDeg: number): number {
-  const { year, month } = civilDate(today);
-  if (latitudeDeg >= 0) return dayNumber(year, 1, 1);
-  return dayNumber(month >= 7 ? year : year - 1, 7, 1);
-}
-
-/** First day and length of a year line with a crop on it: whole months, a year at least. */
-export function cropYear(startDay: number, lastDay: number): { firstDay: number; days: number } {
-  const { year, month } = civilDate(startDay);
-  const firstDay = dayNumber(year, month, 1);
-  const end = civilDate(lastDay);
-  const afterLast = end.month === 12 ? dayNumber(end.year + 1, 1, 1) : dayNumber(end.year, end.month + 1, 1);
-  return { firstDay, days: Math.max(365, afterLast - firstDay) };
 }
 
 /** To a quarter of an hour: no packet and no grower knows it closer. */

@@ -1,21 +1,11 @@
-import {
-  climateYearDays,
-  dayLength,
-  medianSeasonDays,
-  onionTypes,
-  runPlan,
-  startMethods,
-} from '@neckfall/engine';
+import { cropYear, placeYear, plainYearStart, sunUpAtPhotoperiod } from '@neckfall/answers';
+import { climateYearDays, medianSeasonDays, onionTypes, runPlan, startMethods } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { svgText } from '../../../src/pictures/svg-text.ts';
 import {
   cropLineOf,
-  cropYear,
-  placeYear,
-  plainYearStart,
-  sunUpAtPhotoperiod,
   YearLine,
   type YearLineProps,
   yearLineOf,
@@ -105,19 +95,6 @@ describe('the year of any place', () => {
     expect(summary(18)).toContain('no day here is that long');
     expect(summary(14)).toMatch(/they last from \d+ (April|May) to \d+ August/);
   });
-});
-
-test('a need in twilight hours becomes the sun-up hours of the same day', () => {
-  fc.assert(
-    fc.property(fc.integer({ min: -60, max: 60 }), fc.nat({ max: 364 }), (latitudeDeg, i) => {
-      const day = newYear2027 + i;
-      const civil = dayLength(latitudeDeg, 0, day, 'civil').hours;
-      const sunUp = dayLength(latitudeDeg, 0, day, 'sun-up').hours;
-      // spring and autumn meet the same light at slightly different twilights
-      expect(Math.abs(sunUpAtPhotoperiod(latitudeDeg, 0, civil) - sunUp)).toBeLessThan(0.12);
-    }),
-    seeded,
-  );
 });
 
 describe('a crop on the year line', () => {

@@ -8,7 +8,7 @@ import {
   monthLengths,
 } from '@neckfall/engine';
 
-/** A place's year, day by day from `firstDay` (a day number) on; what the year line is drawn from. */
+/** A place's year, day by day from `firstDay` (a day number) on. */
 export type PlaceYear = {
   firstDay: number;
   /** Hours of sun-up, 0…24. */
@@ -23,7 +23,7 @@ export type PlaceYear = {
   months: { sunUpH: number; rainMm: number; frostNights: number; highC: number }[];
 };
 
-/** Plain numbers from a climate: to be made where the climate is (the worker), drawn elsewhere. `days` 1…1000. */
+/** Plain numbers from a climate, as they travel between threads. `days` 1…1000. */
 export function placeYear(climate: MonthlyClimate, firstDay: number, days: number): PlaceYear {
   const perDay = (monthly: Float64Array) => monthly.map((value, month) => value / monthLengths[month]);
   const curve = (monthly: Float64Array, nonNegative: boolean) => {
