@@ -10,6 +10,8 @@ export { type PlaceYear, placeYear, sunUpAtPhotoperiod } from './facts/place-yea
 export { dayOf } from './facts/season-days.ts';
 export { type StandOn, standOn } from './facts/stand-on.ts';
 export { cropYear, plainYearStart } from './facts/told-year.ts';
+export { type SeasonJob, seasonJobs } from './jobs/season-jobs.ts';
+export { type WeekCode, weekOf } from './jobs/week-of.ts';
 export { countryOf } from './place/country-of.ts';
 export { elevationIsUnsure } from './place/elevation-is-unsure.ts';
 export { locatePoint, locateTown, type PlaceAssets, type PlaceProblem, type Point } from './place/locate.ts';
@@ -41,7 +43,6 @@ export {
   noNameHereSentence,
 } from './sentences/names-here-sentences.ts';
 export { autumnAssumption, cultivarAssumption, packetAssumptions } from './sentences/onion-assumptions.ts';
-export { type SeasonJob, seasonJobs } from './sentences/season-jobs.ts';
 export { type SeasonRow, type SeasonRowKey, seasonRows } from './sentences/season-rows.ts';
 export {
   leavesGoneSentence,
@@ -53,8 +54,6 @@ export {
 export {
   seeSentence,
   topsSentence,
-  type WeekCode,
-  weekOf,
   weekSentence,
   weekWords,
 } from './sentences/season-week.ts';

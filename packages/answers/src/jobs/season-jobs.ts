@@ -1,6 +1,6 @@
 import type { DayRow, SeasonSummary } from '@neckfall/engine';
 import { fortnightMeanC } from '../facts/stand-on.ts';
-import { type WeekCode, weekOf } from './season-week.ts';
+import { type WeekCode, weekOf } from './week-of.ts';
 
 /** A stretch of days that ask the same of a grower. */
 export type SeasonJob = { code: WeekCode; from: number; to: number };
