@@ -1,5 +1,7 @@
 /** What every face of Neckfall says of an answer: places, facts and whole sentences, without any layout. */
 export { bestStart } from './facts/best-start.ts';
+
+export { betterThanLead } from './facts/better-than-lead.ts';
 export { type CultivarFact, cultivarFacts } from './facts/cultivar-facts.ts';
 export { round } from './facts/figures.ts';
 export { type MonthFacts, monthsOf } from './facts/months.ts';
@@ -7,9 +9,12 @@ export { choicesHereFirst, namesHereFirst } from './facts/names-here.ts';
 export { offerOfOwn, offersOf, ordinaryKeeping } from './facts/offers.ts';
 export { type PlaceFacts, placeFacts } from './facts/place-facts.ts';
 export { type PlaceYear, placeYear, sunUpAtPhotoperiod } from './facts/place-year.ts';
+export { runsAlike } from './facts/runs-alike.ts';
 export { dayOf } from './facts/season-days.ts';
+export { seasonEnds } from './facts/season-ends.ts';
 export { type StandOn, standOn } from './facts/stand-on.ts';
 export { cropYear, plainYearStart } from './facts/told-year.ts';
+export { worthShowing } from './facts/worth-showing.ts';
 export { type SeasonJob, seasonJobs } from './jobs/season-jobs.ts';
 export { type WeekCode, weekOf } from './jobs/week-of.ts';
 export { countryOf } from './place/country-of.ts';
@@ -47,7 +52,6 @@ export { type SeasonRow, type SeasonRowKey, seasonRows } from './sentences/seaso
 export {
   leavesGoneSentence,
   plantSpreadSentence,
-  seasonEnds,
   seasonHeadline,
   sharesSentence,
 } from './sentences/season-sentences.ts';
@@ -60,11 +64,10 @@ export {
 export { skyAndFrost } from './sentences/sky-and-frost.ts';
 export { spanPartsSentence, spanSentence } from './sentences/span-sentences.ts';
 export { todaySentence } from './sentences/today-sentence.ts';
+export { tropicsSentence } from './sentences/tropics-sentence.ts';
 export { whatItHangsOn } from './sentences/what-it-hangs-on.ts';
 export { type WindowEdges, windowEdges } from './sentences/when-edges.ts';
 export { whenHeadline } from './sentences/when-headline.ts';
-export { runsAlike } from './sentences/when-runs.ts';
-export { betterThanLead, whereHeadline } from './sentences/where-headline.ts';
+export { whereHeadline } from './sentences/where-headline.ts';
 export { keepingWords } from './sentences/which-keeping.ts';
 export { packetHeadline } from './sentences/which-packet-headline.ts';
-export { worthShowing } from './sentences/which-worth-showing.ts';

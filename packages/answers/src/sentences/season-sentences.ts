@@ -1,5 +1,6 @@
-import type { SeasonSummary, Verdict } from '@neckfall/engine';
+import type { SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import { seasonEnds } from '../facts/season-ends.ts';
 
 /** What a crop comes to, in one sentence. @param cultivar its name; null where none is known */
 export function seasonHeadline(
@@ -25,13 +26,6 @@ export function seasonHeadline(
     });
   }
   return say(`season.${outcome}`, values);
-}
-
-/** How the years tried ended, the commonest first. */
-export function seasonEnds({ seasonShares }: Pick<SeasonSummary, 'seasonShares'>): [Verdict, number][] {
-  return (Object.entries(seasonShares) as [Verdict, number][])
-    .filter(([, share]) => share > 0)
-    .toSorted((a, b) => b[1] - a[1]);
 }
 
 export function sharesSentence(summary: SeasonSummary, { say, all, years }: Speaker): string {

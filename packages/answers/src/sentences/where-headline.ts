@@ -5,19 +5,6 @@ import { comingDay } from './coming-day.ts';
 /** A kind at its best start, as a headline tells it. */
 export type Told = Pick<ClassAnswer, 'type' | 'bestStart' | 'verdict' | 'gamble' | 'summary'>;
 
-/** How sure a crop is: what may be said of all kinds depends on the surest. */
-const sureness = ({ verdict, gamble }: Pick<Told, 'verdict' | 'gamble'>): number =>
-  verdict === 'good' ? 3 : gamble ? 2 : verdict === 'small' ? 1 : 0;
-
-/** The first of the kinds after the lead that ends better than it; null where none does. */
-export function betterThanLead<Kind extends Pick<Told, 'verdict' | 'gamble'>>([
-  lead,
-  ...rest
-]: readonly Kind[]): Kind | null {
-  const best = Math.max(...rest.map(sureness));
-  return best > sureness(lead) ? (rest.find((kind) => sureness(kind) === best) ?? null) : null;
-}
-
 /** Who is meant where no kind does well: all that a place might grow, or those of a list. */
 export type Among = 'all' | 'list';
 

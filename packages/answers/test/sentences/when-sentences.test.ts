@@ -2,8 +2,8 @@ import { verdicts, weekStarts } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { runsAround } from '../../src/facts/runs-alike.ts';
 import { runsAlike, whenHeadline, windowEdges } from '../../src/index.ts';
-import { runsAround } from '../../src/sentences/when-runs.ts';
 import { aYearOfStarts, goodBetween } from './a-year-of-starts.ts';
 
 const british = speaker('metric');

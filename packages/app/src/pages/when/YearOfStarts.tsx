@@ -1,4 +1,4 @@
-import type { PlaceYear } from '@neckfall/answers';
+import { type PlaceYear, tropicsSentence } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
@@ -14,7 +14,6 @@ import {
 } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import { tropicsSentence } from '../where/tropics-sentence.ts';
 import { axisDays } from './axis-year.ts';
 import { StartSlider } from './StartSlider.tsx';
 

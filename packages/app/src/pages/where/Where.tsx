@@ -4,6 +4,7 @@ import {
   sizesAssumption,
   spanSentence,
   todaySentence,
+  tropicsSentence,
   whereHeadline,
 } from '@neckfall/answers';
 import type { ClassAnswer, TodayAnswer } from '@neckfall/engine';
@@ -27,7 +28,6 @@ import { FrostLines } from './FrostLines.tsx';
 import { Ground } from './Ground.tsx';
 import { Kinds } from './Kinds.tsx';
 import { Months } from './Months.tsx';
-import { tropicsSentence } from './tropics-sentence.ts';
 import { Winter } from './Winter.tsx';
 
 const loadYear = () => import('./YearFigure.tsx').then(({ YearFigure }) => YearFigure);
