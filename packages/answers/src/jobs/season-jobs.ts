@@ -1,5 +1,5 @@
 import type { DayRow, SeasonSummary } from '@neckfall/engine';
-import { fortnightMeanC } from '../facts/stand-on.ts';
+import { fortnightMeanC } from '../facts/index.ts';
 import { type WeekCode, weekOf } from './week-of.ts';
 
 /** A stretch of days that ask the same of a grower. */

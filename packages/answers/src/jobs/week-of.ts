@@ -1,5 +1,5 @@
 import type { SeasonSummary } from '@neckfall/engine';
-import type { StandOn } from '../facts/stand-on.ts';
+import type { StandOn } from '../facts/index.ts';
 
 /** What the week asks of a grower. */
 export type WeekCode =

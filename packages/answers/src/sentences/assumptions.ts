@@ -7,8 +7,7 @@ import {
   seedbedFromC,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import type { Place } from '../place/place.ts';
-import { townLabel } from '../place/place-label.ts';
+import { type Place, townLabel } from '../place/index.ts';
 
 /** What is set about the weather and the light of a place. */
 export type SiteSettings = {

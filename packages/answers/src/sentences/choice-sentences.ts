@@ -1,7 +1,6 @@
 import { type Choice, groupKinds, type Kind, worthWeights } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { betterThanLead } from '../facts/better-than-lead.ts';
-import { namesHereFirst, namesKnownHere } from '../facts/names-here.ts';
+import { betterThanLead, namesHereFirst, namesKnownHere } from '../facts/index.ts';
 import { type Told, whereHeadline } from './where-headline.ts';
 
 /** The answer in one sentence, from choices in their order. */

@@ -1,7 +1,6 @@
 import { elevationSpreadWarningM, type Pull } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { elevationIsUnsure } from '../place/elevation-is-unsure.ts';
-import type { Place } from '../place/place.ts';
+import { elevationIsUnsure, type Place } from '../place/index.ts';
 import { whatItHangsOn } from './what-it-hangs-on.ts';
 
 /** What an answer rests on. */

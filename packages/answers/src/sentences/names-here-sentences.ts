@@ -1,6 +1,6 @@
 import { type Choice, groupKinds } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { isKnownHere, namesHereFirst, namesKnownHere } from '../facts/names-here.ts';
+import { isKnownHere, namesHereFirst, namesKnownHere } from '../facts/index.ts';
 
 const othersSaid = 3;
 

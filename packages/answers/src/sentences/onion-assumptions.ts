@@ -1,7 +1,7 @@
 import { type Cultivar, plantOf } from '@neckfall/data';
 import type { OnionType, PacketNote, PacketPlant } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { traitWords } from '../facts/cultivar-facts.ts';
+import { traitWords } from '../facts/index.ts';
 
 /** What a named onion is taken as. */
 export function cultivarAssumption(cultivar: Cultivar, speaker: Speaker): string {

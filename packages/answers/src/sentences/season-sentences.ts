@@ -1,6 +1,6 @@
 import type { SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { seasonEnds } from '../facts/season-ends.ts';
+import { seasonEnds } from '../facts/index.ts';
 
 /** What a crop comes to, in one sentence. @param cultivar its name; null where none is known */
 export function seasonHeadline(

@@ -1,7 +1,7 @@
 import type { SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import type { StandOn } from '../facts/stand-on.ts';
-import { type WeekCode, weekOf } from '../jobs/week-of.ts';
+import type { StandOn } from '../facts/index.ts';
+import { type WeekCode, weekOf } from '../jobs/index.ts';
 
 /** Depths to sow and to set plants: 6–13 mm (University of Minnesota Extension), 25 mm (Texas Extension). */
 const depthsMm = { 'direct-seed': 13, 'bought-transplants': 25 } as const;

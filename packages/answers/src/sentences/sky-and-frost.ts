@@ -1,6 +1,6 @@
 import type { FrostDate } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import type { PlaceFacts } from '../facts/place-facts.ts';
+import type { PlaceFacts } from '../facts/index.ts';
 
 /** Longest and shortest day, and the frosts that end and begin the season. */
 export function skyAndFrost({ sunUpH, frost }: PlaceFacts, speaker: Speaker): string[] {

@@ -1,5 +1,5 @@
 import type { Speaker } from '@neckfall/words';
-import type { MonthFacts } from '../facts/months.ts';
+import type { MonthFacts } from '../facts/index.ts';
 
 /** Where the longest day is shorter than this, seasons are those of rain and heat (as at 23.5°, computed), h. */
 const tropicsLongestH = 13.6;

@@ -1,6 +1,6 @@
 import type { StartTrial, StartWindow, WhenAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { runsAround } from '../facts/runs-alike.ts';
+import { runsAround } from '../facts/index.ts';
 
 /** What becomes of starts just before and just after a window; null where all weeks are good. */
 export type WindowEdges = { earlier: string; later: string } | null;

@@ -1,0 +1,15 @@
+export { bestStart } from './best-start.ts';
+export { betterThanLead } from './better-than-lead.ts';
+export { type CultivarFact, cultivarFacts, traitWords } from './cultivar-facts.ts';
+export { round } from './figures.ts';
+export { type MonthFacts, monthsOf } from './months.ts';
+export { choicesHereFirst, isKnownHere, namesHereFirst, namesKnownHere } from './names-here.ts';
+export { offerOfOwn, offersOf, ordinaryKeeping } from './offers.ts';
+export { type PlaceFacts, placeFacts } from './place-facts.ts';
+export { type PlaceYear, placeYear, sunUpAtPhotoperiod } from './place-year.ts';
+export { runsAlike, runsAround } from './runs-alike.ts';
+export { dayOf } from './season-days.ts';
+export { seasonEnds } from './season-ends.ts';
+export { fortnightMeanC, type StandOn, standOn } from './stand-on.ts';
+export { cropYear, plainYearStart } from './told-year.ts';
+export { worthShowing } from './worth-showing.ts';

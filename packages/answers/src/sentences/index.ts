@@ -1,0 +1,40 @@
+export {
+  districtAssumption,
+  placeAssumptions,
+  practiceAssumptions,
+  type SiteSettings,
+  sizesAssumption,
+} from './assumptions.ts';
+export {
+  alikeSentence,
+  choiceWhy,
+  namesOf,
+  rankingSentence,
+  setsWarning,
+  whichHeadline,
+} from './choice-sentences.ts';
+export { coldBedSentence } from './cold-bed-sentence.ts';
+export { comingDay } from './coming-day.ts';
+export { cultivarHeadline } from './cultivar-headline.ts';
+export { type Grounds, howWeKnowLines, sourceNames } from './how-we-know.ts';
+export { leafCheckSentence } from './leaf-check.ts';
+export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from './names-here-sentences.ts';
+export { autumnAssumption, cultivarAssumption, packetAssumptions } from './onion-assumptions.ts';
+export { type SeasonRow, type SeasonRowKey, seasonRows } from './season-rows.ts';
+export {
+  leavesGoneSentence,
+  plantSpreadSentence,
+  seasonHeadline,
+  sharesSentence,
+} from './season-sentences.ts';
+export { seeSentence, topsSentence, weekSentence, weekWords } from './season-week.ts';
+export { skyAndFrost } from './sky-and-frost.ts';
+export { spanPartsSentence, spanSentence } from './span-sentences.ts';
+export { todaySentence } from './today-sentence.ts';
+export { tropicsSentence } from './tropics-sentence.ts';
+export { whatItHangsOn } from './what-it-hangs-on.ts';
+export { type WindowEdges, windowEdges } from './when-edges.ts';
+export { whenHeadline } from './when-headline.ts';
+export { whereHeadline } from './where-headline.ts';
+export { keepingWords } from './which-keeping.ts';
+export { packetHeadline } from './which-packet-headline.ts';
