@@ -1,8 +1,13 @@
 import { type Cultivar, findCultivar, plantOf } from '@neckfall/data';
-import { civilDate, type OwnCultivar, type StartMethod, startMethods } from '@neckfall/engine';
+import {
+  type CropAsked,
+  civilDate,
+  type OwnCultivar,
+  type StartMethod,
+  startMethods,
+} from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { findOwn } from '../save/own-onion.ts';
-import type { CropAsked } from '../worker/crop.ts';
 import type { Asked } from './address-form.ts';
 import { ownOnions } from './garden.ts';
 import { asked } from './route.ts';

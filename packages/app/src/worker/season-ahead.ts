@@ -8,38 +8,29 @@ import {
 } from '@neckfall/answers';
 import {
   type ColdBed,
-  chooseKinds,
+  choosePlan,
   coldBed,
   type DayRow,
-  kindsOf,
   type LeafCheckpoint,
   leafCheckpoint,
   medianSeasonDays,
+  onionAt,
   type PacketNote,
   type Plan,
+  type PlanAsked,
   planDefaults,
+  plantOutFor,
   runPlan,
   type SeasonSummary,
-  type Site,
   type SpanParts,
-  type StartMethod,
   type SurveyOptions,
   spanParts,
 } from '@neckfall/engine';
-import { type CropAsked, onionAt } from './crop.ts';
-import { longestNurseryDays } from './nursery-days.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 import { surveyAt } from './survey.ts';
 
-export type SeasonAheadAsked = {
+export type SeasonAheadAsked = PlanAsked & {
   site: SiteAsked;
-  /** Null: whichever suits the place best. */
-  crop: CropAsked | null;
-  /** Ways in which the onion can be started. */
-  starts: readonly StartMethod[];
-  /** Null: the best. */
-  start: StartMethod | null;
-  startDay: number | null;
   today: number;
   options: SurveyOptions & { plantOutDay?: number | null };
 };
@@ -63,8 +54,9 @@ export type SeasonAhead = {
 /** A season of one crop, with what should be seen of it today; what was not asked is chosen. */
 export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
   const site = siteOf(asked.site);
-  const { today, options } = asked;
-  const chosen = choose(site, asked);
+  const { today } = asked;
+  const { plantOutDay = null, ...options } = asked.options;
+  const chosen = choosePlan(site, asked, today, options, () => surveyAt(asked.site, today, options).lead());
   const { type, traits, notes } = onionAt(site, chosen.crop, chosen);
   const plan: Plan = {
     ...planDefaults,
@@ -73,7 +65,7 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     traits,
     start: chosen.start,
     startDay: chosen.startDay,
-    plantOutDay: plantOutOf(asked, chosen),
+    plantOutDay: plantOutFor(plantOutDay, chosen),
   };
   const summary = runPlan(site, plan);
   const days = medianSeasonDays(site, plan);
@@ -90,41 +82,4 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     year: placeYear(climate, shown.firstDay, shown.days),
     needSunUpH: sunUpAtPhotoperiod(climate.latitudeDeg, climate.longitudeDeg, summary.needPhotoperiodH),
   };
-}
-
-type Chosen = { crop: CropAsked; start: StartMethod; startDay: number };
-
-function choose(
-  site: Site,
-  { site: ground, crop, starts, start, startDay, today, options }: SeasonAheadAsked,
-): Chosen {
-  if (crop !== null && start !== null && startDay !== null) return { crop, start, startDay };
-  const { plantOutDay: _, ...survey } = options;
-  let onion = crop;
-  if (onion === null) {
-    const best = surveyAt(ground, today, survey).lead();
-    onion = { class: best.class };
-    if (start === null && startDay === null)
-      return { crop: onion, start: best.bestStart, startDay: best.summary.plan.startDay };
-  }
-  const { type, traits } = onionAt(site, onion);
-  const ways = start === null ? starts : [start];
-  const offer = { name: '', type, traits, starts: ways, keepsMonths: [0, 0], keepsFrom: 'type' } as const;
-  const [best] = chooseKinds(site, kindsOf([offer]), today, survey) ?? [];
-  return {
-    crop: onion,
-    start: start ?? best?.kind.start ?? starts[0],
-    startDay: startDay ?? best?.summary.plan.startDay ?? today,
-  };
-}
-
-/** A day for planting out goes with raised seedlings, and comes after the sowing. */
-function plantOutOf({ options }: SeasonAheadAsked, { start, startDay }: Chosen): number | null {
-  const day = options.plantOutDay ?? null;
-  return start === 'raised-seedlings' &&
-    day !== null &&
-    day > startDay &&
-    day <= startDay + longestNurseryDays
-    ? day
-    : null;
 }

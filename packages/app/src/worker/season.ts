@@ -1,4 +1,6 @@
 import {
+  type CropAsked,
+  cropAt,
   type DayRow,
   medianSeasonDays,
   type Plan,
@@ -6,7 +8,6 @@ import {
   runPlan,
   type SeasonSummary,
 } from '@neckfall/engine';
-import { type CropAsked, cropAt } from './crop.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type SeasonAsked = {

@@ -1,12 +1,12 @@
 import {
-  classToday,
+  type CropAsked,
+  cropAt,
+  cropToday,
   type StartMethod,
   type SurveyOptions,
-  startToday,
   type TodayAnswer,
 } from '@neckfall/engine';
 import type { Work } from '../ask/protocol.ts';
-import { type CropAsked, cropAt } from './crop.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type WhenTodayAsked = {
@@ -26,12 +26,7 @@ export async function whenToday(
   const onion = cropAt(site, crop);
   const answers: TodayAnswer[] = [];
   for (const start of starts) {
-    const isBare = 'class' in crop;
-    answers.push(
-      isBare
-        ? classToday(site, crop.class, start, today, options)
-        : startToday(site, onion, start, today, options),
-    );
+    answers.push(cropToday(site, crop, onion, start, today, options));
     // a dragged date comes first
     await work.pause();
   }

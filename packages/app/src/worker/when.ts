@@ -1,17 +1,18 @@
 import { sunUpAtPhotoperiod } from '@neckfall/answers';
 import {
+  type CropAsked,
   civilDate,
-  classToday,
+  cropToday,
   type OpenPlan,
+  onionAt,
   type PacketNote,
   planDefaults,
   plantValuesOf,
-  startToday,
   type TodayAnswer,
   tryStarts,
+  usesAt,
   type WhenAnswer,
 } from '@neckfall/engine';
-import { type CropAsked, onionAt, usesAt } from './crop.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type WhenAsked = {
@@ -40,10 +41,7 @@ export function when({ site: asked, crop, today, plan: { start, ...practice } }:
   const plan = { ...planDefaults, ...practice, start, ...onion };
   return {
     answer: tryStarts(site, plan, civilDate(today).year, usesAt(site, crop, start) ?? undefined),
-    now:
-      'class' in crop
-        ? classToday(site, crop.class, start, today, practice)
-        : startToday(site, onion, start, today, practice),
+    now: cropToday(site, crop, onion, start, today, practice),
     notes,
     needSunUpH: sunUpAtPhotoperiod(latitudeDeg, longitudeDeg, criticalPhotoperiodH),
   };

@@ -1,50 +1,9 @@
-import {
-  civilDate,
-  dayNumber,
-  planDefaults,
-  runPlan,
-  type SeasonSummary,
-  type Site,
-  type SurveyOptions,
-} from '@neckfall/engine';
-
+import { type SurveyOptions, winterStand as standOf, type WinterStand } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type WinterAsked = { site: SiteAsked; today: number; options: SurveyOptions };
 
-/** Whether young plants sown in autumn come through the winter. Shares of plants lost, middle and hard winter. */
-export type WinterStand = { lost: number; lostInHardWinter: number; lostUnderFleece: number };
-
-/** Sowings a fortnight apart from late summer on, days of the year north of the equator. */
-const sowings = [217, 231, 245, 259, 273];
-const halfYear = 182;
-
-/**
- * Tries intermediate onions sown in place for overwintering and takes the sowing that loses fewest plants to frost.
- */
-export function winterStand({ site: asked, today, options }: WinterAsked): WinterStand {
-  const site = siteOf(asked);
-  const open = best(site, today, { ...options, cover: 'none' });
-  const fleece = best(site, today, { ...options, cover: 'fleece' });
-  return {
-    lost: open.winterKilledPlantsShare.p50 ?? 0,
-    lostInHardWinter: open.winterKilledPlantsShare.p90 ?? 0,
-    lostUnderFleece: fleece.winterKilledPlantsShare.p50 ?? 0,
-  };
-}
-
-function best(site: Site, today: number, options: SurveyOptions): SeasonSummary {
-  const newYear = dayNumber(civilDate(today).year, 1, 1);
-  const shift = site.climate.latitudeDeg < 0 ? halfYear : 0;
-  const tried = sowings.map((dayOfYear) =>
-    runPlan(site, {
-      ...planDefaults,
-      ...options,
-      type: 'intermediate',
-      start: 'direct-seed',
-      startDay: newYear + ((dayOfYear + shift) % 365) - 1,
-    }),
-  );
-  const lost = ({ winterKilledPlantsShare }: SeasonSummary) => winterKilledPlantsShare.p50 ?? 1;
-  return tried.reduce((a, b) => (lost(b) < lost(a) ? b : a));
+/** Whether young plants sown in autumn come through the winter. */
+export function winterStand({ site, today, options }: WinterAsked): WinterStand {
+  return standOf(siteOf(site), today, options);
 }

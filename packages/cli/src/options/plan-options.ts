@@ -1,6 +1,7 @@
 import {
   formatDay,
   gardenRanges,
+  longestNurseryDays,
   type Plan,
   planDefaults,
   type StartMethod,
@@ -51,8 +52,6 @@ const startRules: readonly Rule[] = [
 const covers = ['none', 'fleece', 'tunnel'] as const;
 const waters = ['watered', 'rain'] as const;
 const stores = ['cold', 'warm'] as const;
-/** Own seedlings wait in trays for a winter at most. */
-const longestNurseryDays = 270;
 
 export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
   if (raw.start === undefined) throw missing('--start', startMethods, speaker);

@@ -1,3 +1,4 @@
+export { type CropAsked, cropAt, onionAt, usesAt } from './asked-crop.ts';
 export {
   type ChooseOptions,
   type ChooseProgress,
@@ -6,6 +7,8 @@ export {
   type GrownKind,
   growKinds,
 } from './choose-kinds.ts';
+export { choosePlan, type PlanAsked, type PlanChosen, plantOutFor } from './choose-plan.ts';
+export { cropToday } from './crop-today.ts';
 export { type Kind, kindsOf, type Offer, plantKey, usualMonths } from './kind.ts';
 export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
@@ -31,5 +34,6 @@ export {
   whatMovesIt,
 } from './what-moves-it.ts';
 export { weekRuns } from './windows.ts';
+export { type WinterStand, winterStand } from './winter-stand.ts';
 export { type ColdBed, coldBed, longestTrayWeeks } from './workable.ts';
 export { type WorthParts, worth, worthWeights } from './worth.ts';

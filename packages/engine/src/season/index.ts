@@ -7,7 +7,7 @@ export { medianSeasonDays } from './median-season.ts';
 export { indoorNurseryC, plantingOut, seedbedFromC } from './nursery.ts';
 export type { Outcome } from './outcome.ts';
 export { stage } from './outcome.ts';
-export { type Plan, planDefaults } from './plan.ts';
+export { longestNurseryDays, type Plan, planDefaults } from './plan.ts';
 export { reasonCodes } from './reason.ts';
 export { enoughDryG, referenceBulbG } from './reference-bulb.ts';
 export { type Runner, runnerOf } from './run.ts';

@@ -25,6 +25,9 @@ export type Plan = {
   lampHours: number | null;
 };
 
+/** Own seedlings wait in trays for a winter at most. */
+export const longestNurseryDays = 270;
+
 export const planDefaults = {
   traits: null,
   plantOutDay: null,

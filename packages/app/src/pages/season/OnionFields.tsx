@@ -1,4 +1,10 @@
-import { type DayLengthClass, dayLengthClasses, type Plan, type StartMethod } from '@neckfall/engine';
+import {
+  type DayLengthClass,
+  dayLengthClasses,
+  longestNurseryDays,
+  type Plan,
+  type StartMethod,
+} from '@neckfall/engine';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
@@ -6,7 +12,6 @@ import { goToOwn, isOwnChoice, type OwnChoice, ownChoices, ownChosen } from '../
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import { longestNurseryDays } from '../../worker/nursery-days.ts';
 import { DayField } from './DayField.tsx';
 import { pinned } from './pinned.ts';
 

@@ -1,5 +1,5 @@
 import { whenHeadline } from '@neckfall/answers';
-import { classOfType, type StartMethod } from '@neckfall/engine';
+import { type CropAsked, classOfType, type StartMethod } from '@neckfall/engine';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
@@ -13,7 +13,6 @@ import { site, siteKey } from '../../state/place.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import type { CropAsked } from '../../worker/crop.ts';
 import { hrefOfList } from '../which/address-of.ts';
 import { bestAhead } from './best-ahead.ts';
 import { Edges } from './Edges.tsx';

@@ -1,5 +1,5 @@
 import { leavesGoneSentence, type SeasonRowKey, seasonRows, sharesSentence } from '@neckfall/answers';
-import type { Plan, SeasonSummary } from '@neckfall/engine';
+import type { CropAsked, Plan, SeasonSummary } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
@@ -7,7 +7,6 @@ import { DataTable, FitWidth, type OnionColour, SectionRow, sectionOf } from '..
 import { site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import type { CropAsked } from '../../worker/crop.ts';
 import { capitalised } from './capitalised.ts';
 import { useLiveSeason } from './use-live-season.ts';
 

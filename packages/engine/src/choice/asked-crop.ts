@@ -1,16 +1,7 @@
-import {
-  type ClassUse,
-  type CultivarTraits,
-  type DayLengthClass,
-  type OnionType,
-  type Packet,
-  type PacketPlant,
-  type Plan,
-  plantOfPacket,
-  type Site,
-  type StartMethod,
-  usesOfClass,
-} from '@neckfall/engine';
+import type { CultivarTraits, DayLengthClass, OnionType, StartMethod } from '../plant/index.ts';
+import type { Plan, Site } from '../season/index.ts';
+import { type Packet, type PacketPlant, plantOfPacket } from './packet.ts';
+import { type ClassUse, usesOfClass } from './type-for-class.ts';
 
 /**
  * Which onion: a class as on packets, all that a packet says (`year` is that of the starts), or a type with what a

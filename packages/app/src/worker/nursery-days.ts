@@ -1,2 +1,0 @@
-/** Own seedlings wait in trays for a winter at most; as on the command line. */
-export const longestNurseryDays = 270;
