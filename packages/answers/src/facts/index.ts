@@ -1,10 +1,11 @@
 export { bestStart } from './best-start.ts';
+export { type AdvisedYear, advisedYear } from './advised-year.ts';
 export { betterThanLead } from './better-than-lead.ts';
 export { type CultivarFact, cultivarFacts, traitWords } from './cultivar-facts.ts';
 export { round } from './figures.ts';
 export { type MonthFacts, monthsOf } from './months.ts';
 export { choicesHereFirst, isKnownHere, namesHereFirst, namesKnownHere } from './names-here.ts';
-export { offerOfOwn, offersOf, ordinaryKeeping } from './offers.ts';
+export { offerOfOwn, offerOfPacket, offersOf } from './offers.ts';
 export { type PlaceFacts, placeFacts } from './place-facts.ts';
 export { type PlaceYear, placeYear, sunUpAtPhotoperiod } from './place-year.ts';
 export { runsAlike, runsAround } from './runs-alike.ts';

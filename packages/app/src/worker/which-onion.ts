@@ -1,4 +1,4 @@
-import { ordinaryKeeping } from '@neckfall/answers';
+import { offerOfPacket } from '@neckfall/answers';
 import {
   type Choice,
   type ChooseOptions,
@@ -35,21 +35,9 @@ export type WhichOnionReply = {
 export function whichOnion({ site: asked, onion, firstDay, options }: WhichOnionAsked): WhichOnionReply {
   const site = siteOf(asked);
   const read = 'packet' in onion ? plantOfPacket(site, onion.packet, civilDate(firstDay).year) : null;
-  const offer: Offer =
-    'packet' in onion
-      ? {
-          ...onion,
-          ...plantWords(read!),
-          keepsMonths: onion.keepsMonths ?? ordinaryKeeping,
-          keepsFrom: onion.keepsMonths === null ? 'type' : 'cultivar',
-        }
-      : onion;
+  const offer = 'packet' in onion ? offerOfPacket(onion, read!) : onion;
   const steps = growKinds(site, kindsOf([offer]), firstDay, options);
   let step = steps.next();
   while (!step.done) step = steps.next();
   return { read, choices: rankChoices(site, step.value), grown: step.value };
-}
-
-function plantWords({ type, traits }: PacketPlant): Pick<Offer, 'type' | 'traits'> {
-  return { type, traits };
 }

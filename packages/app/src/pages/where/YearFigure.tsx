@@ -1,12 +1,12 @@
+import type { AdvisedYear } from '@neckfall/answers';
 import type { ClassAnswer } from '@neckfall/engine';
 import { InTurn } from '../../controls/InTurn.tsx';
 import { YearTwin } from '../../controls/YearTwin.tsx';
 import { cropLineOf, FitWidth, YearLine, yearLineOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import type { WherePicture } from '../../worker/where.ts';
 
-type Props = { picture: WherePicture; best: ClassAnswer };
+type Props = { picture: AdvisedYear; best: ClassAnswer };
 
 /** The year here with the crop that is advised on it. */
 export function YearFigure({ picture: { year, needSunUpH, days }, best: { summary } }: Props) {
