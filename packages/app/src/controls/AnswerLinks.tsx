@@ -1,4 +1,4 @@
-import type { Asked } from '../state/address-form.ts';
+import type { Asked } from '../address/address-form.ts';
 import { voice } from '../state/settings.ts';
 import { NewWords } from './NewWords.tsx';
 import { ShareLink } from './ShareLink.tsx';

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { forms } from '../state/address-form.ts';
+import { forms } from '../address/address-form.ts';
 import { voice } from '../state/settings.ts';
 
 type Point = { latitudeDeg: number; longitudeDeg: number };

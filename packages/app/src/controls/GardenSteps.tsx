@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { fileName } from '../save/file-name.ts';
-import { saveFile } from '../save/save-file.ts';
+import { fileName } from '../files/file-name.ts';
+import { saveFile } from '../files/save-file.ts';
 import { changedElsewhere, gardenFault, keptGarden, redoGarden, undoGarden } from '../state/garden.ts';
 import { voice } from '../state/settings.ts';
 

@@ -1,5 +1,5 @@
 import { useEffect, useId, useState } from 'preact/hooks';
-import { readNumber } from '../state/address-form.ts';
+import { readNumber } from '../address/address-form.ts';
 import { voice } from '../state/settings.ts';
 
 type Props = {

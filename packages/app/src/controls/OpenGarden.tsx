@@ -1,7 +1,7 @@
 import type { Garden } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
-import { askedOf, askedOfPlace } from '../save/asked-of.ts';
-import type { GardenRefusal } from '../save/read-garden.ts';
+import type { GardenRefusal } from '../files/read-garden.ts';
+import { askedOf, askedOfPlace } from '../garden/asked-of.ts';
 import { changeGarden, keptGarden, openedFile } from '../state/garden.ts';
 import { asked, go } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
@@ -16,7 +16,7 @@ export function OpenGarden() {
   async function take(input: HTMLInputElement): Promise<void> {
     const [picked] = input.files ?? [];
     if (!picked) return;
-    const { readGarden } = await import('../save/read-garden.ts');
+    const { readGarden } = await import('../files/read-garden.ts');
     const found = await readGarden(picked);
     // the same file may be chosen again, once it is mended
     input.value = '';

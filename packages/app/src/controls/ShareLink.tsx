@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Asked } from '../state/address-form.ts';
+import type { Asked } from '../address/address-form.ts';
 import { address, hrefTo } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 

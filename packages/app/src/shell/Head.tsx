@@ -1,4 +1,4 @@
-import { pagesInHead } from '../state/address.ts';
+import { pagesInHead } from '../address/address.ts';
 import { hrefTo, page } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 

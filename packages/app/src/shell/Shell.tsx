@@ -1,8 +1,8 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import type { PageName } from '../address/address.ts';
 import { Later } from '../controls/Later.tsx';
 import { Where } from '../pages/where/Where.tsx';
-import type { PageName } from '../state/address.ts';
 import { placeName, siteKey } from '../state/place.ts';
 import { page } from '../state/route.ts';
 import { voice } from '../state/settings.ts';

@@ -7,8 +7,8 @@ import {
   startMethods,
 } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { findOwn } from '../save/own-onion.ts';
-import type { Asked } from './address-form.ts';
+import type { Asked } from '../address/address-form.ts';
+import { findOwn } from '../garden/own-onion.ts';
 import { ownOnions } from './garden.ts';
 import { asked } from './route.ts';
 import { today } from './today.ts';

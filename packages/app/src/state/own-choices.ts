@@ -1,6 +1,6 @@
-import { askedOfOwn, canGrow } from '../save/own-onion.ts';
+import { noOnion } from '../address/no-onion.ts';
+import { askedOfOwn, canGrow } from '../garden/own-onion.ts';
 import { ownOnions } from './garden.ts';
-import { noOnion } from './no-onion.ts';
 import { onion } from './onion.ts';
 import { go } from './route.ts';
 import { voice } from './settings.ts';

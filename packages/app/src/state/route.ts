@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
-import { type Address, nothingAsked, type PageName, readAddress, writeAddress } from './address.ts';
-import type { Asked } from './address-form.ts';
+import { type Address, nothingAsked, type PageName, readAddress, writeAddress } from '../address/address.ts';
+import type { Asked } from '../address/address-form.ts';
 import { keep, readKept } from './keep.ts';
 
 const current = signal<Address>(first());

@@ -1,8 +1,8 @@
 import type { OwnCultivar } from '@neckfall/engine';
 import { useRef } from 'preact/hooks';
-import { askedOfOwn, canGrow } from '../../save/own-onion.ts';
+import { noOnion } from '../../address/no-onion.ts';
+import { askedOfOwn, canGrow } from '../../garden/own-onion.ts';
 import { changeGarden } from '../../state/garden.ts';
-import { noOnion } from '../../state/no-onion.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 

@@ -1,7 +1,7 @@
 import { type Garden, type GardenPlanting, parseDay } from '@neckfall/engine';
 import { useRef } from 'preact/hooks';
-import { askedOf } from '../../save/asked-of.ts';
-import { nothingAsked, writeAddress } from '../../state/address.ts';
+import { nothingAsked, writeAddress } from '../../address/address.ts';
+import { askedOf } from '../../garden/asked-of.ts';
 import { changeGarden } from '../../state/garden.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';

@@ -1,10 +1,10 @@
 import { classOfType, emptyGarden } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
+import { nameInAddress } from '../../address/address-form.ts';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
-import { type PlanToKeep, withPlan } from '../../save/planting-of.ts';
-import { nameInAddress } from '../../state/address-form.ts';
+import { type PlanToKeep, withPlan } from '../../garden/planting-of.ts';
 import { changeGarden, keptGarden } from '../../state/garden.ts';
 import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';

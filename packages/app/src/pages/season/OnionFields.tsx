@@ -5,8 +5,8 @@ import {
   type Plan,
   type StartMethod,
 } from '@neckfall/engine';
+import { noOnion } from '../../address/no-onion.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
-import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
 import { goToOwn, isOwnChoice, type OwnChoice, ownChoices, ownChosen } from '../../state/own-choices.ts';
 import { asked, go } from '../../state/route.ts';

@@ -1,5 +1,5 @@
 import { classOfType, type SeasonSummary } from '@neckfall/engine';
-import type { Asked } from '../../state/address-form.ts';
+import type { Asked } from '../../address/address-form.ts';
 import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { cropAsked } from './plan-asked.ts';

@@ -1,7 +1,7 @@
 import { feetToMetres, metresToFeet, planDefaults, soilTextures } from '@neckfall/engine';
+import type { Asked } from '../../address/address-form.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
-import type { Asked } from '../../state/address-form.ts';
 import { place } from '../../state/place.ts';
 import { asked, go } from '../../state/route.ts';
 import { units, voice } from '../../state/settings.ts';

@@ -1,7 +1,7 @@
 import { comingDay } from '@neckfall/answers';
 import type { ClassAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { noOnion } from '../../state/no-onion.ts';
+import { noOnion } from '../../address/no-onion.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';

@@ -8,6 +8,7 @@ import {
   whereHeadline,
 } from '@neckfall/answers';
 import type { ClassAnswer, TodayAnswer } from '@neckfall/engine';
+import { noOnion } from '../../address/no-onion.ts';
 import { ask, askLong } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { AnswerHeading, HeadingToCome } from '../../controls/AnswerHeading.tsx';
@@ -18,7 +19,6 @@ import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { InTurn } from '../../controls/InTurn.tsx';
 import { Later } from '../../controls/Later.tsx';
 import { Working } from '../../controls/Working.tsx';
-import { noOnion } from '../../state/no-onion.ts';
 import { place, placeName, practice, site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';

@@ -1,4 +1,4 @@
-import { canGrow } from '../../save/own-onion.ts';
+import { canGrow } from '../../garden/own-onion.ts';
 import { ownOnions } from '../../state/garden.ts';
 import { voice } from '../../state/settings.ts';
 

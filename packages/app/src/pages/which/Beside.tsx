@@ -1,6 +1,6 @@
 import type { Kind } from '@neckfall/engine';
+import { mostBeside } from '../../address/address-form.ts';
 import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
-import { mostBeside } from '../../state/address-form.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { onwardTo } from './address-of.ts';

@@ -1,5 +1,5 @@
 import type { StartMethod } from '@neckfall/engine';
-import { mostBeside } from '../../state/address-form.ts';
+import { mostBeside } from '../../address/address-form.ts';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 

@@ -1,8 +1,8 @@
 import { emptyGarden, type OwnCultivar } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
-import { freeId } from '../../save/free-id.ts';
-import { askedOfOwn, findOwn } from '../../save/own-onion.ts';
-import { nameInAddress } from '../../state/address-form.ts';
+import { nameInAddress } from '../../address/address-form.ts';
+import { freeId } from '../../garden/free-id.ts';
+import { askedOfOwn, findOwn } from '../../garden/own-onion.ts';
 import { changeGarden, ownOnions } from '../../state/garden.ts';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';

@@ -1,5 +1,5 @@
 import type { Choice } from '@neckfall/engine';
-import { findOwn } from '../../save/own-onion.ts';
+import { findOwn } from '../../garden/own-onion.ts';
 import { ownOnions } from '../../state/garden.ts';
 import { voice } from '../../state/settings.ts';
 import { hrefOfName } from './address-of.ts';

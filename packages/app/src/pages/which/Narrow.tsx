@@ -1,9 +1,9 @@
 import { type Colour, colours } from '@neckfall/data';
 import { type DayLengthClass, dayLengthClasses, type StartMethod, startMethods } from '@neckfall/engine';
 import { useId } from 'preact/hooks';
+import type { Asked } from '../../address/address-form.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
-import type { Asked } from '../../state/address-form.ts';
 import { go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import type { Filters, Wanted } from './wanted.ts';

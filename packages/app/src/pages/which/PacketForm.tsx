@@ -1,12 +1,12 @@
 import { type Colour, colours, cultivars } from '@neckfall/data';
 import { type DayLengthClass, dayLengthClasses, gardenRanges } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
+import type { Asked } from '../../address/address-form.ts';
+import { noOnion } from '../../address/no-onion.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
-import { askedOfOwn, findOwn } from '../../save/own-onion.ts';
-import type { Asked } from '../../state/address-form.ts';
+import { askedOfOwn, findOwn } from '../../garden/own-onion.ts';
 import { ownOnions } from '../../state/garden.ts';
-import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';

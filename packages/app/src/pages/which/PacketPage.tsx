@@ -1,9 +1,9 @@
 import { useMemo } from 'preact/hooks';
+import type { Asked } from '../../address/address-form.ts';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
-import type { Asked } from '../../state/address-form.ts';
 import { onion } from '../../state/onion.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';

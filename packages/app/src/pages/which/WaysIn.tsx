@@ -1,4 +1,4 @@
-import { noOnion } from '../../state/no-onion.ts';
+import { noOnion } from '../../address/no-onion.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { hrefOfList } from './address-of.ts';

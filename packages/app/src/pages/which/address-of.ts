@@ -1,7 +1,7 @@
-import { askedOfOwn, findOwn } from '../../save/own-onion.ts';
-import type { Asked } from '../../state/address-form.ts';
+import type { Asked } from '../../address/address-form.ts';
+import { noOnion } from '../../address/no-onion.ts';
+import { askedOfOwn, findOwn } from '../../garden/own-onion.ts';
 import { ownOnions } from '../../state/garden.ts';
-import { noOnion } from '../../state/no-onion.ts';
 import { onion } from '../../state/onion.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 

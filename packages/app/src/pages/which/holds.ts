@@ -1,5 +1,5 @@
 import type { Choice, StartMethod } from '@neckfall/engine';
-import type { Asked } from '../../state/address-form.ts';
+import type { Asked } from '../../address/address-form.ts';
 
 /** Ways of starting that what is in a packet leaves open. */
 const startsOf: Readonly<Record<NonNullable<Asked['holds']>, readonly StartMethod[]>> = {

@@ -2,7 +2,7 @@ import { civilDate, type Kind, type Offer } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
-import { canGrow } from '../../save/own-onion.ts';
+import { canGrow } from '../../garden/own-onion.ts';
 import { keptGarden, ownOnions } from '../../state/garden.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { today } from '../../state/today.ts';

@@ -1,8 +1,8 @@
 import { offersOf } from '@neckfall/answers';
 import { type Cultivar, cultivars, findCultivar } from '@neckfall/data';
 import { classOfType, type Kind, kindsOf, type Offer } from '@neckfall/engine';
-import { findOwn } from '../../save/own-onion.ts';
-import type { Asked } from '../../state/address-form.ts';
+import type { Asked } from '../../address/address-form.ts';
+import { findOwn } from '../../garden/own-onion.ts';
 
 export type Filters = Pick<Asked, 'onlyClass' | 'colour' | 'keeps' | 'mild' | 'onlyStart' | 'have'>;
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fileName } from '../../src/save/file-name.ts';
+import { fileName } from '../../src/files/file-name.ts';
 
 test('a name keeps letters of any script, and hyphens between', () => {
   expect(fileName(['Pencarreg Bank', '2027-02-20', 'year'], '.svg')).toBe(

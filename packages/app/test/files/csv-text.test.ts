@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { csvText } from '../../src/save/csv-text.ts';
+import { csvText } from '../../src/files/csv-text.ts';
 
 test('a table has a header, a line a row, and cells quoted where RFC 4180 asks it', () => {
   const rows = [

@@ -1,6 +1,6 @@
 import { type Garden, type GardenPlace, type GardenPlanting, parseDay } from '@neckfall/engine';
-import type { Asked } from '../state/address-form.ts';
-import { nameInAddress } from '../state/address-form.ts';
+import type { Asked } from '../address/address-form.ts';
+import { nameInAddress } from '../address/address-form.ts';
 import { askedOfOwn, ownOnion } from './own-onion.ts';
 
 /** What an address asks to show a planting of a garden; its place only where the garden has it. */

@@ -1,8 +1,8 @@
 import { dayLengthClasses, gardenRanges, soilTextures, startMethods } from '@neckfall/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { nothingAsked, pageNames, readAddress, writeAddress } from '../../src/state/address.ts';
-import { type Asked, readNumber } from '../../src/state/address-form.ts';
+import { nothingAsked, pageNames, readAddress, writeAddress } from '../../src/address/address.ts';
+import { type Asked, readNumber } from '../../src/address/address-form.ts';
 
 const optional = <Value>(value: fc.Arbitrary<Value>) => fc.option(value, { nil: null });
 const name = fc

@@ -1,6 +1,6 @@
 import type { Garden, GardenPlanting, OwnCultivar } from '@neckfall/engine';
-import type { Asked } from '../state/address-form.ts';
-import { nameInAddress } from '../state/address-form.ts';
+import type { Asked } from '../address/address-form.ts';
+import { nameInAddress } from '../address/address-form.ts';
 
 /** The onion of the grower's own that a planting names; own onions come before those of the catalogue. */
 export function ownOnion(garden: Garden, { cultivar }: GardenPlanting): OwnCultivar | undefined {

@@ -1,6 +1,6 @@
 import { formatDay, type Garden, type GardenPlace, type GardenPlanting, type Plan } from '@neckfall/engine';
-import type { Asked } from '../state/address-form.ts';
-import { nameInAddress } from '../state/address-form.ts';
+import type { Asked } from '../address/address-form.ts';
+import { nameInAddress } from '../address/address-form.ts';
 import { freeId } from './free-id.ts';
 import { findOwn } from './own-onion.ts';
 

@@ -3,10 +3,10 @@ import { emptyGarden, type Garden, restoreGarden, soilTextures, startMethods } f
 import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { askedOf } from '../../src/save/asked-of.ts';
-import { withPlan } from '../../src/save/planting-of.ts';
-import { nothingAsked } from '../../src/state/address.ts';
-import type { Asked } from '../../src/state/address-form.ts';
+import { nothingAsked } from '../../src/address/address.ts';
+import type { Asked } from '../../src/address/address-form.ts';
+import { askedOf } from '../../src/garden/asked-of.ts';
+import { withPlan } from '../../src/garden/planting-of.ts';
 
 const isAsPublished = new Ajv({ strict: true, allErrors: true }).compile(
   JSON.parse(readFileSync(new URL('../../../cli/schemas/garden@1.json', import.meta.url), 'utf8')),
