@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { fileName } from '../files/file-name.ts';
 import { saveFile } from '../files/save-file.ts';
-import { changedElsewhere, gardenFault, keptGarden, redoGarden, undoGarden } from '../state/garden.ts';
+import { changedElsewhere, gardenFault, gardenStanding, redoGarden, undoGarden } from '../state/garden.ts';
 import { voice } from '../state/settings.ts';
 
 type Saved = { file: string; failed: string | null };
@@ -10,9 +10,9 @@ type Saved = { file: string; failed: string | null };
 export function GardenSteps() {
   const { say } = voice.value;
   const [saved, tell] = useState<Saved | null>(null);
-  if (!keptGarden.value) return null;
-  const { garden, undo, redo } = keptGarden.value;
-  const file = keptGarden.value.file ?? fileName([garden?.places[0]?.name ?? ''], '.neckfall.json');
+  if (!gardenStanding.value) return null;
+  const { garden, undo, redo } = gardenStanding.value;
+  const file = gardenStanding.value.file ?? fileName([garden?.places[0]?.name ?? ''], '.neckfall.json');
 
   function save(): void {
     try {

@@ -2,7 +2,7 @@ import type { Garden } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
 import type { GardenRefusal } from '../files/read-garden.ts';
 import { askedOf, askedOfPlace } from '../garden/asked-of.ts';
-import { changeGarden, keptGarden, openedFile } from '../state/garden.ts';
+import { changeGarden, gardenStanding, openedFile } from '../state/garden.ts';
 import { asked, go } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 
@@ -11,7 +11,7 @@ export function OpenGarden() {
   const { say } = voice.value;
   const id = useId();
   const [refused, refuse] = useState<{ file: string; refusal: GardenRefusal } | null>(null);
-  const hasGarden = keptGarden.value?.garden != null;
+  const hasGarden = gardenStanding.value?.garden != null;
 
   async function take(input: HTMLInputElement): Promise<void> {
     const [picked] = input.files ?? [];
@@ -26,7 +26,7 @@ export function OpenGarden() {
     }
     refuse(null);
     const { garden, changes } = found;
-    const hadGarden = keptGarden.value?.garden != null;
+    const hadGarden = gardenStanding.value?.garden != null;
     if (!(await changeGarden({ code: 'opened', name: picked.name }, () => garden, picked.name))) return;
     const [only, ...others] = garden.plantings;
     const shown = only && others.length === 0 ? only : null;

@@ -1,12 +1,12 @@
 import type { GardenChange } from '@neckfall/engine';
-import { keptGarden, openedFile } from '../state/garden.ts';
+import { gardenStanding, openedFile } from '../state/garden.ts';
 import { voice } from '../state/settings.ts';
 
 /** Says which file was opened on this page, and what was mended in it. */
 export function OpenedFile() {
   const { say } = voice.value;
   const opened = openedFile.value;
-  const plans = keptGarden.value?.garden?.plantings.length ?? 0;
+  const plans = gardenStanding.value?.garden?.plantings.length ?? 0;
   return (
     <div role="status" class="opened">
       {opened && (

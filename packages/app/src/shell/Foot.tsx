@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
+import { canRemember } from '../device/remembered.ts';
 import { allKept } from '../offline/updates.ts';
-import { keptGarden } from '../state/garden.ts';
-import { canKeep } from '../state/keep.ts';
+import { gardenStanding } from '../state/garden.ts';
 import { hrefTo, page } from '../state/route.ts';
 import { choose, theme, units, voice } from '../state/settings.ts';
 
@@ -21,7 +21,7 @@ export function Foot() {
       <Choices name="theme" setting={theme} values={['system', 'light', 'dark']} />
       <AboutLink />
       <p role="status">{allKept.value && say('app.offline-ready')}</p>
-      {!canKeep && <p>{say('app.cannot-keep')}</p>}
+      {!canRemember && <p>{say('app.cannot-keep')}</p>}
     </footer>
   );
 }
@@ -29,7 +29,7 @@ export function Foot() {
 /** The way to what is kept, as soon as something is or was. */
 function KeptLink() {
   const { say } = voice.value;
-  const kept = keptGarden.value;
+  const kept = gardenStanding.value;
   if (!kept?.garden && !kept?.undo) return null;
   return (
     <p>

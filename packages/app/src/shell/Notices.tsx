@@ -1,5 +1,5 @@
 import { elsewhere, takeUpdate, updateReady } from '../offline/updates.ts';
-import { keptGarden } from '../state/garden.ts';
+import { gardenStanding } from '../state/garden.ts';
 import { address, go } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
 
@@ -8,7 +8,7 @@ export function Notices() {
   const { say, dayWithYear } = voice.value;
   const { misread, asked } = address.value;
   const isGardenLost =
-    keptGarden.value !== null && !keptGarden.value.isKept && keptGarden.value.garden !== null;
+    gardenStanding.value !== null && !gardenStanding.value.isSaved && gardenStanding.value.garden !== null;
   return (
     <div class="notice" role="status">
       {misread.map(({ key, value, expects }) => (

@@ -1,12 +1,12 @@
 import type { Garden, GardenChange, OwnCultivar } from '@neckfall/engine';
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { Keeper, KeptStanding } from '../kept/keeper.ts';
-import type { Step } from '../kept/steps.ts';
+import type { DeviceGarden, GardenStanding } from '../device/device-garden.ts';
+import type { Step } from '../device/garden-steps.ts';
 
-const known = signal<KeptStanding | null>(null);
+const known = signal<GardenStanding | null>(null);
 
 /** The garden kept in this browser; null until it was looked for. */
-export const keptGarden: ReadonlySignal<KeptStanding | null> = computed(() => known.value);
+export const gardenStanding: ReadonlySignal<GardenStanding | null> = computed(() => known.value);
 
 const none: readonly OwnCultivar[] = [];
 
@@ -27,13 +27,13 @@ export const openedFile = signal<{
 /** Whether the last change came from another tab. */
 export const changedElsewhere = signal(false);
 
-let opening: Promise<Keeper> | null = null;
+let opening: Promise<DeviceGarden> | null = null;
 
-/** The keeper is fetched after the first look of the page, and again where that failed. */
-function keeper(): Promise<Keeper> {
-  opening ??= import('../kept/keeper.ts')
-    .then(({ openKeeper }) =>
-      openKeeper((now, from) => {
+/** It is fetched after the first look of the page, and again where that failed. */
+function deviceGarden(): Promise<DeviceGarden> {
+  opening ??= import('../device/device-garden.ts')
+    .then(({ openDeviceGarden }) =>
+      openDeviceGarden((now, from) => {
         known.value = now;
         changedElsewhere.value = from === 'elsewhere';
       }),
@@ -45,18 +45,18 @@ function keeper(): Promise<Keeper> {
   return opening;
 }
 
-const notFound: KeptStanding = {
+const notFound: GardenStanding = {
   garden: null,
   file: null,
   undo: null,
   redo: null,
   mended: [],
-  isKept: true,
+  isSaved: true,
 };
 
 /** Looks for the garden; without the means to, the app goes on as if there were none. */
 export function followGarden(): void {
-  keeper().catch(() => {
+  deviceGarden().catch(() => {
     known.value ??= notFound;
   });
 }
@@ -64,9 +64,9 @@ export function followGarden(): void {
 /** Why the garden could not be changed; null where all went well. */
 export const gardenFault = signal<string | null>(null);
 
-async function work(task: (keeper: Keeper) => Promise<void>): Promise<boolean> {
+async function work(task: (held: DeviceGarden) => Promise<void>): Promise<boolean> {
   try {
-    await task(await keeper());
+    await task(await deviceGarden());
     gardenFault.value = null;
     return true;
   } catch (error) {
@@ -82,19 +82,19 @@ export function changeGarden(
   file?: string,
 ): Promise<boolean> {
   openedFile.value = null;
-  return work((keeper) => keeper.change(step, make, file));
+  return work((held) => held.change(step, make, file));
 }
 
 export function undoGarden(): Promise<boolean> {
   openedFile.value = null;
-  return work((keeper) => keeper.back());
+  return work((held) => held.back());
 }
 
 export function redoGarden(): Promise<boolean> {
-  return work((keeper) => keeper.on());
+  return work((held) => held.on());
 }
 
 /** Removes it with all its steps: nothing brings it back. */
 export function wipeGarden(): Promise<boolean> {
-  return work((keeper) => keeper.wipe());
+  return work((held) => held.wipe());
 }

@@ -1,7 +1,7 @@
 import { computed, signal } from '@preact/signals';
 import { type Address, nothingAsked, type PageName, readAddress, writeAddress } from '../address/address.ts';
 import type { Asked } from '../address/address-form.ts';
-import { keep, readKept } from './keep.ts';
+import { remember, remembered } from '../device/remembered.ts';
 
 const current = signal<Address>(first());
 
@@ -13,7 +13,7 @@ export const asked = computed(() => current.value.asked);
 function first(): Address {
   // a visit without a link opens where the last one ended
   if (location.hash.length < 3) {
-    const last = readKept('last');
+    const last = remembered('last');
     if (last) history.replaceState(null, '', writeRead(last));
   }
   return readAddress(location.hash);
@@ -52,14 +52,14 @@ function isAboutPlace(): boolean {
 }
 
 export function forgetPlace(): void {
-  keep('last', null);
+  remember('last', null);
   history.pushState(null, '', writeAddress('where', nothingAsked));
   current.value = readAddress(location.hash);
 }
 
 function arrive(): void {
   current.value = readAddress(location.hash);
-  if (current.value.asked.at) keep('last', location.hash);
+  if (current.value.asked.at) remember('last', location.hash);
 }
 
 /** Follows links, back and forward. */

@@ -1,26 +1,26 @@
 import { type Speaker, speaker, type Units } from '@neckfall/words';
 import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import { keep, onKeptElsewhere, readKept } from './keep.ts';
+import { onRememberedElsewhere, remember, remembered } from '../device/remembered.ts';
 
 export type Theme = 'system' | 'light' | 'dark';
 
 /** Countries that measure in inches and °F; by the language the browser speaks, since nobody is asked. */
 const inInches = /-(US|LR|MM)\b/i;
 
-export const units: Signal<Units> = keptChoice(
+export const units: Signal<Units> = rememberedChoice(
   'units',
   ['metric', 'us'],
   inInches.test(navigator.language) ? 'us' : 'metric',
 );
-export const theme: Signal<Theme> = keptChoice('theme', ['system', 'light', 'dark'], 'system');
+export const theme: Signal<Theme> = rememberedChoice('theme', ['system', 'light', 'dark'], 'system');
 
 /** Words, dates and units for the reader. */
 export const voice: ReadonlySignal<Speaker> = computed(() => speaker(units.value));
 
-function keptChoice<Choice extends string>(key: string, choices: readonly Choice[], usual: Choice) {
+function rememberedChoice<Choice extends string>(key: string, choices: readonly Choice[], usual: Choice) {
   const known = (text: string | null) => choices.find((choice) => choice === text) ?? usual;
-  const choice = signal(known(readKept(key)));
-  onKeptElsewhere(key, (text) => {
+  const choice = signal(known(remembered(key)));
+  onRememberedElsewhere(key, (text) => {
     choice.value = known(text);
   });
   return choice;
@@ -32,12 +32,12 @@ export function choose<Choice extends string>(
   value: Choice,
 ) {
   setting.value = value;
-  keep(key, value);
+  remember(key, value);
 }
 
 export function forgetSettings(): void {
-  keep('units', null);
-  keep('theme', null);
+  remember('units', null);
+  remember('theme', null);
   theme.value = 'system';
 }
 

@@ -3,7 +3,7 @@ import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { Mended, OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
 import { Working } from '../../controls/Working.tsx';
-import { changeGarden, keptGarden, wipeGarden } from '../../state/garden.ts';
+import { changeGarden, gardenStanding, wipeGarden } from '../../state/garden.ts';
 import { voice } from '../../state/settings.ts';
 import { OwnOnions } from './OwnOnions.tsx';
 import { Plans } from './Plans.tsx';
@@ -12,7 +12,7 @@ import '../../look/kept.css';
 /** What is kept in this browser: plans by place, onions of one's own, and the ways to take them along or away. */
 export function Kept() {
   const { say } = voice.value;
-  const kept = keptGarden.value;
+  const kept = gardenStanding.value;
   if (kept === null) {
     return (
       <>

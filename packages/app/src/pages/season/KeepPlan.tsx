@@ -5,7 +5,7 @@ import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
 import { type PlanToKeep, withPlan } from '../../garden/planting-of.ts';
-import { changeGarden, keptGarden } from '../../state/garden.ts';
+import { changeGarden, gardenStanding } from '../../state/garden.ts';
 import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';
 import { asked, go, hrefTo } from '../../state/route.ts';
@@ -18,7 +18,7 @@ export function KeepPlan({ ahead }: { ahead: SeasonAhead }) {
   const id = useId();
   const keep = planToKeep(ahead);
   const [typed, type] = useState<string | null>(null);
-  const garden = keptGarden.value?.garden ?? emptyGarden();
+  const garden = gardenStanding.value?.garden ?? emptyGarden();
   const kept = garden.plantings.find((planting) => nameInAddress(planting.id) === asked.value.planting);
   const isAsShown = kept && JSON.stringify(withPlan(garden, kept.id, keep).garden) === JSON.stringify(garden);
 

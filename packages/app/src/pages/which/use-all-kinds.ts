@@ -3,7 +3,7 @@ import { useMemo } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { canGrow } from '../../garden/own-onion.ts';
-import { keptGarden, ownOnions } from '../../state/garden.ts';
+import { gardenStanding, ownOnions } from '../../state/garden.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { today } from '../../state/today.ts';
 import { startOptions } from '../when/start-options.ts';
@@ -28,7 +28,7 @@ export function useAllKinds(): AllKinds {
     mine.length > 0 && siteKey.value !== null ? JSON.stringify([siteKey.value, year, mine]) : null;
   const known = useAnswer(ownKey, () => ask('ownOffers', { site: site.value!, own: mine, year }));
   const own =
-    keptGarden.value === null ? null : mine.length === 0 ? none : known.isFresh ? known.answer : null;
+    gardenStanding.value === null ? null : mine.length === 0 ? none : known.isFresh ? known.answer : null;
   const kinds = useMemo(() => allKinds(own ?? none), [own]);
   const key = own && siteKey.value && JSON.stringify([siteKey.value, startOptions.value, today.value, own]);
   return { kinds, own, key, failed: known.failed };

@@ -1,8 +1,16 @@
 import { emptyGarden, type Garden } from '@neckfall/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { memoryShelf } from '../../src/kept/box.ts';
-import { begin, empty, mostSteps, putStep, type Standing, standing, walk } from '../../src/kept/steps.ts';
+import { memoryShelf } from '../../src/device/box.ts';
+import {
+  begin,
+  empty,
+  mostSteps,
+  putStep,
+  type Standing,
+  standing,
+  walk,
+} from '../../src/device/garden-steps.ts';
 
 const gardenOf = (keeper: number): Garden => ({ ...emptyGarden(), keeper });
 const keeperOf = ({ garden }: Standing) => garden?.keeper ?? null;

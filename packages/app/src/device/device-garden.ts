@@ -1,21 +1,21 @@
 import type { Garden } from '@neckfall/engine';
 import { type Box, memoryShelf, type Shelf } from './box.ts';
 import { openDeviceShelf } from './device-shelf.ts';
-import { begin, empty, putStep, type Standing, type Step, standing, walk } from './steps.ts';
+import { begin, empty, putStep, type Standing, type Step, standing, walk } from './garden-steps.ts';
 
 /** How the garden stands, and whether this browser keeps it. */
-export type KeptStanding = Standing & { isKept: boolean };
+export type GardenStanding = Standing & { isSaved: boolean };
 
-type Tell = (now: KeptStanding, from: 'here' | 'elsewhere') => void;
+type Tell = (now: GardenStanding, from: 'here' | 'elsewhere') => void;
 
 /** Keeps the garden of this browser; several tabs keep the same one. Where the browser refuses, memory holds it. */
-export async function openKeeper(tell: Tell) {
-  let isKept = true;
+export async function openDeviceGarden(tell: Tell) {
+  let isSaved = true;
   let shelf = await openDeviceShelf().catch(refused);
-  const line = isKept && 'BroadcastChannel' in globalThis ? new BroadcastChannel('neckfall.garden') : null;
+  const line = isSaved && 'BroadcastChannel' in globalThis ? new BroadcastChannel('neckfall.garden') : null;
 
   function refused(): Shelf {
-    isKept = false;
+    isSaved = false;
     return memoryShelf();
   }
 
@@ -33,19 +33,19 @@ export async function openKeeper(tell: Tell) {
       await toMemory(last);
       last = await shelf('readonly', standing);
     }
-    tell({ ...last, isKept }, from);
+    tell({ ...last, isSaved }, from);
   }
 
   async function write(work: (box: Box) => Promise<Standing>): Promise<void> {
     try {
       last = await shelf('readwrite', work);
     } catch (error) {
-      if (!isKept) throw error;
+      if (!isSaved) throw error;
       await toMemory(last);
       last = await shelf('readwrite', work);
     }
-    if (isKept) line?.postMessage('changed');
-    tell({ ...last, isKept }, 'here');
+    if (isSaved) line?.postMessage('changed');
+    tell({ ...last, isSaved }, 'here');
   }
 
   line?.addEventListener('message', () => void look('elsewhere'));
@@ -62,4 +62,4 @@ export async function openKeeper(tell: Tell) {
   };
 }
 
-export type Keeper = Awaited<ReturnType<typeof openKeeper>>;
+export type DeviceGarden = Awaited<ReturnType<typeof openDeviceGarden>>;

@@ -25,7 +25,7 @@ export type Standing = {
 };
 
 /** As a step lies in the box. Step 0 is the empty beginning. */
-type Kept = { garden: Garden | null; file: string | null; step: Step | null };
+type StepInBox = { garden: Garden | null; file: string | null; step: Step | null };
 
 /** More than anyone takes back; older steps are let go. */
 export const mostSteps = 50;
@@ -46,7 +46,7 @@ export async function standing(box: Box): Promise<Standing> {
 
 /** Begins an empty box with a garden from elsewhere, which is no step. */
 export async function begin(box: Box, garden: Garden | null, file: string | null): Promise<void> {
-  await box.put(0, { garden, file, step: null } satisfies Kept);
+  await box.put(0, { garden, file, step: null } satisfies StepInBox);
 }
 
 /** Puts a step after the one that stands; what had been taken back is let go. */
@@ -61,7 +61,7 @@ export async function putStep(
   if (numbers.length === 0) await begin(box, null, null);
   const number = at + 1;
   const garden = make(before.garden);
-  await box.put(number, { garden, file: file ?? before.file, step } satisfies Kept);
+  await box.put(number, { garden, file: file ?? before.file, step } satisfies StepInBox);
   await box.put('at', number);
   for (const old of numbers) if (old > number || old <= number - mostSteps) await box.remove(old);
   return standing(box);

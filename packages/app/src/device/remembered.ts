@@ -2,7 +2,7 @@
 
 const prefix = 'neckfall.';
 
-export function readKept(key: string): string | null {
+export function remembered(key: string): string | null {
   try {
     return localStorage.getItem(prefix + key);
   } catch {
@@ -11,7 +11,7 @@ export function readKept(key: string): string | null {
 }
 
 /** False where the browser does not keep it. */
-export function keep(key: string, value: string | null): boolean {
+export function remember(key: string, value: string | null): boolean {
   try {
     if (value === null) localStorage.removeItem(prefix + key);
     else localStorage.setItem(prefix + key, value);
@@ -22,10 +22,10 @@ export function keep(key: string, value: string | null): boolean {
 }
 
 /** Calls back when another tab changes what is kept. */
-export function onKeptElsewhere(key: string, changed: (value: string | null) => void): void {
+export function onRememberedElsewhere(key: string, changed: (value: string | null) => void): void {
   addEventListener('storage', (event) => {
     if (event.key === prefix + key) changed(event.newValue);
   });
 }
 
-export const canKeep: boolean = keep('try', '1') && keep('try', null);
+export const canRemember: boolean = remember('try', '1') && remember('try', null);
