@@ -4,8 +4,8 @@ import { nameInAddress } from '../address/address-form.ts';
 import { freeId } from './free-id.ts';
 import { findOwn } from './own-onion.ts';
 
-/** What is kept of a plan: as asked, with the onion, the start and the day that were taken. */
-export type PlanToKeep = {
+/** What a garden takes of a plan: as asked, with the onion, the start and the day that were taken. */
+export type PlanToSave = {
   asked: Asked;
   plan: Pick<Plan, 'start' | 'startDay' | 'plantOutDay'>;
   class: Asked['class'];
@@ -21,17 +21,17 @@ export type PlanToKeep = {
 export function withPlan(
   garden: Garden,
   inPlaceOf: string | null,
-  keep: PlanToKeep,
+  shown: PlanToSave,
 ): { garden: Garden; plantingId: string } {
-  const place = placeOf(garden, keep);
+  const place = placeOf(garden, shown);
   const places = garden.places.some(({ id }) => id === place.id) ? garden.places : [...garden.places, place];
   const before = garden.plantings.find(({ id }) => id === inPlaceOf);
   const id = before?.id ?? freeId('planting', garden.plantings);
   // unknown fields of the planting stay, and the names its grower gave
   const planting: GardenPlanting = {
     ...before,
-    ...plantingOf(keep, { id, name: before?.name ?? keep.name, placeId: place.id }),
-    ...ownOnionOf(garden, before, keep.asked),
+    ...plantingOf(shown, { id, name: before?.name ?? shown.name, placeId: place.id }),
+    ...ownOnionOf(garden, before, shown.asked),
   };
   const plantings = before
     ? garden.plantings.map((other) => (other === before ? planting : other))
@@ -40,7 +40,7 @@ export function withPlan(
 }
 
 /** The place of the garden at this point, else a new one. */
-function placeOf(garden: Garden, { asked, placeName }: PlanToKeep): GardenPlace {
+function placeOf(garden: Garden, { asked, placeName }: PlanToSave): GardenPlace {
   const { at, elevation, sun } = asked;
   const latitudeDeg = at?.latitudeDeg ?? 0;
   const longitudeDeg = at?.longitudeDeg ?? 0;
@@ -89,7 +89,7 @@ function ownOnionOf(
 }
 
 function plantingOf(
-  { asked, plan, class: taken }: PlanToKeep,
+  { asked, plan, class: taken }: PlanToSave,
   names: { id: string; name: string; placeId: string },
 ): GardenPlanting {
   const { start, startDay, plantOutDay } = plan;

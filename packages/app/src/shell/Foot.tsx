@@ -11,12 +11,12 @@ type Choice<Value extends string> = {
   values: readonly Value[];
 };
 
-/** What is kept, units, look, and the way to what this is. */
+/** The garden, units, look, and the way to what this is. */
 export function Foot() {
   const { say } = voice.value;
   return (
     <footer class="foot">
-      <KeptLink />
+      <GardenLink />
       <Choices name="units" setting={units} values={['metric', 'us']} />
       <Choices name="theme" setting={theme} values={['system', 'light', 'dark']} />
       <AboutLink />
@@ -26,15 +26,15 @@ export function Foot() {
   );
 }
 
-/** The way to what is kept, as soon as something is or was. */
-function KeptLink() {
+/** The way to the garden that this browser holds, as soon as there is or was one. */
+function GardenLink() {
   const { say } = voice.value;
-  const kept = gardenStanding.value;
-  if (!kept?.garden && !kept?.undo) return null;
+  const standing = gardenStanding.value;
+  if (!standing?.garden && !standing?.undo) return null;
   return (
     <p>
       <a href={hrefTo('kept')} aria-current={page.value === 'kept' ? 'page' : undefined}>
-        {say('app.garden.link', { plans: kept.garden?.plantings.length ?? 0 })}
+        {say('app.garden.link', { plans: standing.garden?.plantings.length ?? 0 })}
       </a>
     </p>
   );

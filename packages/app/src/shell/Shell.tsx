@@ -18,7 +18,7 @@ const later: Record<Exclude<PageName, 'where'>, () => Promise<ComponentType>> = 
   when: () => import('../pages/when/When.tsx').then(({ When }) => When),
   season: () => import('../pages/season/Season.tsx').then(({ Season }) => Season),
   about: () => import('../pages/about/About.tsx').then(({ About }) => About),
-  kept: () => import('../pages/kept/Kept.tsx').then(({ Kept }) => Kept),
+  kept: () => import('../pages/garden/GardenPage.tsx').then(({ GardenPage }) => GardenPage),
 };
 
 export function Shell() {

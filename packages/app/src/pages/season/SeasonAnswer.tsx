@@ -15,16 +15,16 @@ import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { Days } from './Days.tsx';
 import { Expect } from './Expect.tsx';
 import { Jobs } from './Jobs.tsx';
-import { Keep } from './Keep.tsx';
-import { KeepPlan } from './KeepPlan.tsx';
 import { Lead } from './Lead.tsx';
 import { PlanForm } from './PlanForm.tsx';
 import { Risks } from './Risks.tsx';
+import { SavePlan } from './SavePlan.tsx';
 import { SectionFigure } from './SectionFigure.tsx';
+import { TakeAlong } from './TakeAlong.tsx';
 import { YearFigure } from './YearFigure.tsx';
 import { Yield } from './Yield.tsx';
 
-/** The answer first, then pictures, figures, what to keep, and the grounds. */
+/** The answer first, then pictures, figures, what to take along, and the grounds. */
 export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
   const { summary, cold } = ahead;
   return (
@@ -39,8 +39,8 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       <Risks summary={summary} />
       <Yield summary={summary} />
       <Days days={ahead.days} />
-      <KeepPlan ahead={ahead} />
-      <Keep ahead={ahead} />
+      <SavePlan ahead={ahead} />
+      <TakeAlong ahead={ahead} />
       <Cautions of={cautionsOf(ahead)} />
       <Grounds ahead={ahead} />
     </InTurn>

@@ -11,11 +11,11 @@ import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { startOptions } from '../when/start-options.ts';
 import { heldFirst } from './holds.ts';
-import { KeepOnion } from './KeepOnion.tsx';
 import { PacketForm } from './PacketForm.tsx';
 import { PacketLead } from './PacketLead.tsx';
 import { PacketRest } from './PacketRest.tsx';
 import { packetOnion } from './packet-onion.ts';
+import { SaveOnion } from './SaveOnion.tsx';
 import { SetsUsed } from './SetsUsed.tsx';
 
 /** The onion in the grower's hand: what is on it, whether it suits, and how to start it. */
@@ -49,7 +49,7 @@ export function PacketPage() {
         {held === null ? <Ask /> : choices ? <PacketLead choices={choices} /> : <Wait name={name} />}
       </div>
       <PacketForm key="form" isKnown={held !== null} />
-      {held !== null && cultivar === null && own === null && <KeepOnion key="keep" named={stranger} />}
+      {held !== null && cultivar === null && own === null && <SaveOnion key="save" named={stranger} />}
       {held !== null && choices && <SetsUsed key="sets" choices={choices} />}
       {held !== null && answer && choices && (
         <PacketRest key="rest" reply={answer} choices={choices} cultivar={cultivar} isFresh={isFresh} />

@@ -10,21 +10,21 @@ import { voice } from '../../state/settings.ts';
 /** Short enough to be said, and to go into a link. */
 const longest = 80;
 
-/** Keeps what a packet says under a name, as an onion of the grower's own. */
-export function KeepOnion({ named }: { named: string | null }) {
+/** Saves what a packet says under a name, as an onion of the grower's own. */
+export function SaveOnion({ named }: { named: string | null }) {
   const { say } = voice.value;
   const id = useId();
   const [name, setName] = useState(named ?? '');
   const clean = nameInAddress(name);
   const isTaken = findOwn(ownOnions.value, name) !== undefined;
 
-  async function keep(): Promise<void> {
+  async function save(): Promise<void> {
     const { class: printed, packetHours, packetDays } = asked.value;
     const onion = { name: clean ?? '', class: printed, packetHours, packetDays, keepsMonths: null };
     const isDone = await changeGarden({ code: 'onion-added', name: onion.name }, (now) => {
       const garden = now ?? emptyGarden();
-      const kept: OwnCultivar = { id: freeId('onion', garden.cultivars), ...onion };
-      return { ...garden, cultivars: [...garden.cultivars, kept] };
+      const added: OwnCultivar = { id: freeId('onion', garden.cultivars), ...onion };
+      return { ...garden, cultivars: [...garden.cultivars, added] };
     });
     if (isDone) go(askedOfOwn({ id: '', ...onion }), { replace: true });
   }
@@ -36,7 +36,7 @@ export function KeepOnion({ named }: { named: string | null }) {
         class="form"
         onSubmit={(event) => {
           event.preventDefault();
-          if (clean !== null && !isTaken) void keep();
+          if (clean !== null && !isTaken) void save();
         }}
       >
         <div>

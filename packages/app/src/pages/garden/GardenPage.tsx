@@ -7,13 +7,13 @@ import { changeGarden, gardenStanding, wipeGarden } from '../../state/garden.ts'
 import { voice } from '../../state/settings.ts';
 import { OwnOnions } from './OwnOnions.tsx';
 import { Plans } from './Plans.tsx';
-import '../../look/kept.css';
+import '../../look/garden.css';
 
-/** What is kept in this browser: plans by place, onions of one's own, and the ways to take them along or away. */
-export function Kept() {
+/** The garden that this browser holds: plans by place, onions of one's own, and the ways to take them along or away. */
+export function GardenPage() {
   const { say } = voice.value;
-  const kept = gardenStanding.value;
-  if (kept === null) {
+  const standing = gardenStanding.value;
+  if (standing === null) {
     return (
       <>
         <h1>{say('app.page.kept')}</h1>
@@ -21,9 +21,9 @@ export function Kept() {
       </>
     );
   }
-  const { garden, undo, mended } = kept;
+  const { garden, undo, mended } = standing;
   return (
-    <div class="kept">
+    <div class="garden">
       <h1 class="answer">{titleOf(garden)}</h1>
       <p>{say(garden ? 'app.garden.lead' : 'app.garden.none.how')}</p>
       <OpenedFile />

@@ -4,7 +4,7 @@ import { nameInAddress } from '../../address/address-form.ts';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
-import { type PlanToKeep, withPlan } from '../../garden/planting-of.ts';
+import { type PlanToSave, withPlan } from '../../garden/planting-of.ts';
 import { changeGarden, gardenStanding } from '../../state/garden.ts';
 import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';
@@ -12,22 +12,23 @@ import { asked, go, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 
-/** The plan among those kept on this device: whether it is, and the ways to keep it. */
-export function KeepPlan({ ahead }: { ahead: SeasonAhead }) {
+/** The plan among those of the garden on this device: whether it is, and the ways to put it there. */
+export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
   const { say } = voice.value;
   const id = useId();
-  const keep = planToKeep(ahead);
+  const shown = planToSave(ahead);
   const [typed, type] = useState<string | null>(null);
   const garden = gardenStanding.value?.garden ?? emptyGarden();
-  const kept = garden.plantings.find((planting) => nameInAddress(planting.id) === asked.value.planting);
-  const isAsShown = kept && JSON.stringify(withPlan(garden, kept.id, keep).garden) === JSON.stringify(garden);
+  const saved = garden.plantings.find((planting) => nameInAddress(planting.id) === asked.value.planting);
+  const isAsShown =
+    saved && JSON.stringify(withPlan(garden, saved.id, shown).garden) === JSON.stringify(garden);
 
   /** In place of a planting, else beside the others; the garden may have been changed in another tab meanwhile. */
   async function put(inPlaceOf: string | null): Promise<void> {
     let plantingId = '';
-    const name = kept && inPlaceOf !== null ? kept.name : typed?.trim() || keep.name;
+    const name = saved && inPlaceOf !== null ? saved.name : typed?.trim() || shown.name;
     const isDone = await changeGarden({ code: inPlaceOf === null ? 'added' : 'changed', name }, (now) => {
-      const next = withPlan(now ?? emptyGarden(), inPlaceOf, { ...keep, name });
+      const next = withPlan(now ?? emptyGarden(), inPlaceOf, { ...shown, name });
       plantingId = next.plantingId;
       return next.garden;
     });
@@ -37,11 +38,11 @@ export function KeepPlan({ ahead }: { ahead: SeasonAhead }) {
   }
 
   return (
-    <section class="keep" aria-labelledby="keep-plan">
-      <h2 id="keep-plan">{say('app.garden.keep')}</h2>
+    <section class="take-along" aria-labelledby="save-plan">
+      <h2 id="save-plan">{say('app.garden.keep')}</h2>
       <p role="status">
-        {!kept && say('app.garden.keep.not-yet')}
-        {kept && say(isAsShown ? 'app.garden.keep.is' : 'app.garden.keep.differs', { name: kept.name })}
+        {!saved && say('app.garden.keep.not-yet')}
+        {saved && say(isAsShown ? 'app.garden.keep.is' : 'app.garden.keep.differs', { name: saved.name })}
       </p>
       {!isAsShown && (
         <form
@@ -57,15 +58,15 @@ export function KeepPlan({ ahead }: { ahead: SeasonAhead }) {
               id={id}
               type="text"
               autocomplete="off"
-              value={typed ?? keep.name}
+              value={typed ?? shown.name}
               onInput={(event) => type(event.currentTarget.value)}
             />
           </div>
           <div class="row">
-            <button type="submit">{say(kept ? 'app.garden.keep.beside' : 'app.garden.keep.do')}</button>
-            {kept && (
-              <button type="button" onClick={() => void put(kept.id)}>
-                {say('app.garden.keep.again', { name: kept.name })}
+            <button type="submit">{say(saved ? 'app.garden.keep.beside' : 'app.garden.keep.do')}</button>
+            {saved && (
+              <button type="button" onClick={() => void put(saved.id)}>
+                {say('app.garden.keep.again', { name: saved.name })}
               </button>
             )}
           </div>
@@ -83,7 +84,7 @@ export function KeepPlan({ ahead }: { ahead: SeasonAhead }) {
   );
 }
 
-function planToKeep({ summary: { plan } }: SeasonAhead): PlanToKeep {
+function planToSave({ summary: { plan } }: SeasonAhead): PlanToSave {
   const { say } = voice.value;
   return {
     asked: asked.value,

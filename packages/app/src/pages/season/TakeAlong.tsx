@@ -14,13 +14,13 @@ import { printSheet } from './printing.ts';
 import { seasonSection } from './SectionFigure.tsx';
 import { seasonYearLine } from './YearFigure.tsx';
 
-/** Pictures are kept at the width of a desk, px. */
+/** Pictures are drawn at the width of a desk, px. */
 const pictureWidth = 960;
 
 type Told = { state: 'done'; file: string } | { state: 'failed'; file: string; reason: string };
 
 /** Copies to take along: pictures, the days as a table, a sheet of paper. */
-export function Keep({ ahead }: { ahead: SeasonAhead }) {
+export function TakeAlong({ ahead }: { ahead: SeasonAhead }) {
   const { say } = voice.value;
   const [told, tell] = useState<Told | null>(null);
   const { plan } = ahead.summary;
@@ -51,8 +51,8 @@ export function Keep({ ahead }: { ahead: SeasonAhead }) {
     svgText(draw(), { colours: inkOf(document.documentElement), title: `${what}: ${words.join(', ')}` });
 
   return (
-    <section class="keep" aria-labelledby="keep">
-      <h2 id="keep">{say('app.season.save')}</h2>
+    <section class="take-along" aria-labelledby="take-along">
+      <h2 id="take-along">{say('app.season.save')}</h2>
       <div class="row">
         {pictures.map((picture) => {
           const { name, what } = picture;
