@@ -4,7 +4,6 @@ import './look/base.css';
 import './look/shell.css';
 import './look/pages.css';
 import './look/print.css';
-import { nextTurn } from './controls/next-turn.ts';
 import { followUpdates } from './offline/updates.ts';
 import { Shell } from './shell/Shell.tsx';
 import { followGarden } from './state/garden.ts';
@@ -12,6 +11,7 @@ import { followPlace } from './state/place.ts';
 import { followAddress } from './state/route.ts';
 import { followSettings } from './state/settings.ts';
 import { followToday } from './state/today.ts';
+import { nextTurn } from './turns/next-turn.ts';
 
 followSettings();
 followAddress();

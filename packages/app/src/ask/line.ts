@@ -1,4 +1,4 @@
-import type { FromWorker, Handlers, PartOf, ReplyOf, RequestOf, ToWorker } from './protocol.ts';
+import type { FromWorker, Handlers, PartOf, ReplyOf, RequestOf, ToWorker } from '../worker/protocol.ts';
 
 /** How an asked answer ended: with it, overtaken by a newer request, or with a fault. */
 export type Reply<Answer> =

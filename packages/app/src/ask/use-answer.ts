@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { nextTurn } from '../controls/next-turn.ts';
+import { nextTurn } from '../turns/next-turn.ts';
 import type { Reply } from './line.ts';
 
 /** What a page knows of an answer: `answer` may be of an older request while `isFresh` is false. */

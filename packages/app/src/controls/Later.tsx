@@ -1,7 +1,7 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { voice } from '../state/settings.ts';
-import { nextTurn } from './next-turn.ts';
+import { nextTurn } from '../turns/next-turn.ts';
 import { Working } from './Working.tsx';
 
 type Props<Own> = { load: () => Promise<ComponentType<Own>>; own: Own };

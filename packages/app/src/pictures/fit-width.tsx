@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { nextTurn } from '../controls/next-turn.ts';
+import { nextTurn } from '../turns/next-turn.ts';
 
 /** Hands a picture the width there is, px, and again when that changes. */
 export function FitWidth({ children }: { children: (width: number) => ComponentChildren }) {

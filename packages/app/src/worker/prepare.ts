@@ -1,5 +1,5 @@
 import { openSite, startMethods, startToday, surveyOf } from '@neckfall/engine';
-import type { Work } from '../ask/protocol.ts';
+import type { Work } from './protocol.ts';
 
 const monthly = (values: number[]) => Float64Array.from(values);
 const steady = (value: number) => new Float64Array(12).fill(value);

@@ -1,4 +1,4 @@
-import { cancelled, type FromWorker, type Handlers, type ToWorker, type Work } from '../ask/protocol.ts';
+import { cancelled, type FromWorker, type Handlers, type ToWorker, type Work } from './protocol.ts';
 
 /** The bit of a worker's world that is used; the page's types and a worker's do not go together. */
 type WorkerSelf = {

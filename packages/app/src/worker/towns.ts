@@ -1,6 +1,6 @@
 import { findTowns as find, foldName, type Gazetteer, nearbyLarger, type Town } from '@neckfall/data';
-import type { Work } from '../ask/protocol.ts';
 import { allTowns, hasSmallTowns, largeTowns } from './assets.ts';
+import type { Work } from './protocol.ts';
 
 /** A town to choose, with a larger one nearby where others share its name. */
 export type TownOffer = { town: Town; near: string | null };

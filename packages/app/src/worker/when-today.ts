@@ -6,7 +6,7 @@ import {
   type SurveyOptions,
   type TodayAnswer,
 } from '@neckfall/engine';
-import type { Work } from '../ask/protocol.ts';
+import type { Work } from './protocol.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type WhenTodayAsked = {

@@ -1,5 +1,5 @@
 import { type ChooseOptions, type GrownKind, growKinds, type Kind, type MeanTrial } from '@neckfall/engine';
-import type { Work } from '../ask/protocol.ts';
+import type { Work } from './protocol.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type WhichGrowAsked = {

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { openLine } from '../../src/ask/line.ts';
-import type { FromWorker, Handler, ToWorker } from '../../src/ask/protocol.ts';
+import type { FromWorker, Handler, ToWorker } from '../../src/worker/protocol.ts';
 
 type Work = { square: Handler<number, number, string>; other: Handler<number, number> };
 

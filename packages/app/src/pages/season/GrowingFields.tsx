@@ -1,12 +1,12 @@
 import { gardenRanges, type Plan } from '@neckfall/engine';
 import type { Asked } from '../../address/address-form.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
+import { MeasureField } from '../../controls/MeasureField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
+import { SetFields } from '../../controls/SetFields.tsx';
+import { spacing, usualSpacing } from '../../state/plan-asked.ts';
 import { asked, go } from '../../state/route.ts';
 import { units, voice } from '../../state/settings.ts';
-import { MeasureField } from './MeasureField.tsx';
-import { spacing, usualSpacing } from './plan-asked.ts';
-import { SetFields } from './SetFields.tsx';
 
 const covers = ['none', 'fleece', 'tunnel'] as const;
 const waters = ['watered', 'rain'] as const;

@@ -2,11 +2,11 @@ import { seasonHeadline, seeSentence, topsSentence, weekSentence } from '@neckfa
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { onion } from '../../state/onion.ts';
+import { hrefOfList } from '../../state/onion-hrefs.ts';
 import { placeName } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
-import { hrefOfList } from '../which/address-of.ts';
 import { pinned } from './pinned.ts';
 
 const insteads = ['instead.bunching', 'instead.shallots', 'instead.potato-onions', 'instead.leeks'] as const;

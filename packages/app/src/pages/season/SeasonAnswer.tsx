@@ -8,9 +8,9 @@ import {
 import type { MessageKey } from '@neckfall/words';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
-import { InTurn } from '../../controls/InTurn.tsx';
 import { onion } from '../../state/onion.ts';
 import { voice } from '../../state/settings.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { Days } from './Days.tsx';
 import { Expect } from './Expect.tsx';

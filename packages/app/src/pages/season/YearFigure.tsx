@@ -1,8 +1,8 @@
 import { useMemo } from 'preact/hooks';
-import { InTurn } from '../../controls/InTurn.tsx';
 import { YearTwin } from '../../controls/YearTwin.tsx';
 import { cropLineOf, FitWidth, YearLine, yearLineOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { isPrinting } from './printing.ts';
 

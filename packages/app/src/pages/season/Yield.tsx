@@ -1,8 +1,8 @@
 import { feetToMetres, gardenRanges, metresToFeet, type SeasonSummary } from '@neckfall/engine';
 import { NumberField } from '../../controls/NumberField.tsx';
+import { spacing } from '../../state/plan-asked.ts';
 import { asked, go } from '../../state/route.ts';
 import { units, voice } from '../../state/settings.ts';
-import { spacing } from './plan-asked.ts';
 
 const usualPlants = 100;
 const [fewest, most] = gardenRanges.plants;

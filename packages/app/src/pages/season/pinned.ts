@@ -1,8 +1,8 @@
 import { classOfType, type SeasonSummary } from '@neckfall/engine';
 import type { Asked } from '../../address/address-form.ts';
 import { onion } from '../../state/onion.ts';
+import { cropAsked } from '../../state/plan-asked.ts';
 import { asked } from '../../state/route.ts';
-import { cropAsked } from './plan-asked.ts';
 
 /**
  * The plan as an address names it: what was chosen for the reader is written down with what they asked. What they asked

@@ -6,21 +6,21 @@ import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { Fault } from '../../controls/Fault.tsx';
-import { InTurn } from '../../controls/InTurn.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
+import { hrefOfList } from '../../state/onion-hrefs.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
+import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
-import { hrefOfList } from '../which/address-of.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 import { bestAhead } from './best-ahead.ts';
 import { Edges } from './Edges.tsx';
 import { Grounds } from './Grounds.tsx';
 import { Moving } from './Moving.tsx';
 import { NowHeading, OtherWays } from './Now.tsx';
 import { UnknownOnion } from './OnionFields.tsx';
-import { startOptions } from './start-options.ts';
 
 type Props = {
   crop: CropAsked;

@@ -12,7 +12,7 @@ import type { PacketNote, WhenAnswer } from '@neckfall/engine';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { place } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
-import { startOptions } from './start-options.ts';
+import { startOptions } from '../../state/start-options.ts';
 
 type Props = { answer: WhenAnswer; notes: readonly PacketNote[]; cultivar: Cultivar | null };
 

@@ -1,16 +1,16 @@
 import { classOfType, type WhenAnswer } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
-import { InTurn } from '../../controls/InTurn.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
+import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 import { bestAhead } from './best-ahead.ts';
 import { OnionFields } from './OnionFields.tsx';
 import { SeasonFrom } from './SeasonFrom.tsx';
 import { StartedOn } from './StartedOn.tsx';
 import { StartTables } from './StartTables.tsx';
-import { startOptions } from './start-options.ts';
 import { useMovedDay } from './use-moved-day.ts';
 import { useShownYear } from './use-shown-year.ts';
 import { YearOfStarts } from './YearOfStarts.tsx';

@@ -8,10 +8,10 @@ import {
 import { noOnion } from '../../address/no-onion.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { onion } from '../../state/onion.ts';
+import { hrefOfList } from '../../state/onion-hrefs.ts';
 import { goToOwn, isOwnChoice, type OwnChoice, ownChoices, ownChosen } from '../../state/own-choices.ts';
 import { asked, go, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { hrefOfList } from '../which/address-of.ts';
 
 type Props = {
   /** What the onion was taken as. */

@@ -1,10 +1,10 @@
 import type { PlaceYear } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
-import { InTurn } from '../../controls/InTurn.tsx';
 import { DataTable, type DataTableProps, startHillsTableOf, yearTableOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 
 /** Hills and year line as tables. */
 export function StartTables({ answer, year }: { answer: WhenAnswer; year: PlaceYear }) {

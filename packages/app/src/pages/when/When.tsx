@@ -6,9 +6,9 @@ import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
+import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
 import { Answer } from './Answer.tsx';
-import { startOptions } from './start-options.ts';
 import '../../look/when.css';
 
 /** When to start an onion here: today, this year, and what comes of each start. */

@@ -2,7 +2,6 @@ import { type PlaceYear, tropicsSentence } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
-import { InTurn } from '../../controls/InTurn.tsx';
 import {
   FitWidth,
   hillsDayAt,
@@ -14,6 +13,7 @@ import {
 } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 import { axisDays } from './axis-year.ts';
 import { StartSlider } from './StartSlider.tsx';
 

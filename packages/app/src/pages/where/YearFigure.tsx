@@ -1,10 +1,10 @@
 import type { AdvisedYear } from '@neckfall/answers';
 import type { ClassAnswer } from '@neckfall/engine';
-import { InTurn } from '../../controls/InTurn.tsx';
 import { YearTwin } from '../../controls/YearTwin.tsx';
 import { cropLineOf, FitWidth, YearLine, yearLineOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 
 type Props = { picture: AdvisedYear; best: ClassAnswer };
 

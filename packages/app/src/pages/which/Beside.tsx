@@ -1,9 +1,9 @@
 import type { Kind } from '@neckfall/engine';
 import { mostBeside } from '../../address/address-form.ts';
 import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
+import { onwardTo } from '../../state/onion-hrefs.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { onwardTo } from './address-of.ts';
 import { BesideButton } from './BesideButton.tsx';
 import { colourOf } from './colour-of.ts';
 import { FactTable } from './FactTable.tsx';

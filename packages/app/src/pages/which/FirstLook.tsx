@@ -1,8 +1,8 @@
 import type { CoarseChoice } from '@neckfall/engine';
-import { InTurn } from '../../controls/InTurn.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { site } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 import { capital } from './capital.ts';
 import type { Growing } from './use-grown.ts';
 import type { Wanted } from './wanted.ts';

@@ -1,8 +1,8 @@
 import { choiceWhy, elsewhereSentence, keepingWords, setsWarning } from '@neckfall/answers';
 import type { Choice, KindGroup } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import { onwardTo } from '../../state/onion-hrefs.ts';
 import { voice } from '../../state/settings.ts';
-import { onwardTo } from './address-of.ts';
 import { BesideButton } from './BesideButton.tsx';
 import { isWhereCameFrom } from './came-from.ts';
 import { capital } from './capital.ts';

@@ -1,6 +1,6 @@
 import { type Choice, groupKinds, type KindGroup } from '@neckfall/engine';
-import { InTurn } from '../../controls/InTurn.tsx';
 import { voice } from '../../state/settings.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 import { KindText } from './KindText.tsx';
 
 /** Kinds in words, best first; those that the years cannot tell apart stand together under one head. */

@@ -10,10 +10,10 @@ import { type Choice, groupKinds } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
+import { onwardTo } from '../../state/onion-hrefs.ts';
 import { country, placeName } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import { onwardTo } from './address-of.ts';
 import { FarOff } from './FarOff.tsx';
 import { shopsOf } from './shops-of.ts';
 

@@ -1,8 +1,8 @@
 import type { Choice } from '@neckfall/engine';
 import { findOwn } from '../../garden/own-onion.ts';
 import { ownOnions } from '../../state/garden.ts';
+import { hrefOfName } from '../../state/onion-hrefs.ts';
 import { voice } from '../../state/settings.ts';
-import { hrefOfName } from './address-of.ts';
 
 /** Names that are the same as far as is known, each the way to its own page. */
 export function Names({ choice: { kind, rank } }: { choice: Choice }) {

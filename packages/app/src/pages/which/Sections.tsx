@@ -1,7 +1,7 @@
 import { type Choice, groupKinds } from '@neckfall/engine';
-import { InTurn } from '../../controls/InTurn.tsx';
 import { DataTable, FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 import { capital } from './capital.ts';
 import { colourOf } from './colour-of.ts';
 

@@ -1,8 +1,8 @@
 import { type Choice, planDefaults } from '@neckfall/engine';
 import { useRef } from 'preact/hooks';
+import { SetFields } from '../../controls/SetFields.tsx';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { SetFields } from '../season/SetFields.tsx';
 import { bestOf } from './best-of.ts';
 
 /**

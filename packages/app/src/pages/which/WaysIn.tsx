@@ -1,7 +1,7 @@
 import { noOnion } from '../../address/no-onion.ts';
+import { hrefOfList } from '../../state/onion-hrefs.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { hrefOfList } from './address-of.ts';
 
 /** The two ways into the page: a packet in the hand, or nothing yet. */
 export function WaysIn({ hasPacket }: { hasPacket: boolean }) {

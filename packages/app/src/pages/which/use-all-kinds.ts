@@ -5,8 +5,8 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { canGrow } from '../../garden/own-onion.ts';
 import { gardenStanding, ownOnions } from '../../state/garden.ts';
 import { site, siteKey } from '../../state/place.ts';
+import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
-import { startOptions } from '../when/start-options.ts';
 import { allKinds } from './wanted.ts';
 
 const none: readonly Offer[] = [];

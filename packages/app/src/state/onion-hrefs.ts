@@ -1,9 +1,9 @@
-import type { Asked } from '../../address/address-form.ts';
-import { noOnion } from '../../address/no-onion.ts';
-import { askedOfOwn, findOwn } from '../../garden/own-onion.ts';
-import { ownOnions } from '../../state/garden.ts';
-import { onion } from '../../state/onion.ts';
-import { asked, hrefTo } from '../../state/route.ts';
+import type { Asked } from '../address/address-form.ts';
+import { noOnion } from '../address/no-onion.ts';
+import { askedOfOwn, findOwn } from '../garden/own-onion.ts';
+import { ownOnions } from './garden.ts';
+import { onion } from './onion.ts';
+import { asked, hrefTo } from './route.ts';
 
 /** The list of what can be had; the kind one comes from goes along, to be found again there. */
 export function hrefOfList(): string {

@@ -1,6 +1,6 @@
 import type { OpenPlan } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { planOptions } from '../season/plan-asked.ts';
+import { planOptions } from './plan-asked.ts';
 
 /** How the crop is grown, whichever day it is started: a day of planting out belongs to one start alone. */
 export const startOptions: ReadonlySignal<Partial<Omit<OpenPlan, 'type' | 'traits' | 'start'>>> = computed(

@@ -1,9 +1,9 @@
 import { civilDate, planDefaults } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { onion } from '../../state/onion.ts';
-import { practice } from '../../state/place.ts';
-import { asked } from '../../state/route.ts';
-import type { SeasonAheadAsked } from '../../worker/season-ahead.ts';
+import type { SeasonAheadAsked } from '../worker/season-ahead.ts';
+import { onion } from './onion.ts';
+import { practice } from './place.ts';
+import { asked } from './route.ts';
 
 /** Usual distances, cm: together the usual 40 plants a square metre (common practice, no source). */
 export const usualSpacing = { rowCm: 25, plantCm: 10 } as const;

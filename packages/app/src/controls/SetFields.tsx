@@ -1,7 +1,7 @@
 import { gardenRanges, type Plan, planDefaults } from '@neckfall/engine';
-import { ChoiceField } from '../../controls/ChoiceField.tsx';
-import { go } from '../../state/route.ts';
-import { units, voice } from '../../state/settings.ts';
+import { go } from '../state/route.ts';
+import { units, voice } from '../state/settings.ts';
+import { ChoiceField } from './ChoiceField.tsx';
 import { MeasureField } from './MeasureField.tsx';
 
 const stores = ['cold', 'warm'] as const;

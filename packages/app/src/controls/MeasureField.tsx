@@ -1,5 +1,5 @@
-import { NumberField } from '../../controls/NumberField.tsx';
-import { units } from '../../state/settings.ts';
+import { units } from '../state/settings.ts';
+import { NumberField } from './NumberField.tsx';
 
 type Measure = 'cm' | 'mm' | 'celsius';
 
