@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
@@ -17,16 +17,47 @@ const mayImport: Record<string, string[]> = {
   app: ['engine', 'data', 'words', 'answers'],
 };
 
-/** Folders of the engine from the lowest level up; a folder imports from lower levels only. */
-const levels = [
-  ['math', 'calendar', 'units'],
-  ['sky'],
-  ['climate'],
-  ['weather'],
-  ['plant', 'bed'],
-  ['season'],
-  ['choice', 'garden'],
-];
+/**
+ * Folders of each package from the lowest level up, with files beside them that all may use; a folder imports from
+ * lower levels only. Any other file beside the folders stands above them all.
+ */
+const levels: Record<string, string[][]> = {
+  engine: [
+    ['math', 'calendar', 'units'],
+    ['sky'],
+    ['climate'],
+    ['weather'],
+    ['plant', 'bed'],
+    ['season'],
+    ['choice', 'garden'],
+  ],
+  data: [['fetch'], ['climate', 'places'], ['catalogue', 'practice']],
+  words: [['en', 'en-us']],
+  answers: [['facts', 'place'], ['jobs'], ['sentences']],
+  cli: [
+    ['assets-folder.ts', 'version.ts', 'refusal'],
+    ['files', 'output', 'values'],
+    ['options'],
+    ['completion', 'place'],
+    ['frame'],
+    ['documents'],
+    ['text'],
+    ['answer'],
+    ['batch', 'grow'],
+    ['commands'],
+  ],
+  app: [
+    ['address', 'device', 'files', 'look', 'offline', 'turns', 'worker'],
+    ['ask', 'garden', 'pictures'],
+    ['state'],
+    ['controls'],
+    ['pages'],
+    ['shell'],
+  ],
+};
+
+/** A folder that has the first of these is entered by it; the others are for one kind of host alone. */
+const doors = ['index.ts', 'browser.ts', 'node.ts'];
 
 type Import = { file: string; from: string };
 
@@ -38,8 +69,10 @@ function sourceFiles(folder: string): string[] {
 
 function importsOf(file: string): Import[] {
   const text = readFileSync(join(root, file), 'utf8');
-  const found = text.matchAll(/(?:^|\n)\s*(?:import|export)\b[^;'"]*?from\s*'([^']+)'|import\(\s*'([^']+)'/g);
-  return [...found].map((match) => ({ file, from: match[1] ?? match[2] }));
+  const found = text.matchAll(
+    /(?:^|\n)\s*(?:import|export)\b[^;'"]*?from\s*'([^']+)'|import\(\s*'([^']+)'|(?:^|\n)import\s*'([^']+)'/g,
+  );
+  return [...found].map((match) => ({ file, from: match[1] ?? match[2] ?? match[3] }));
 }
 
 /** Path from the root of a relative import. */
@@ -88,39 +121,69 @@ describe('packages', () => {
   });
 });
 
-describe('the engine', () => {
-  const engine = 'packages/engine/src/';
-  const folderOf = (path: string) => path.slice(engine.length).split('/')[0];
-  const levelOf = (folder: string) => levels.findIndex((level) => level.includes(folder));
+describe.each(packages)('the folders of %s', (name) => {
+  const source = `packages/${name}/src/`;
+  /** A folder, or a file beside the folders. */
+  const unitOf = (path: string) => path.slice(source.length).split('/')[0];
+  const levelOf = (unit: string) => {
+    const level = levels[name].findIndex((units) => units.includes(unit));
+    return level < 0 ? levels[name].length : level;
+  };
   const inner = relativeImports.filter(
-    ({ file }) => file.startsWith(engine) && file.slice(engine.length).includes('/'),
+    (found) => found.file.startsWith(source) && target(found).startsWith(source),
   );
 
-  test('has no folder without a level', () => {
-    const folders = readdirSync(join(root, engine), { withFileTypes: true }).filter((entry) =>
-      entry.isDirectory(),
-    );
-    const unknown = folders.filter(
-      ({ name }) => levelOf(name) < 0 && sourceFiles(`${engine}${name}`).length > 0,
-    );
-    expect(unknown.map(({ name }) => name)).toEqual([]);
+  test('have a level each', () => {
+    const units = new Set(readdirSync(join(root, source)));
+    const leveled = levels[name].flat();
+    expect(leveled.filter((unit) => !units.has(unit))).toEqual([]);
+    expect([...units].filter((unit) => !unit.includes('.') && !leveled.includes(unit))).toEqual([]);
   });
 
-  test('imports downward only', () => {
+  test('import downward only', () => {
     const wrong = inner.filter((found) => {
-      const [from, to] = [folderOf(found.file), folderOf(target(found))];
-      return from !== to && levelOf(to) >= levelOf(from);
+      const [from, to] = [unitOf(found.file), unitOf(target(found))];
+      const isTop = levelOf(from) === levels[name].length;
+      return from !== to && !isTop && levelOf(to) >= levelOf(from);
     });
     expect(wrong).toEqual([]);
   });
 
-  test('enters a folder by its index', () => {
+  test('are entered by their doors', () => {
     const wrong = inner.filter((found) => {
-      const to = folderOf(target(found));
-      return to !== folderOf(found.file) && target(found) !== `${engine}${to}/index.ts`;
+      const to = target(found);
+      const entered = foldersAbove(to).filter((folder) => !found.file.startsWith(`${folder}/`));
+      return entered.some((folder) => hasDoor(folder) && !doors.some((door) => to === `${folder}/${door}`));
     });
     expect(wrong).toEqual([]);
   });
+});
+
+test.each(['engine', 'answers'])('each folder of %s has a door', (name) => {
+  expect(levels[name].flat().filter((folder) => !hasDoor(`packages/${name}/src/${folder}`))).toEqual([]);
+});
+
+test('pages of the app share what lies below them, and never reach into each other', () => {
+  const pageOf = (path: string) => /^packages\/app\/src\/pages\/([^/]+)/.exec(path)?.[1];
+  const wrong = relativeImports.filter((found) => {
+    const [from, to] = [pageOf(found.file), pageOf(target(found))];
+    return from !== undefined && to !== undefined && from !== to;
+  });
+  expect(wrong).toEqual([]);
+});
+
+/** Folders that hold this file, from the outermost inside `src` on. */
+function foldersAbove(path: string): string[] {
+  const parts = path.split('/');
+  return parts.slice(3, -1).map((_, at) => parts.slice(0, 4 + at).join('/'));
+}
+
+function hasDoor(folder: string): boolean {
+  return existsSync(join(root, folder, doors[0]));
+}
+
+describe('the engine', () => {
+  const engine = 'packages/engine/src/';
 
   test('takes nothing from outside but its generator of random numbers', () => {
     const outside = imports.filter(({ file, from }) => file.startsWith(engine) && !from.startsWith('.'));

@@ -2,11 +2,11 @@ import { type Speaker, speaker, type Units } from '@neckfall/words';
 import { type Command, CommanderError } from 'commander';
 import { about } from './commands/about.ts';
 import { print } from './output/print.ts';
-import { ownFault } from './own-fault.ts';
 import { program } from './program.ts';
-import { refusalOf } from './refusal.ts';
-import { refusalLine } from './refusal-line.ts';
-import { missingCommand, missingValue, usageRefusal } from './usage-refusal.ts';
+import { ownFault } from './refusal/own-fault.ts';
+import { refusalOf } from './refusal/refusal.ts';
+import { refusalLine } from './refusal/refusal-line.ts';
+import { missingCommand, missingValue, usageRefusal } from './refusal/usage-refusal.ts';
 
 /** Runs one command line; the result is the exit code. */
 export async function run(args: readonly string[]): Promise<number> {

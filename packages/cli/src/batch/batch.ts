@@ -1,8 +1,8 @@
 import type { MessageKey } from '@neckfall/words';
-import type { RawSeason } from '../commands/season.ts';
+import type { RawSeason } from '../answer/season-answer.ts';
 import { readSetting } from '../options/place-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 import type { BatchCommand } from './columns.ts';
 import { type Crew, threadCrew } from './crew.ts';
 import type { BatchJob } from './line-maker.ts';

@@ -1,4 +1,4 @@
-import type { RawSeason } from '../commands/season.ts';
+import type { RawSeason } from '../answer/season-answer.ts';
 
 type PlanColumn = { flag: string; option: keyof RawSeason };
 

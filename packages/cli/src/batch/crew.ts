@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import { type Refusal, type RefusalDetails, refuse } from '../refusal.ts';
+import { type Refusal, type RefusalDetails, refuse } from '../refusal/refusal.ts';
 import type { Answered } from './answer-rows.ts';
 import type { BatchJob } from './line-maker.ts';
 import type { Row } from './rows.ts';

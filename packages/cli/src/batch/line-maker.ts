@@ -1,10 +1,10 @@
 import { type Speaker, speaker } from '@neckfall/words';
-import type { RawSeason } from '../commands/season.ts';
+import type { RawSeason } from '../answer/season-answer.ts';
 import type { Setting } from '../options/place-options.ts';
-import { ownFault } from '../own-fault.ts';
 import { ownAssets } from '../place/assets.ts';
-import { type Refusal, refusalOf } from '../refusal.ts';
-import { refusalLine } from '../refusal-line.ts';
+import { ownFault } from '../refusal/own-fault.ts';
+import { type Refusal, refusalOf } from '../refusal/refusal.ts';
+import { refusalLine } from '../refusal/refusal-line.ts';
 import { type BatchCommand, columnName } from './columns.ts';
 import { type Row, refuseFault } from './rows.ts';
 import { seasonOfRow } from './season-of-row.ts';

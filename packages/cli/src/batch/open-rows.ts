@@ -1,6 +1,6 @@
 import { createReadStream, statSync } from 'node:fs';
 import type { Speaker } from '@neckfall/words';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 import { type BatchCommand, columnsOf } from './columns.ts';
 import { decode } from './decode.ts';
 import { readHeader } from './read-header.ts';

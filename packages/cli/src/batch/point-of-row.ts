@@ -1,5 +1,5 @@
 import type { PlaceOptions } from '../options/place-options.ts';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 import { parseNumber } from '../values/number.ts';
 import { highestM, lowestM } from '../values/point.ts';
 import type { Row } from './rows.ts';

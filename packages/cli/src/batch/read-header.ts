@@ -1,6 +1,6 @@
 import type { Speaker } from '@neckfall/words';
-import { nearest } from '../nearest.ts';
-import { refuse } from '../refusal.ts';
+import { nearest } from '../refusal/nearest.ts';
+import { refuse } from '../refusal/refusal.ts';
 import { type BatchCommand, type Column, columnsOf } from './columns.ts';
 
 /** A header quoted in a message is cut here. */

@@ -1,4 +1,4 @@
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 import type { Column } from './columns.ts';
 import { type CsvRecord, csvReader, longestRecord } from './csv-records.ts';
 

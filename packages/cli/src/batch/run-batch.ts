@@ -1,5 +1,5 @@
 import type { Speaker } from '@neckfall/words';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 import type { Answered } from './answer-rows.ts';
 import type { BatchCommand } from './columns.ts';
 import type { Crew } from './crew.ts';

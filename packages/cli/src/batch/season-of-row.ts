@@ -1,9 +1,9 @@
 import { formatDay, sowingFor } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import type { Answer } from '../answer.ts';
-import { type RawSeason, seasonAnswer } from '../commands/season.ts';
+import type { Answer } from '../answer/answer.ts';
+import { type RawSeason, seasonAnswer } from '../answer/season-answer.ts';
 import { yearOf } from '../documents/values.ts';
-import type { OpenFrame } from '../frame.ts';
+import type { OpenFrame } from '../frame/frame.ts';
 import { readOnion } from '../options/onion-options.ts';
 import { type PlaceOptions, readSun, type Setting } from '../options/place-options.ts';
 import { readPractice, withoutOthers } from '../options/plan-options.ts';

@@ -1,5 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { refusalOf } from '../refusal.ts';
+import { refusalOf } from '../refusal/refusal.ts';
 import { answerRows } from './answer-rows.ts';
 import type { Report } from './crew.ts';
 import { type BatchJob, lineMaker } from './line-maker.ts';

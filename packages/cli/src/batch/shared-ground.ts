@@ -1,4 +1,4 @@
-import { type Ground, type OpenFrame, openFrame, openGround } from '../frame.ts';
+import { type Ground, type OpenFrame, openFrame, openGround } from '../frame/frame.ts';
 import type { Assets } from '../place/assets.ts';
 
 /** Places kept open, each some 3 MB of weather. */

@@ -2,8 +2,8 @@ import { type Cultivar, colours, cultivars, findCultivar, searchCultivars } from
 import { dayLengthClasses } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
-import type { Answer } from '../answer.ts';
-import { deliver } from '../deliver.ts';
+import type { Answer } from '../answer/answer.ts';
+import { deliver } from '../answer/deliver.ts';
 import { cultivarRows } from '../documents/cultivars-csv.ts';
 import { cultivarsDocument } from '../documents/cultivars-document.ts';
 import type { CultivarsAsked } from '../documents/cultivars-schema.ts';
@@ -12,7 +12,7 @@ import { example } from '../options/example.ts';
 import type { RawOutputOptions } from '../options/place-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { csv } from '../output/csv.ts';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 import { cultivarsText, cultivarText } from '../text/cultivars-text.ts';
 import { parseChoice } from '../values/choice.ts';
 

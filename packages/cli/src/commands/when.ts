@@ -2,12 +2,13 @@ import { autumnAssumption, districtAssumption, practiceAssumptions } from '@neck
 import { dayNumber, tryStarts } from '@neckfall/engine';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
-import type { Answer } from '../answer.ts';
-import { deliver } from '../deliver.ts';
+import type { Answer } from '../answer/answer.ts';
+import { deliver } from '../answer/deliver.ts';
 import { yearOf } from '../documents/values.ts';
 import { whenRows } from '../documents/when-csv.ts';
 import { whenDocument } from '../documents/when-document.ts';
-import { openFrame } from '../frame.ts';
+import { openFrame } from '../frame/frame.ts';
+import { weatherWarnings } from '../frame/weather-notes.ts';
 import { addOutputOptions, addPlaceOptions, addPlanOptions } from '../options/add-options.ts';
 import { example } from '../options/example.ts';
 import { readOnion } from '../options/onion-options.ts';
@@ -16,7 +17,6 @@ import { type RawPlanOptions, readPractice } from '../options/plan-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { csv } from '../output/csv.ts';
 import { whenText } from '../text/when-text.ts';
-import { weatherWarnings } from '../weather-notes.ts';
 
 type Raw = RawPlaceOptions & RawOutputOptions & RawPlanOptions;
 

@@ -8,11 +8,12 @@ import {
 import { type Choice, groupKinds, kindsOf, rankChoices } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
-import type { Answer } from '../answer.ts';
-import { deliver } from '../deliver.ts';
+import type { Answer } from '../answer/answer.ts';
+import { deliver } from '../answer/deliver.ts';
 import { yearOf } from '../documents/values.ts';
 import { whichDocument, whichRows } from '../documents/which-document.ts';
-import { openFrame, siteOptionsOf } from '../frame.ts';
+import { openFrame, siteOptionsOf } from '../frame/frame.ts';
+import { weatherWarnings } from '../frame/weather-notes.ts';
 import { growApart } from '../grow/grow-apart.ts';
 import { addOutputOptions, addPlaceOptions, addPracticeOptions } from '../options/add-options.ts';
 import { example } from '../options/example.ts';
@@ -21,9 +22,8 @@ import { type RawPlanOptions, readGrowing } from '../options/plan-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { offersWanted, type RawWhichOptions, readWanted } from '../options/which-options.ts';
 import { csv } from '../output/csv.ts';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 import { whichText } from '../text/which-text.ts';
-import { weatherWarnings } from '../weather-notes.ts';
 
 type Raw = RawPlaceOptions & RawOutputOptions & RawWhichOptions & Omit<RawPlanOptions, keyof RawWhichOptions>;
 

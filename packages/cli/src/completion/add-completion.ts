@@ -2,7 +2,7 @@ import { type Say, speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import { example } from '../options/example.ts';
 import { print } from '../output/print.ts';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 import { parseChoice } from '../values/choice.ts';
 import { bashScript } from './bash.ts';
 import { type Completions, completionsOf, type Shell, shells } from './completions.ts';

@@ -1,4 +1,4 @@
-import type { Frame } from '../frame.ts';
+import type { Frame } from '../frame/frame.ts';
 import { version } from '../version.ts';
 import { round } from './values.ts';
 

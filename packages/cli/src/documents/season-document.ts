@@ -8,7 +8,7 @@ import {
   type SpanPart,
   type SpanParts,
 } from '@neckfall/engine';
-import type { Frame } from '../frame.ts';
+import type { Frame } from '../frame/frame.ts';
 import { documentHead } from './document-head.ts';
 import { practiceOf } from './practice.ts';
 import type { SeasonDocument } from './season-schema.ts';

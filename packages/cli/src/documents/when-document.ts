@@ -1,5 +1,5 @@
 import { classOfType, dayNumber, type WhenAnswer } from '@neckfall/engine';
-import type { Frame } from '../frame.ts';
+import type { Frame } from '../frame/frame.ts';
 import { documentHead } from './document-head.ts';
 import { practiceOf } from './practice.ts';
 import { dateRangeOf, monthDay, rangeOf, seasonSharesOf } from './values.ts';

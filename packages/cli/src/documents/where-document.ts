@@ -1,6 +1,6 @@
 import type { PlaceFacts } from '@neckfall/answers';
 import { type FrostDate, formatDay, type PlaceAnswer } from '@neckfall/engine';
-import type { Frame } from '../frame.ts';
+import type { Frame } from '../frame/frame.ts';
 import { documentHead } from './document-head.ts';
 import { monthDay, round } from './values.ts';
 import type { WhereDocument } from './where-schema.ts';

@@ -1,7 +1,7 @@
 import { choiceWhy, rankingSentence } from '@neckfall/answers';
 import { type Choice, classOfType, formatDay } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import type { Frame } from '../frame.ts';
+import type { Frame } from '../frame/frame.ts';
 import type { CsvValue } from '../output/csv.ts';
 import { documentHead } from './document-head.ts';
 import { dateRangeOf, rangeOf } from './values.ts';

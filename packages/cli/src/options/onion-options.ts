@@ -15,8 +15,8 @@ import {
   usesOfClass,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { type GardenFile, readGardenFile } from '../garden-file.ts';
-import { refuse } from '../refusal.ts';
+import { type GardenFile, readGardenFile } from '../files/garden-file.ts';
+import { refuse } from '../refusal/refusal.ts';
 import { parseChoice } from '../values/choice.ts';
 import { parseNumber } from '../values/number.ts';
 

@@ -1,9 +1,9 @@
-import { today as machineToday } from '../clock.ts';
-import { refuse } from '../refusal.ts';
+import { readWeatherFile, type WeatherFile } from '../files/weather-file.ts';
+import { refuse } from '../refusal/refusal.ts';
+import { today as machineToday } from '../values/clock.ts';
 import { parseToday } from '../values/date.ts';
 import { parseNumber } from '../values/number.ts';
 import { type Point, parsePoint } from '../values/point.ts';
-import { readWeatherFile, type WeatherFile } from '../weather-file.ts';
 
 /** Options of every command that answers for a place, as commander gives them. */
 export type RawPlaceOptions = {

@@ -9,7 +9,7 @@ import {
   startMethods,
 } from '@neckfall/engine';
 import type { MessageKey, Speaker } from '@neckfall/words';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 import { parseChoice } from '../values/choice.ts';
 import { dateLimits, parseDate } from '../values/date.ts';
 import { parseNumber } from '../values/number.ts';

@@ -1,4 +1,4 @@
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 
 /** Prints all of a text; a reader that closes early is no error. */
 export function print(text: string, stream: NodeJS.WriteStream = process.stdout): Promise<void> {

@@ -9,7 +9,7 @@ import {
   writeSync,
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 
 /** A file in the making: nothing is seen of it until it is kept. */
 export type WholeFile = {

@@ -3,7 +3,7 @@ import type { Gazetteer, LandMask } from '@neckfall/data';
 import { loadGazetteer, loadLandMask, readClimateNodes } from '@neckfall/data/node';
 import type { ClimateNodes } from '@neckfall/engine';
 import { assetsFolder } from '../assets-folder.ts';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 
 /** The data files, read when first asked for. */
 export type Assets = {

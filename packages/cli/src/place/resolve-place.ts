@@ -12,7 +12,7 @@ import { resolveTown, type TownAnswer } from '@neckfall/data';
 import { coverageKm } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { PlaceOptions } from '../options/place-options.ts';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 
 type UnknownTown = Extract<TownAnswer, { kind: 'unknown' }>;
 

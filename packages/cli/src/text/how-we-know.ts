@@ -1,6 +1,6 @@
 import { howWeKnowLines } from '@neckfall/answers';
 import { type Plan, whatMovesIt } from '@neckfall/engine';
-import type { Frame } from '../frame.ts';
+import type { Frame } from '../frame/frame.ts';
 import { wrap } from './wrap.ts';
 
 /**

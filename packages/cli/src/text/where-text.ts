@@ -9,7 +9,7 @@ import {
 } from '@neckfall/answers';
 import type { ClassAnswer, PlaceAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import type { Frame } from '../frame.ts';
+import type { Frame } from '../frame/frame.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { table } from './table.ts';
 import { wrap } from './wrap.ts';

@@ -13,7 +13,7 @@ import {
 import { type StartTopic, startFacts } from '@neckfall/data';
 import { type Choice, groupKinds, startMethods } from '@neckfall/engine';
 import type { MessageKey, Speaker } from '@neckfall/words';
-import type { Frame } from '../frame.ts';
+import type { Frame } from '../frame/frame.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { table } from './table.ts';
 import { wrap } from './wrap.ts';

@@ -1,6 +1,6 @@
 import type { Speaker } from '@neckfall/words';
-import { nearest } from '../nearest.ts';
-import { refuse } from '../refusal.ts';
+import { nearest } from '../refusal/nearest.ts';
+import { refuse } from '../refusal/refusal.ts';
 
 /** One of the choices, whatever its case; else a refusal that offers the nearest. */
 export function parseChoice<Choice extends string>(

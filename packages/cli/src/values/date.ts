@@ -1,5 +1,5 @@
 import { civilDate, type DailyRecord, dayNumber, formatDay, parseDay, recordFields } from '@neckfall/engine';
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 
 /** Days that may be asked for. */
 export type DateLimits = {

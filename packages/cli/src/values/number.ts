@@ -1,4 +1,4 @@
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 
 export type NumberRule = { field: string; min: number; max: number; whole?: boolean; unit?: string };
 

@@ -1,4 +1,4 @@
-import { refuse } from '../refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 import { readNumber } from './number.ts';
 
 export type Point = { latitudeDeg: number; longitudeDeg: number; elevationM: number | null };

@@ -5,7 +5,7 @@ import type { Crew } from '../../src/batch/crew.ts';
 import type { Row } from '../../src/batch/rows.ts';
 import { runBatch } from '../../src/batch/run-batch.ts';
 import type { Sink } from '../../src/batch/sink.ts';
-import { refusalOf } from '../../src/refusal.ts';
+import { refusalOf } from '../../src/refusal/refusal.ts';
 
 fc.configureGlobal({ seed: 20_270_503 });
 

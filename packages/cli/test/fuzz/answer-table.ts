@@ -2,8 +2,8 @@ import { speaker } from '@neckfall/words';
 import { openRows } from '../../src/batch/open-rows.ts';
 import { ownCrew } from '../../src/batch/own-crew.ts';
 import { runBatch } from '../../src/batch/run-batch.ts';
-import { refusalOf } from '../../src/refusal.ts';
-import { refusalLine } from '../../src/refusal-line.ts';
+import { refusalOf } from '../../src/refusal/refusal.ts';
+import { refusalLine } from '../../src/refusal/refusal-line.ts';
 import { inPieces, type Table } from './tables.ts';
 
 const metric = speaker('metric');

@@ -11,7 +11,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { writeWhole } from '../../src/output/write-whole.ts';
-import { refusalOf } from '../../src/refusal.ts';
+import { refusalOf } from '../../src/refusal/refusal.ts';
 
 let folder = '';
 beforeEach(() => {

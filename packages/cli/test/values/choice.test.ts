@@ -1,8 +1,8 @@
 import { dayLengthClasses, soilTextures, startMethods } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
-import { nearest } from '../../src/nearest.ts';
-import { refusalOf } from '../../src/refusal.ts';
+import { nearest } from '../../src/refusal/nearest.ts';
+import { refusalOf } from '../../src/refusal/refusal.ts';
 import { parseChoice } from '../../src/values/choice.ts';
 
 const voice = speaker('metric');

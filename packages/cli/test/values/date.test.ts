@@ -1,6 +1,6 @@
 import { dayNumber, formatDay } from '@neckfall/engine';
 import { describe, expect, test } from 'vitest';
-import { refusalOf } from '../../src/refusal.ts';
+import { refusalOf } from '../../src/refusal/refusal.ts';
 import { dateLimits, parseDate, parseToday } from '../../src/values/date.ts';
 
 const today = dayNumber(2027, 5, 3);

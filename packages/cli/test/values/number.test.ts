@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { refusalOf } from '../../src/refusal.ts';
+import { refusalOf } from '../../src/refusal/refusal.ts';
 import { parseNumber, readNumber } from '../../src/values/number.ts';
 
 const years = { field: '--years', min: 1, max: 200, whole: true };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { refusalOf } from '../../src/refusal.ts';
+import { refusalOf } from '../../src/refusal/refusal.ts';
 import { parsePoint } from '../../src/values/point.ts';
 
 function codeOf(text: string) {

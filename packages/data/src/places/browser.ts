@@ -1,5 +1,5 @@
 /** The door for browsers. Each is fetched when called; all throw an Error naming the file when it does not come. */
-import { fetchAsset } from '../fetch-asset.ts';
+import { fetchAsset } from '../fetch/fetch-asset.ts';
 import { type LandMask, openLandMask } from './land-mask.ts';
 import { type LandOutline, readLandOutline } from './land-outline.ts';
 

@@ -1,3 +1,4 @@
+export { greatCircleKm } from './distance.ts';
 export { findTowns, type TownsFound } from './find-towns.ts';
 export { foldName } from './fold-name.ts';
 export { type Gazetteer, openGazetteer, townAt } from './gazetteer.ts';

@@ -1,4 +1,4 @@
-import { fetchAsset } from '../fetch-asset.ts';
+import { fetchAsset } from '../fetch/fetch-asset.ts';
 import { type PublishedPractice, readPractice } from './published-practice.ts';
 
 /** The calendars that are shipped. Throws an Error naming the file when it does not come whole. */

@@ -1,5 +1,5 @@
 import { climateDayOf, dayNumber, type LocalPractice } from '@neckfall/engine';
-import { greatCircleKm } from '../places/distance.ts';
+import { greatCircleKm } from '../places/index.ts';
 
 /** A row of the asset. */
 export type PracticeRow = {

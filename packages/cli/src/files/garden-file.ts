@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { type Garden, type GardenChange, type OwnCultivar, restoreGarden } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { refuse } from './refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 
 /** A grower's own file, read for what is needed of it. */
 export type GardenFile = {

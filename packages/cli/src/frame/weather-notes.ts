@@ -1,7 +1,7 @@
 import { type DailyRecord, recordFields } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import type { WeatherFile } from '../files/weather-file.ts';
 import type { Frame } from './frame.ts';
-import type { WeatherFile } from './weather-file.ts';
 
 /** No season lasts longer, in days. */
 const longestSeason = 550;

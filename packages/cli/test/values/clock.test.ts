@@ -1,6 +1,6 @@
 import { formatDay } from '@neckfall/engine';
 import { expect, test } from 'vitest';
-import { today } from '../src/clock.ts';
+import { today } from '../../src/values/clock.ts';
 
 test('today is the date on the wall, whatever the hour', () => {
   expect(formatDay(today(new Date(2027, 4, 3, 0, 0)))).toBe('2027-05-03');

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { type DailyCsvIssue, type DailyRecord, readDailyCsv } from '@neckfall/engine';
-import { refuse } from './refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 
 /** A daily record as the grower gave it. */
 export type WeatherFile = { path: string; record: DailyRecord };

@@ -1,8 +1,8 @@
 import { setImmediate } from 'node:timers/promises';
+import { type OutputForm, outputForm, type RawOutputOptions } from '../options/place-options.ts';
+import { print } from '../output/print.ts';
+import { writeWhole } from '../output/write-whole.ts';
 import type { Answer } from './answer.ts';
-import { type OutputForm, outputForm, type RawOutputOptions } from './options/place-options.ts';
-import { print } from './output/print.ts';
-import { writeWhole } from './output/write-whole.ts';
 
 /** Prints an answer or writes it to `--out`; warnings go to stderr, and into the document where that is JSON. */
 export async function deliver(answer: Answer, raw: RawOutputOptions): Promise<void> {

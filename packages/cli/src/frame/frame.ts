@@ -3,10 +3,10 @@ import { practiceNear } from '@neckfall/data';
 import { publishedPractice } from '@neckfall/data/node';
 import { landWarmingSinceNormalsC, openSite, type Site, type SiteOptions, warmed } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import type { PlaceOptions } from './options/place-options.ts';
-import { type Assets, ownAssets } from './place/assets.ts';
-import { placeWarnings } from './place/place-warnings.ts';
-import { resolvePlace } from './place/resolve-place.ts';
+import type { PlaceOptions } from '../options/place-options.ts';
+import { type Assets, ownAssets } from '../place/assets.ts';
+import { placeWarnings } from '../place/place-warnings.ts';
+import { resolvePlace } from '../place/resolve-place.ts';
 import { weatherAssumption } from './weather-notes.ts';
 
 /** What every answer stands on. */
