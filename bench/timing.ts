@@ -14,7 +14,7 @@ export function calibrationMs(): number {
   });
 }
 
-/** The last result, kept so that no work can be left out. */
+/** The last result, held so that no work can be left out. @public */
 export let lastResult: unknown;
 
 /** Median of `runs` timed runs after a fifth as many untimed ones. */

@@ -29,7 +29,7 @@ const flags = [
   '--disable-sync',
 ];
 
-export type PageOptions = {
+type PageOptions = {
   width?: number;
   height?: number;
   dark?: boolean;

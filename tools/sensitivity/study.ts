@@ -21,7 +21,7 @@ const seed = 1;
 const today = dayNumber(2027, 1, 1);
 
 /** What is answered of a crop: middles of thirty years. */
-export type Answer = {
+type Answer = {
   onsetDay: number | null;
   neckFallDay: number | null;
   diameterMm: number | null;

@@ -6,7 +6,7 @@ import { type LeadChecks, leadPages } from './lead-pages.ts';
 import { percent, table } from './table.ts';
 import { verdictPages } from './verdict-pages.ts';
 
-export type Intervals = Record<keyof Figures, [number, number]>;
+type Intervals = Record<keyof Figures, [number, number]>;
 
 export type Score = {
   from: string;

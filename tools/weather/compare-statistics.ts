@@ -42,7 +42,7 @@ export function compareStatistics(
 }
 
 /** Name of the row whose generated years have the engine's relation for the spread of minima, not the record's own. */
-export const relationSpread = 'σ of minima by the relation, °C';
+const relationSpread = 'σ of minima by the relation, °C';
 
 function compared(
   name: string,

@@ -6,7 +6,7 @@ export const pageNames = [...pagesInHead, 'about', 'kept'] as const;
 export type PageName = (typeof pageNames)[number];
 
 /** A value of a link that could not be taken, to be told to the reader. */
-export type Misread = { key: string; value: string; expects: 'number' | 'word' | 'day' | 'point' | 'text' };
+type Misread = { key: string; value: string; expects: 'number' | 'word' | 'day' | 'point' | 'text' };
 
 export type Address = { page: PageName; asked: Asked; misread: readonly Misread[] };
 

@@ -23,7 +23,7 @@ export async function readGarden(file: Blob): Promise<RestoredGarden | GardenRef
   return gardenOf(bytes);
 }
 
-export function gardenOf(bytes: ArrayBuffer): RestoredGarden | GardenRefusal {
+function gardenOf(bytes: ArrayBuffer): RestoredGarden | GardenRefusal {
   let text: string;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);

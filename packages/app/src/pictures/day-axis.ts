@@ -4,7 +4,7 @@ import { civilDate, dayNumber } from '@neckfall/engine';
 export type DayAxis = { firstDay: number; days: number; left: number; right: number };
 
 /** Room kept free at both ends, px; the same for every picture, so that they line up under each other. */
-export const sidePad = 6;
+const sidePad = 6;
 
 export function dayAxis(firstDay: number, days: number, width: number): DayAxis {
   return { firstDay, days, left: sidePad, right: width - sidePad };

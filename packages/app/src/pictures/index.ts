@@ -1,9 +1,9 @@
 /** Pictures: functions of plain props that draw SVG in the colours of the page. */
 export { DataTable, type DataTableProps } from './data-table.tsx';
 export { FitWidth } from './fit-width.tsx';
-export { type InkColours, inkOf } from './ink.ts';
+export { inkOf } from './ink.ts';
 export { pngOfSvg } from './png-of-svg.ts';
 export * from './section/index.ts';
 export * from './start-hills/index.ts';
-export { type SvgTextOptions, svgText } from './svg-text.ts';
+export { svgText } from './svg-text.ts';
 export * from './year-line/index.ts';

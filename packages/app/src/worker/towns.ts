@@ -3,7 +3,7 @@ import { allTowns, hasSmallTowns, largeTowns } from './assets.ts';
 import type { Work } from './protocol.ts';
 
 /** A town to choose, with a larger one nearby where others share its name. */
-export type TownOffer = { town: Town; near: string | null };
+type TownOffer = { town: Town; near: string | null };
 export type TownOffers = {
   offers: TownOffer[];
   /** Only a postal code was typed, of which nothing is known. */

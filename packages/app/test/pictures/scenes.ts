@@ -19,7 +19,7 @@ export const everyInk = Object.fromEntries(
 export const newYear2027 = dayNumber(2027, 1, 1);
 
 /** A made-up climate: a sine year about a mean, its summer where the latitude has it. */
-export function sineClimate(latitudeDeg: number, meanC: number, swingC: number, rainMm = 50): MonthlyClimate {
+function sineClimate(latitudeDeg: number, meanC: number, swingC: number, rainMm = 50): MonthlyClimate {
   const summer = latitudeDeg >= 0 ? 6.5 : 0.5;
   const wave = (month: number) => Math.cos(((month - summer) / 12) * 2 * Math.PI);
   const monthly = (of: (month: number) => number) =>

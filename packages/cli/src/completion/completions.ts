@@ -12,7 +12,7 @@ export type Completions = {
 export type Completed = { flag: string; description: string; takes: Taken };
 
 /** What follows an option: nothing, anything, a file, or one of some words. */
-export type Taken = 'nothing' | 'anything' | 'file' | readonly string[];
+type Taken = 'nothing' | 'anything' | 'file' | readonly string[];
 
 /** Words that an option takes and its own `<a|b>` does not list. */
 const wordsFor: Record<string, readonly string[]> = {

@@ -30,7 +30,7 @@ export type RawOnionOptions = {
 };
 
 /** An onion as a plan has it, and what was assumed of it, in sentences. */
-export type OnionPlant = { type: OnionType; traits: CultivarTraits | null; assumed: string[] };
+type OnionPlant = { type: OnionType; traits: CultivarTraits | null; assumed: string[] };
 
 /** The onion asked for; its plant may depend on the place. */
 export type AskedOnion = {
@@ -54,7 +54,7 @@ export function readOnion(raw: RawOnionOptions, speaker: Speaker): AskedOnion {
 }
 
 /** Own onions come before those of the catalogue. */
-export function namedOnion(
+function namedOnion(
   name: string,
   field: string,
   garden: GardenFile | null,

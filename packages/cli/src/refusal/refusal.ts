@@ -4,7 +4,7 @@ type ErrorKey = Extract<MessageKey, `error.${string}`>;
 export type RefusalCode = ErrorKey extends `error.${infer Code}` ? Code : never;
 
 /** 2: a usage or a value; 3: a file; 1: our own fault. */
-export type RefusalExit = 1 | 2 | 3;
+type RefusalExit = 1 | 2 | 3;
 
 /** Why a request is not answered. Its sentence is the message `error.<code>` with `values` filled in. */
 export type Refusal = {

@@ -9,7 +9,7 @@ export {
 } from './choose-kinds.ts';
 export { choosePlan, type PlanAsked, type PlanChosen, plantOutFor } from './choose-plan.ts';
 export { cropToday } from './crop-today.ts';
-export { type Kind, kindsOf, type Offer, plantKey, usualMonths } from './kind.ts';
+export { type Kind, kindsOf, type Offer, plantKey } from './kind.ts';
 export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
 export { type Choice, choiceReasonCodes, rankChoices } from './rank.ts';
@@ -17,7 +17,6 @@ export type { MeanTrial } from './start-scan.ts';
 export { type SurveyOptions, startToday } from './start-today.ts';
 export {
   type ClassSurvey,
-  classToday,
   type PlaceAnswer,
   surveyClasses,
   surveyOf,
@@ -33,7 +32,6 @@ export {
   strongerOf,
   whatMovesIt,
 } from './what-moves-it.ts';
-export { weekRuns } from './windows.ts';
 export { type WinterStand, winterStand } from './winter-stand.ts';
 export { type ColdBed, coldBed, longestTrayWeeks } from './workable.ts';
 export { type WorthParts, worth, worthWeights } from './worth.ts';

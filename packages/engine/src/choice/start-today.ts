@@ -26,7 +26,7 @@ export function startToday(
 }
 
 /** First day of the week of starts that a day lies in. */
-export function weekOf(day: number): number {
+function weekOf(day: number): number {
   const { year } = civilDate(day);
   const week = Math.min(weekStarts.length - 1, Math.floor((dayOfYear(day) - 1) / 7));
   return dayInYear(year, weekStarts[week]);
@@ -36,11 +36,7 @@ export function weekOf(day: number): number {
  * The same from a scan of the year from this week on, by the weeks and the rule of the windows of `tryStarts`. Weeks
  * are tried where the mean climate is good or next to it.
  */
-export function todayOf(
-  site: Site,
-  { plan, runner, weeks, mean, isUsual }: StartScan,
-  today: number,
-): TodayAnswer {
+function todayOf(site: Site, { plan, runner, weeks, mean, isUsual }: StartScan, today: number): TodayAnswer {
   const harvest = harvester(site, plan, runner, referenceBulbG(site, plan));
   const { isInTime, isWindow } = inTimeRule(site, { ...plan, startDay: today }, isUsual);
   const known = new Map<number, boolean>();

@@ -18,7 +18,7 @@ export type WeightSettings = {
 export const lookupSettings: WeightSettings = { neighbours: 20, nugget: 0.002 };
 
 /** A metre up counts as this many km on the ground; found on stations left out of the fit. */
-export const kmPerMetreUp = 0.2;
+const kmPerMetreUp = 0.2;
 
 /** Range of the covariance, km: beyond the neighbours' reach, so that only its slope near 0 matters. */
 const covarianceRangeKm = 1500;

@@ -3,9 +3,9 @@ import { boldWidth, textWidth, wrapText } from '../text-fit.ts';
 import { discMm, type Onion } from './onion.ts';
 import { onionHeightMm } from './onion-shape.tsx';
 
-export type CaptionLine = { text: string; bold: boolean; y: number };
+type CaptionLine = { text: string; bold: boolean; y: number };
 /** `onion` is the index of the onion that stands there, null for the disc. */
-export type RowCell = { x: number; baseY: number; lines: CaptionLine[]; onion: number | null };
+type RowCell = { x: number; baseY: number; lines: CaptionLine[]; onion: number | null };
 export type RowLayout = { pxPerMm: number; baselines: number[]; cells: RowCell[]; height: number };
 
 /** Pixels a millimetre: below the least an onion's rings run together. */
@@ -31,7 +31,7 @@ export function drawnWidthMm({ form, acrossMm: across }: Onion): number {
 }
 
 /** Pixels a millimetre at which all of these stand in one line if they can, else in several. */
-export function scaleFor(onions: readonly Onion[], width: number, withDisc: boolean): number {
+function scaleFor(onions: readonly Onion[], width: number, withDisc: boolean): number {
   const mm = onions.reduce((sum, onion) => sum + drawnWidthMm(onion), 0) + (withDisc ? discMm : 0);
   const gaps = gapPx * (onions.length + (withDisc ? 1 : 0));
   // beside small onions it is the disc's words that need room

@@ -1,6 +1,4 @@
 import {
-  bulbDiameterMm,
-  type DayRow,
   defaultPlantValues,
   leafAreaTotals,
   type SeasonSummary,
@@ -38,7 +36,7 @@ const mostSkins = 3;
 const leastRings = 3;
 
 /** What a plan's plants come to, as an onion to be drawn; `at` picks a poor, the middle or a good year. */
-export function onionOf(summary: SeasonSummary, colour: OnionColour, at: keyof Spread = 'p50'): Onion {
+function onionOf(summary: SeasonSummary, colour: OnionColour, at: keyof Spread = 'p50'): Onion {
   const across = summary.bulbDiameterMm[at];
   const form = forms[summary.outcome];
   const { ringLeaves, skins } = layersOf(summary, at);
@@ -155,13 +153,6 @@ export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker)
       ]),
     },
   };
-}
-
-/** The onion as it is on one day of the median season: it grows as a date is moved. */
-export function onionOnDay(row: DayRow, onion: Onion): Onion {
-  const acrossMm = row.bulbG > 0 ? bulbDiameterMm(row.bulbG) : 0;
-  if (acrossMm < stemMm) return { ...onion, form: 'green', acrossMm: stemMm };
-  return { ...onion, form: row.ripening >= 1 ? onion.form : 'thick-neck', acrossMm };
 }
 
 /** A number and its unit are not torn apart at the end of a line. */

@@ -1,5 +1,5 @@
 /** A level day length must reach, in words of the packet. */
-export type Need = { hours: number; text: string };
+type Need = { hours: number; text: string };
 
 export type CropMarkKind = 'start' | 'out' | 'long' | 'big' | 'bulbs' | 'tops';
 
