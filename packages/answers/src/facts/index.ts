@@ -8,6 +8,7 @@ export { choicesHereFirst, isKnownHere, namesHereFirst, namesKnownHere } from '.
 export { offerOfOwn, offerOfPacket, offersOf } from './offers.ts';
 export { type PlaceFacts, placeFacts } from './place-facts.ts';
 export { type PlaceYear, placeYear, sunUpAtPhotoperiod } from './place-year.ts';
+export { readiness } from './readiness.ts';
 export { runsAlike, runsAround } from './runs-alike.ts';
 export { dayOf } from './season-days.ts';
 export { seasonEnds } from './season-ends.ts';

@@ -1,3 +1,4 @@
+import { readiness } from '@neckfall/answers';
 import { bulbDiameterMm, type DayRow, type SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { CropLine, CropMark, CropMarkKind } from './year-line-props.ts';
@@ -65,20 +66,4 @@ function marksOf(summary: SeasonSummary, rows: readonly DayRow[], speaker: Speak
 
 function spanOf({ p10, p90 }: { p10: number | null; p90: number | null }): CropMark['span'] {
   return p10 === null || p90 === null ? null : { from: Math.round(p10), to: Math.round(p90) };
-}
-
-/**
- * The day from which days are long enough, null where they were so from the start or never are; and the first day on
- * which bulbing gains, which takes long days, a plant big enough and warmth together.
- */
-export function readiness(
-  rows: readonly DayRow[],
-  criticalPhotoperiodH: number,
-): { long: number | null; big: number | null } {
-  const gains = rows.findIndex(({ bulbing }) => bulbing > 0);
-  const isLong = (i: number) => rows[i].photoperiodH > criticalPhotoperiodH;
-  let from = gains >= 0 ? gains : rows.findIndex((_, i) => isLong(i));
-  if (from < 0) return { long: null, big: null };
-  while (from > 0 && isLong(from - 1)) from--;
-  return { long: from === 0 ? null : rows[from].day, big: gains >= 0 ? rows[gains].day : null };
 }

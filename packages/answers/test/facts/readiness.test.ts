@@ -1,6 +1,6 @@
 import type { DayRow } from '@neckfall/engine';
 import { describe, expect, test } from 'vitest';
-import { readiness } from '../../../src/pictures/year-line/crop-line-of.ts';
+import { readiness } from '../../src/facts/readiness.ts';
 
 const row = (day: number, photoperiodH: number, bulbing: number): DayRow => ({
   day,
