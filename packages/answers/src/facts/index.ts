@@ -1,5 +1,5 @@
-export { bestStart } from './best-start.ts';
 export { type AdvisedYear, advisedYear } from './advised-year.ts';
+export { bestStart } from './best-start.ts';
 export { betterThanLead } from './better-than-lead.ts';
 export { type CultivarFact, cultivarFacts, traitWords } from './cultivar-facts.ts';
 export { round } from './figures.ts';

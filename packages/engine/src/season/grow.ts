@@ -35,8 +35,7 @@ import {
 import { endSeason } from './end-season.ts';
 import type { Outcome } from './outcome.ts';
 import { idleColdDays, type PlantState } from './plant-state.ts';
-import { stalkDays } from './steps/cold.ts';
-import { hardeningDays, standLost } from './steps/winter.ts';
+import { hardeningDays, stalkDays, standLost } from './steps/index.ts';
 import type { Terms } from './terms.ts';
 
 const mostLeaves = leafLimit - 1;
