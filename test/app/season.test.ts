@@ -92,11 +92,11 @@ describe.skipIf(!hasChromium)('the Season page', () => {
   });
 
   test.each([
-    ['long before', '2026-06-01', 'nothing to do for these yet'],
-    ['just before', '2027-02-08', 'get fresh seed'],
-    ['on the day', '2027-02-20', 'sow in trays'],
-    ['in the trays', '2027-03-10', 'keep the trays light'],
-    ['years later', '2028-12-20', 'these are over by now'],
+    ['long before', '2026-06-01', 'Nothing to do for these yet'],
+    ['just before', '2027-02-08', 'Get fresh seed'],
+    ['on the day', '2027-02-20', 'Sow in trays'],
+    ['in the trays', '2027-03-10', 'Keep the trays light'],
+    ['years later', '2028-12-20', 'These are over by now'],
   ])('knows what is to be done %s', async (_, day, words) => {
     const page = await app.page(trays.replace('2027-06-20', day));
     expect(plain(await page.locator('.today').textContent())).toContain(`This week: ${words}`);

@@ -6,14 +6,14 @@ import { type WeekCode, weekOf } from '../jobs/index.ts';
 /** Depths to sow and to set plants: 6–13 mm (University of Minnesota Extension), 25 mm (Texas Extension). */
 const depthsMm = { 'direct-seed': 13, 'bought-transplants': 25 } as const;
 
-/** What to do this week, in a sentence. */
+/** What to do, said of this week. */
 export function weekSentence(summary: SeasonSummary, stand: StandOn, speaker: Speaker): string {
   return speaker.say('week.this', {
     what: weekWords(summary, weekOf(summary, stand), stand.lostShare, speaker),
   });
 }
 
-/** What a week asks, as the rest of a sentence. @param lostShare share of years in which frost has left none */
+/** What a week asks, in a sentence. @param lostShare share of years in which frost has left none */
 export function weekWords(
   summary: SeasonSummary,
   code: WeekCode,

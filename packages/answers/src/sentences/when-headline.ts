@@ -18,8 +18,9 @@ export function whenHeadline(
 ): string {
   const { say, any, dayOfYear, numberRange } = speaker;
   const { plan } = starts[0].summary;
-  const crop = say(`crop-kind.${plan.start}`, { type: cultivar ?? say(`type.${plan.type}`) });
-  const values = place === null ? { place: 'none', crop: capitalised(crop) } : { place, crop };
+  // without a place the onion begins the sentence
+  const type = cultivar ?? say(place === null ? `type-head.${plan.type}` : `type.${plan.type}`);
+  const values = { place: place ?? 'none', crop: say(`crop-kind.${plan.start}`, { type }) };
   if (windows.length === 0) {
     // a table with good years in it must not stand under a sentence that knows of none
     const isHopeless = starts.every(({ summary }) => summary.seasonShares.good < leastToldShare);
@@ -40,8 +41,4 @@ export function whenHeadline(
 function windowWords({ from, to, best }: StartWindow, { say, dayOfYear }: Speaker): string {
   if (from === to) return say('when.window-one', { from: dayOfYear(from) });
   return say('when.window', { from: dayOfYear(from), to: dayOfYear(to), best: dayOfYear(best) });
-}
-
-function capitalised(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }

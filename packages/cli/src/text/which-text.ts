@@ -147,7 +147,8 @@ function startsTable(choices: readonly Choice[], speaker: Speaker): string {
     const said = [facts.time, facts.bolting, facts.losses, facts.work, facts.cautions].flatMap((of) =>
       of.slice(0, 1).map(fact),
     );
-    return [`  ${wrap(`${capitalised(say(`start.${kind.start}`))}. ${said.join(' ')}`, 4)}`];
+    const start = say(`start-head.${kind.start}`);
+    return [`  ${wrap(say('which.known-of', { start, facts: said.join(' ') }), 4)}`];
   });
   const absent = startMethods.filter((start) => !choices.some(({ kind }) => kind.start === start));
   return [
@@ -157,10 +158,6 @@ function startsTable(choices: readonly Choice[], speaker: Speaker): string {
       rows,
     ),
     ...lines,
-    ...absent.map((start) => `  ${capitalised(say('which.not-sold', { start: say(`start.${start}`) }))}.`),
+    ...absent.map((start) => `  ${say('which.not-sold', { start: say(`start-head.${start}`) })}`),
   ].join('\n');
-}
-
-function capitalised(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }

@@ -17,6 +17,7 @@ export const american = {
   'country.VI': 'U.S. Virgin Islands',
   'cover.fleece': 'under row cover',
   'buy.bought-transplants': 'buy {type} plants (bundles) and set them out around {date}',
+  'buy-head.bought-transplants': 'Buy {type} plants (bundles) and set them out around {date}',
   'where.good': '{place}: {buy}; tops fall around {neckFall}.',
   'where.small':
     '{place}: expect small bulbs{among, select, list { of these} other {}}. Best: {buy}; tops fall around {neckFall}.',
@@ -55,11 +56,11 @@ export const american = {
   'app.where.winter.fleece': 'Not in the open ({lost} lost); under row cover frost takes {fleece}.',
   'app.where.winter.no':
     'No: frost takes {lost} of those sown in fall, and {fleece} even under row cover. Start in spring.',
-  'week.green': 'no bulbs will come of these. Pull them as green onions once they are thick as a pencil.',
-  'week.dry': '{water, select, rain {let} other {stop watering, and let}} the tops fall by themselves.',
+  'week.green': 'No bulbs will come of these. Pull them as green onions once they are thick as a pencil.',
+  'week.dry': '{water, select, rain {Let} other {Stop watering, and let}} the tops fall by themselves.',
   'week.lift':
-    'when more than half the tops are down, pull on a dry day and lay the bulbs to cure, out of the wet.',
-  'week.over': 'these are over by now: pulled and in store.',
+    'When more than half the tops are down, pull on a dry day and lay the bulbs to cure, out of the wet.',
+  'week.over': 'These are over by now: pulled and in store.',
   'see.fallen': 'Tops are down by now {years}.',
   'tops.ahead': 'Tops fall about {date} ({range}).',
   'tops.some':

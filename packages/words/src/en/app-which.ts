@@ -27,8 +27,8 @@ export const appWhich = {
   'app.which.kind.poor':
     '{buy}: {comes} {years}. Good bulbs {good}; run to flower: {plants}. {by, select, never {Tops don’t go over in most years.} other {Where tops go over, they are over by {by}, and bulbs keep {keeps}.}}',
   'app.which.more-names': '{count, plural, one {# more name} other {# more names}} of this kind',
-  'app.which.months': ': keeps {months} months.',
-  'app.which.months-same': ': the same as far as we know; keep {months} months.',
+  'app.which.months': '{names}: keeps {months} months.',
+  'app.which.months-same': '{names}: the same as far as we know; keep {months} months.',
   'app.which.when': 'When: week by week',
   'app.which.season': 'Season: what to do and see',
   'app.which.put-beside': 'Set beside others',

@@ -1,4 +1,7 @@
-/** Words of the trade as gardeners say them; used alone in tables, and inside sentences. */
+/**
+ * Words of the trade as gardeners say them: used alone in tables and inside sentences, and, where a key ends in
+ * `-head`, at the head of a line or a sentence.
+ */
 export const terms = {
   'class.short': 'short-day',
   'class.intermediate': 'intermediate-day',
@@ -8,10 +11,19 @@ export const terms = {
   'type.intermediate': 'intermediate-day',
   'type.early-long': 'early long-day',
   'type.northern-long': 'northern long-day',
+  'type-head.tropical-short': 'Tropical short-day',
+  'type-head.short': 'Short-day',
+  'type-head.intermediate': 'Intermediate-day',
+  'type-head.early-long': 'Early long-day',
+  'type-head.northern-long': 'Northern long-day',
   'start.direct-seed': 'sown in place',
   'start.raised-seedlings': 'sown in trays',
   'start.bought-transplants': 'bought plants',
   'start.sets': 'sets',
+  'start-head.direct-seed': 'Sown in place',
+  'start-head.raised-seedlings': 'Sown in trays',
+  'start-head.bought-transplants': 'Bought plants',
+  'start-head.sets': 'Sets',
   'verdict.good': 'good bulbs',
   'verdict.small': 'small bulbs',
   'verdict.no-bulb': 'no bulbs',

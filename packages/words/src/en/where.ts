@@ -10,6 +10,10 @@ export const where = {
   'buy.raised-seedlings': 'buy {type} seed and sow it in trays around {date}',
   'buy.bought-transplants': 'buy {type} plants and set them out around {date}',
   'buy.sets': 'buy {type} sets and plant them around {date}',
+  'buy-head.direct-seed': 'Buy {type} seed and sow it in place around {date}',
+  'buy-head.raised-seedlings': 'Buy {type} seed and sow it in trays around {date}',
+  'buy-head.bought-transplants': 'Buy {type} plants and set them out around {date}',
+  'buy-head.sets': 'Buy {type} sets and plant them around {date}',
   'where.good': '{place}: {buy}; tops go over around {neckFall}.',
   'where.small':
     '{place}: expect small bulbs{among, select, list { of these} other {}}. Best: {buy}; tops go over around {neckFall}.',

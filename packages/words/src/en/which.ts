@@ -45,7 +45,8 @@ export const which = {
   'which.good-years': '{tenths} years in 10',
   'which.in-flower': '{tenths} in 10',
   'which.weeks': '{weeks, plural, one {# week} other {# weeks}}',
-  'which.not-sold': '{start}: not on sale as far as is known',
+  'which.not-sold': '{start}: not on sale as far as is known.',
+  'which.known-of': '{start}. {facts}',
   'which.ranking':
     'Ranked by the share of good years, years of small bulbs counting {small}, less {flower} of the share of plants that run to flower; a full-sized bulb adds up to {size}, a hard keeper up to {keeping}; taken off are care beyond five months ({careYear} a year), thinning and trays, beds too cold to work, tops that go over in cool weather, and what shops seldom have: sets of other than long-day onions and kinds that winter, and onions of another latitude. What growers of the district do, where that is published, adds {practice}. What is known of one onion counts half, what is usual for its kind the other half. Those no further apart than so few years can tell share a rank.',
   'which.assumed-catalogue':

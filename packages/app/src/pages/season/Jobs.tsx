@@ -2,7 +2,6 @@ import { leafCheckSentence, seasonJobs, weekWords } from '@neckfall/answers';
 import type { LeafCheckpoint } from '@neckfall/engine';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
-import { capital } from './capital.ts';
 
 /** Near the day on which leaves are to be counted, what should be seen now says as much, days. */
 const nearDays = 7;
@@ -18,7 +17,7 @@ export function Jobs({ ahead: { summary, days, stand, leafCheckpoint } }: { ahea
         {seasonJobs(summary, days).map(({ code, from, to }) => (
           <div key={from} class={stand.day >= from && stand.day <= to ? 'now' : ''}>
             <dt>{dayRange(from, to)}</dt>
-            <dd>{capital(weekWords(summary, code, 0, speaker))}</dd>
+            <dd>{weekWords(summary, code, 0, speaker)}</dd>
           </div>
         ))}
       </dl>

@@ -2,7 +2,6 @@ import { seasonEnds, seasonRows } from '@neckfall/answers';
 import type { SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { voice } from '../../state/settings.ts';
-import { capital } from './capital.ts';
 
 /** How the years go, and what becomes of the plants of one bed: two things never mixed. */
 export function Risks({ summary }: { summary: SeasonSummary }) {
@@ -17,10 +16,7 @@ export function Risks({ summary }: { summary: SeasonSummary }) {
           <ul>
             {seasonEnds(summary).map(([verdict, share]) => (
               <li key={verdict}>
-                {say('app.season.wrong.verdict', {
-                  verdict: capital(say(`verdict.${verdict}`)),
-                  years: years(share, summary.years),
-                })}
+                {say(`app.season.wrong.verdict.${verdict}`, { years: years(share, summary.years) })}
               </li>
             ))}
           </ul>

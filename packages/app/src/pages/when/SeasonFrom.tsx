@@ -7,7 +7,6 @@ import { DataTable, FitWidth, type OnionColour, SectionRow, sectionOf } from '..
 import { site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { capitalised } from './capitalised.ts';
 import { useLiveSeason } from './use-live-season.ts';
 
 type Props = {
@@ -64,10 +63,10 @@ function Drawn({ summary, name, colour, link }: Omit<Props, 'plan' | 'crop'> & {
   const { type, start, startDay } = summary.plan;
   const { picture, table } = sectionOf(summary, colour, speaker);
   const gone = leavesGoneSentence(summary, speaker);
-  const words = say(`crop.${start}`, { type: name ?? say(`type.${type}`), date: day(startDay) });
+  const words = say(`crop.${start}`, { type: name ?? say(`type-head.${type}`), date: day(startDay) });
   return (
     <>
-      <h2 id="season-from">{capitalised(words)}</h2>
+      <h2 id="season-from">{words}</h2>
       <p>
         {sharesSentence(summary, speaker)} {reason(summary.reason)}
       </p>

@@ -18,7 +18,7 @@ export function Kinds({ classes }: { classes: readonly ClassAnswer[] | null }) {
           <div key={kind.class}>
             <dt>
               <a href={hrefTo('when', { ...noOnion, class: kind.class, start: kind.bestStart, date: null })}>
-                {capital(say(`type.${kind.type}`))}
+                {say(`type-head.${kind.type}`)}
               </a>
             </dt>
             <dd>
@@ -38,14 +38,12 @@ function kindSentence({ summary, verdict, gamble, type, bestStart }: ClassAnswer
   const outcome = gamble ? 'gamble' : verdict;
   const date = (value: number | null) =>
     value === null ? say('never') : comingDay(value, today.value, speaker);
+  // what to buy leads the sentence only where the kind does well
+  const buy = outcome === 'good' ? (`buy-head.${bestStart}` as const) : (`buy.${bestStart}` as const);
   return say(`app.where.kind.${outcome}`, {
-    buy: capital(say(`buy.${bestStart}`, { type: say(`type.${type}`), date: date(plan.startDay) })),
+    buy: say(buy, { type: say(`type.${type}`), date: date(plan.startDay) }),
     onset: date(onset.p50),
     neckFall: date(neckFall.p50),
     years: years(gamble ? seasonShares.good : seasonShares[verdict], summary.years),
   });
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

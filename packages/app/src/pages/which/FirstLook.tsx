@@ -3,7 +3,6 @@ import { Working } from '../../controls/Working.tsx';
 import { site } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
-import { capital } from './capital.ts';
 import type { Growing } from './use-grown.ts';
 import type { Wanted } from './wanted.ts';
 
@@ -69,7 +68,7 @@ function firstOfKinds(coarse: readonly CoarseChoice[], { kinds }: Wanted): Coars
 
 function FirstRow({ row: { kind, trial } }: { row: CoarseChoice }) {
   const { say, day } = voice.value;
-  const words = capital(say(`crop-kind.${kind.start}`, { type: say(`type.${kind.type}`) }));
+  const words = say(`crop-kind.${kind.start}`, { type: say(`type-head.${kind.type}`) });
   const { neckFallDay, verdict, startDay } = trial;
   const isGood = neckFallDay !== null && verdict === 'good';
   return (

@@ -5,7 +5,6 @@ import { onwardTo } from '../../state/onion-hrefs.ts';
 import { voice } from '../../state/settings.ts';
 import { BesideButton } from './BesideButton.tsx';
 import { isWhereCameFrom } from './came-from.ts';
-import { capital } from './capital.ts';
 import { Names } from './Names.tsx';
 import { Onward } from './Onward.tsx';
 import { shopsOf } from './shops-of.ts';
@@ -28,7 +27,7 @@ export function KindText({ group: { type, start, choices }, all }: Props) {
   const more = others.reduce((sum, { kind }) => sum + kind.names.length, 0);
   return (
     <article class="kind" data-type={type} data-start={start}>
-      <h4>{capital(say(`crop-kind.${start}`, { type: say(`type.${type}`) }))}</h4>
+      <h4>{say(`crop-kind.${start}`, { type: say(`type-head.${type}`) })}</h4>
       {isWhereCameFrom({ type, start }) && <p class="came-from">{say('app.which.came.this')}</p>}
       <p>{kindSentence(best, speaker)}</p>
       <p>{choiceWhy(best, speaker)}</p>
@@ -61,7 +60,7 @@ function kindSentence(choice: Choice, speaker: Speaker): string {
   const { neckFall, seasonShares, boltedPlantsShare, outcome, plan } = summary;
   const date = startDayWords(plan.startDay);
   const values = {
-    buy: capital(say(`buy.${kind.start}`, { type: say(`type.${kind.type}`), date })),
+    buy: say(`buy-head.${kind.start}`, { type: say(`type.${kind.type}`), date }),
     by: neckFall.p90 === null ? 'never' : day(neckFall.p90),
     plants: plants(boltedPlantsShare.p50 ?? 0),
     keeps: keepingWords(choice, speaker),

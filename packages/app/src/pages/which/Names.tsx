@@ -8,8 +8,12 @@ import { voice } from '../../state/settings.ts';
 export function Names({ choice: { kind, rank } }: { choice: Choice }) {
   const { say, all, numberRange } = voice.value;
   const isOne = kind.names.length === 1;
-  // what stands before, between and after the names
-  const between = all(kind.names.map(() => '\0')).split('\0');
+  const sentence = say(isOne ? 'app.which.months' : 'app.which.months-same', {
+    names: all(kind.names.map(() => '\0')),
+    months: numberRange(...kind.keepsMonths, 1),
+  });
+  // what stands before, between and after the names, which are links
+  const between = sentence.split('\0');
   return (
     <p class="names" data-rank={rank} data-names={kind.names.join(';')} data-start={kind.start}>
       {kind.names.map((name, at) => [
@@ -19,9 +23,6 @@ export function Names({ choice: { kind, rank } }: { choice: Choice }) {
         </a>,
       ])}
       {between[kind.names.length]}
-      {say(isOne ? 'app.which.months' : 'app.which.months-same', {
-        months: numberRange(...kind.keepsMonths, 1),
-      })}
     </p>
   );
 }

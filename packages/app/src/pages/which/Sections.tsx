@@ -2,7 +2,6 @@ import { type Choice, groupKinds } from '@neckfall/engine';
 import { DataTable, FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
-import { capital } from './capital.ts';
 import { colourOf } from './colour-of.ts';
 
 type Props = { choices: readonly Choice[] };
@@ -41,7 +40,7 @@ function InNumbers({ choices }: Props) {
 function sectionsOf(choices: readonly Choice[]) {
   const { say } = voice.value;
   const entries = groupKinds(choices).map(({ type, start, choices: [{ kind, summary }] }) => ({
-    name: say('which.kind', { type: capital(say(`type.${type}`)), start: say(`start.${start}`) }),
+    name: say('which.kind', { type: say(`type-head.${type}`), start: say(`start.${start}`) }),
     summary,
     colour: colourOf(kind),
   }));

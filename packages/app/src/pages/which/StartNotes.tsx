@@ -1,7 +1,6 @@
 import { catalogueSources, type StartFact, startFacts, startTopics } from '@neckfall/data';
 import type { StartMethod } from '@neckfall/engine';
 import { voice } from '../../state/settings.ts';
-import { capital } from './capital.ts';
 
 type Props = { starts: readonly StartMethod[] };
 
@@ -29,7 +28,7 @@ export function StartNotes({ starts }: Props) {
       <summary>{say('app.which.starts.known')}</summary>
       {notes.map(({ start, facts }) => (
         <div key={start}>
-          <h3>{capital(say(`start.${start}`))}</h3>
+          <h3>{say(`start-head.${start}`)}</h3>
           <ul>
             {facts.map(({ code, words, from }) => (
               <li key={code}>

@@ -4,7 +4,6 @@ import { type Choice, type StartMethod, startMethods } from '@neckfall/engine';
 import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { capital } from './capital.ts';
 import { FactTable } from './FactTable.tsx';
 import { startFactRows } from './facts-of.ts';
 import { Onward } from './Onward.tsx';
@@ -16,7 +15,7 @@ type Props = { choices: readonly Choice[]; isNamed: boolean; colour: Colour };
 export function Starts({ choices, isNamed, colour }: Props) {
   const speaker = voice.value;
   const { say } = speaker;
-  const wordsOf = (start: StartMethod) => capital(say(`start.${start}`));
+  const wordsOf = (start: StartMethod) => say(`start-head.${start}`);
   const { picture } = sectionRowOf(
     choices.map(({ kind, summary }) => ({ name: wordsOf(kind.start), summary, colour })),
     speaker,
@@ -50,9 +49,7 @@ export function Starts({ choices, isNamed, colour }: Props) {
       />
       {flowers !== null && <p class="heed">{flowers}</p>}
       {isNamed
-        ? absent.map((start) => (
-            <p key={start}>{capital(say('which.not-sold', { start: say(`start.${start}`) }))}.</p>
-          ))
+        ? absent.map((start) => <p key={start}>{say('which.not-sold', { start: wordsOf(start) })}</p>)
         : asked.value.holds === null && <p>{say('app.which.starts.perhaps')}</p>}
       <StartNotes starts={choices.map(({ kind }) => kind.start)} />
     </div>

@@ -1,4 +1,0 @@
-/** A phrase at the head of a line. */
-export function capitalised(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
-}
