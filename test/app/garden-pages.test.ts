@@ -91,9 +91,9 @@ describe.skipIf(!hasChromium)('the pages of a garden', () => {
     await page.getByRole('link', { name: /^Kept on this device/ }).click();
     await page.getByRole('link', { name: 'Okoro’s Red' }).waitFor();
     expect((await whole(page)).cultivars).toMatchObject([{ name: 'Okoro’s Red', packetHours: 14.5 }]);
-    await press(page, 'Put away onion “Okoro’s Red”');
+    await press(page, 'Remove onion “Okoro’s Red”');
     await page.getByRole('link', { name: 'Okoro’s Red' }).waitFor({ state: 'detached' });
-    await press(page, 'Take back: onion “Okoro’s Red” put away');
+    await press(page, 'Take back: onion “Okoro’s Red” removed');
     await page.getByRole('link', { name: 'Okoro’s Red' }).click();
     await page.waitForFunction(() => location.hash.startsWith('#/which'));
     await heading(page).getByText('Okoro’s Red').waitFor();
@@ -138,7 +138,7 @@ describe.skipIf(!hasChromium)('the pages of a garden', () => {
       plantings: [...garden.plantings, long, { ...long, id: 'd', placeId: null }],
     });
     await heading(page).getByText('4 plans').waitFor();
-    await press(page, 'Put away “By the wall”');
+    await press(page, 'Remove “By the wall”');
     await page.getByRole('button', { name: /^Take back/ }).waitFor();
     expect(await axe(page)).toEqual([]);
     const over = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);

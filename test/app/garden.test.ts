@@ -102,10 +102,10 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
     await openFile(one, garden);
     await one.getByRole('link', { name: 'By the wall' }).waitFor();
     const other = await app.page(kept, { context });
-    await press(other, 'Put away “By the wall”');
+    await press(other, 'Remove “By the wall”');
     await one.getByRole('link', { name: 'By the wall' }).waitFor({ state: 'detached' });
     await told(one, 'changed in another tab');
-    await press(one, 'Put away “The long bed”');
+    await press(one, 'Remove “The long bed”');
     await other.getByRole('link', { name: 'The long bed' }).waitFor({ state: 'detached' });
     // both at once: no change is lost
     const season = await app.page(bank, { context });
@@ -148,7 +148,7 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
     await openFile(page, garden);
     await page.getByRole('link', { name: 'By the wall' }).waitFor();
     await page.evaluate(() => dispatchEvent(new Event('device-full')));
-    await press(page, 'Put away “By the wall”');
+    await press(page, 'Remove “By the wall”');
     await page.getByRole('link', { name: 'By the wall' }).waitFor({ state: 'detached' });
     await told(page, 'does not keep your garden');
     expect(await whole(page)).toMatchObject({ plantings: [garden.plantings[0]] });
@@ -177,15 +177,15 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
     await context.close();
   });
 
-  test('put away whole it can be taken back, until it is removed for good', async () => {
+  test('removed whole it can be taken back, until it is wiped for good', async () => {
     const page = await alone(kept);
     await openFile(page, garden);
-    await press(page, 'Put the whole garden away');
+    await press(page, 'Remove the whole garden');
     await heading(page).getByText('Nothing is kept').waitFor();
-    await press(page, 'Take back: the whole garden put away');
+    await press(page, 'Take back: the whole garden removed');
     await page.getByRole('link', { name: 'By the wall' }).waitFor();
-    await press(page, 'Put the whole garden away');
-    await press(page, 'Remove it from this device for good');
+    await press(page, 'Remove the whole garden');
+    await press(page, 'Wipe it from this device for good');
     await page.getByRole('button', { name: 'Remove it' }).waitFor({ state: 'detached' });
     expect(await page.getByRole('button', { name: /^(Take back|Do again)/ }).count()).toBe(0);
     await page.reload();

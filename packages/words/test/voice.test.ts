@@ -86,7 +86,7 @@ describe('shares', () => {
     expect(metric.years(1, 30)).toBe('in all 30 years tried');
     expect(metric.years(0, 30)).toBe('in none of 30 years tried');
     expect(metric.years(1, 1)).toBe('in the one year tried');
-    expect(metric.years(0, 1)).toBe('not in the one year tried');
+    expect(metric.years(0, 1)).toBe('in no year (one tried)');
     expect(metric.years(1, null)).toBe('in nearly every year');
     expect(metric.years(0, null)).toBe('in hardly any year');
   });

@@ -18,11 +18,11 @@ export function seasonHeadline(
     neckFall: neckFall.p50 === null ? '' : day(neckFall.p50),
     diameter: bulbDiameterMm.p50 === null ? '' : quantity('bulbLength', bulbDiameterMm.p50),
   };
-  if (gamble) {
+  if (gamble && outcome !== 'good') {
     return say('season.gamble', {
       ...values,
       years: years(seasonShares.good, summary.years),
-      failure: say(`verdict.${outcome}`),
+      failure: say(`season.failure.${outcome}`),
     });
   }
   return say(`season.${outcome}`, values);
@@ -30,7 +30,7 @@ export function seasonHeadline(
 
 export function sharesSentence(summary: SeasonSummary, { say, all, years }: Speaker): string {
   const parts = seasonEnds(summary).map(([verdict, share]) =>
-    say('season.share', { verdict: say(`verdict.${verdict}`), years: years(share, summary.years) }),
+    say(`season.share.${verdict}`, { years: years(share, summary.years) }),
   );
   return say('season.shares', { shares: all(parts) });
 }

@@ -17,10 +17,12 @@ export function packetHeadline(
 ): string {
   const { outcome, gamble, neckFall, seasonShares } = summary;
   const [name] = kind.names;
+  // how to start is a sentence of its own only where the onion may do well
+  const buy = outcome === 'good' && !gamble ? 'buy-head' : 'buy';
   const values = {
     place,
     name,
-    buy: say(`app.which.packet.buy.${kind.start}`, { date }),
+    buy: say(`app.which.packet.${buy}.${kind.start}`, { date }),
     // another start that ends otherwise is not to be talked away
     however: others.every((other) => other.summary.outcome === outcome && !other.summary.gamble)
       ? 'yes'

@@ -52,7 +52,7 @@ test('where the best onion must wait, what is in time for another at home there 
   const say = (isAtHome: boolean) =>
     todaySentence({ classes: [lead, { ...other, isAtHome }], today: answers }, today, voice);
   expect(say(true)).toBe(
-    'In time now, though second best here: short-day onions from sets until 20 May. Of long-day onions nothing just now; next in turn: sets from 20 September.',
+    'In time now, though second best here: short-day onions from sets until 20 May. No long-day onions to start just now; next in turn: sets from 20 September.',
   );
   expect(say(false)).toBe('Nothing to start just now. Next in turn: sets from 20 September.');
 });
@@ -60,7 +60,7 @@ test('where the best onion must wait, what is in time for another at home there 
 test('where the best onion has no start at all, that is said of it alone', () => {
   const answers = [sets, { ...sets, class: 'short' as const, stillGoodUntil: dayNumber(2027, 5, 20) }];
   expect(todaySentence({ classes: [lead, other], today: answers }, today, voice)).toBe(
-    'In time now, though second best here: short-day onions from sets until 20 May. No start of long-day onions ends in good bulbs here in most years.',
+    'In time now, though second best here: short-day onions from sets until 20 May. However long-day onions are started here, most years bring no good bulbs.',
   );
 });
 

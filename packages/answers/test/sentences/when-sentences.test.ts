@@ -27,13 +27,15 @@ describe('the headline of a year of starts', () => {
       [{ from: 1, to: 358, best: 8 }],
     );
     expect(whenHeadline(all, null, null, british)).toContain(
-      'end in good bulbs in 8 years in 10, whichever of the 52 weeks tried they are started in; best around 8 January',
+      'make good bulbs in 8 years in 10, whichever of the 52 weeks tried they are started in; best around 8 January',
     );
     const none = aYearOfStarts(
       weekStarts.map(() => 'small'),
       [],
     );
-    expect(whenHeadline(none, null, null, british)).toContain('end in good bulbs from no week of the year');
+    expect(whenHeadline(none, null, null, british)).toContain(
+      'make no good bulbs, whichever week of the year',
+    );
   });
 
   test('does not say none above weeks that are good now and then', () => {
@@ -42,7 +44,7 @@ describe('the headline of a year of starts', () => {
       [],
     );
     expect(whenHeadline(rare, null, 'Lyon', british)).toBe(
-      'Lyon: short-day onions set out as bought plants have no week of the year to count on.',
+      'Lyon: short-day onions set out as bought plants make good bulbs now and then, but from no week of the year often enough to count on.',
     );
   });
 

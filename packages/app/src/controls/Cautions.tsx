@@ -5,8 +5,8 @@ import { voice } from '../state/settings.ts';
 export function Cautions({ of }: { of: readonly Extract<MessageKey, `app.caution.${string}`>[] }) {
   const { say } = voice.value;
   return (
-    <section aria-labelledby="mind">
-      <h2 id="mind">{say('app.cautions')}</h2>
+    <section aria-labelledby="care">
+      <h2 id="care">{say('app.cautions')}</h2>
       <ul>
         {of.map((key) => (
           <li key={key}>{say(key)}</li>

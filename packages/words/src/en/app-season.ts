@@ -39,7 +39,7 @@ export const appSeason = {
     'You should see {most, plural, one {one green leaf} other {{leaves} green leaves}} on each plant now.',
   'see.bulbs':
     'You should see {most, plural, one {one green leaf} other {{leaves} green leaves}} on each plant now, and bulbs {across} across.',
-  'see.fallen': 'Tops are over by now {years}.',
+  'see.fallen': 'Tops have gone over by now {years}.',
   'tops.ahead': 'Tops go over about {date} ({range}).',
   'tops.some':
     'Tops go over about {date} ({range}), {years}. In the other years {otherwise, select, neck {they stay up and necks stay thick} bulb {no bulbs form} winter {winter takes the plants} other {they stay up}}.',
@@ -95,10 +95,10 @@ export const appSeason = {
   'app.season.wrong.plants': 'Among the plants of one bed',
   'app.season.wrong.verdict.good': 'Good bulbs {years}.',
   'app.season.wrong.verdict.small': 'Small bulbs {years}.',
-  'app.season.wrong.verdict.no-bulb': 'No bulbs {years}.',
-  'app.season.wrong.verdict.bolts': 'Run to flower {years}.',
-  'app.season.wrong.verdict.winter-killed': 'Lost to winter {years}.',
-  'app.season.wrong.verdict.not-ripe': 'Thick-necked, unfinished {years}.',
+  'app.season.wrong.verdict.no-bulb': 'Leaves but no bulbs {years}.',
+  'app.season.wrong.verdict.bolts': 'Plants that run to flower {years}.',
+  'app.season.wrong.verdict.winter-killed': 'A crop lost to winter {years}.',
+  'app.season.wrong.verdict.not-ripe': 'Thick-necked bulbs {years}.',
   'app.season.wrong.no-plants': 'Hardly any plant is lost or runs to flower.',
   'app.season.wrong.stand': 'Come up and stand: {plants}.',
   'app.season.wrong.plant': '{title}: {plants} in a middling year; 8 years in 10: {range}.',
@@ -125,6 +125,6 @@ export const appSeason = {
   'app.season.save.failed': '{file} could not be made ({reason}).',
   'app.caution.flower': 'Plants that run to flower keep badly: pull them and eat them first.',
   'app.caution.lamps': 'Keep lamps, heat mats and their plugs away from water.',
-  'app.caution.water': 'Mind local rules on watering in dry spells.',
+  'app.caution.water': 'Keep to local rules on watering in dry spells.',
   'app.caution.store': 'Treated seed and sets are not food; nor are ornamental or wild-dug bulbs, ever.',
 } as const;

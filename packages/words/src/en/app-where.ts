@@ -14,7 +14,7 @@ export const appWhere = {
     '{buy}. Bulbs start around {onset}, tops go over around {neckFall}; good bulbs {years}.',
   'app.where.kind.gamble': 'A gamble. Best odds: {buy}; good bulbs {years}.',
   'app.where.kind.small': 'Small bulbs {years}. Best: {buy}.',
-  'app.where.kind.no-bulb': 'No bulbs {years}, even from its best start.',
+  'app.where.kind.no-bulb': 'Stays green {years}, even from its best start: no bulbs.',
   'app.where.kind.bolts': 'Runs to flower {years}, even from its best start.',
   'app.where.kind.winter-killed': 'Lost to winter {years}, even from its best start.',
   'app.where.kind.not-ripe': 'Thick-necked and unfinished {years}, even from its best start.',
@@ -24,7 +24,7 @@ export const appWhere = {
   'app.where.winter.mild':
     'Yes: of plants sown in late summer or autumn, frost takes hardly any, even without a cover.',
   'app.where.winter.some':
-    'Mostly: of plants sown in autumn frost takes {lost}, in a hard winter {hard}. Fleece helps ({fleece} lost).',
+    'Mostly: of plants sown in autumn, frost takes {lost}, in a hard winter {hard}. Fleece helps ({fleece} lost).',
   'app.where.winter.fleece': 'Not in the open ({lost} lost); under fleece frost takes {fleece}.',
   'app.where.winter.no':
     'No: frost takes {lost} of those sown in autumn, and {fleece} even under fleece. Start in spring.',
@@ -49,7 +49,7 @@ export const appWhere = {
   'app.ground.hours': '{hours} hours of sun',
   'app.ground.in-hollow': 'in a frost hollow',
   'app.caution.bought':
-    'Bought plants and sets can bring diseases (white rot, smut) or a pest (leaf miner): buy from a clean source, and mind the rules on moving onions across borders.',
+    'Bought plants and sets can bring diseases (white rot, smut) or a pest (leaf miner): buy from a clean source, and keep to the rules on moving onions across borders.',
   'app.caution.treated': 'Treated seed and sets are not food.',
   'app.caution.promise': 'Dates are likelihoods from past weather, not a forecast and not a promise.',
 } as const;

@@ -23,9 +23,9 @@ export const appWhich = {
   'app.which.level-next':
     '{count, plural, one {Next} other {Next, level: nothing tells these # apart in {years} years}}',
   'app.which.kind.good':
-    '{buy}. Tops are over by {by}. Good bulbs {years}; run to flower: {plants}. Keeps {keeps}.',
+    '{buy}. Tops have gone over by {by}. Good bulbs {years}; run to flower: {plants}. Keeps {keeps}.',
   'app.which.kind.poor':
-    '{buy}: {comes} {years}. Good bulbs {good}; run to flower: {plants}. {by, select, never {Tops don’t go over in most years.} other {Where tops go over, they are over by {by}, and bulbs keep {keeps}.}}',
+    '{buy}: {comes}. Good bulbs {good}; run to flower: {plants}. {by, select, never {Tops don’t go over in most years.} other {Where tops go over, they have done so by {by}, and bulbs keep {keeps}.}}',
   'app.which.more-names': '{count, plural, one {# more name} other {# more names}} of this kind',
   'app.which.months': '{names}: keeps {months} months.',
   'app.which.months-same': '{names}: the same as far as we know; keep {months} months.',
@@ -138,10 +138,14 @@ export const appWhich = {
     '{place}: not {name}. {however, select, yes {However it is started} other {From {start}}}, winter mostly takes it.',
   'app.which.packet.not-ripe':
     '{place}: not {name}. {however, select, yes {However it is started} other {From {start}}}, it mostly stays thick-necked and unfinished.',
-  'app.which.packet.buy.direct-seed': 'Sow it in place around {date}',
-  'app.which.packet.buy.raised-seedlings': 'Sow it in trays around {date}',
-  'app.which.packet.buy.bought-transplants': 'Get it as plants and set them out around {date}',
-  'app.which.packet.buy.sets': 'Get it as sets and plant them around {date}',
+  'app.which.packet.buy.direct-seed': 'sow it in place around {date}',
+  'app.which.packet.buy.raised-seedlings': 'sow it in trays around {date}',
+  'app.which.packet.buy.bought-transplants': 'get it as plants and set them out around {date}',
+  'app.which.packet.buy.sets': 'get it as sets and plant them around {date}',
+  'app.which.packet.buy-head.direct-seed': 'Sow it in place around {date}',
+  'app.which.packet.buy-head.raised-seedlings': 'Sow it in trays around {date}',
+  'app.which.packet.buy-head.bought-transplants': 'Get it as plants and set them out around {date}',
+  'app.which.packet.buy-head.sets': 'Get it as sets and plant them around {date}',
   'app.which.packet.against': 'Beside the best here',
   'app.which.packet.level':
     'No onion we know comes before it here, crop, size, keeping and work taken together, as far as {years} years can tell.',

@@ -85,6 +85,6 @@ export const app = {
   'app.source.model': 'our own crop model',
   'app.how.more': 'All sources, licences and limits',
   'app.how.hollow': 'A frost hollow: nights taken {colder} colder than the open ground around.',
-  'app.cautions': 'Mind',
+  'app.cautions': 'Take care',
   'app.table': 'The same in numbers',
 } as const;

@@ -31,7 +31,7 @@ export const help = {
     'when seedlings from trays go out (default: once they have 2.5 leaves or have stood for 12 weeks, and the bed is at 7 °C)',
   'help.nursery-temp':
     'warmth of the trays for seedlings (default: 15 indoors, or a seedbed outdoors where it is warm at sowing)',
-  'help.lamp-hours': 'hours of lamps over the trays (default: the natural day)',
+  'help.lamp-hours': 'hours of lamps over the trays (default: daylight alone)',
   'help.density': 'plants per m², 5 to 400 (default: 40)',
   'help.set-size': 'across a set, in mm, {min} to {max} (default: 16)',
   'help.set-store': 'how sets were kept over winter (default: cold)',

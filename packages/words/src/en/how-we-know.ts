@@ -46,7 +46,7 @@ export const howWeKnow = {
   'assumed.district':
     'Where kinds or dates come out alike, what growers of the district do goes first: {sources}.',
   'assumed.type': 'A packet that says {class} is taken as {type} here.',
-  'assumed.type-autumn': 'Started in autumn to winter, it is taken as {type}: the kinds sold for that.',
+  'assumed.type-autumn': 'Started from autumn to winter, it is taken as {type}, the kind sold for that.',
   'assumed.sun': '{hours} of direct sun at midsummer, as given.',
   'assumed.open': 'Open ground: full sun.',
   'assumed.sizes':
@@ -61,7 +61,7 @@ export const howWeKnow = {
   'assumed.season-of-trays':
     'Trays are not sown more than {weeks} weeks before the bed is warm enough for the seedlings (common practice, no source).',
   'assumed.nursery':
-    '{temperature, select, outdoors {Seedlings raised in a seedbed outdoors} varies {Seedlings raised in a seedbed outdoors where days are at {warm} and more at sowing, else in trays at {indoors}} other {Trays at {temperature}}}, {lamps, select, none {in the natural day} other {under {lamps} of lamps}}.',
+    '{temperature, select, outdoors {Seedlings raised in a seedbed outdoors} varies {Seedlings raised in a seedbed outdoors where days are at {warm} and more at sowing, else in trays at {indoors}} other {Trays at {temperature}}}, {lamps, select, none {in daylight alone} other {under {lamps} of lamps}}.',
   'assumed.plant-out':
     'Planted out once seedlings have {leaves} leaves or have stood for {weeks} weeks, and the bed is at {temperature}.',
   'warning.ambiguous': '"{asked}" could also be {others}. Taken: {taken}, the one with the most people.',

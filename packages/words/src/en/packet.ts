@@ -29,9 +29,9 @@ export const packet = {
 
   'assumed.cultivar': '{name} is taken as {type}: {traits}.',
   'packet.hours-taken':
-    'A packet that asks for {hours} of day is taken as {type}: bulbs are called up from {photoperiod} on, dawn to dusk.',
+    'A packet that asks for {hours} of day is taken as {type}: bulbs start from {photoperiod} on, dawn to dusk.',
   'packet.hours-bounded':
-    'No {type} onion asks for {hours} of day: taken as the nearest that may, called up from {photoperiod} on, dawn to dusk.',
+    'No {type} onion asks for {hours} of day: taken as the nearest that may, whose bulbs start from {photoperiod} on, dawn to dusk.',
   'packet.days-taken':
     '{days} days on the packet are taken as counted from here: {start}, {date}. The usual {type} onion takes {modelDays}, so this one ripens {pace}.',
   'packet.days-bounded':

@@ -81,7 +81,7 @@ export const pictures = {
   'picture.hills.summary-window':
     'Started week by week through the year: good bulbs are likeliest from a start around {best}, {years}.',
   'picture.hills.summary-none':
-    'Started week by week through the year: no start gives good bulbs in any of {tried} years tried.',
+    'Started week by week through the year: no start gives good bulbs in {tried, plural, one {the one year} other {any of # years}} tried.',
   'picture.hills.summary-wrong': 'What goes wrong: {wrongs}.',
   'picture.hills.wrong': '{verdict} from starts around {date}',
   'picture.hills.table': 'The year tried week by week',

@@ -1,9 +1,9 @@
 /** Why an answer is what it is; codes and values come from the engine. */
 export const reasons = {
   'reason.good':
-    'About {leaves} leaves are made by the time the sun is up for {sunUpH} and bulbs start: enough for a bulb {diameterMm} across.',
+    'About {leaves, plural, one {# leaf is} other {# leaves are}} made by the time the sun is up for {sunUpH} and bulbs start: enough for a bulb {diameterMm} across.',
   'reason.small-few-leaves':
-    'Bulbs start on about {leaves} leaves, and about 13 make a full-sized bulb: these stay near {diameterMm} across.',
+    'Bulbs start on about {leaves, plural, one {# leaf} other {# leaves}}, and about 13 make a full-sized bulb: these stay near {diameterMm} across.',
   'reason.small-season':
     'Leaves enough, but the weeks in which bulbs fill are too short, too hot or too dull: bulbs reach {diameterMm} across, well under the best of this place.',
   'reason.days-too-short':
@@ -12,16 +12,16 @@ export const reasons = {
   'reason.too-late':
     'Plants are not yet big enough to bulb while days are long, and stay green when days shorten.',
   'reason.winter-cold':
-    'Hard frost kills about {killedTenths, plural, =0 {a few plants} =10 {every plant} one {# plant in 10} other {# plants in 10}} before spring.',
+    'Hard frost kills {killedTenths, plural, =0 {a few plants} =10 {nearly every plant} one {about # plant in 10} other {about # plants in 10}} before spring.',
   'reason.winter-lifted':
-    'Plants go into winter too small to hold on: frost heaves the wet ground and lifts out {killedTenths, plural, =0 {a few plants} =10 {every plant} one {about # plant in 10} other {about # plants in 10}}. Sow earlier, or press them back and cover them.',
+    'Plants go into winter too small to hold on: frost heaves the wet ground and lifts out {killedTenths, plural, =0 {a few plants} =10 {nearly every plant} one {about # plant in 10} other {about # plants in 10}}. Sow earlier, or press them back and cover them.',
   'reason.bolts-sets':
-    'Sets remember the cold: about {boltedTenths, plural, =0 {a few plants run} =10 {every plant runs} one {# plant in 10 runs} other {# plants in 10 run}} to flower. Smaller sets, or sets stored warm, do so less.',
+    'Sets remember the cold: {boltedTenths, plural, =0 {a few plants run} =10 {nearly every plant runs} one {about # plant in 10 runs} other {about # plants in 10 run}} to flower. Smaller sets, or sets stored warm, do so less.',
   'reason.bolts-cold':
-    'Plants are already large when the cold comes, and take it for a winter passed: about {boltedTenths, plural, =0 {a few run} =10 {all run} one {# in 10 runs} other {# in 10 run}} to flower.',
+    'Plants are already large when the cold comes, and take it for a winter passed: {boltedTenths, plural, =0 {a few run} =10 {nearly all run} one {about # in 10 runs} other {about # in 10 run}} to flower.',
   'reason.unripe-autumn': 'Bulbs start, but the warm weeks end before they ripen: necks stay thick.',
   'reason.window':
-    'Started then, about {leaves} leaves are made by the time the sun is up for {sunUpH} and bulbs start.',
+    'Started then, about {leaves, plural, one {# leaf is} other {# leaves are}} made by the time the sun is up for {sunUpH} and bulbs start.',
   'reason.no-window-good': 'The weeks that end well are too few in a row, or their beds too cold to work.',
   'reason.no-window-small':
     'Even from the best week bulbs stay near {diameterMm} across. Another way of starting may do better; so may bunching onions, shallots, potato onions or leeks.',

@@ -8,11 +8,16 @@ export const season = {
   'season.small':
     '{place}: {crop} make small bulbs {years}, about {diameter} across; tops go over around {neckFall}.',
   'season.no-bulb': '{place}: {crop} stay green {years}: no bulbs. Eat them as spring onions.',
-  'season.bolts': '{place}: {crop} run to flower {years}, too many to keep.',
+  'season.bolts': '{place}: {crop} run to flower {years}: too many plants for a crop that keeps.',
   'season.winter-killed': '{place}: {crop} are lost to winter {years}.',
   'season.not-ripe':
     '{place}: {crop} stay thick-necked and unfinished {years}. Eat them fresh; they do not keep.',
   'season.gamble': '{place}: {crop} are a gamble: good bulbs {years}. What mostly goes wrong: {failure}.',
+  'season.failure.small': 'bulbs stay small',
+  'season.failure.no-bulb': 'no bulbs form',
+  'season.failure.bolts': 'plants run to flower',
+  'season.failure.winter-killed': 'winter takes the plants',
+  'season.failure.not-ripe': 'necks stay thick',
   'season.table': 'What to expect',
   'season.column.likely': 'Middle',
   'season.column.range': '8 years in 10',
@@ -28,9 +33,14 @@ export const season = {
   'season.row.yield': 'Crop worth keeping',
   'season.row.bolted': 'Run to flower',
   'season.row.winter-killed': 'Lost to winter',
-  'season.row.thirsty': 'Thirsty days',
+  'season.row.thirsty': 'Days short of water',
   'season.shares': 'Year by year: {shares}.',
-  'season.share': '{verdict} {years}',
+  'season.share.good': 'good bulbs {years}',
+  'season.share.small': 'small bulbs {years}',
+  'season.share.no-bulb': 'leaves but no bulbs {years}',
+  'season.share.bolts': 'plants that run to flower {years}',
+  'season.share.winter-killed': 'a crop lost to winter {years}',
+  'season.share.not-ripe': 'thick-necked bulbs {years}',
   'season.spread':
     'Bulbs differ from plant to plant: for a middle bulb of {middle}, two in three weigh {range}.',
   'season.leaves-gone':
@@ -39,7 +49,7 @@ export const season = {
     'Around {date}, three weeks before bulbs start, you should see {most, plural, one {one green leaf} other {{leaves} green leaves}} on each plant.',
   'leaf-check.parting':
     'Count green leaves around {date}, three weeks before bulbs start: with {many} or more, bulbs of about {good} are on course; with {few} or fewer expect small ones, about {small}.',
-  'season.range-some': '{range}, {years}',
+  'season.range-some': '{range} when they do, {years}',
   'season.days': 'Week by week, in a middling year',
   'season.day.date': 'Day',
   'season.day.sun-up': 'Sun up',

@@ -4,14 +4,15 @@ export const when = {
   'crop-kind.raised-seedlings': '{type} onions sown in trays',
   'crop-kind.bought-transplants': '{type} onions set out as bought plants',
   'crop-kind.sets': '{type} onions from sets',
-  'when.windows':
-    '{place, select, none {} other {{place}: }}{crop} end in good bulbs when started {windows}.',
+  'when.windows': '{place, select, none {} other {{place}: }}{crop} make good bulbs when started {windows}.',
   'when.window': 'from {from} to {to} (best around {best})',
   'when.window-one': 'around {from}',
   'when.any-week':
-    '{place, select, none {} other {{place}: }}{crop} end in good bulbs in {good} years in 10, whichever of the 52 weeks tried they are started in; best around {best}.',
-  'when.few': '{place, select, none {} other {{place}: }}{crop} have no week of the year to count on.',
-  'when.none': '{place, select, none {} other {{place}: }}{crop} end in good bulbs from no week of the year.',
+    '{place, select, none {} other {{place}: }}{crop} make good bulbs in {good} years in 10, whichever of the 52 weeks tried they are started in; best around {best}.',
+  'when.few':
+    '{place, select, none {} other {{place}: }}{crop} make good bulbs now and then, but from no week of the year often enough to count on.',
+  'when.none':
+    '{place, select, none {} other {{place}: }}{crop} make no good bulbs, whichever week of the year they are started in.',
   'when.edge':
     '{way, select, earlier {Started before {date}} other {Started later than {date}}}: {what} {years}. {reason}',
   'when.edge-hindered':

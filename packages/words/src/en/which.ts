@@ -54,11 +54,11 @@ export const which = {
   'which.assumed-day': 'Starts from {date} on, for a year, week by week.',
 
   'warning.which-sets':
-    'Sets of {size} that were {store} run to flower: about {plants}. Plant sets under {small} across, or such as were heat-treated, and eat large ones green.',
+    'Of sets of {size} that were {store}, {plants} run to flower. Plant sets under {small} across, or such as were heat-treated, and eat large ones green.',
 
   'reason.choice-chance': 'Good bulbs come {goodYearShare}; with the next best, {next}, {nextGoodYearShare}.',
   'reason.choice-flower':
-    'Fewer run to flower, {boltedPlantShare}, than with the next best, {next}: {nextBoltedPlantShare}.',
+    'Fewer run to flower: {boltedPlantShare}; with the next best, {next}, {nextBoltedPlantShare}.',
   'reason.choice-size':
     'Bulbs come nearer to full size, {diameterMm}, than those of the next best, {next}: {nextDiameterMm}.',
   'reason.choice-keeping':

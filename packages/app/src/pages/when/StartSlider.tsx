@@ -44,7 +44,7 @@ function valueText({ starts }: WhenAnswer, day: number, speaker: Speaker): strin
   const { outcome, gamble, seasonShares, years: tried } = starts[week].summary;
   return say('app.when.slider.value', {
     date: speaker.day(day),
-    what: say(gamble ? 'when.gamble' : `verdict.${outcome}`),
+    what: say(gamble ? 'when.edge-gamble' : `verdict.${outcome}`),
     years: years(gamble ? seasonShares.good : seasonShares[outcome], tried),
   });
 }

@@ -69,8 +69,7 @@ function kindSentence(choice: Choice, speaker: Speaker): string {
     return say('app.which.kind.good', { ...values, years: years(seasonShares.good, summary.years) });
   return say('app.which.kind.poor', {
     ...values,
-    comes: say(`verdict.${outcome}`),
-    years: years(seasonShares[outcome], summary.years),
+    comes: say(`season.share.${outcome}`, { years: years(seasonShares[outcome], summary.years) }),
     good: years(seasonShares.good, summary.years),
   });
 }
