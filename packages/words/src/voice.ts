@@ -34,9 +34,11 @@ export type Speaker = DateWords &
     country(code: string): string;
   };
 
-/** American words with American units, British words with metric ones. */
-export function speaker(units: Units): Speaker {
-  const locale: Locale = units === 'us' ? 'en-US' : 'en-GB';
+/** American words with American units, British words with metric ones (decision 2): the one place that says so. */
+const localeWith: Record<Units, Locale> = { metric: 'en-GB', us: 'en-US' };
+
+/** @param locale the language; where none is chosen, the one that goes with the units */
+export function speaker(units: Units, locale: Locale = localeWith[units]): Speaker {
   const say = sayer(locale);
   const dates = dateWords(say);
   const quantities = quantityWords(units, say);

@@ -74,4 +74,45 @@ export const american = {
   'app.which.packet.mostly':
     '{place}: {name} may do: good bulbs {years}. {buy}; tops fall around {neckFall}.',
   'app.which.packet.small': '{place}: {name} stays small here. Best: {buy}; tops fall around {neckFall}.',
+  'about.licence': 'Free software under the MIT license. Works offline; nothing leaves this computer.',
+  'about.geonames': 'Towns, their elevation and time zones: GeoNames, geonames.org, license CC BY 4.0.',
+  'help.about': 'what Neckfall rests on: sources and licenses',
+  'app.how.more': 'All sources, licenses and limits',
+  'app.about.sources': 'Sources and licenses',
+  'app.about.version': 'Version {version}, free software under the MIT license.',
+  'app.about.libraries': 'Licenses of the data and of the libraries inside',
+  'help.at': 'a point instead: degrees, and meters above the sea, such as 45.76,4.84,175',
+  'error.at-form':
+    '--at {value}: expected LAT,LON or LAT,LON,ELEV in degrees and meters, for example --at 45.76,4.84,175 (with decimal commas: --at "45,76;4,84").',
+  'app.ground.elevation': 'Height above the sea, {unit, select, feet {feet} other {meters}}',
+  'help.season':
+    'What one crop will do: when it comes up, when bulbs start, when tops fall, and how large bulbs get.',
+  'demo.people':
+    'Ines Tarrant grows onions on three terraces above the river; her neighbor Bram Okoro teaches the Tuesday growers there.',
+  'assumed.type-autumn': 'Started from fall to winter, it is taken as {type}, the kind sold for that.',
+  'where.frost-spring': 'Last frost of spring: around {date} ({range}).',
+  'where.frost-spring-some': 'Last frost of spring: around {date}; there is one {years}.',
+  'app.where.frost-free':
+    '{days, plural, one {# day} other {# days}} without frost in a middling year; the coldest night of the year is about {coldest}.',
+  'where.frost-autumn': 'First frost of fall: around {date} ({range}).',
+  'where.frost-autumn-some': 'First frost of fall: around {date}; there is one {years}.',
+  'where.frost-never': 'Frost hardly ever comes.',
+  'week.winter': 'Let them rest. Press back plants that frost has heaved out.',
+  'reason.winter-lifted':
+    'Plants go into winter too small to hold on: frost heaves the wet ground and pushes out {killedTenths, plural, =0 {a few plants} =10 {nearly every plant} one {about # plant in 10} other {about # plants in 10}}. Sow earlier, or press them back and cover them.',
+  'which.ranking':
+    'Ranked by the share of good years, years of small bulbs counting {small}, less {flower} of the share of plants that run to flower; a full-sized bulb adds up to {size}, a hard keeper up to {keeping}; taken off are care beyond five months ({careYear} a year), thinning and trays, beds too cold to work, tops that fall in cool weather, and what shops seldom have: sets of other than long-day onions and kinds that winter, and onions of another latitude. What growers of the district do, where that is published, adds {practice}. What is known of one onion counts half, what is usual for its kind the other half. Those no further apart than so few years can tell share a rank.',
+  'app.which.kind.good':
+    '{buy}. Tops are down by {by}. Good bulbs {years}; run to flower: {plants}. Keeps {keeps}.',
+  'app.which.kind.poor':
+    '{buy}: {comes}. Good bulbs {good}; run to flower: {plants}. {by, select, never {Tops don’t fall in most years.} other {Where tops fall, they are down by {by}, and bulbs keep {keeps}.}}',
+  'start-level.cost.more': 'expensive',
+  'start-level.cost.most': 'most expensive',
+  'start-fact.seed-days-autumn': 'Short-day onions sown in fall take {fromDays}–{toDays} days.',
+  'start-fact.raised-cost': 'Seed is cheap; trays, potting mix, light and warmth are not.',
+  'start-fact.lamps-and-water': 'Keep lamps, heat mats and their cords away from water.',
+  'start-fact.bought-heavier': 'Bare-root plants made bulbs {pct}% heavier than plants from trays.',
+  'start-fact.bought-plugs-cost': 'Plugs cost {from}–{to} times as much as bare-root plants.',
+  'start-fact.sets-choice': 'Usually sold by color alone: names are lost in the trade.',
+  'start-fact.sets-cost': 'Costlier than seed, and cheaper than plugs.',
 } as const;

@@ -98,7 +98,7 @@ export const catalogue = {
   'cultivars.trait.slow': 'runs to flower less readily',
   'cultivars.trait.ready': 'runs to flower more readily',
   'cultivars.trait.dry': '{percent}% dry matter (its kind: {usual}%)',
-  'cultivars.trait.none': 'as its kind does',
+  'cultivars.trait.none': 'like others of its kind',
   'cultivars.from.source': 'source {number}',
   'cultivars.from.memory': 'memory, not checked',
   'cultivars.from.kind': 'usual for its kind: memory, not checked',

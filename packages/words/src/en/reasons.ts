@@ -7,7 +7,7 @@ export const reasons = {
   'reason.small-season':
     'Leaves enough, but the weeks in which bulbs fill are too short, too hot or too dull: bulbs reach {diameterMm} across, well under the best of this place.',
   'reason.days-too-short':
-    'The longest day here has {longestSunUpH} of sun, and {type} onions want about {neededSunUpH} before bulbs start.',
+    'On the longest day here the sun is up for {longestSunUpH}, and {type} onions want about {neededSunUpH} before bulbs start.',
   'reason.never-up': 'The seed seldom comes up: the bed is too cold or too hot for it.',
   'reason.too-late':
     'Plants are not yet big enough to bulb while days are long, and stay green when days shorten.',
@@ -26,7 +26,7 @@ export const reasons = {
   'reason.no-window-small':
     'Even from the best week bulbs stay near {diameterMm} across. Another way of starting may do better; so may bunching onions, shallots, potato onions or leeks.',
   'reason.no-window-no-bulb':
-    'From no week do bulbs start: the longest day has {longestSunUpH} of sun, and this kind wants about {neededSunUpH} while the plants are big and warm enough. Grow bunching onions, shallots, potato onions or leeks instead.',
+    'From no week do bulbs start: on the longest day the sun is up for {longestSunUpH}, and this kind wants about {neededSunUpH} while the plants are big and warm enough. Grow bunching onions, shallots, potato onions or leeks instead.',
   'reason.no-window-not-ripe':
     'From no week do bulbs ripen before the warm weeks end. Another way of starting may do better; so may bunching onions, shallots, potato onions or leeks.',
   'reason.no-window-bolts':
