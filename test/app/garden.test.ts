@@ -186,7 +186,7 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
     await page.getByRole('link', { name: 'By the wall' }).waitFor();
     await press(page, 'Remove the whole garden');
     await press(page, 'Wipe it from this device for good');
-    await page.getByRole('button', { name: 'Remove it' }).waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Wipe it' }).waitFor({ state: 'detached' });
     expect(await page.getByRole('button', { name: /^(Take back|Do again)/ }).count()).toBe(0);
     await page.reload();
     await heading(page).getByText('Nothing is kept').waitFor();

@@ -116,7 +116,7 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     const page = await app.page(trays);
     const how = plain(await page.locator('.how').textContent());
     expect(how).toMatch(
-      /tops going over within \d+ days and bulbs within \d+ mm of each other\. The weather/,
+      /tops go over within \d+ days of each other, and bulbs are within \d+ mm\. The weather/,
     );
     expect(how.match(/an ordinary garden gives about four fifths/g)).toHaveLength(1);
     await page.close();

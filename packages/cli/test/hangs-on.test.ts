@@ -24,15 +24,15 @@ describe('how we know', () => {
 
   test('gives each answer its own spans, and no error that is the same everywhere', () => {
     const parts =
-      /8 years in 10 have tops going over within \d+ days and bulbs within \d+ mm of each other\. The weather/;
+      /In 8 years in 10, tops go over within \d+ days of each other, and bulbs are within \d+ mm\. The weather/;
     for (const [args, span] of [
       [['season', 'Lyon', ...springSown, '--date', '03-25'], parts],
       [
         ['where', 'Lyon'],
-        /The crop named first has tops going over .+ and bulbs of \d+–\d+ mm in 8 years in 10\./,
+        /In 8 years in 10, tops of the crop named first go over .+, on bulbs of \d+–\d+ mm\./,
       ],
-      [['when', 'Lyon', ...springSown], /The best start has tops going over .+ and bulbs of \d+–\d+ mm in /],
-      [['which', 'Lyon', '--have', 'Copra'], /The crop named first has tops going over /],
+      [['when', 'Lyon', ...springSown], /tops from the best start go over .+, on bulbs of \d+–\d+ mm\./],
+      [['which', 'Lyon', '--have', 'Copra'], /tops of the crop named first go over /],
     ] as const) {
       const text = neckfall(...args, '--today', testDay, '--years', '12').stdout.replace(/\s+/g, ' ');
       expect(text).toMatch(span);

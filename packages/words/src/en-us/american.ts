@@ -34,11 +34,11 @@ export const american = {
   'reason.choice-drying':
     'Tops fall while it is warm enough to cure bulbs; those of the next best, {next}, do so in cooler weather.',
   'how.span.parts':
-    '{some, select, some {8 in 10 of the years with a crop} other {8 years in 10}} have tops falling within {days} and bulbs within {size} of each other. {rest, select, none {The weather of the year alone makes that.} other {The weather of the year alone would make that about {weatherDays} and {weatherSize}; what is not known of this onion makes the rest.}}',
+    'In {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}, tops fall within {days} of each other, and bulbs are within {size}. {rest, select, none {The weather of the year alone makes that.} other {The weather of the year alone would make that about {weatherDays} and {weatherSize}; what is not known of this onion makes the rest.}}',
   'how.span.lead':
-    'The crop named first has tops falling {dates} and bulbs of {sizes} in {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}.',
+    'In {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}, tops of the crop named first fall {dates}, on bulbs of {sizes}.',
   'how.span.best-start':
-    'The best start has tops falling {dates} and bulbs of {sizes} in {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}.',
+    'In {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}, tops from the best start fall {dates}, on bulbs of {sizes}.',
   'how.end.later': 'they fall about {days} later',
   'how.end.sooner': 'they fall about {days} sooner',
   'how.end.same': 'they fall on about the same day',
@@ -50,7 +50,7 @@ export const american = {
   'app.welcome.lead':
     'Name a town. You get the onion that suits it, when to start it and when its tops fall, worked out here on your device.',
   'app.where.winter.some':
-    'Mostly: of plants sown in fall frost takes {lost}, in a hard winter {hard}. Row cover helps ({fleece} lost).',
+    'Mostly: of plants sown in fall, frost takes {lost}, in a hard winter {hard}. Row cover helps ({fleece} lost).',
   'app.where.winter.mild':
     'Yes: of plants sown in late summer or fall, frost takes hardly any, even without a cover.',
   'app.where.winter.fleece': 'Not in the open ({lost} lost); under row cover frost takes {fleece}.',

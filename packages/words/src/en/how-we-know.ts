@@ -13,11 +13,11 @@ export const howWeKnow = {
   'how.sure-mountain':
     'Least sure: the climate of this slope; ground nearby differs by more than {spread} in height. Give the elevation of your own ground.',
   'how.span.parts':
-    '{some, select, some {8 in 10 of the years with a crop} other {8 years in 10}} have tops going over within {days} and bulbs within {size} of each other. {rest, select, none {The weather of the year alone makes that.} other {The weather of the year alone would make that about {weatherDays} and {weatherSize}; what is not known of this onion makes the rest.}}',
+    'In {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}, tops go over within {days} of each other, and bulbs are within {size}. {rest, select, none {The weather of the year alone makes that.} other {The weather of the year alone would make that about {weatherDays} and {weatherSize}; what is not known of this onion makes the rest.}}',
   'how.span.lead':
-    'The crop named first has tops going over {dates} and bulbs of {sizes} in {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}.',
+    'In {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}, tops of the crop named first go over {dates}, on bulbs of {sizes}.',
   'how.span.best-start':
-    'The best start has tops going over {dates} and bulbs of {sizes} in {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}.',
+    'In {some, select, some {8 in 10 of the years with a crop} other {8 years in 10}}, tops from the best start go over {dates}, on bulbs of {sizes}.',
   'how.hangs.warmth':
     'What the tops hang on most here: how warm the season is. {amount} {way, select, more {warmer} other {cooler}}, and {end}.',
   'how.hangs.day-length':

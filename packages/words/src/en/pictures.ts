@@ -53,7 +53,7 @@ export const pictures = {
   'picture.lost': 'lost to winter',
   'picture.section.rings':
     'Cut through, the middle one shows {rings, plural, one {# ring} other {# rings}}, each from one leaf, under {skins, plural, one {# dry skin} other {# dry skins}}.',
-  'picture.section.sizes': 'Bulbs of {middle} across in a middle year, {range} in 8 years of 10.',
+  'picture.section.sizes': 'In a middling year bulbs are {middle} across; in 8 years of 10, {range}.',
   'picture.section.table': 'The onions in the picture',
   'picture.section.onion': 'Onion',
   'picture.section.across': 'Across',
