@@ -129,19 +129,16 @@ export function steadyCrop(plan: Partial<Plan> = {}, other: Partial<Crop> = {}):
 }
 
 /** The terms of a season in steady weather. */
-export function steadyTerms({
-  crop = steadyCrop(),
-  open = {},
-  covered = open,
-  photoperiodH = 16,
-  beddedOn = 0,
-}: {
-  crop?: Crop;
-  open?: Partial<SteadyDay>;
-  covered?: Partial<SteadyDay>;
-  photoperiodH?: number;
-  beddedOn?: number;
-} = {}): Terms {
+export function steadyTerms(
+  of: {
+    crop?: Crop;
+    open?: Partial<SteadyDay> | undefined;
+    covered?: Partial<SteadyDay>;
+    photoperiodH?: number;
+    beddedOn?: number;
+  } = {},
+): Terms {
+  const { crop = steadyCrop(), open = {}, covered = open, photoperiodH = 16, beddedOn = 0 } = of;
   const days = new Float64Array(800).fill(photoperiodH);
   return termsOf(crop, steadyAir(open), steadyAir(covered), 0, days, 0, beddedOn);
 }
