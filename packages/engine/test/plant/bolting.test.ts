@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boltedShare, boltingSizeFactor, coldResponse } from '../../src/plant/index.ts';
+import { boltedShare, boltingSizeFactor, coldResponse, setColdDays } from '../../src/plant/index.ts';
 
 const seed = 20261125;
 
@@ -36,5 +36,37 @@ describe('cold that turns a plant to flower', () => {
   it('bolts half the plants at the half-point', () => {
     expect(boltedShare(60, 60, 9)).toBe(0.5);
     expect(boltedShare(80, 60, 9)).toBeGreaterThan(0.85);
+  });
+
+  it('counts by straight lines on either side of 9 °C', () => {
+    expect(coldResponse(4.5, 17)).toBeCloseTo(0.5, 12);
+    expect(coldResponse(13, 17)).toBeCloseTo(0.5, 12);
+    expect(coldResponse(-5, 17)).toBe(0);
+  });
+
+  it('bolts as the logistic of the cold beyond the half-point', () => {
+    expect(boltedShare(69, 60, 9)).toBeCloseTo(Math.E / (1 + Math.E), 12);
+    expect(boltedShare(51, 60, 9)).toBeCloseTo(1 / (1 + Math.E), 12);
+  });
+});
+
+describe('sets', () => {
+  const flower = (mm: number, store: 'cold' | 'warm') => boltedShare(setColdDays(mm, store, 60, 9), 60, 9);
+
+  it('from a cold store flower as logistic(0.5 · (d − 21.5 mm)) (slope: Sapporo 1949–50)', () => {
+    expect(flower(21.5, 'cold')).toBeCloseTo(0.5, 12);
+    expect(flower(23.5, 'cold')).toBeCloseTo(Math.E / (1 + Math.E), 12);
+    expect(flower(19.5, 'cold')).toBeCloseTo(1 / (1 + Math.E), 12);
+    // about one in ten at 16 mm (common practice, no source)
+    expect(flower(16, 'cold')).toBeLessThan(0.1);
+  });
+
+  it('from a warm store hardly flower (Heath 1943)', () => {
+    expect(flower(21.5, 'warm')).toBeLessThan(0.01);
+    expect(flower(35.5, 'warm')).toBeCloseTo(0.5, 12);
+  });
+
+  it('bring no less than no cold', () => {
+    expect(setColdDays(5, 'warm', 20, 5)).toBe(0);
   });
 });
