@@ -44,3 +44,10 @@ describe('a stretch of weeks as good as the best', () => {
     expect(bestStretch(20, weeks, () => 1)).toEqual({ first: 20, last: 20 });
   });
 });
+
+test('dates are as good as the best that are worth up to 0.04 less, a little more than one season in thirty', () => {
+  const fallsBy = (less: number) =>
+    bestStretch(20, 52, (week) => (Math.abs(week - 20) <= 2 ? 1 - (week === 20 ? 0 : less) : 0));
+  expect(fallsBy(0.039)).toEqual({ first: 18, last: 22 });
+  expect(fallsBy(0.041)).toEqual({ first: 20, last: 20 });
+});

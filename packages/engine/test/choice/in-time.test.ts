@@ -61,6 +61,11 @@ describe('a start is in time', () => {
   });
 });
 
+test('where beds are never warm enough no start is in time, though none is better', () => {
+  const cold = openSite({ climate: climateOf({ latitudeDeg: 50, mean: 5 }), years: 3, seed: 1 });
+  expect(inTimeRule(cold, plan).isInTime(plan.startDay, goodHarvest)).toBe(false);
+});
+
 describe('weeks in time make a window', () => {
   const { isWindow } = inTimeRule(site, plan);
 

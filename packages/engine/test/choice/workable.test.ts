@@ -38,6 +38,8 @@ describe('sets are to be had', () => {
     [51.5, 5, 25, null],
     [51.5, 6, 10, 'no-sets'],
     [51.5, 7, 16, 'no-sets'],
+    [51.5, 8, 5, 'no-sets'],
+    [51.5, 8, 22, null],
     [51.5, 9, 20, null],
     [-45, 10, 1, null],
     [-45, 12, 20, 'no-sets'],
@@ -60,4 +62,17 @@ test('seedlings do not stand in trays from autumn to spring', () => {
   expect(sownOn(12, 1)).toBe('long-tray');
   expect(sownOn(2, 15)).toBeNull();
   expect(sownOn(7, 1)).toBeNull();
+});
+
+test('seedlings stand in trays for six weeks at the least and seventeen at the most (common practice, no source)', () => {
+  const { tempMeanC } = cold.mean('none');
+  const newYear = dayNumber(2027, 1, 1);
+  const isWarm = (day: number) => tempMeanC[day] >= 7;
+  const first = Array.from({ length: 365 }, (_, day) => day).find(isWarm)!;
+  const last = Array.from({ length: 365 }, (_, day) => day).findLast(isWarm)!;
+  const sownOn = (day: number) => hindranceOn(cold, 'raised-seedlings', newYear + day);
+  expect(sownOn(first - 17 * 7)).toBeNull();
+  expect(sownOn(first - 17 * 7 - 1)).toBe('long-tray');
+  expect(sownOn(last - 6 * 7)).toBeNull();
+  expect(sownOn(last - 6 * 7 + 1)).toBe('long-tray');
 });

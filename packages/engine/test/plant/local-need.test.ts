@@ -34,4 +34,31 @@ describe('the day length that the kinds of a place ask for', () => {
       expect(valuesAt(once, longestDayH)).toEqual(once);
     }
   });
+
+  // Homes and their middles: memory.
+  test.each([
+    ['tropical-short', 13],
+    ['short', 14],
+    ['intermediate', 14.5],
+    ['early-long', 14.8],
+    ['northern-long', 15.4],
+  ] as const)('is that of its type in the middle of its home, %s at %d h', (type, middleH) => {
+    const steep = { ...defaultPlantValues.types[type], photoperiodPerH: 1 };
+    const values = { ...defaultPlantValues, types: { ...defaultPlantValues.types, [type]: steep } };
+    const at = (hours: number) => valuesAt(values, hours).types[type].criticalPhotoperiodH;
+    expect(at(middleH)).toBeCloseTo(own(type), 12);
+    expect(at(middleH + 0.2)).toBeCloseTo(own(type) + 0.2, 12);
+  });
+
+  test('turns to that of the strangers over 0.4 h below its home', () => {
+    const steep = { ...defaultPlantValues.types['early-long'], photoperiodPerH: 1 };
+    const values = { ...defaultPlantValues, types: { ...defaultPlantValues.types, 'early-long': steep } };
+    const beyond = (hours: number) =>
+      valuesAt(values, hours).types['early-long'].criticalPhotoperiodH - steep.criticalPhotoperiodH;
+    // home from 14.2 h, strangers of 15.7 h, middle 14.8 h
+    expect(beyond(14.2)).toBeCloseTo(-0.6, 12);
+    expect(beyond(14)).toBeCloseTo((14.2 + 15.7) / 2 - 14.8, 12);
+    expect(beyond(13.8)).toBeCloseTo(0.9, 12);
+    expect(beyond(12)).toBeCloseTo(0.9, 12);
+  });
 });

@@ -20,6 +20,11 @@ describe('what counts as a small bulb', () => {
   });
 });
 
+test('bulb mass goes as 1 / (25 + plants per m²) (Mead 1970 and Rogers: 12–36 in seven fields)', () => {
+  expect(smallBulbG('short', 15) / smallBulbG('short', 40)).toBeCloseTo(65 / 40, 12);
+  expect(smallBulbG('short', 105) / smallBulbG('short', 40)).toBeCloseTo(65 / 130, 12);
+});
+
 describe('one season is judged by the worst that came of it', () => {
   const plan = { type: 'northern-long', densityPerM2: 40 } as const;
   const dryShare = 0.115;

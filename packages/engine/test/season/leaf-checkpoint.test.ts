@@ -75,6 +75,12 @@ describe('leaves that part good years from small ones', () => {
     expect(partLeaves(counts)).toEqual({ smallUpTo: 5, goodMm: 62, smallMm: 45 });
   });
 
+  it('are counted as a grower sees them, to the nearest whole', () => {
+    expect(partLeaves([...years(8, 5.4, 'small', 45), ...years(8, 5.6, 'good', 60)])).toMatchObject({
+      smallUpTo: 5,
+    });
+  });
+
   it('are none where few and many leaves end alike', () => {
     expect(partLeaves([...years(8, 5, 'good', 60), ...years(8, 7, 'good', 60)])).toBeNull();
     expect(partLeaves([...years(8, 5, 'small', 45), ...years(8, 7, 'small', 46)])).toBeNull();

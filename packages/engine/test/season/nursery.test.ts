@@ -234,6 +234,17 @@ describe('a raised seedling', () => {
       expect(after(10, { lampHours: 16 }, 10)).toBe(0);
     });
 
+    test('and loses it day by day when days are short again', () => {
+      const shortFrom20 = Float64Array.from({ length: 800 }, (_, day) => (day < 20 ? 16 : 12));
+      // two thirds of the rate at 15 °C: gains 0.1 and loses 0.05 a day
+      const slow = { ...growth, bulbingRate: 0.15 };
+      const on = (plantOutAfter: number) =>
+        raised({ start }, { photoperiodH: shortFrom20, plantOutAfter, crop: { growth: slow, type } }).plant
+          .bulbing;
+      expect(on(20)).toBeGreaterThan(0.2);
+      expect(on(20) - on(24)).toBeCloseTo(4 * 0.05, 12);
+    });
+
     test('and goes on in the bed from just short of it', () => {
       expect(after(80, { lampHours: 16 }, 10)).toBe(0.99);
     });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { dayNumber } from '../../src/calendar/index.ts';
+import { defaultPlantValues, type PlantValues } from '../../src/plant/index.ts';
 import { openSite, planDefaults, referenceBulbG, runPlan } from '../../src/season/index.ts';
 import { climateOf } from '../weather/climates.ts';
 
@@ -23,4 +24,14 @@ test('a kind from far off makes no local bulb small', () => {
   expect(runPlan(site(), { ...seed, type: 'short' }).plan.type).toBe('short');
   expect(referenceBulbG(site(), seed)).toBeGreaterThan(0);
   expect(referenceBulbG(site(), { ...seed, type: 'short' })).toBe(referenceBulbG(site(), seed));
+});
+
+test('a crop that runs to flower is no measure of the place', () => {
+  const climate = climateOf({ latitudeDeg: 52, mean });
+  const types = Object.fromEntries(
+    Object.entries(defaultPlantValues.types).map(([type, own]) => [type, { ...own, vernalHalfD: -100 }]),
+  ) as PlantValues['types'];
+  const flowering = openSite({ climate, years: 10, seed: 1, values: { ...defaultPlantValues, types } });
+  expect(referenceBulbG(flowering, plan(2027))).toBe(0);
+  expect(referenceBulbG(site(), plan(2027))).toBeGreaterThan(0);
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dayNumber } from '../../src/calendar/index.ts';
+import { defaultPlantValues } from '../../src/plant/index.ts';
 import {
   openSite,
   type Plan,
@@ -28,9 +29,26 @@ const leavesFrom = (sown: number, of = plan) => {
 describe('seedlings for a day of planting out', () => {
   const sown = sowingFor(site, plan, outDay);
 
-  test('are sown in time for their two and a half leaves, and a week later would be late', () => {
-    expect(leavesFrom(sown)).toBeGreaterThanOrEqual(plantingOut.leaves);
-    expect(leavesFrom(sown + 7)).toBeLessThan(plantingOut.leaves);
+  test.each([13, 14, 15, 16, 18, 20])(
+    'at %d °C are sown in time for two and a half leaves, and a week later would be late',
+    (nurseryTempC) => {
+      const of = { ...plan, nurseryTempC };
+      const day = sowingFor(site, of, outDay);
+      // sown as early as can be they may still fall short
+      if (outDay - day < 84) expect(leavesFrom(day, of)).toBeGreaterThanOrEqual(plantingOut.leaves);
+      if (outDay - day > 28) expect(leavesFrom(day + 7, of)).toBeLessThan(plantingOut.leaves);
+    },
+  );
+
+  test('of a quick kind are sown four weeks ahead all the same', () => {
+    const growth = { ...defaultPlantValues.growth, phyllochron: 20, nurseryCrowdLeaves: 12 };
+    const quick = openSite({
+      climate: climateOf({ latitudeDeg: 52, mean }),
+      years: 2,
+      seed: 1,
+      values: { ...defaultPlantValues, growth },
+    });
+    expect(sowingFor(quick, { ...plan, nurseryTempC: 20 }, outDay)).toBe(outDay - 28);
   });
 
   test('are sown whole weeks ahead, four at the least and twelve at the most', () => {

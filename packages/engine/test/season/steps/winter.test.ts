@@ -31,6 +31,14 @@ describe('a night of frost', () => {
     expect(plant.aliveShare).toBe(0);
   });
 
+  test('that leaves two plants in a hundred is worth growing on, and no less (ours)', () => {
+    const more = plantOf({ ...soft, aliveShare: 0.033 });
+    expect(night(more, tenBelow)).toBe(true);
+    expect(more.aliveShare).toBeCloseTo(0.033 * 0.625, 12);
+    const fewer = plantOf({ ...soft, aliveShare: 0.031 });
+    expect(night(fewer, tenBelow)).toBe(false);
+  });
+
   test('is milder under a cover, by 3 °C under fleece', () => {
     const underFleece = plantOf(soft);
     night(underFleece, tenBelow, 'fleece');
