@@ -54,6 +54,23 @@ describe('draws of a kind', () => {
     expect(median(({ phyllochronFactor }) => phyllochronFactor)).toBeCloseTo(1, 9);
   });
 
+  test('are as wide as told, and no kind is quicker than seven tenths of the usual (ours)', () => {
+    const factors = (spread: number) =>
+      drawsOf(30, 1, { criticalH: spread, ripening: spread, phyllochron: spread });
+    const wide = factors(1);
+    expect(Math.max(...wide.map(({ ripeningFactor }) => ripeningFactor))).toBeCloseTo(1 + outermost(30), 5);
+    expect(Math.max(...wide.map(({ phyllochronFactor }) => phyllochronFactor))).toBeCloseTo(
+      1 + outermost(30),
+      5,
+    );
+    expect(Math.min(...wide.map(({ ripeningFactor }) => ripeningFactor))).toBe(0.7);
+    expect(Math.min(...wide.map(({ phyllochronFactor }) => phyllochronFactor))).toBe(0.7);
+    expect(Math.max(...factors(0.5).map(({ criticalShiftH }) => criticalShiftH))).toBeCloseTo(
+      0.5 * outermost(30),
+      5,
+    );
+  });
+
   test('are the same for the same seed and others for another', () => {
     expect(drawsOf(9, 4)).toEqual(drawsOf(9, 4));
     expect(drawsOf(9, 5)).not.toEqual(drawsOf(9, 4));
