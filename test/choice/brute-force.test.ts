@@ -8,6 +8,7 @@ import {
   openSite,
   rankChoices,
   startMethods,
+  worth,
 } from '../../packages/engine/src/index.ts';
 import { climateOf, isCovered } from '../season/places.ts';
 import { asGoodWithin, bestOfAll, bruteForce, firstDay } from './brute-force.ts';
@@ -61,10 +62,12 @@ describe('at twenty places drawn at random, against every week of the year on ev
 
   test('trying every day instead finds the same date to within a week or so', () => {
     const off = hopeful.slice(0, 6).map(({ site, found: [{ kind, summary }] }) => {
-      const { plan } = bestOfAll(site, kind, firstDay, 1);
-      return Math.abs(summary.plan.startDay - plan.startDay);
+      const daily = bestOfAll(site, kind, firstDay, 1);
+      // among days worth the same as the best, any is as good
+      const isAsGood = worth(site, summary) >= worth(site, daily) - asGoodWithin;
+      return { days: Math.abs(summary.plan.startDay - daily.plan.startDay), isAsGood };
     });
-    expect(off.filter((days) => days > 7).length).toBeLessThanOrEqual(1);
-    expect(Math.max(...off)).toBeLessThanOrEqual(14);
+    expect(off.filter(({ days }) => days > 7).length).toBeLessThanOrEqual(1);
+    expect(off.filter(({ days, isAsGood }) => days > 14 && !isAsGood)).toEqual([]);
   });
 });
