@@ -1,4 +1,5 @@
 import { defineConfig } from 'vite';
+import { withoutCommandLine } from './without-command-line.ts';
 import { withoutOrigins } from './without-origins.ts';
 
 export default defineConfig({
@@ -11,7 +12,7 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
   },
-  plugins: [withoutOrigins()],
-  worker: { format: 'es', plugins: () => [withoutOrigins()] },
+  plugins: [withoutCommandLine(), withoutOrigins()],
+  worker: { format: 'es', plugins: () => [withoutCommandLine(), withoutOrigins()] },
   server: { host: '127.0.0.1' },
 });

@@ -32,19 +32,29 @@ import {
   wetSpellFactor,
   youngLeafArea,
 } from '../plant/index.ts';
-import { endSeason } from './end-season.ts';
 import type { Outcome } from './outcome.ts';
 import { idleColdDays, type PlantState } from './plant-state.ts';
 import { hardeningDays, stalkDays, standLost } from './steps/index.ts';
 import type { Terms } from './terms.ts';
+import type { DayTrace } from './trace.ts';
 
 const mostLeaves = leafLimit - 1;
 
 /**
- * Grows `plant` from day `from` on until its season is over: the steps of `growDay` laid flat in one body, which takes
+ * Grows `plant` from day `from` on until its season is over, or to the morning of day `until`: the steps of `growDay` laid flat in one body, which takes
  * little more than half the time. A test holds it to them bit for bit; change them first.
+ * `out` is told of the start of bulbs, `trace` of every day on which the plant stood.
+ *
+ * @returns the day on which the season was over, else `until`
  */
-export function grow(plant: PlantState, terms: Terms, from: number, out: Outcome): void {
+export function grow(
+  plant: PlantState,
+  terms: Terms,
+  from: number,
+  until: number,
+  out: Outcome,
+  trace: DayTrace | null,
+): number {
   const { crop, open, covered, at, photoperiodH, photoAt, phyllochron, criticalH } = terms;
   const { coldOpen, coldCovered, ripenOpen, ripenCovered, warmthOpen, warmthCovered, referenceEt } = terms;
   const { competenceTT, ripeningTT } = terms;
@@ -55,7 +65,7 @@ export function grow(plant: PlantState, terms: Terms, from: number, out: Outcome
   const stalksUntil = lastDay - stalkDays;
   const { firstLeavesFactor, leafLifeTT, shootPerLeafArea, growthRate, radiationUseGMJ } = growth;
   const { extinction, bulbingRate, bulbingLossPerDay, boltingSizeSpan } = growth;
-  const { boltingSizeG, minimumLeaves } = type;
+  const { boltingSizeG, minimumLeaves, dryMatterShare } = type;
   const openMeanC = open.tempMeanC;
   const openMinC = open.tempMinC;
   const { rainMm, soilMeanC } = open;
@@ -67,7 +77,7 @@ export function grow(plant: PlantState, terms: Terms, from: number, out: Outcome
   let reverted = false;
   let made = Math.floor(leaves);
   let day = from;
-  for (; day < lastDay; day++) {
+  for (; day < until; day++) {
     const i = at + day;
     const outsideMinC = openMinC[i];
     const isCovered = isEverCovered && (day < coverEnds || outsideMinC < coverUse.frostBelowC);
@@ -177,6 +187,7 @@ export function grow(plant: PlantState, terms: Terms, from: number, out: Outcome
           break;
         }
       }
+      if (trace) trace.put(day, leaves, green, shootG, bulbG / dryMatterShare, bulbing, ripening);
       if (ripening >= 1) break;
       continue;
     }
@@ -215,6 +226,7 @@ export function grow(plant: PlantState, terms: Terms, from: number, out: Outcome
       out.shootG = shootG;
       out.photoperiodH = P;
     }
+    if (trace) trace.put(day, leaves, green, shootG, 0, bulbing, 0);
   }
 
   plant.leaves = leaves;
@@ -237,5 +249,5 @@ export function grow(plant: PlantState, terms: Terms, from: number, out: Outcome
   plant.snowMm = snowMm;
   plant.depletionMm = depletionMm;
   plant.thirstyDays = thirstyDays;
-  endSeason(plant, terms, day, out);
+  return day;
 }

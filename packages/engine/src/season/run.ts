@@ -2,9 +2,8 @@ import { climateDayOf } from '../calendar/index.ts';
 import { type Crop, cropOf } from './crop.ts';
 import { type Draw, noDraw } from './draws.ts';
 import type { Drivers } from './drivers.ts';
+import { endSeason } from './end-season.ts';
 import { grow } from './grow.ts';
-import { growDay } from './grow-day.ts';
-import { growTraced } from './grow-traced.ts';
 import { emptySeedling, indoorNurseryC, raise, type Seedling, seedbedFromC } from './nursery.ts';
 import { emptyOutcome, type Outcome, stage } from './outcome.ts';
 import type { Plan } from './plan.ts';
@@ -69,8 +68,7 @@ export function runnerOf(site: Site, plan: Plan): Runner {
       const terms = raised(...weatherOf(year));
       if (!terms) return outcome;
       copyPlant(plant, seedling.plant);
-      grow(seedling.plant, terms, Math.max(day, seedling.day), outcome);
-      return outcome;
+      return grown(seedling.plant, terms, Math.max(day, seedling.day), null);
     },
     plantOn(year, day) {
       crop.followsWater = true;
@@ -78,7 +76,7 @@ export function runnerOf(site: Site, plan: Plan): Runner {
       if (!terms || day < seedling.day || day > crop.lastDay) return null;
       const plant = emptyPlant();
       copyPlant(seedling.plant, plant);
-      for (let on = seedling.day; on < day; on++) if (!growDay(plant, terms, on, outcome)) return null;
+      if (grow(plant, terms, seedling.day, day, outcome, null) < day) return null;
       return plant;
     },
     quickSeason(year) {
@@ -104,11 +102,13 @@ export function runnerOf(site: Site, plan: Plan): Runner {
     if (!seedling.emerged || seedling.day >= crop.lastDay) return null;
     return termsOf(crop, open, covered, at, photoperiodH, photoAt, seedling.day);
   };
+  const grown = (plant: PlantState, terms: Terms, from: number, trace: DayTrace | null): Outcome => {
+    endSeason(plant, terms, grow(plant, terms, from, crop.lastDay, outcome, trace), outcome);
+    return outcome;
+  };
   const run = (open: Drivers, covered: Drivers, at: number, draw: Draw, trace: DayTrace | null): Outcome => {
     const terms = raised(open, covered, at, draw);
-    if (terms && trace) growTraced(seedling.plant, terms, seedling.day, outcome, trace);
-    else if (terms) grow(seedling.plant, terms, seedling.day, outcome);
-    return outcome;
+    return terms ? grown(seedling.plant, terms, seedling.day, trace) : outcome;
   };
   runner.moveTo(plan.startDay, plan.plantOutDay);
   return runner;
