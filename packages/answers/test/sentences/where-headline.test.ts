@@ -49,6 +49,8 @@ describe('the headline of a place', () => {
     expect(betterThanLead([fails, small, good, told('intermediate', 'good', 0.9)])).toBe(good);
     expect(betterThanLead([good, told('short', 'good', 1)])).toBeNull();
     expect(betterThanLead([fails])).toBeNull();
+    // small bulbs at a place where good ones never come are no better advice
+    expect(betterThanLead([told('northern-long', 'not-ripe', 0), told('short', 'small', 0)])).toBeNull();
   });
 
   test('says in how many years a crop came good, and of how many', () => {
