@@ -50,14 +50,11 @@ describe('at twenty places drawn at random, against every week of the year on ev
     }
   });
 
-  test('the leader starts in a week as good as the best, but for one place at most', () => {
-    let worse = 0;
+  test('the leader starts in a week as good as the best', () => {
     for (const { found, all } of hopeful) {
       const same = all.find(({ kind }) => kind === found[0].kind) as Choice;
-      if (found[0].worth < same.worth - asGoodWithin) worse++;
-      expect(found[0].worth).toBeGreaterThan(same.worth - 2 * asGoodWithin);
+      expect(found[0].worth).toBeGreaterThan(same.worth - asGoodWithin);
     }
-    expect(worse).toBeLessThanOrEqual(1);
   });
 
   test('trying every day instead finds the same date to within a week or so', () => {

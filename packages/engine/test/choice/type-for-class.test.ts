@@ -18,6 +18,8 @@ const tasmania = siteAt(-51.5);
 describe('what a packet of long-day onions holds', () => {
   test.each([
     ['seed in spring', 'direct-seed', 3, 20, 'northern-long'],
+    ['seed in the middle of June', 'direct-seed', 6, 15, 'northern-long'],
+    ['seed in July, which can only winter', 'direct-seed', 7, 5, 'early-long'],
     ['seed in August', 'direct-seed', 8, 20, 'early-long'],
     ['sets in spring', 'sets', 3, 20, 'northern-long'],
     ['sets in autumn', 'sets', 10, 1, 'early-long'],
