@@ -1,5 +1,5 @@
-import { type ClassAnswer, type DayRow, medianSeasonDays, type Site } from '@neckfall/engine';
-import { type PlaceYear, placeYear, sunUpAtPhotoperiod } from './place-year.ts';
+import { type ClassAnswer, type DayRow, medianSeasonDays, neededSunUpH, type Site } from '@neckfall/engine';
+import { type PlaceYear, placeYear } from './place-year.ts';
 import { cropYear, plainYearStart } from './told-year.ts';
 
 /** A place's year, and in it the crop that is advised there in a middling season; no days where none is. */
@@ -22,7 +22,7 @@ export function advisedYear(
     : { firstDay: plainYearStart(today, climate.latitudeDeg), days: yearDays };
   return {
     year: placeYear(climate, shown.firstDay, shown.days),
-    needSunUpH: sunUpAtPhotoperiod(climate.latitudeDeg, climate.longitudeDeg, summary.needPhotoperiodH),
+    needSunUpH: neededSunUpH(site, summary.needPhotoperiodH),
     days,
   };
 }

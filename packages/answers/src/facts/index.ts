@@ -7,7 +7,7 @@ export { type MonthFacts, monthsOf } from './months.ts';
 export { choicesHereFirst, isKnownHere, namesHereFirst, namesKnownHere } from './names-here.ts';
 export { offerOfOwn, offerOfPacket, offersOf } from './offers.ts';
 export { type PlaceFacts, placeFacts } from './place-facts.ts';
-export { type PlaceYear, placeYear, sunUpAtPhotoperiod } from './place-year.ts';
+export { type PlaceYear, placeYear } from './place-year.ts';
 export { readiness } from './readiness.ts';
 export { runsAlike, runsAround } from './runs-alike.ts';
 export { dayOf } from './season-days.ts';

@@ -57,19 +57,3 @@ export function placeYear(climate: MonthlyClimate, firstDay: number, days: numbe
 
 /** 1 January 2027. */
 const commonYearStart = 20_819;
-
-/**
- * Sun-up hours at which the photoperiod of a place reaches `photoperiodH`: a packet's need, and the engine's, in what
- * people see. Taken on the day of the year that comes nearest.
- */
-export function sunUpAtPhotoperiod(latitudeDeg: number, longitudeDeg: number, photoperiodH: number): number {
-  const sunUp = new Float64Array(climateYearDays);
-  const civil = new Float64Array(climateYearDays);
-  fillDayLengths(latitudeDeg, longitudeDeg, commonYearStart, 'sun-up', sunUp);
-  fillDayLengths(latitudeDeg, longitudeDeg, commonYearStart, 'civil', civil);
-  let best = 0;
-  for (let day = 1; day < climateYearDays; day++) {
-    if (Math.abs(civil[day] - photoperiodH) < Math.abs(civil[best] - photoperiodH)) best = day;
-  }
-  return sunUp[best] + photoperiodH - civil[best];
-}

@@ -1,11 +1,4 @@
-import {
-  cropYear,
-  type PlaceYear,
-  placeYear,
-  type StandOn,
-  standOn,
-  sunUpAtPhotoperiod,
-} from '@neckfall/answers';
+import { cropYear, type PlaceYear, placeYear, type StandOn, standOn } from '@neckfall/answers';
 import {
   type ColdBed,
   choosePlan,
@@ -14,6 +7,7 @@ import {
   type LeafCheckpoint,
   leafCheckpoint,
   medianSeasonDays,
+  neededSunUpH,
   onionAt,
   type PacketNote,
   type Plan,
@@ -80,6 +74,6 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     leafCheckpoint: leafCheckpoint(site, summary),
     spans: spanParts(site, summary),
     year: placeYear(climate, shown.firstDay, shown.days),
-    needSunUpH: sunUpAtPhotoperiod(climate.latitudeDeg, climate.longitudeDeg, summary.needPhotoperiodH),
+    needSunUpH: neededSunUpH(site, summary.needPhotoperiodH),
   };
 }

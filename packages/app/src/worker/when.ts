@@ -1,8 +1,8 @@
-import { sunUpAtPhotoperiod } from '@neckfall/answers';
 import {
   type CropAsked,
   civilDate,
   cropToday,
+  neededSunUpH,
   type OpenPlan,
   onionAt,
   type PacketNote,
@@ -36,13 +36,12 @@ export type WhenReply = {
 export function when({ site: asked, crop, today, plan: { start, ...practice } }: WhenAsked): WhenReply {
   const site = siteOf(asked);
   const { notes, ...onion } = onionAt(site, crop);
-  const { latitudeDeg, longitudeDeg } = site.climate;
   const { criticalPhotoperiodH } = plantValuesOf(site.values, onion);
   const plan = { ...planDefaults, ...practice, start, ...onion };
   return {
     answer: tryStarts(site, plan, civilDate(today).year, usesAt(site, crop, start) ?? undefined),
     now: cropToday(site, crop, onion, start, today, practice),
     notes,
-    needSunUpH: sunUpAtPhotoperiod(latitudeDeg, longitudeDeg, criticalPhotoperiodH),
+    needSunUpH: neededSunUpH(site, criticalPhotoperiodH),
   };
 }

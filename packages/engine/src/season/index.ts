@@ -4,6 +4,7 @@ export { fullSizeDryG, judge, limits, outcomeOf, smallBulbG } from './judge.ts';
 export { type LeafCheckpoint, type LeafParting, leafCheckpoint } from './leaf-checkpoint.ts';
 export type { DayStretch, LocalPractice } from './local-practice.ts';
 export { medianSeasonDays } from './median-season.ts';
+export { neededSunUpH } from './needed-sun-up.ts';
 export { indoorNurseryC, plantingOut, seedbedFromC } from './nursery.ts';
 export type { Outcome } from './outcome.ts';
 export { stage } from './outcome.ts';

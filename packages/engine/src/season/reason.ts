@@ -1,4 +1,5 @@
 import { plantValuesOf, verdicts } from '../plant/index.ts';
+import { neededSunUpH } from './needed-sun-up.ts';
 import type { Site } from './site.ts';
 import type { Reason, SeasonSummary } from './summary.ts';
 
@@ -35,7 +36,7 @@ export function reasonFor(site: Site, s: Omit<SeasonSummary, 'reason'>): Reason 
     diameterMm: round(s.bulbDiameterMm.p50),
     sunUpH: round(s.onset.sunUpH, 1),
     longestSunUpH: round(site.longestDayH, 1),
-    neededSunUpH: round(neededSunUp(site, type.criticalPhotoperiodH), 1),
+    neededSunUpH: round(neededSunUpH(site, type.criticalPhotoperiodH), 1),
     boltedTenths: Math.round(10 * (s.boltedPlantsShare.p50 ?? 0)),
     killedTenths: Math.round(10 * (s.winterKilledPlantsShare.p50 ?? 0)),
     type: s.plan.type,
@@ -67,21 +68,6 @@ function codeFor(
     case 'small':
       return (s.leavesMadeAtOnset.p50 ?? 0) < fewLeaves ? 'small-few-leaves' : 'small-season';
   }
-}
-
-/** Sun-up day length, h, on the day of the year that first reaches a photoperiod; 0 where none does. */
-function neededSunUp(site: Site, photoperiodH: number): number {
-  const { sunUpH, photoperiodH: hours } = site.dayTable(2027);
-  let best = 0;
-  let miss = Number.POSITIVE_INFINITY;
-  for (let day = 0; day < 365; day++) {
-    const off = Math.abs(hours[day] - photoperiodH);
-    if (off < miss) {
-      miss = off;
-      best = sunUpH[day];
-    }
-  }
-  return miss < 0.2 ? best : photoperiodH - 0.9;
 }
 
 function mostlyLifted({

@@ -8,7 +8,7 @@ import type { CropLine, YearLineProps } from './year-line-props.ts';
 
 export type YearLineInput = {
   year: PlaceYear;
-  /** Sun-up hours the onion needs (see sunUpAtPhotoperiod); null: none in question. */
+  /** Sun-up hours the onion needs (see neededSunUpH); null: none in question. */
   needSunUpH: number | null;
   /** Day number; null: none to be marked. */
   today: number | null;

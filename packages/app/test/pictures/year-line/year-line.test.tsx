@@ -1,5 +1,12 @@
-import { cropYear, placeYear, plainYearStart, sunUpAtPhotoperiod } from '@neckfall/answers';
-import { climateYearDays, medianSeasonDays, onionTypes, runPlan, startMethods } from '@neckfall/engine';
+import { cropYear, placeYear, plainYearStart } from '@neckfall/answers';
+import {
+  climateYearDays,
+  medianSeasonDays,
+  neededSunUpH,
+  onionTypes,
+  runPlan,
+  startMethods,
+} from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -126,7 +133,7 @@ describe('a crop on the year line', () => {
           Math.max(rows.at(-1)?.day ?? day, summary.neckFall.p90 ?? day),
         );
         expect(days).toBeGreaterThanOrEqual(365);
-        const need = sunUpAtPhotoperiod(site.climate.latitudeDeg, 0, summary.needPhotoperiodH);
+        const need = neededSunUpH(site, summary.needPhotoperiodH);
         const year = placeYear(site.climate, firstDay, days);
         const props = yearLineOf({ year, needSunUpH: need, today: null, crop, speaker: metric });
         expect(draw({ id: 'c', width, ...props })).not.toMatch(/NaN|undefined/);
