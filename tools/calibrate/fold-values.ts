@@ -29,7 +29,8 @@ export function unseenValues(latitudeDeg: number, longitudeDeg: number): PlantVa
   return foldSets()[foldOf(latitudeDeg, longitudeDeg)];
 }
 
-function foldSets(): PlantValues[] {
+/** The ten sets, each of its fold. */
+export function foldSets(): PlantValues[] {
   sets ??= (JSON.parse(readFileSync(foldPath, 'utf8')) as FoldFile).folds.map((entry) =>
     withKnobs(startValues, allKnobs, (knob) => {
       const value = entry[knobName(knob)];

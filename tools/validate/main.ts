@@ -14,6 +14,7 @@ import { figuresOf, intervalsOf, scoreRows } from '../score/score.ts';
 import { timingRows } from '../score/timing-rows.ts';
 import { cropChecks } from './crop-checks.ts';
 import { leadChecks } from './lead-checks.ts';
+import { numberPages } from './number-pages.ts';
 import { report } from './report.ts';
 
 const { values } = parseArgs({ options: { data: { type: 'string' }, out: { type: 'string' } } });
@@ -39,6 +40,7 @@ const page = report({
   nothing: nullMisses(timingRows(rows)),
   crops: cropChecks(defaultPlantValues),
   leads: leadChecks(rows),
+  numbers: numberPages(rows),
 });
 process.stdout.write(page);
 writeFileSync(values.out ?? fileURLToPath(new URL('../../docs/validation.md', import.meta.url)), page);

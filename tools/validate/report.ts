@@ -17,6 +17,8 @@ export type Score = {
   nothing: Scored['misses'];
   crops: CropChecks;
   leads: LeadChecks;
+  /** What each fitted number buys, as a page. */
+  numbers: string;
 };
 
 /** The score as a page. */
@@ -43,7 +45,9 @@ ${summary(score)}
 ${datePages(score)}
 ${verdictPages(score)}
 ${leadPages(score.leads)}
-${cropPages(score.crops)}`;
+${cropPages(score.crops)}
+
+${score.numbers}`;
 }
 
 /** What the project aims at, on places left out. */
