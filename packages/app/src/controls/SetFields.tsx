@@ -1,10 +1,8 @@
-import { gardenRanges, type Plan, planDefaults } from '@neckfall/engine';
+import { gardenRanges, type Plan, planDefaults, planWords } from '@neckfall/engine';
 import { go } from '../state/route.ts';
 import { units, voice } from '../state/settings.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { MeasureField } from './MeasureField.tsx';
-
-const stores = ['cold', 'warm'] as const;
 
 /** Size and storing of sets. What is usual stays out of the address, and no change is a step in the history. */
 export function SetFields({ setSizeMm, setStore }: Pick<Plan, 'setSizeMm' | 'setStore'>) {
@@ -22,7 +20,7 @@ export function SetFields({ setSizeMm, setStore }: Pick<Plan, 'setSizeMm' | 'set
       <ChoiceField
         label={say('app.season.set-store')}
         value={setStore}
-        options={stores.map((value) => ({ value, label: say(`app.season.set-store.${value}`) }))}
+        options={planWords.setStore.map((value) => ({ value, label: say(`app.season.set-store.${value}`) }))}
         onValue={(store) => go({ setStore: store === 'warm' ? store : null }, { replace: true })}
       />
     </>

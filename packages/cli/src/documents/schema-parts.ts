@@ -1,3 +1,4 @@
+import { planWords } from '@neckfall/engine';
 import * as v from 'valibot';
 
 /** Parts that the documents share. All numbers are SI, the unit in the name. */
@@ -68,10 +69,10 @@ export const head = {
 export const practice = {
   densityPerM2: v.number(),
   setSizeMm: v.nullable(v.number()),
-  setStore: v.nullable(v.picklist(['cold', 'warm'])),
-  cover: v.picklist(['none', 'fleece', 'tunnel']),
+  setStore: v.nullable(v.picklist(planWords.setStore)),
+  cover: v.picklist(planWords.cover),
   sunHours: v.nullable(v.number()),
-  water: v.picklist(['watered', 'rain']),
+  water: v.picklist(planWords.water),
   soil: v.string(),
   nurseryTempC: v.nullable(v.number()),
   lampHours: v.nullable(v.number()),

@@ -1,9 +1,11 @@
 import {
+  densityRange,
   formatDay,
   gardenRanges,
   longestNurseryDays,
   type Plan,
   planDefaults,
+  planWords,
   type StartMethod,
   soilTextures,
   startMethods,
@@ -49,10 +51,6 @@ const startRules: readonly Rule[] = [
   { option: 'setStore', flag: '--set-store', start: 'sets', why: 'why.set-store-only-sets' },
 ];
 
-const covers = ['none', 'fleece', 'tunnel'] as const;
-const waters = ['watered', 'rain'] as const;
-const stores = ['cold', 'warm'] as const;
-
 export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
   if (raw.start === undefined) throw missing('--start', startMethods, speaker);
   const start = parseChoice(raw.start, '--start', startMethods, speaker);
@@ -69,11 +67,11 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
 export function readGrowing(raw: RawPlanOptions, speaker: Speaker): Omit<Practice, 'start'> {
   const d = planDefaults;
   return {
-    densityPerM2: optionalNumber(raw.density, '--density', 5, 400, 'per m²') ?? d.densityPerM2,
+    densityPerM2: optionalNumber(raw.density, '--density', ...densityRange, 'per m²') ?? d.densityPerM2,
     setSizeMm: optionalNumber(raw.setSize, '--set-size', ...gardenRanges.setSizeMm, 'mm') ?? d.setSizeMm,
-    setStore: optionalChoice(raw.setStore, '--set-store', stores, speaker) ?? d.setStore,
-    cover: optionalChoice(raw.cover, '--cover', covers, speaker) ?? d.cover,
-    water: optionalChoice(raw.water, '--water', waters, speaker) ?? d.water,
+    setStore: optionalChoice(raw.setStore, '--set-store', planWords.setStore, speaker) ?? d.setStore,
+    cover: optionalChoice(raw.cover, '--cover', planWords.cover, speaker) ?? d.cover,
+    water: optionalChoice(raw.water, '--water', planWords.water, speaker) ?? d.water,
     soil: optionalChoice(raw.soil, '--soil', soilTextures, speaker) ?? d.soil,
     nurseryTempC:
       optionalNumber(raw.nurseryTemp, '--nursery-temp', ...gardenRanges.nurseryTempC, '°C') ?? d.nurseryTempC,

@@ -1,6 +1,7 @@
 import { type SoilTexture, soilTextures } from '../bed/index.ts';
 import { formatDay, parseDay } from '../calendar/index.ts';
 import { type DayLengthClass, dayLengthClasses, type StartMethod, startMethods } from '../plant/index.ts';
+import { type Plan, planWords } from '../season/index.ts';
 import {
   nameAndId,
   numberOrNull,
@@ -30,9 +31,9 @@ export type GardenPlanting = Unknown & {
   plantDistanceCm: number | null;
   plants: number | null;
   setSizeMm: number | null;
-  setStore: 'cold' | 'warm' | null;
-  cover: 'none' | 'fleece' | 'tunnel' | null;
-  water: 'watered' | 'rain' | null;
+  setStore: Plan['setStore'] | null;
+  cover: Plan['cover'] | null;
+  water: Plan['water'] | null;
   soil: SoilTexture | null;
   nurseryTempC: number | null;
   lampHours: number | null;
@@ -59,9 +60,9 @@ export const restorePlanting: RestoreEntry<GardenPlanting> = (found, path, tell,
     plantDistanceCm: number('plantDistanceCm'),
     plants: number('plants'),
     setSizeMm: number('setSizeMm'),
-    setStore: word('setStore', ['cold', 'warm']),
-    cover: word('cover', ['none', 'fleece', 'tunnel']),
-    water: word('water', ['watered', 'rain']),
+    setStore: word('setStore', planWords.setStore),
+    cover: word('cover', planWords.cover),
+    water: word('water', planWords.water),
     soil: word('soil', soilTextures),
     nurseryTempC: number('nurseryTempC'),
     lampHours: number('lampHours'),

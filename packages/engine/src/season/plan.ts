@@ -1,6 +1,17 @@
 import type { SoilTexture } from '../bed/index.ts';
 import type { CultivarTraits, OnionType, StartMethod } from '../plant/index.ts';
 
+/** The words a plan may say, the usual one of cover and watering first: options, addresses, tables and files all take these. */
+export const planWords = {
+  setStore: ['cold', 'warm'],
+  cover: ['none', 'fleece', 'tunnel'],
+  water: ['watered', 'rain'],
+} as const;
+type Word<Field extends keyof typeof planWords> = (typeof planWords)[Field][number];
+
+/** Plants per m² that a plan may have, least and most. */
+export const densityRange = [5, 400] as const;
+
 /** What a grower decides. Days are day numbers (see calendar). */
 export type Plan = {
   type: OnionType;
@@ -13,11 +24,11 @@ export type Plan = {
   plantOutDay: number | null;
   densityPerM2: number;
   setSizeMm: number;
-  setStore: 'cold' | 'warm';
-  cover: 'none' | 'fleece' | 'tunnel';
+  setStore: Word<'setStore'>;
+  cover: Word<'cover'>;
   /** Direct sun on the bed at midsummer, h; null: open. */
   sunHours: number | null;
-  water: 'watered' | 'rain';
+  water: Word<'water'>;
   soil: SoilTexture;
   /** Nursery temperature, °C; null: a seedbed outdoors where it is warm enough at sowing, else 15 °C indoors. */
   nurseryTempC: number | null;

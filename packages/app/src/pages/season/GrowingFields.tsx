@@ -1,4 +1,4 @@
-import { gardenRanges, type Plan } from '@neckfall/engine';
+import { gardenRanges, type Plan, planWords } from '@neckfall/engine';
 import type { Asked } from '../../address/address-form.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { MeasureField } from '../../controls/MeasureField.tsx';
@@ -7,9 +7,6 @@ import { SetFields } from '../../controls/SetFields.tsx';
 import { spacing, usualSpacing } from '../../state/plan-asked.ts';
 import { asked, go } from '../../state/route.ts';
 import { units, voice } from '../../state/settings.ts';
-
-const covers = ['none', 'fleece', 'tunnel'] as const;
-const waters = ['watered', 'rain'] as const;
 
 /** How it is grown: spacing, sets, nursery, cover, water. What is usual stays out of the address. */
 export function GrowingFields({ plan }: { plan: Plan }) {
@@ -39,13 +36,13 @@ export function GrowingFields({ plan }: { plan: Plan }) {
       <ChoiceField
         label={say('app.ground.cover')}
         value={plan.cover}
-        options={covers.map((value) => ({ value, label: say(`cover.${value}`) }))}
+        options={planWords.cover.map((value) => ({ value, label: say(`cover.${value}`) }))}
         onValue={(cover) => change({ cover: cover === 'none' ? null : cover })}
       />
       <ChoiceField
         label={say('app.ground.water')}
         value={plan.water}
-        options={waters.map((value) => ({ value, label: say(`water.${value}`) }))}
+        options={planWords.water.map((value) => ({ value, label: say(`water.${value}`) }))}
         onValue={(water) => change({ water: water === 'rain' ? water : null })}
       />
     </>

@@ -1,4 +1,4 @@
-import { feetToMetres, metresToFeet, planDefaults, soilTextures } from '@neckfall/engine';
+import { feetToMetres, metresToFeet, planDefaults, planWords, soilTextures } from '@neckfall/engine';
 import type { Asked } from '../../address/address-form.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
@@ -8,8 +8,6 @@ import { units, voice } from '../../state/settings.ts';
 
 const lowestM = -430;
 const highestM = 6000;
-const covers = ['none', 'fleece', 'tunnel'] as const;
-const waters = ['watered', 'rain'] as const;
 
 /** What the grower knows better than the climate records: sun, height, cold air, cover, water, soil. */
 export function Ground() {
@@ -33,13 +31,13 @@ export function Ground() {
         <ChoiceField
           label={say('app.ground.cover')}
           value={asked.value.cover ?? planDefaults.cover}
-          options={covers.map((value) => ({ value, label: say(`cover.${value}`) }))}
+          options={planWords.cover.map((value) => ({ value, label: say(`cover.${value}`) }))}
           onValue={(cover) => change({ cover: cover === 'none' ? null : cover })}
         />
         <ChoiceField
           label={say('app.ground.water')}
           value={asked.value.water ?? planDefaults.water}
-          options={waters.map((value) => ({ value, label: say(`water.${value}`) }))}
+          options={planWords.water.map((value) => ({ value, label: say(`water.${value}`) }))}
           onValue={(water) => change({ water: water === 'rain' ? water : null })}
         />
         <ChoiceField
