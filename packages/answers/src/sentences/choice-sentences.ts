@@ -1,4 +1,4 @@
-import { type Choice, groupKinds, type Kind, worthWeights } from '@neckfall/engine';
+import { type Choice, groupKinds, worthWeights } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { betterThanLead, namesHereFirst, namesKnownHere } from '../facts/index.ts';
 import { type Told, whereHeadline } from './where-headline.ts';
@@ -24,10 +24,9 @@ export function whichHeadline(
 
 /** What told a choice from the best of the next kind in rank, or why it fails. */
 export function choiceWhy({ why }: Choice, { reason, say }: Speaker): string {
-  const { nextType, nextStart } = why.values;
-  if (nextType === undefined) return reason(why);
-  const type = say(`type.${nextType as Kind['type']}`);
-  const next = say(`crop-kind.${nextStart as Kind['start']}`, { type });
+  if (!('nextType' in why.values) || !why.values.nextType || !why.values.nextStart) return reason(why);
+  const type = say(`type.${why.values.nextType}`);
+  const next = say(`crop-kind.${why.values.nextStart}`, { type });
   return reason({ code: why.code, values: { ...why.values, next } });
 }
 

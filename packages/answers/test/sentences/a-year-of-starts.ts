@@ -31,7 +31,7 @@ export function aYearOfStarts(outcomes: readonly Verdict[], windows: StartWindow
     starts,
     windows,
     best: windows[0]?.best ?? 1,
-    reason: { code: 'window', values: { leaves: 9, sunUpH: 12 } },
+    reason: { code: 'window', values: { leaves: 9, sunUpH: 12 } as WhenAnswer['reason']['values'] },
   };
 }
 

@@ -7,7 +7,7 @@ const british = speaker('metric');
 const american = speaker('us');
 
 describe('why a choice comes before the next', () => {
-  const choice = (why: Choice['why']) => ({ why }) as unknown as Choice;
+  const choice = (why: { code: string; values: object }) => ({ why }) as unknown as Choice;
 
   test('sets it against the next kind', () => {
     const values = { months: 9, nextMonths: 4, nextType: 'early-long', nextStart: 'raised-seedlings' };

@@ -12,7 +12,7 @@ export { cropToday } from './crop-today.ts';
 export { type Kind, kindsOf, type Offer, plantKey } from './kind.ts';
 export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
-export { type Choice, choiceReasonCodes, rankChoices } from './rank.ts';
+export { type Choice, type ChoiceReason, choiceReasonCodes, rankChoices } from './rank.ts';
 export type { MeanTrial } from './start-scan.ts';
 export { type SurveyOptions, startToday } from './start-today.ts';
 export {

@@ -16,11 +16,11 @@ export type Choice = {
   worth: number;
   parts: WorthParts;
   /** What told it from the best of the next kind in rank, as a list shows them; where it is not good itself, why. */
-  why: Reason;
+  why: Reason | ChoiceReason;
 };
 
 /** Codes that `why` may have besides those of a season. Each needs a message. */
-export const choiceReasonCodes: readonly string[] = [
+export const choiceReasonCodes = [
   'choice-chance',
   'choice-flower',
   'choice-size',
@@ -33,7 +33,20 @@ export const choiceReasonCodes: readonly string[] = [
   'choice-scarce',
   'choice-usual',
   'choice-last',
-];
+] as const;
+
+type ChoiceReasonCode = (typeof choiceReasonCodes)[number];
+
+/** What told a choice from the next kind, with the numbers of both sides; no next where none comes after. */
+export type ChoiceReason = {
+  code: ChoiceReasonCode;
+  values: Side &
+    NextSide & {
+      /** Choices that share the rank. */
+      alike: number;
+      years: number;
+    };
+};
 
 /** Half of the seasons end with tops down: below this nothing is worth calling a crop. */
 const ripensShare = 0.5;
@@ -88,7 +101,7 @@ function samplingError({ summary: { years, seasonShares } }: Choice): number {
   return Math.sqrt((share * (1 - share)) / years);
 }
 
-function reasonOf(choice: Choice, next: Choice | null): Reason {
+function reasonOf(choice: Choice, next: Choice | null): Reason | ChoiceReason {
   const { summary, alike } = choice;
   if (summary.outcome !== 'good') return summary.reason;
   const values = { ...sideOf(choice), alike, years: summary.years };
@@ -101,12 +114,14 @@ function reasonOf(choice: Choice, next: Choice | null): Reason {
     .filter((part) => lead(part) > 0 && isSeen(part, own, other))
     .sort((a, b) => lead(b) - lead(a));
   return {
-    code: `choice-${decided ? codeOf[decided] : 'usual'}`,
+    code: decided ? codeOf[decided] : 'choice-usual',
     values: {
       ...values,
-      ...Object.fromEntries(
-        Object.entries(other).map(([name, value]) => [`next${name[0].toUpperCase()}${name.slice(1)}`, value]),
-      ),
+      nextGoodYearShare: other.goodYearShare,
+      nextBoltedPlantShare: other.boltedPlantShare,
+      nextDiameterMm: other.diameterMm,
+      nextMonths: other.months,
+      nextWeeks: other.weeks,
       nextType: next.kind.type,
       nextStart: next.kind.start,
     },
@@ -115,21 +130,27 @@ function reasonOf(choice: Choice, next: Choice | null): Reason {
 
 type WorthPart = keyof WorthParts;
 
-const codeOf: Readonly<Record<WorthPart, string>> = {
-  chance: 'chance',
-  flower: 'flower',
-  size: 'size',
-  keeping: 'keeping',
-  time: 'time',
-  work: 'work',
-  coldBed: 'cold-bed',
-  drying: 'drying',
-  practice: 'practice',
-  scarce: 'scarce',
+const codeOf: Readonly<Record<WorthPart, ChoiceReasonCode>> = {
+  chance: 'choice-chance',
+  flower: 'choice-flower',
+  size: 'choice-size',
+  keeping: 'choice-keeping',
+  time: 'choice-time',
+  work: 'choice-work',
+  coldBed: 'choice-cold-bed',
+  drying: 'choice-drying',
+  practice: 'choice-practice',
+  scarce: 'choice-scarce',
 };
 const partNames = Object.keys(codeOf) as WorthPart[];
 
 type Side = Record<'goodYearShare' | 'boltedPlantShare' | 'diameterMm' | 'months' | 'weeks', number>;
+
+/** The same of the next kind, and what it is. */
+type NextSide = { [Name in keyof Side as `next${Capitalize<Name>}`]?: number } & {
+  nextType?: Kind['type'];
+  nextStart?: Kind['start'];
+};
 
 /** The numbers that may decide, as they are said. */
 function sideOf({ summary, kind }: Choice): Side {

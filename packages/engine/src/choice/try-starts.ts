@@ -62,7 +62,7 @@ export function tryStarts(
       ? stretches.reduce((a, b) => (worths[b.top] > worths[a.top] ? b : a)).best
       : dearest([...starts.keys()], worths);
   const { outcome, reason } = starts[lead].summary;
-  const code = windows.length > 0 ? 'window' : `no-window-${outcome}`;
+  const code = windows.length > 0 ? 'window' : (`no-window-${outcome}` as const);
   return { starts, windows, best: starts[lead].dayOfYear, reason: { code, values: reason.values } };
 }
 

@@ -1,28 +1,27 @@
 import { plantValuesOf, verdicts } from '../plant/index.ts';
 import { neededSunUpH } from './needed-sun-up.ts';
 import type { Site } from './site.ts';
-import type { Reason, SeasonSummary } from './summary.ts';
+import type { PlanReasonCode, Reason, SeasonSummary, YearReasonCode } from './summary.ts';
 
-/** Codes of why one plan ends as it does. */
-const planReasonCodes = [
-  'good',
-  'small-few-leaves',
-  'small-season',
-  'days-too-short',
-  'never-up',
-  'too-late',
-  'winter-lifted',
-  'winter-cold',
-  'bolts-sets',
-  'bolts-cold',
-  'unripe-autumn',
-] as const;
+const planCodes: Readonly<Record<PlanReasonCode, true>> = {
+  good: true,
+  'small-few-leaves': true,
+  'small-season': true,
+  'days-too-short': true,
+  'never-up': true,
+  'too-late': true,
+  'winter-lifted': true,
+  'winter-cold': true,
+  'bolts-sets': true,
+  'bolts-cold': true,
+  'unripe-autumn': true,
+};
 
-/** Every code a reason may have; `window` and `no-window-…` are those of a year of starts. Each needs a message. */
-export const reasonCodes: readonly string[] = [
-  ...planReasonCodes,
+/** Every code a reason may have; each needs a message. */
+export const reasonCodes: readonly (PlanReasonCode | YearReasonCode)[] = [
+  ...(Object.keys(planCodes) as PlanReasonCode[]),
   'window',
-  ...verdicts.map((verdict) => `no-window-${verdict}`),
+  ...verdicts.map((verdict) => `no-window-${verdict}` as const),
 ];
 
 /** Why a plan ends as it does: a code of {@link reasonCodes} with the numbers that decided. */
@@ -48,11 +47,7 @@ export function reasonFor(site: Site, s: Omit<SeasonSummary, 'reason'>): Reason 
 /** A bulb that starts on fewer leaves than this stays small for want of leaves. */
 const fewLeaves = 8;
 
-function codeFor(
-  s: Omit<SeasonSummary, 'reason'>,
-  longestH: number,
-  criticalH: number,
-): (typeof planReasonCodes)[number] {
+function codeFor(s: Omit<SeasonSummary, 'reason'>, longestH: number, criticalH: number): PlanReasonCode {
   switch (s.outcome) {
     case 'good':
       return 'good';

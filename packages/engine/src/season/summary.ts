@@ -10,8 +10,38 @@ export type DateSpread = Spread & { share: number };
 /** Share of seasons by verdict; the shares sum to 1. */
 export type SeasonShares = Record<Verdict, number>;
 
-/** Why an answer is what it is: a key of the message files, with the numbers that decided. */
-export type Reason = { code: string; values: Record<string, number | string> };
+/** Why one plan ends as it does. */
+export type PlanReasonCode =
+  | 'good'
+  | 'small-few-leaves'
+  | 'small-season'
+  | 'days-too-short'
+  | 'never-up'
+  | 'too-late'
+  | 'winter-lifted'
+  | 'winter-cold'
+  | 'bolts-sets'
+  | 'bolts-cold'
+  | 'unripe-autumn';
+
+/** Why a year of starts has a window, or none. */
+export type YearReasonCode = 'window' | `no-window-${Verdict}`;
+
+/** The numbers that decided, of the middle season: rounded as they are said. */
+type ReasonValues = {
+  leaves: number;
+  diameterMm: number;
+  sunUpH: number;
+  longestSunUpH: number;
+  neededSunUpH: number;
+  boltedTenths: number;
+  killedTenths: number;
+  type: OnionType;
+  start: StartMethod;
+};
+
+/** Why an answer is what it is: the code of a message, with the numbers that decided. */
+export type Reason<Code extends string = PlanReasonCode> = { code: Code; values: ReasonValues };
 
 /** One plan over many years. Bulb figures are of the median plant. */
 export type SeasonSummary = {
@@ -90,7 +120,7 @@ export type WhenAnswer = {
   windows: StartWindow[];
   /** The start of the year that is worth most: the best of a window, or where there is none what does least badly; 1, 8, …, 358. */
   best: number;
-  reason: Reason;
+  reason: Reason<YearReasonCode>;
 };
 
 /** The best a class does at a place. Days of the year for `bestDay`; day numbers elsewhere. */

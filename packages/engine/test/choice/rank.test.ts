@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { dayNumber } from '../../src/calendar/index.ts';
 import {
+  type Choice,
+  type ChoiceReason,
   choiceReasonCodes,
   chooseKinds,
   groupKinds,
@@ -28,6 +30,8 @@ const kinds = onionTypes.flatMap((type) =>
 );
 const choices = chooseKinds(site, kinds, firstDay) ?? [];
 
+const isOfChoice = (why: Choice['why']): why is ChoiceReason => why.code.startsWith('choice-');
+
 describe('a ranking', () => {
   test('goes down in worth among those that ripen, and ranks say how many came before', () => {
     const ripe = choices.filter(({ summary }) => summary.neckFall.share >= 0.5);
@@ -53,14 +57,16 @@ describe('a ranking', () => {
   test('gives reasons that are known, with the number that decided on its side', () => {
     for (const { why } of choices) {
       expect([...reasonCodes, ...choiceReasonCodes]).toContain(why.code);
+      if (!isOfChoice(why)) continue;
       const { values } = why;
-      const [own, next] = {
+      const sides: Partial<Record<ChoiceReason['code'], unknown[]>> = {
         'choice-size': [values.diameterMm, values.nextDiameterMm],
         'choice-keeping': [values.months, values.nextMonths],
         'choice-time': [values.nextWeeks, values.weeks],
         'choice-chance': [values.goodYearShare, values.nextGoodYearShare],
         'choice-flower': [values.nextBoltedPlantShare, values.boltedPlantShare],
-      }[why.code] ?? [1, 0];
+      };
+      const [own, next] = sides[why.code] ?? [1, 0];
       expect(Number(own)).toBeGreaterThan(Number(next));
     }
   });
@@ -75,11 +81,10 @@ describe('a ranking', () => {
     const firsts = groupKinds(doubled).map(({ choices: [first] }) => first);
     let compared = 0;
     for (const { why, rank } of doubled) {
-      if (why.values.nextType === undefined) continue;
+      if (!isOfChoice(why) || why.values.nextType === undefined) continue;
       compared++;
-      const next = firsts.find(
-        ({ kind }) => kind.type === why.values.nextType && kind.start === why.values.nextStart,
-      );
+      const { nextType, nextStart } = why.values;
+      const next = firsts.find(({ kind }) => kind.type === nextType && kind.start === nextStart);
       expect(next?.rank).toBeGreaterThan(rank);
       expect(next).toBe(firsts.find((first) => first.rank > rank));
     }

@@ -26,7 +26,7 @@ function yearWith(windows: StartWindow[]): WhenAnswer {
     })),
     windows,
     best: windows[0]?.best ?? 99,
-    reason: { code: 'window', values: {} },
+    reason: { code: 'window', values: {} as WhenAnswer['reason']['values'] },
   };
 }
 
