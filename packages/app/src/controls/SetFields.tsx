@@ -1,4 +1,4 @@
-import { gardenRanges, type Plan, planDefaults, planWords } from '@neckfall/engine';
+import { gardenRanges, type Plan, planDefaults, planFields } from '@neckfall/engine';
 import { go } from '../state/route.ts';
 import { units, voice } from '../state/settings.ts';
 import { ChoiceField } from './ChoiceField.tsx';
@@ -20,7 +20,10 @@ export function SetFields({ setSizeMm, setStore }: Pick<Plan, 'setSizeMm' | 'set
       <ChoiceField
         label={say('app.season.set-store')}
         value={setStore}
-        options={planWords.setStore.map((value) => ({ value, label: say(`app.season.set-store.${value}`) }))}
+        options={planFields.setStore.words.map((value) => ({
+          value,
+          label: say(`app.season.set-store.${value}`),
+        }))}
         onValue={(store) => go({ setStore: store === 'warm' ? store : null }, { replace: true })}
       />
     </>

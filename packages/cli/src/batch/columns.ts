@@ -1,3 +1,4 @@
+import { planFields } from '@neckfall/engine';
 import type { RawSeason } from '../answer/season-answer.ts';
 
 type PlanColumn = { flag: string; option: keyof RawSeason };
@@ -8,12 +9,12 @@ const planColumns = {
   start: { flag: '--start', option: 'start' },
   date: { flag: '--date', option: 'date' },
   plant_out: { flag: '--plant-out', option: 'plantOut' },
-  density_per_m2: { flag: '--density', option: 'density' },
-  set_size_mm: { flag: '--set-size', option: 'setSize' },
-  set_store: { flag: '--set-store', option: 'setStore' },
-  cover: { flag: '--cover', option: 'cover' },
+  density_per_m2: { flag: `--${planFields.densityPerM2.name}`, option: 'density' },
+  set_size_mm: { flag: `--${planFields.setSizeMm.name}`, option: 'setSize' },
+  set_store: { flag: `--${planFields.setStore.name}`, option: 'setStore' },
+  cover: { flag: `--${planFields.cover.name}`, option: 'cover' },
   sun_hours: { flag: '--sun', option: 'sun' },
-  water: { flag: '--water', option: 'water' },
+  water: { flag: `--${planFields.water.name}`, option: 'water' },
 } as const satisfies Record<string, PlanColumn>;
 
 /** Columns of a batch that stand for an option of the command. */

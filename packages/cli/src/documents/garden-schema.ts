@@ -1,4 +1,4 @@
-import { gardenRanges, gardenSchemaName, planWords, soilTextures } from '@neckfall/engine';
+import { gardenRanges, gardenSchemaName, planFields, soilTextures } from '@neckfall/engine';
 import * as v from 'valibot';
 import { dayLengthClass, fullDate, startMethod } from './schema-parts.ts';
 
@@ -50,9 +50,9 @@ export const gardenSchema = v.looseObject({
       plantDistanceCm: orNull(r.plantDistanceCm),
       plants: orNull(r.plants),
       setSizeMm: orNull(r.setSizeMm),
-      setStore: v.nullable(v.picklist(planWords.setStore)),
-      cover: v.nullable(v.picklist(planWords.cover)),
-      water: v.nullable(v.picklist(planWords.water)),
+      setStore: v.nullable(v.picklist(planFields.setStore.words)),
+      cover: v.nullable(v.picklist(planFields.cover.words)),
+      water: v.nullable(v.picklist(planFields.water.words)),
       soil: v.nullable(v.picklist(soilTextures)),
       nurseryTempC: orNull(r.nurseryTempC),
       lampHours: orNull(r.lampHours),

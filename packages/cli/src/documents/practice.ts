@@ -1,18 +1,20 @@
-import type { Plan } from '@neckfall/engine';
+import { type Plan, planFields } from '@neckfall/engine';
 
 /** Every option as used; null where it has no part in this way of starting. */
 export function practiceOf(plan: Omit<Plan, 'startDay' | 'plantOutDay'>) {
-  const isSets = plan.start === 'sets';
-  const isRaised = plan.start === 'raised-seedlings';
+  const used = <Field extends keyof typeof planFields>(field: Field): Plan[Field] | null => {
+    const { only } = planFields[field];
+    return only === null || only === plan.start ? plan[field] : null;
+  };
   return {
     densityPerM2: plan.densityPerM2,
-    setSizeMm: isSets ? plan.setSizeMm : null,
-    setStore: isSets ? plan.setStore : null,
+    setSizeMm: used('setSizeMm'),
+    setStore: used('setStore'),
     cover: plan.cover,
     sunHours: plan.sunHours,
     water: plan.water,
     soil: plan.soil,
-    nurseryTempC: isRaised ? plan.nurseryTempC : null,
-    lampHours: isRaised ? plan.lampHours : null,
+    nurseryTempC: used('nurseryTempC'),
+    lampHours: used('lampHours'),
   };
 }

@@ -1,4 +1,4 @@
-import { planWords } from '@neckfall/engine';
+import { planFields } from '@neckfall/engine';
 import * as v from 'valibot';
 
 /** Parts that the documents share. All numbers are SI, the unit in the name. */
@@ -69,10 +69,10 @@ export const head = {
 export const practice = {
   densityPerM2: v.number(),
   setSizeMm: v.nullable(v.number()),
-  setStore: v.nullable(v.picklist(planWords.setStore)),
-  cover: v.picklist(planWords.cover),
+  setStore: v.nullable(v.picklist(planFields.setStore.words)),
+  cover: v.picklist(planFields.cover.words),
   sunHours: v.nullable(v.number()),
-  water: v.picklist(planWords.water),
+  water: v.picklist(planFields.water.words),
   soil: v.string(),
   nurseryTempC: v.nullable(v.number()),
   lampHours: v.nullable(v.number()),

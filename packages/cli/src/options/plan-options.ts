@@ -1,13 +1,10 @@
 import {
-  densityRange,
   formatDay,
-  gardenRanges,
   longestNurseryDays,
   type Plan,
   planDefaults,
-  planWords,
+  planFields,
   type StartMethod,
-  soilTextures,
   startMethods,
 } from '@neckfall/engine';
 import type { MessageKey, Speaker } from '@neckfall/words';
@@ -36,19 +33,24 @@ export type RawPlanOptions = RawOnionOptions & {
 /** A plan without its day and type: what `when` tries on every week of the year. */
 export type Practice = Omit<Plan, 'type' | 'traits' | 'startDay' | 'plantOutDay' | 'sunHours'>;
 
-type Rule = { option: keyof RawPlanOptions; flag: string; start: StartMethod; why: MessageKey };
+type Field = keyof typeof planFields;
+const fields = Object.keys(planFields) as Field[];
 
+/** The option of a field, as commander calls it: `--set-size` is `setSize`. */
+function optionOf(field: Field): keyof RawPlanOptions {
+  const camel = planFields[field].name.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+  return camel as keyof RawPlanOptions;
+}
+
+type Rule = { option: keyof RawPlanOptions; name: string; start: StartMethod };
+
+/** Options that have a part in one way of starting alone. */
 const startRules: readonly Rule[] = [
-  { option: 'plantOut', flag: '--plant-out', start: 'raised-seedlings', why: 'why.plant-out-only-raised' },
-  { option: 'lampHours', flag: '--lamp-hours', start: 'raised-seedlings', why: 'why.lamp-hours-only-raised' },
-  {
-    option: 'nurseryTemp',
-    flag: '--nursery-temp',
-    start: 'raised-seedlings',
-    why: 'why.nursery-temp-only-raised',
-  },
-  { option: 'setSize', flag: '--set-size', start: 'sets', why: 'why.set-size-only-sets' },
-  { option: 'setStore', flag: '--set-store', start: 'sets', why: 'why.set-store-only-sets' },
+  { option: 'plantOut', name: 'plant-out', start: 'raised-seedlings' },
+  ...fields.flatMap((field): Rule[] => {
+    const { name, only } = planFields[field];
+    return only === null ? [] : [{ option: optionOf(field), name, start: only }];
+  }),
 ];
 
 export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
@@ -56,8 +58,8 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
   const start = parseChoice(raw.start, '--start', startMethods, speaker);
   for (const rule of startRules) {
     if (raw[rule.option] !== undefined && rule.start !== start) {
-      const why = speaker.say(rule.why);
-      throw refuse('contradiction', { field: rule.flag, values: { other: `--start ${start}`, why } });
+      const why = speaker.say(`why.${rule.name}-only-here` as MessageKey);
+      throw refuse('contradiction', { field: `--${rule.name}`, values: { other: `--start ${start}`, why } });
     }
   }
   return { start, ...readGrowing(raw, speaker) };
@@ -65,18 +67,17 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
 
 /** How a crop is grown, whatever its start. */
 export function readGrowing(raw: RawPlanOptions, speaker: Speaker): Omit<Practice, 'start'> {
-  const d = planDefaults;
-  return {
-    densityPerM2: optionalNumber(raw.density, '--density', ...densityRange, 'per m²') ?? d.densityPerM2,
-    setSizeMm: optionalNumber(raw.setSize, '--set-size', ...gardenRanges.setSizeMm, 'mm') ?? d.setSizeMm,
-    setStore: optionalChoice(raw.setStore, '--set-store', planWords.setStore, speaker) ?? d.setStore,
-    cover: optionalChoice(raw.cover, '--cover', planWords.cover, speaker) ?? d.cover,
-    water: optionalChoice(raw.water, '--water', planWords.water, speaker) ?? d.water,
-    soil: optionalChoice(raw.soil, '--soil', soilTextures, speaker) ?? d.soil,
-    nurseryTempC:
-      optionalNumber(raw.nurseryTemp, '--nursery-temp', ...gardenRanges.nurseryTempC, '°C') ?? d.nurseryTempC,
-    lampHours: optionalNumber(raw.lampHours, '--lamp-hours', ...gardenRanges.lampHours, 'h') ?? d.lampHours,
+  const read = (field: Field) => {
+    const text = raw[optionOf(field)];
+    if (text === undefined) return planDefaults[field];
+    const of = planFields[field];
+    const flag = `--${of.name}`;
+    if ('words' in of) return parseChoice<string>(text, flag, of.words, speaker);
+    const [min, max] = of.range;
+    return parseNumber(text, { field: flag, min, max, unit: of.unit });
   };
+  // each field is read by its own words or range
+  return Object.fromEntries(fields.map((field) => [field, read(field)])) as Omit<Practice, 'start'>;
 }
 
 /** Without the options that have no part in a way of starting. */
@@ -112,19 +113,6 @@ function readPlantOut(text: string, startDay: number): number {
     });
   }
   return day;
-}
-
-function optionalNumber(text: string | undefined, field: string, min: number, max: number, unit: string) {
-  return text === undefined ? null : parseNumber(text, { field, min, max, unit });
-}
-
-function optionalChoice<Choice extends string>(
-  text: string | undefined,
-  field: string,
-  choices: readonly Choice[],
-  speaker: Speaker,
-): Choice | null {
-  return text === undefined ? null : parseChoice(text, field, choices, speaker);
 }
 
 function missing(field: string, choices: readonly string[], { any }: Speaker) {

@@ -1,4 +1,5 @@
 import type { DayLengthClass } from '../plant/index.ts';
+import { planFields } from '../season/index.ts';
 import type { GardenPlanting } from './planting.ts';
 import type { Unknown } from './restoring.ts';
 
@@ -53,7 +54,7 @@ export const gardenRanges = {
   rowDistanceCm: [10, 60],
   plantDistanceCm: [2.5, 30],
   plants: [1, 1_000_000],
-  setSizeMm: [5, 40],
-  nurseryTempC: [2, 35],
-  lampHours: [0, 24],
+  setSizeMm: planFields.setSizeMm.range,
+  nurseryTempC: planFields.nurseryTempC.range,
+  lampHours: planFields.lampHours.range,
 } as const;

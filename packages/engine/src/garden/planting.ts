@@ -1,7 +1,6 @@
-import { type SoilTexture, soilTextures } from '../bed/index.ts';
 import { formatDay, parseDay } from '../calendar/index.ts';
 import { type DayLengthClass, dayLengthClasses, type StartMethod, startMethods } from '../plant/index.ts';
-import { type Plan, planWords } from '../season/index.ts';
+import { type Plan, planFields } from '../season/index.ts';
 import {
   nameAndId,
   numberOrNull,
@@ -34,7 +33,7 @@ export type GardenPlanting = Unknown & {
   setStore: Plan['setStore'] | null;
   cover: Plan['cover'] | null;
   water: Plan['water'] | null;
-  soil: SoilTexture | null;
+  soil: Plan['soil'] | null;
   nurseryTempC: number | null;
   lampHours: number | null;
 };
@@ -60,10 +59,10 @@ export const restorePlanting: RestoreEntry<GardenPlanting> = (found, path, tell,
     plantDistanceCm: number('plantDistanceCm'),
     plants: number('plants'),
     setSizeMm: number('setSizeMm'),
-    setStore: word('setStore', planWords.setStore),
-    cover: word('cover', planWords.cover),
-    water: word('water', planWords.water),
-    soil: word('soil', soilTextures),
+    setStore: word('setStore', planFields.setStore.words),
+    cover: word('cover', planFields.cover.words),
+    water: word('water', planFields.water.words),
+    soil: word('soil', planFields.soil.words),
     nurseryTempC: number('nurseryTempC'),
     lampHours: number('lampHours'),
   };

@@ -1,16 +1,29 @@
-import type { SoilTexture } from '../bed/index.ts';
+import { soilTextures } from '../bed/index.ts';
 import type { CultivarTraits, OnionType, StartMethod } from '../plant/index.ts';
 
-/** The words a plan may say, the usual one of cover and watering first: options, addresses, tables and files all take these. */
-export const planWords = {
-  setStore: ['cold', 'warm'],
-  cover: ['none', 'fleece', 'tunnel'],
-  water: ['watered', 'rain'],
-} as const;
-type Word<Field extends keyof typeof planWords> = (typeof planWords)[Field][number];
+/** A number of a plan with its range and unit, or one of some words, the usual one of cover and watering first. */
+type PlanField = { name: string; only: StartMethod | null } & (
+  | { range: readonly [number, number]; unit: string }
+  | { words: readonly string[] }
+);
 
-/** Plants per m² that a plan may have, least and most. */
-export const densityRange = [5, 400] as const;
+/**
+ * How a crop is grown, told once for options, batch columns, addresses, garden files and documents: what each field is
+ * called, what it may say, and the one way of starting in which it has a part (null: all).
+ */
+export const planFields = {
+  densityPerM2: { name: 'density', range: [5, 400], unit: 'per m²', only: null },
+  setSizeMm: { name: 'set-size', range: [5, 40], unit: 'mm', only: 'sets' },
+  setStore: { name: 'set-store', words: ['cold', 'warm'], only: 'sets' },
+  cover: { name: 'cover', words: ['none', 'fleece', 'tunnel'], only: null },
+  water: { name: 'water', words: ['watered', 'rain'], only: null },
+  soil: { name: 'soil', words: soilTextures, only: null },
+  nurseryTempC: { name: 'nursery-temp', range: [2, 35], unit: '°C', only: 'raised-seedlings' },
+  lampHours: { name: 'lamp-hours', range: [0, 24], unit: 'h', only: 'raised-seedlings' },
+} as const satisfies Record<string, PlanField>;
+
+type Word<Field extends 'setStore' | 'cover' | 'water' | 'soil'> =
+  (typeof planFields)[Field]['words'][number];
 
 /** What a grower decides. Days are day numbers (see calendar). */
 export type Plan = {
@@ -29,7 +42,7 @@ export type Plan = {
   /** Direct sun on the bed at midsummer, h; null: open. */
   sunHours: number | null;
   water: Word<'water'>;
-  soil: SoilTexture;
+  soil: Word<'soil'>;
   /** Nursery temperature, °C; null: a seedbed outdoors where it is warm enough at sowing, else 15 °C indoors. */
   nurseryTempC: number | null;
   /** Hours of lamps in the nursery; null: natural day. */

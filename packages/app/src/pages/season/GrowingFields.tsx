@@ -1,4 +1,4 @@
-import { gardenRanges, type Plan, planWords } from '@neckfall/engine';
+import { gardenRanges, type Plan, planFields } from '@neckfall/engine';
 import type { Asked } from '../../address/address-form.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { MeasureField } from '../../controls/MeasureField.tsx';
@@ -36,13 +36,13 @@ export function GrowingFields({ plan }: { plan: Plan }) {
       <ChoiceField
         label={say('app.ground.cover')}
         value={plan.cover}
-        options={planWords.cover.map((value) => ({ value, label: say(`cover.${value}`) }))}
+        options={planFields.cover.words.map((value) => ({ value, label: say(`cover.${value}`) }))}
         onValue={(cover) => change({ cover: cover === 'none' ? null : cover })}
       />
       <ChoiceField
         label={say('app.ground.water')}
         value={plan.water}
-        options={planWords.water.map((value) => ({ value, label: say(`water.${value}`) }))}
+        options={planFields.water.words.map((value) => ({ value, label: say(`water.${value}`) }))}
         onValue={(water) => change({ water: water === 'rain' ? water : null })}
       />
     </>

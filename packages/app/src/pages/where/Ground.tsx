@@ -1,4 +1,4 @@
-import { feetToMetres, metresToFeet, planDefaults, planWords, soilTextures } from '@neckfall/engine';
+import { feetToMetres, metresToFeet, planDefaults, planFields, soilTextures } from '@neckfall/engine';
 import type { Asked } from '../../address/address-form.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
@@ -31,13 +31,13 @@ export function Ground() {
         <ChoiceField
           label={say('app.ground.cover')}
           value={asked.value.cover ?? planDefaults.cover}
-          options={planWords.cover.map((value) => ({ value, label: say(`cover.${value}`) }))}
+          options={planFields.cover.words.map((value) => ({ value, label: say(`cover.${value}`) }))}
           onValue={(cover) => change({ cover: cover === 'none' ? null : cover })}
         />
         <ChoiceField
           label={say('app.ground.water')}
           value={asked.value.water ?? planDefaults.water}
-          options={planWords.water.map((value) => ({ value, label: say(`water.${value}`) }))}
+          options={planFields.water.words.map((value) => ({ value, label: say(`water.${value}`) }))}
           onValue={(water) => change({ water: water === 'rain' ? water : null })}
         />
         <ChoiceField
