@@ -19,7 +19,7 @@ type StageRecord = {
   knobs: KnobRecord[];
 };
 
-export type KnobRecord = {
+type KnobRecord = {
   name: string;
   start: number;
   value: number;

@@ -2,7 +2,7 @@ import type { PlantValues } from '../../packages/engine/src/index.ts';
 import { answeredOf, everywhere, type Places, type PublishedPlan } from './published-plan.ts';
 
 /** Two crops of one place of which a source says that the first bolts and the second hardly does. */
-export type BoltingPair = { id: string; bolts: PublishedPlan; stands: PublishedPlan; source: string };
+type BoltingPair = { id: string; bolts: PublishedPlan; stands: PublishedPlan; source: string };
 
 const newMexico = {
   lat: 32.3,
@@ -59,7 +59,7 @@ const sapporo = {
 } as const;
 const georgia = { lat: 32, lon: -82.2, elevationM: 60, dayLengthClass: 'short' } as const;
 
-export const boltingPairs: readonly BoltingPair[] = [
+const boltingPairs: readonly BoltingPair[] = [
   {
     id: 'new-mexico',
     bolts: { ...newMexico, date: '09-05' },

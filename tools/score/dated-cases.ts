@@ -3,7 +3,7 @@ import { behbahan } from './bolting-pairs.ts';
 import { answeredOf, everywhere, nominalDay, type Places, type PublishedPlan } from './published-plan.ts';
 
 /** A crop of which the day is known on which bulbs were seen to start or tops went over; dates `MM-DD`. */
-export type DatedCase = PublishedPlan & {
+type DatedCase = PublishedPlan & {
   id: string;
   seen: 'onset' | 'fall';
   on: readonly [string, string];
@@ -28,7 +28,7 @@ const england = {
   start: 'direct-seed',
 } as const;
 
-export const datedCases: readonly DatedCase[] = [
+const datedCases: readonly DatedCase[] = [
   { id: 'oshima-8-apr', ...oshima, date: '04-08', seen: 'onset', on: ['07-04', '07-04'] },
   { id: 'oshima-22-apr', ...oshima, date: '04-22', seen: 'onset', on: ['07-10', '07-10'] },
   { id: 'oshima-6-may', ...oshima, date: '05-06', seen: 'onset', on: ['07-18', '07-18'] },

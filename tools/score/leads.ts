@@ -43,7 +43,7 @@ export function placesOf(rows: readonly CalendarRow[]): PublishedPlace[] {
 export const nearDays = 14;
 
 /** Days by which a day of any year misses a window; 0 inside. */
-export function missOfWindow(day: number, window: Window): number {
+function missOfWindow(day: number, window: Window): number {
   const middle = (window.from + window.to) / 2;
   const off = day - middle;
   return Math.max(0, Math.abs(off - 365 * Math.round(off / 365)) - (window.to - window.from) / 2);

@@ -14,7 +14,7 @@ import {
 /** Years of a score, and of a fit, which looks a thousand times; the draws of both are evenly spread. */
 export const scoreYears = 30;
 export const fitYears = 12;
-export const scoreSeed = 1;
+const scoreSeed = 1;
 /** Draws in a fit: about what memory says of kinds within a type; those of answers were widened after it. */
 const fitSpread: DrawSpread = { criticalH: 0.35, ripening: 0.22, phyllochron: 0.08 };
 

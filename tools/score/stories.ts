@@ -51,7 +51,7 @@ function day(date: string): number {
 }
 
 /** A story's plan at its place. */
-export function storyPlan(site: Site, story: Story): Plan {
+function storyPlan(site: Site, story: Story): Plan {
   const startDay = day(story.date);
   const plantOut = story.plantOut === null ? null : day(story.plantOut);
   return {
@@ -63,7 +63,7 @@ export function storyPlan(site: Site, story: Story): Plan {
   };
 }
 
-export function storySite(story: Story, values: PlantValues): Site {
+function storySite(story: Story, values: PlantValues): Site {
   return scoreSite({ latitudeDeg: story.lat, longitudeDeg: story.lon, elevationM: story.elevationM }, values);
 }
 

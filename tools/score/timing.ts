@@ -10,7 +10,7 @@ export type Miss = {
 };
 
 /** What a season that never ends costs, days. */
-export const neverDays = 90;
+const neverDays = 90;
 
 export function missOf(row: CalendarRow, window: Window, predicted: number | null): Miss {
   if (predicted === null) return { row, missDays: neverDays, centreDays: neverDays };

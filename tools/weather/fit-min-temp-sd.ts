@@ -124,20 +124,20 @@ function fitRecords(): void {
       weight: Math.min(days.reduce((sum, mark) => sum + mark, 0) / 365, 4),
     })),
   );
-  const fit = (part: typeof cases) =>
+  const spreadLaw = (part: typeof cases) =>
     leastSquares(
       part.map(({ x }) => x),
       part.map(({ spread }) => Math.log(spread)),
       part.map(({ weight }) => weight),
     );
-  const b = fit(cases);
+  const b = spreadLaw(cases);
   console.log(
     `records: log σ = b·(1, range, annual swing, coldness of the month): ${b.map((v) => v.toFixed(4)).join(', ')}`,
   );
   const left = { relation: 0, constant: 0, weight: 0 };
   for (const { name } of records) {
     const others = cases.filter((one) => one.name !== name);
-    const without = fit(others);
+    const without = spreadLaw(others);
     const weights = others.reduce((sum, { weight }) => sum + weight, 0);
     const constant = others.reduce((sum, { spread, weight }) => sum + weight * Math.log(spread), 0) / weights;
     for (const { x, spread, weight } of cases.filter((one) => one.name === name)) {

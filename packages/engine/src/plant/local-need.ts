@@ -25,7 +25,7 @@ const fadesOverH = 0.4;
  *
  * @param longestDayH longest sun-up day of the place, h
  */
-export function localPhotoperiodH(type: OnionType, own: TypeValues, longestDayH: number): number {
+function localPhotoperiodH(type: OnionType, own: TypeValues, longestDayH: number): number {
   const { fromH, middleH, toH, strangersH } = bredFor[type];
   const within = Math.min(toH, Math.max(fromH, longestDayH));
   const strange = Math.min(1, Math.max(0, (fromH - longestDayH) / fadesOverH));
