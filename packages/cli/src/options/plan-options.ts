@@ -36,11 +36,17 @@ export type Practice = Omit<Plan, 'type' | 'traits' | 'startDay' | 'plantOutDay'
 type Field = keyof typeof planFields;
 const fields = Object.keys(planFields) as Field[];
 
-/** The option of a field, as commander calls it: `--set-size` is `setSize`. */
-function optionOf(field: Field): keyof RawPlanOptions {
-  const camel = planFields[field].name.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
-  return camel as keyof RawPlanOptions;
-}
+/** The option of each field, as commander calls it: `--set-size` is `setSize`. */
+const optionOf = {
+  densityPerM2: 'density',
+  setSizeMm: 'setSize',
+  setStore: 'setStore',
+  cover: 'cover',
+  water: 'water',
+  soil: 'soil',
+  nurseryTempC: 'nurseryTemp',
+  lampHours: 'lampHours',
+} as const satisfies Record<Field, keyof RawPlanOptions>;
 
 type Rule = { option: keyof RawPlanOptions; name: string; start: StartMethod };
 
@@ -49,7 +55,7 @@ const startRules: readonly Rule[] = [
   { option: 'plantOut', name: 'plant-out', start: 'raised-seedlings' },
   ...fields.flatMap((field): Rule[] => {
     const { name, only } = planFields[field];
-    return only === null ? [] : [{ option: optionOf(field), name, start: only }];
+    return only === null ? [] : [{ option: optionOf[field], name, start: only }];
   }),
 ];
 
@@ -68,7 +74,7 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
 /** How a crop is grown, whatever its start. */
 export function readGrowing(raw: RawPlanOptions, speaker: Speaker): Omit<Practice, 'start'> {
   const read = (field: Field) => {
-    const text = raw[optionOf(field)];
+    const text = raw[optionOf[field]];
     if (text === undefined) return planDefaults[field];
     const of = planFields[field];
     const flag = `--${of.name}`;
