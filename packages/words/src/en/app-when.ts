@@ -33,6 +33,7 @@ export const appWhen = {
   'app.when.year.move':
     'Drag the onion, or move the slider, to another week: the season below changes with it.',
   'app.when.slider': 'Start',
+  'app.when.slider.hindered': '{date}: {what}',
   'app.when.slider.value': '{date}: {what} {years}',
   'app.when.best': 'Back to the best, {date}',
   'app.when.edges': 'Started earlier, started later',

@@ -41,7 +41,10 @@ export function StartSlider({ answer, firstDay, day, onDay }: Props) {
 function valueText({ starts }: WhenAnswer, day: number, speaker: Speaker): string {
   const { say, years } = speaker;
   const week = Math.min(starts.length - 1, Math.floor((dayOfYear(day) - 1) / weekDays));
-  const { outcome, gamble, seasonShares, years: tried } = starts[week].summary;
+  const { hindrance, summary } = starts[week];
+  if (hindrance !== null)
+    return say('app.when.slider.hindered', { date: speaker.day(day), what: say(`when.${hindrance}`) });
+  const { outcome, gamble, seasonShares, years: tried } = summary;
   return say('app.when.slider.value', {
     date: speaker.day(day),
     what: say(gamble ? 'when.edge-gamble' : `verdict.${outcome}`),

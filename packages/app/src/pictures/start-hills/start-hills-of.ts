@@ -46,6 +46,9 @@ export function startHillsOf(input: StartHillsInput): Omit<StartHillsProps, 'id'
 /** The same as a table, a start a row. */
 export function startHillsTableOf({ answer, firstDay, speaker }: StartHillsInput): DataTableProps {
   const { say } = speaker;
+  const hindrances = new Map(
+    answer.starts.map(({ hindrance, summary }) => [dayInYear(summary.plan.startDay, firstDay), hindrance]),
+  );
   return {
     caption: say('picture.hills.table'),
     head: [
@@ -57,10 +60,12 @@ export function startHillsTableOf({ answer, firstDay, speaker }: StartHillsInput
     ],
     rows: startsFrom(answer, firstDay).map(({ day, shares, acrossMm, leavesGreen, tried }) => {
       const worst = worstOf(shares);
+      // whatever would come of it, nobody starts then
+      const hindrance = hindrances.get(day) ?? null;
       return [
         speaker.day(day),
         speaker.years(shares.good, tried),
-        worst === null ? say('picture.hills.nothing') : say(`picture.hills.${worst}`),
+        say(hindrance ? `when.${hindrance}` : worst ? `picture.hills.${worst}` : 'picture.hills.nothing'),
         acrossMm === null ? say('none') : speaker.quantityRange('bulbLength', acrossMm.low, acrossMm.high),
         leavesGreen === null ? say('none') : speaker.number(leavesGreen),
       ];
