@@ -14,7 +14,7 @@ import {
 export const asGoodWithin = 0.04;
 
 /** What a year's wait costs, said again likewise. */
-const waitYear = 0.12;
+const waitYear = 0.05;
 
 /** Every start of a year, `step` days apart, on every weather year: the plain way to find the best. */
 export function bestOfAll(site: Site, kind: Kind, firstDay: number, step: number): SeasonSummary {

@@ -23,7 +23,7 @@ export type InTimeRule = {
 };
 
 /**
- * A start is in time where the bed can be worked, at least half of the seasons end well, and it is not worth much less
+ * A start is in time where nothing keeps people from it, at least half of the seasons end well, and it is not worth much less
  * than the same onion started the same way in about the best week of the year.
  */
 export function inTimeRule(

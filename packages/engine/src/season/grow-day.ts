@@ -5,7 +5,8 @@ import { bulbing, canopyOf, cold, gain, leaves, ripening, water, winter } from '
 import type { Terms } from './terms.ts';
 
 /**
- * One day of a plant in its bed, in named steps: what the flat loop of `grow` must come to, bit for bit. `out` is told of the start of bulbs.
+ * One day of a plant in its bed, in named steps: what the flat loop of `grow` must come to, bit for bit.
+ * `out` is told of the start of bulbs.
  *
  * @param day days from the start of the plan
  * @returns false once the season is over: the stand lost, the tops down or the bulb turned back
