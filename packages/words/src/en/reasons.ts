@@ -22,7 +22,7 @@ export const reasons = {
   'reason.unripe-autumn': 'Bulbs start, but the warm weeks end before they ripen: necks stay thick.',
   'reason.window':
     'Started then, about {leaves, plural, one {# leaf is} other {# leaves are}} made by the time the sun is up for {sunUpH} and bulbs start.',
-  'reason.no-window-good': 'The weeks that end well are too few in a row, or their beds too cold to work.',
+  'reason.no-window-good': 'The weeks that end well are too few in a row, or nobody starts in them.',
   'reason.no-window-small':
     'Even from the best week bulbs stay near {diameterMm} across. Another way of starting may do better; so may bunching onions, shallots, potato onions or leeks.',
   'reason.no-window-no-bulb':
