@@ -57,14 +57,13 @@ describe('at twenty places drawn at random, against every week of the year on ev
     }
   });
 
-  test('trying every day instead finds the same date to within a week or so', () => {
+  test('trying every day instead finds the same date to within a week, or one that is as good', () => {
     const off = hopeful.slice(0, 6).map(({ site, found: [{ kind, summary }] }) => {
       const daily = bestOfAll(site, kind, firstDay, 1);
       // among days worth the same as the best, any is as good
       const isAsGood = worth(site, summary) >= worth(site, daily) - asGoodWithin;
       return { days: Math.abs(summary.plan.startDay - daily.plan.startDay), isAsGood };
     });
-    expect(off.filter(({ days }) => days > 7).length).toBeLessThanOrEqual(1);
-    expect(off.filter(({ days, isAsGood }) => days > 14 && !isAsGood)).toEqual([]);
+    expect(off.filter(({ days, isAsGood }) => days > 7 && !isAsGood)).toEqual([]);
   });
 });

@@ -13,9 +13,6 @@ import {
 /** What counts as as good as the best, said again here so that the search is not checked against its own figure. */
 export const asGoodWithin = 0.04;
 
-/** What a year's wait costs, said again likewise. */
-const waitYear = 0.05;
-
 /** Every start of a year, `step` days apart, on every weather year: the plain way to find the best. */
 export function bestOfAll(site: Site, kind: Kind, firstDay: number, step: number): SeasonSummary {
   const plan = { ...planDefaults, type: kind.type, traits: kind.traits, start: kind.start };
@@ -27,8 +24,7 @@ export function bestOfAll(site: Site, kind: Kind, firstDay: number, step: number
     return summarise(site, { ...plan, startDay, plantOutDay: null }, runner);
   });
   const worths = summaries.map((summary) => worth(site, summary));
-  const waited = worths.map((found, at) => found - (waitYear * step * at) / 365);
-  const best = waited.indexOf(Math.max(...waited));
+  const best = worths.indexOf(Math.max(...worths));
   const isAsGood = (at: number) => worths[((at % count) + count) % count] >= worths[best] - asGoodWithin;
   // a stretch is not ended by a single week that falls short
   const reach = Math.round(14 / step);
@@ -41,8 +37,7 @@ export function bestOfAll(site: Site, kind: Kind, firstDay: number, step: number
   let last = best;
   while (last - best < count / 4 && next(last, 1) > 0) last += next(last, 1);
   if (best - first >= count / 4 && last - best >= count / 4) return summaries[best];
-  const past = last >= count ? count : 0;
-  return summaries[Math.max(0, Math.round((first + last) / 2) - past)];
+  return summaries[(Math.round((first + last) / 2) + count) % count];
 }
 
 export function bruteForce(site: Site, kinds: readonly Kind[], firstDay: number, step: number): GrownKind[] {

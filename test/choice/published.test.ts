@@ -1,14 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import {
-  type Choice,
-  chooseKinds,
-  classOfType,
-  planDefaults,
-  tryStarts,
-  usesOfClass,
-} from '../../packages/engine/src/index.ts';
-import { nominalYear, readCalendarRows } from '../../tools/score/calendar-rows.ts';
+import { type Choice, chooseKinds, classOfType, tryStarts, waysOf } from '../../packages/engine/src/index.ts';
+import { type CalendarRow, readCalendarRows } from '../../tools/score/calendar-rows.ts';
 import { advisedRows, bestDateMiss, missOfSeason, nearDays, placesOf } from '../../tools/score/leads.ts';
 import { exceptions } from './exceptions.ts';
 import { commonKinds, newYear, siteOf } from './published.ts';
@@ -40,13 +33,22 @@ const fullRows = advisedRows(
   readCalendarRows(fileURLToPath(new URL('../../tools/score/fixtures/calendars.json', import.meta.url))),
 );
 
+/** Where nearly any week of the year will do, no date is the best: three quarters of them. */
+const mostWeeks = 39;
+
+/** Weeks of the year in which a start as published is in time. */
+function openWeeks(row: CalendarRow): number {
+  const site = siteOf(row);
+  const { windows } = tryStarts(site, waysOf(site, { class: row.class }, [row.start]), {}, newYear);
+  return windows.reduce((sum, { from, to }) => sum + (((to - from) / 7 + 52) % 52) + 1, 0);
+}
+
 describe('for calendar rows read in full', () => {
   test('the published start lies near a week that ends well', () => {
     const far = fullRows.filter((row) => {
       const site = siteOf(row);
-      const uses = usesOfClass(site, row.class, row.start);
-      const plan = { ...planDefaults, type: uses[0].type, start: row.start };
-      const good = tryStarts(site, plan, nominalYear, uses).starts.filter(
+      const ways = waysOf(site, { class: row.class }, [row.start]);
+      const good = tryStarts(site, ways, {}, newYear).starts.filter(
         ({ summary }) => summary.outcome === 'good',
       );
       return !good.some(({ summary }) => missOfSeason(row, summary) <= nearDays);
@@ -56,7 +58,9 @@ describe('for calendar rows read in full', () => {
   });
 
   test('the best date of its class and start lies in its window or near it', () => {
-    const misses = fullRows.map((row) => ({ id: row.id, days: bestDateMiss(row, fullRows, siteOf(row)) }));
+    const misses = fullRows
+      .filter((row) => openWeeks(row) <= mostWeeks)
+      .map((row) => ({ id: row.id, days: bestDateMiss(row, fullRows, siteOf(row)) }));
     const far = misses.filter(({ days }) => days > nearDays);
     console.info(
       `best dates beyond 14 days of a published window: ${far.length} of ${misses.length}: ${far

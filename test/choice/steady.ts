@@ -128,7 +128,7 @@ function seasonOf(other: Advice, { site, today }: Advice): SeasonSummary {
   const { class: dayLengthClass, bestStart: start } = other.lead;
   const uses = usesOfClass(site, dayLengthClass, start);
   const { type, isUsual } = uses[useOf(other)] ?? uses[0];
-  return scanStarts(site, { ...planDefaults, type, start, startDay: today }, today, isUsual).best();
+  return scanStarts(site, { ...planDefaults, type, start, startDay: today }, today, isUsual).best().summary;
 }
 
 /** Standard error of a share of good seasons, said again here so that the ranking is not checked by its own figure. */

@@ -1,17 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import {
-  civilDate,
+  climateDayOf,
   dayNumber,
-  dayOfYear,
-  type OpenPlan,
-  planDefaults,
+  type OnionType,
   type Site,
+  type StartMethod,
   startMethods,
-  startToday,
-  surveyClasses,
+  surveyOf,
   surveyPlace,
-  surveyToday,
+  surveyWays,
   tryStarts,
+  type Way,
+  weekOf,
   weekStarts,
 } from '../../packages/engine/src/index.ts';
 import { siteOf } from './published.ts';
@@ -27,13 +27,14 @@ const places: [name: string, latitudeDeg: number, longitudeDeg: number, elevatio
 ];
 const days = [dayNumber(2027, 2, 20), dayNumber(2027, 5, 3), dayNumber(2027, 9, 5), dayNumber(2027, 11, 27)];
 
-/** Week of the year, 0…51, that a day lies in. */
-const weekOf = (day: number) => Math.min(51, Math.floor((dayOfYear(day) - 1) / 7));
+const waysWith = (type: OnionType, start: StartMethod): Way[] => [
+  { type, traits: null, start, isUsual: () => true },
+];
 
-/** The weeks that the windows of a year hold; a leap year's differ by a day. */
-function openWeeks(site: Site, plan: OpenPlan, year: number): Set<number> {
+/** The weeks that the windows hold of the year from a day on. */
+function openWeeks(site: Site, ways: readonly Way[], day: number): Set<number> {
   const open = new Set<number>();
-  for (const { from, to } of tryStarts(site, plan, year).windows) {
+  for (const { from, to } of tryStarts(site, ways, {}, day).windows) {
     for (let week = weekStarts.indexOf(from); ; week = (week + 1) % 52) {
       open.add(week);
       if (weekStarts[week] === to) break;
@@ -44,53 +45,66 @@ function openWeeks(site: Site, plan: OpenPlan, year: number): Set<number> {
 
 describe.each(places)('at %s', (_, latitudeDeg, longitudeDeg, elevationM) => {
   const site = siteOf({ latitudeDeg, longitudeDeg, elevationM });
-  const type = surveyClasses(site, days[0])[0].type;
+  const { type } = surveyOf(site, days[0]).lead();
 
   test.each(startMethods)('what %s is worth today is what the windows of the year say', (start) => {
-    const plan = { ...planDefaults, type, start };
-    const years = new Map([2027, 2028].map((year) => [year, openWeeks(site, plan, year)]));
-    const openIn = (day: number) => years.get(civilDate(day).year) ?? new Set();
+    const ways = waysWith(type, start);
     for (const day of days) {
-      const answer = startToday(site, { type, traits: null }, start, day);
-      const isOpen = openIn(day).has(weekOf(day));
+      const open = openWeeks(site, ways, day);
+      const [answer] = surveyWays(site, ways, day).today();
+      const isOpen = open.has(weekOf(day));
       expect({ day, isOpen: answer.stillGoodUntil !== null }).toEqual({ day, isOpen });
       if (answer.stillGoodUntil !== null) {
-        expect(openIn(answer.stillGoodUntil).has(weekOf(answer.stillGoodUntil))).toBe(true);
+        expect(open.has(weekOf(answer.stillGoodUntil))).toBe(true);
         expect(answer.stillGoodUntil).toBeGreaterThanOrEqual(day);
       }
-      expect(answer.nextFrom === null).toBe(isOpen || openIn(day).size === 0);
+      expect(answer.nextFrom === null).toBe(isOpen || open.size === 0);
       if (answer.nextFrom !== null) {
         const week = weekOf(answer.nextFrom);
-        const open = openIn(answer.nextFrom);
         expect(open.has(week)).toBe(true);
         expect(open.has((week + 51) % 52)).toBe(false);
       }
     }
   });
 
-  test('the best start lies ahead, on a week start of the year', () => {
+  test('the best starts lie ahead, on week starts that are the same whatever the day', () => {
+    const classesOn = (day: number) =>
+      surveyOf(site, day)
+        .classes()
+        .map(({ class: dayLengthClass, bestStart, summary }) => {
+          expect(summary.plan.startDay).toBeGreaterThanOrEqual(day);
+          const dayOfYear = climateDayOf(summary.plan.startDay) + 1;
+          expect(weekStarts).toContain(dayOfYear);
+          return [dayLengthClass, bestStart, dayOfYear];
+        });
+    const [first, ...others] = days.map(classesOn);
+    for (const other of others) expect(other).toEqual(first);
+  });
+
+  test('what is named for today is in time, from today or its best day in the same window', () => {
     for (const day of days) {
-      for (const { summary } of surveyClasses(site, day)) {
-        expect(summary.plan.startDay).toBeGreaterThanOrEqual(day);
-        expect(weekStarts).toContain(dayOfYear(summary.plan.startDay));
-      }
+      const { now, today } = surveyPlace(site, day);
+      const open = today.filter(({ stillGoodUntil }) => stillGoodUntil !== null);
+      if (now === null) continue;
+      const { plan } = now.summary;
+      const own = open.find(({ start, type }) => start === plan.start && type === plan.type);
+      expect(own?.stillGoodUntil).toBe(now.until);
+      expect(now.verdict).toBe('good');
+      expect(plan.startDay).toBeGreaterThanOrEqual(day);
+      expect(plan.startDay).toBeLessThanOrEqual(now.until);
     }
   });
-});
 
-test('a survey is its two halves', () => {
-  const site = siteOf({ latitudeDeg: 45.75, longitudeDeg: 4.85, elevationM: 170 });
-  const whole = surveyPlace(site, days[1]);
-  expect(whole).toEqual({ classes: surveyClasses(site, days[1]), today: surveyToday(site, days[1]) });
+  test.each(startMethods)(
+    'the best of the year of %s is the best of a window, where there is one',
+    (start) => {
+      const ways = waysWith(type, start);
+      for (const day of days.slice(0, 2)) {
+        const { windows, best } = tryStarts(site, ways, {}, day);
+        const { startDay } = surveyWays(site, ways, day).best().summary.plan;
+        expect(climateDayOf(startDay) + 1).toBe(best);
+        if (windows.length > 0) expect(windows.map((window) => window.best)).toContain(best);
+      }
+    },
+  );
 });
-
-test.each(places.filter(([, latitudeDeg]) => latitudeDeg > 40))(
-  'at %s the leading onion starts on the day that the windows of the year call best',
-  (_, latitudeDeg, longitudeDeg, elevationM) => {
-    const site = siteOf({ latitudeDeg, longitudeDeg, elevationM });
-    const [{ summary }] = surveyClasses(site, dayNumber(2027, 1, 4));
-    const { type, start, startDay } = summary.plan;
-    const { windows } = tryStarts(site, { ...planDefaults, type, start }, 2027);
-    expect(windows.map(({ best }) => best)).toContain(dayOfYear(startDay));
-  },
-);

@@ -16,6 +16,7 @@ import {
   stage,
   startMethods,
   tryStarts,
+  waysOf,
 } from '../../packages/engine/src/index.ts';
 import { climateOf } from './places.ts';
 
@@ -161,7 +162,7 @@ describe('where long-day types suit, every way of starting works in late winter 
   ] as const)('%s (%d, %d): %s', (_, lat, lon, type) => {
     const site = siteAt(lat, lon);
     const works = startMethods.filter((start) =>
-      tryStarts(site, { ...planDefaults, type, start }, 2027).starts.some(
+      tryStarts(site, waysOf(site, { type, traits: null }, [start]), {}, dayNumber(2027, 1, 1)).starts.some(
         // 10 February to the end of April
         ({ dayOfYear, summary }) => dayOfYear > 40 && dayOfYear <= 120 && summary.outcome === 'good',
       ),

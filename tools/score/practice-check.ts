@@ -5,15 +5,14 @@ import {
   formatDay,
   type OnionType,
   type PlantValues,
-  planDefaults,
   type SeasonSummary,
   type Site,
   type StartMethod,
   type StartWindow,
   tryStarts,
   typeForClass,
-  usesOfClass,
   type WhenAnswer,
+  waysOf,
 } from '../../packages/engine/src/index.ts';
 import type { PracticePlace } from './practice-places.ts';
 import { scoreSite } from './sites.ts';
@@ -57,8 +56,7 @@ export function typeMeant(
 
 /** The year's week starts of such packets, each with the type that it means on the day. */
 export function yearOf(site: Site, dayLengthClass: DayLengthClass, start: StartMethod): WhenAnswer {
-  const plan = { ...planDefaults, type: typeMeant(site, dayLengthClass, start, practiceDay(4, 1)), start };
-  return tryStarts(site, plan, practiceYear, usesOfClass(site, dayLengthClass, start));
+  return tryStarts(site, waysOf(site, { class: dayLengthClass }, [start]), {}, practiceDay(1, 1));
 }
 
 /** Whether a day of the year lies in one of the windows; one may run across New Year. */

@@ -1,7 +1,7 @@
 import { isWorkable } from '../../packages/engine/src/choice/workable.ts';
 import {
+  type GrowingOptions,
   isAutumnStart,
-  type OpenPlan,
   type Plan,
   type PlantValues,
   planDefaults,
@@ -37,7 +37,7 @@ function placesOf(misses: readonly string[]): string {
   return `${northernPlaces.length - misses.length} of ${northernPlaces.length} places`;
 }
 
-function planOf(site: Site, start: StartMethod, startDay: number, options: Partial<OpenPlan> = {}): Plan {
+function planOf(site: Site, start: StartMethod, startDay: number, options: GrowingOptions = {}): Plan {
   return { ...planDefaults, ...options, type: typeMeant(site, 'long', start, startDay), start, startDay };
 }
 

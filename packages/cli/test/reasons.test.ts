@@ -3,11 +3,10 @@ import {
   climateAt,
   dayLengthClasses,
   openSite,
-  planDefaults,
   reasonCodes,
   startMethods,
   tryStarts,
-  typeForClass,
+  waysOf,
 } from '@neckfall/engine';
 import { allMessages, speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
@@ -19,6 +18,7 @@ const nodes = openAssets().climate();
 const { reason } = speaker('metric');
 
 /** Cold, temperate, hot, high, tropical and southern. */
+const newYear = 20_819;
 const places = [
   [64.8, -147.7, 135],
   [57.1, -2.1, 40],
@@ -40,8 +40,7 @@ describe.each(places)('at %f, %f', (latitude, longitude, elevation) => {
     const site = openSite({ climate: climateAt(nodes, latitude, longitude, elevation), years: 3, seed: 1 });
     for (const dayLengthClass of dayLengthClasses) {
       for (const start of startMethods) {
-        const plan = { ...planDefaults, type: typeForClass(site, dayLengthClass, start, 0), start };
-        const answer = tryStarts(site, plan, 2027);
+        const answer = tryStarts(site, waysOf(site, { class: dayLengthClass }, [start]), {}, newYear);
         for (const reasoned of [answer, ...answer.starts.map(({ summary }) => summary)]) {
           expect(reasonCodes).toContain(reasoned.reason.code);
           expect(reason(reasoned.reason)).toMatch(/^[A-Z].*\.$/);

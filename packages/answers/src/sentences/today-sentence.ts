@@ -10,7 +10,7 @@ const allYearDays = 340;
  * time for the others that are at home there.
  */
 export function todaySentence(
-  { classes, today: answers }: PlaceAnswer,
+  { classes, today: answers }: Pick<PlaceAnswer, 'classes' | 'today'>,
   today: number,
   speaker: Speaker,
 ): string {

@@ -1,4 +1,4 @@
-import { openSite, startMethods, startToday, surveyOf } from '@neckfall/engine';
+import { openSite, startMethods, surveyOf, surveyWays, waysOf } from '@neckfall/engine';
 import type { Work } from './protocol.ts';
 
 const monthly = (values: number[]) => Float64Array.from(values);
@@ -31,7 +31,7 @@ export async function prepare(_: null, work: Work): Promise<true> {
   };
   const site = openSite({ climate, years, seed: 1 });
   for (const start of startMethods) {
-    startToday(site, { type: 'northern-long', traits: null }, start, someDay);
+    surveyWays(site, waysOf(site, { type: 'northern-long', traits: null }, [start]), someDay).today();
     await work.pause();
   }
   surveyOf(site, someDay).lead();

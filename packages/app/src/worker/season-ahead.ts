@@ -4,6 +4,7 @@ import {
   choosePlan,
   coldBed,
   type DayRow,
+  type GrowingOptions,
   type LeafCheckpoint,
   leafCheckpoint,
   medianSeasonDays,
@@ -17,7 +18,6 @@ import {
   runPlan,
   type SeasonSummary,
   type SpanParts,
-  type SurveyOptions,
   spanParts,
 } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
@@ -26,7 +26,7 @@ import { surveyAt } from './survey.ts';
 export type SeasonAheadAsked = PlanAsked & {
   site: SiteAsked;
   today: number;
-  options: SurveyOptions & { plantOutDay?: number | null };
+  options: GrowingOptions & { plantOutDay?: number | null };
 };
 
 export type SeasonAhead = {
@@ -50,7 +50,7 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
   const site = siteOf(asked.site);
   const { today } = asked;
   const { plantOutDay = null, ...options } = asked.options;
-  const chosen = choosePlan(site, asked, today, options, () => surveyAt(asked.site, today, options).lead());
+  const chosen = choosePlan(site, asked, today, options, () => surveyAt(asked.site, today, options));
   const { type, traits, notes } = onionAt(site, chosen.crop, chosen);
   const plan: Plan = {
     ...planDefaults,

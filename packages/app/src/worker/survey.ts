@@ -1,11 +1,11 @@
-import { type ClassSurvey, type SurveyOptions, surveyOf } from '@neckfall/engine';
+import { type ClassSurvey, type GrowingOptions, surveyOf } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
 
 const mostKept = 6;
 const kept = new Map<string, ClassSurvey>();
 
 /** The survey of a place; kept while among the last asked for, as each page of a place begins with its leader. */
-export function surveyAt(asked: SiteAsked, today: number, options: SurveyOptions): ClassSurvey {
+export function surveyAt(asked: SiteAsked, today: number, options: GrowingOptions): ClassSurvey {
   const { climate, ...ground } = asked;
   const { latitudeDeg, longitudeDeg, elevationM } = climate;
   const key = JSON.stringify([latitudeDeg, longitudeDeg, elevationM, ground, today, options]);

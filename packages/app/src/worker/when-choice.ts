@@ -1,11 +1,11 @@
-import { choosePlan, type PlanAsked, type PlanChosen, type SurveyOptions } from '@neckfall/engine';
+import { choosePlan, type GrowingOptions, type PlanAsked, type PlanChosen } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
 import { surveyAt } from './survey.ts';
 
 export type WhenChoiceAsked = Pick<PlanAsked, 'crop' | 'starts'> & {
   site: SiteAsked;
   today: number;
-  options: SurveyOptions;
+  options: GrowingOptions;
 };
 
 /** The onion and the way of starting that are taken where the reader has said nothing. */
@@ -17,6 +17,6 @@ export function whenChoice({
   options,
 }: WhenChoiceAsked): Pick<PlanChosen, 'crop' | 'start'> {
   const asked = { crop, starts, start: null, startDay: null };
-  const chosen = choosePlan(siteOf(site), asked, today, options, () => surveyAt(site, today, options).lead());
+  const chosen = choosePlan(siteOf(site), asked, today, options, () => surveyAt(site, today, options));
   return { crop: chosen.crop, start: chosen.start };
 }

@@ -1,10 +1,10 @@
 import {
   type CropAsked,
-  cropAt,
-  cropToday,
+  type GrowingOptions,
   type StartMethod,
-  type SurveyOptions,
+  surveyWays,
   type TodayAnswer,
+  waysOf,
 } from '@neckfall/engine';
 import type { Work } from './protocol.ts';
 import { type SiteAsked, siteOf } from './site.ts';
@@ -14,7 +14,7 @@ export type WhenTodayAsked = {
   crop: CropAsked;
   starts: readonly StartMethod[];
   today: number;
-  options: SurveyOptions;
+  options: GrowingOptions;
 };
 
 /** What each of these ways of starting an onion is worth today. */
@@ -23,10 +23,9 @@ export async function whenToday(
   work: Work<never>,
 ): Promise<TodayAnswer[]> {
   const site = siteOf(asked);
-  const onion = cropAt(site, crop);
   const answers: TodayAnswer[] = [];
   for (const start of starts) {
-    answers.push(cropToday(site, crop, onion, start, today, options));
+    answers.push(...surveyWays(site, waysOf(site, crop, [start]), today, options).today());
     // a dragged date comes first
     await work.pause();
   }

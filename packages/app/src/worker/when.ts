@@ -1,31 +1,33 @@
 import {
   type CropAsked,
-  civilDate,
-  cropToday,
+  type GrowingOptions,
   neededSunUpH,
-  type OpenPlan,
   onionAt,
   type PacketNote,
-  planDefaults,
   plantValuesOf,
+  type StartMethod,
+  surveyWays,
   type TodayAnswer,
   tryStarts,
-  usesAt,
   type WhenAnswer,
+  waysOf,
 } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
 
 export type WhenAsked = {
   site: SiteAsked;
   crop: CropAsked;
-  /** A day of the year whose 52 weeks are tried. */
+  /** The 52 weeks from here on are tried. */
   today: number;
-  plan: Pick<OpenPlan, 'start'> & Partial<Omit<OpenPlan, 'type' | 'traits'>>;
+  start: StartMethod;
+  options: GrowingOptions;
 };
 export type WhenReply = {
   answer: WhenAnswer;
   /** What this start is worth today. */
   now: TodayAnswer;
+  /** The day to start: while it is in time, else the best of the year. */
+  ahead: number;
   /** What was made of a packet. */
   notes: PacketNote[];
   /** Sun-up hours from which this onion's bulbs are called up. */
@@ -33,14 +35,18 @@ export type WhenReply = {
 };
 
 /** The year tried week by week, and what a start is worth today. */
-export function when({ site: asked, crop, today, plan: { start, ...practice } }: WhenAsked): WhenReply {
+export function when({ site: asked, crop, today, start, options }: WhenAsked): WhenReply {
   const site = siteOf(asked);
   const { notes, ...onion } = onionAt(site, crop);
   const { criticalPhotoperiodH } = plantValuesOf(site.values, onion);
-  const plan = { ...planDefaults, ...practice, start, ...onion };
+  const ways = waysOf(site, crop, [start]);
+  const survey = surveyWays(site, ways, today, options);
+  const [now] = survey.today();
+  const { plan } = (survey.now() ?? survey.best()).summary;
   return {
-    answer: tryStarts(site, plan, civilDate(today).year, usesAt(site, crop, start) ?? undefined),
-    now: cropToday(site, crop, onion, start, today, practice),
+    answer: tryStarts(site, ways, options, today),
+    now,
+    ahead: plan.startDay,
     notes,
     needSunUpH: neededSunUpH(site, criticalPhotoperiodH),
   };

@@ -5,11 +5,11 @@ import {
   type PlaceFacts,
   placeFacts,
 } from '@neckfall/answers';
-import type { ClassAnswer, SurveyOptions } from '@neckfall/engine';
+import type { ClassAnswer, GrowingOptions } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
 import { surveyAt } from './survey.ts';
 
-export type WhereAsked = { site: SiteAsked; today: number; options: SurveyOptions };
+export type WhereAsked = { site: SiteAsked; today: number; options: GrowingOptions };
 
 export type WhereReply = {
   facts: PlaceFacts;

@@ -1,4 +1,4 @@
-import { type ChooseOptions, type GrownKind, growKinds, type Kind, type MeanTrial } from '@neckfall/engine';
+import { type GrowingOptions, type GrownKind, growKinds, type Kind, type MeanTrial } from '@neckfall/engine';
 import type { Work } from './protocol.ts';
 import { type SiteAsked, siteOf } from './site.ts';
 
@@ -7,7 +7,7 @@ export type WhichGrowAsked = {
   kinds: readonly Kind[];
   /** Starts are tried for a year from here on. */
   firstDay: number;
-  options: ChooseOptions;
+  options: GrowingOptions;
 };
 
 /** A kind, by its place in what was asked, as the mean climate has it. */

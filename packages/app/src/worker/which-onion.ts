@@ -1,8 +1,8 @@
 import { offerOfPacket } from '@neckfall/answers';
 import {
   type Choice,
-  type ChooseOptions,
   civilDate,
+  type GrowingOptions,
   type GrownKind,
   growKinds,
   kindsOf,
@@ -21,7 +21,7 @@ export type WhichOnionAsked = {
     | Offer
     | (Pick<Offer, 'name' | 'starts'> & { packet: Packet; keepsMonths: Offer['keepsMonths'] | null });
   firstDay: number;
-  options: ChooseOptions;
+  options: GrowingOptions;
 };
 export type WhichOnionReply = {
   /** What was made of the packet; null for an onion that is known. */

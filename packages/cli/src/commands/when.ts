@@ -1,5 +1,5 @@
 import { autumnAssumption, districtAssumption, practiceAssumptions } from '@neckfall/answers';
-import { dayNumber, tryStarts } from '@neckfall/engine';
+import { tryStarts, waysOf } from '@neckfall/engine';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer/answer.ts';
@@ -47,10 +47,11 @@ function when(town: string | undefined, raw: Raw): Answer {
     ...practiceAssumptions(plan, speaker, true),
   );
   warnings.push(...onion.warnings);
-  warnings.push(...weatherWarnings(frame, dayNumber(year, 1, 1), dayNumber(year, 12, 31)));
-  const uses = onion.usesAt(site, plan.start);
-  if (uses && uses.length > 1) assumed.push(autumnAssumption(uses[1].type, speaker));
-  const answer = tryStarts(site, plan, year, uses ?? undefined);
+  warnings.push(...weatherWarnings(frame, options.today, options.today + 364));
+  const ways = waysOf(site, onion.cropIn(year), [plan.start]);
+  if (ways.length > 1) assumed.push(autumnAssumption(ways[1].type, speaker));
+  const growing = { ...practice, sunHours: options.sunHours };
+  const answer = tryStarts(site, ways, growing, options.today);
   const document = () => whenDocument(frame, answer, onion.name, year);
   return {
     text: () => whenText(frame, answer, onion.name),

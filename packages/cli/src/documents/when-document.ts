@@ -1,4 +1,4 @@
-import { classOfType, dayNumber, type WhenAnswer } from '@neckfall/engine';
+import { classOfType, dayInYear, type WhenAnswer } from '@neckfall/engine';
 import type { Frame } from '../frame/frame.ts';
 import { documentHead } from './document-head.ts';
 import { practiceOf } from './practice.ts';
@@ -12,7 +12,7 @@ export function whenDocument(
   year: number,
 ): WhenDocument {
   const { plan } = starts[0].summary;
-  const date = (dayOfYear: number) => monthDay(dayNumber(year, 1, 1) + dayOfYear - 1);
+  const date = (dayOfYear: number) => monthDay(dayInYear(year, dayOfYear));
   return {
     schema: 'neckfall/when@1',
     ...documentHead(frame),

@@ -1,8 +1,8 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import {
-  type ChooseOptions,
   dealKinds,
+  type GrowingOptions,
   type GrownKind,
   growKinds,
   type Kind,
@@ -11,7 +11,12 @@ import {
 } from '@neckfall/engine';
 
 /** What a thread needs to grow its share: plain values. */
-export type GrowJob = { site: SiteOptions; kinds: readonly Kind[]; firstDay: number; options: ChooseOptions };
+export type GrowJob = {
+  site: SiteOptions;
+  kinds: readonly Kind[];
+  firstDay: number;
+  options: GrowingOptions;
+};
 
 /** Below this many kinds a second thread is not up before the work is done. */
 const fewKinds = 24;
@@ -38,7 +43,7 @@ export function grow(
   site: Site,
   kinds: readonly Kind[],
   firstDay: number,
-  options: ChooseOptions,
+  options: GrowingOptions,
 ): GrownKind[] {
   const steps = growKinds(site, kinds, firstDay, options);
   for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;

@@ -1,7 +1,7 @@
 import { cultivarAssumption, packetAssumptions } from '@neckfall/answers';
 import { type Cultivar, findCultivar, plantOf } from '@neckfall/data';
 import {
-  type ClassUse,
+  type CropAsked,
   type CultivarTraits,
   dayLengthClasses,
   gardenRanges,
@@ -11,8 +11,6 @@ import {
   type Plan,
   plantOfPacket,
   type Site,
-  type StartMethod,
-  usesOfClass,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { type GardenFile, readGardenFile } from '../files/garden-file.ts';
@@ -37,8 +35,8 @@ export type AskedOnion = {
   /** The name asked by; null for a packet or a class. */
   name: string | null;
   plantAt(site: Site, year: number, use?: Pick<Plan, 'start' | 'startDay'>): OnionPlant;
-  /** What packets hold through the year where only a class is said; null: one plant all year. */
-  usesAt(site: Site, start: StartMethod): ClassUse[] | null;
+  /** The same for the engine; `year` is that of the starts. */
+  cropIn(year: number): CropAsked;
   /** What was changed in reading the garden file. */
   warnings: readonly string[];
 };
@@ -67,7 +65,7 @@ function namedOnion(
   return {
     name: cultivar.name,
     plantAt: () => ({ ...plantOf(cultivar), assumed: [...assumed] }),
-    usesAt: () => null,
+    cropIn: () => plantOf(cultivar),
   };
 }
 
@@ -94,14 +92,13 @@ export function packetOf(own: OwnCultivar, name: string, field: string): Packet 
   return { class: own.class, hours: own.packetHours, days: own.packetDays };
 }
 
-function packetPlant(packet: Packet, speaker: Speaker): Pick<AskedOnion, 'plantAt' | 'usesAt'> {
+function packetPlant(packet: Packet, speaker: Speaker): Pick<AskedOnion, 'plantAt' | 'cropIn'> {
   return {
     plantAt(site, year, use) {
       const plant = plantOfPacket(site, packet, year, use);
       return { type: plant.type, traits: plant.traits, assumed: packetAssumptions(plant, speaker) };
     },
-    usesAt: (site, start) =>
-      packet.hours === null && packet.class !== null ? usesOfClass(site, packet.class, start) : null,
+    cropIn: (year) => ({ packet, year }),
   };
 }
 

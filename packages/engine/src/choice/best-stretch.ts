@@ -27,10 +27,3 @@ export function bestStretch(best: number, dates: number, worthAt: (date: number)
 export function middleOf({ first, last }: Stretch, dates: number): number {
   return (Math.round((first + last) / 2) + dates) % dates;
 }
-
-/** The same for a year that begins now: where now lies in the stretch and past its middle, it is now. */
-export function middleAhead({ first, last }: Stretch, dates: number): number {
-  // a stretch that reaches over the year's end holds now
-  const past = last >= dates ? dates : 0;
-  return Math.max(0, Math.round((first + last) / 2) - past);
-}

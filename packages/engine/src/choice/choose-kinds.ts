@@ -1,11 +1,8 @@
 import { type Plan, planDefaults, type SeasonSummary, type Site } from '../season/index.ts';
+import type { GrowingOptions } from './growing-options.ts';
 import { type Kind, plantKey } from './kind.ts';
 import { type Choice, rankChoices } from './rank.ts';
 import { type MeanTrial, type StartScan, scanStarts } from './start-scan.ts';
-import type { OpenPlan } from './try-starts.ts';
-
-/** How the crop is grown, whichever it is. */
-export type ChooseOptions = Partial<Omit<OpenPlan, 'type' | 'traits' | 'start'>>;
 
 /** A kind as the mean climate sees it. */
 export type CoarseChoice = { kind: Kind; trial: MeanTrial };
@@ -17,7 +14,7 @@ export type ChooseProgress = { done: number; total: number; coarse: readonly Coa
 export type GrownKind = { kind: Kind; summary: SeasonSummary; usual: SeasonSummary };
 
 /**
- * Ranks kinds of onion at their best starts of the year from `firstDay` on.
+ * Ranks kinds of onion at their best starts of the year, each the next to come from `firstDay` on.
  *
  * @param onProgress told after each plant tried; when it answers false, the work is given up and null returned
  */
@@ -25,7 +22,7 @@ export function chooseKinds(
   site: Site,
   kinds: readonly Kind[],
   firstDay: number,
-  options: ChooseOptions = {},
+  options: GrowingOptions = {},
   onProgress: (progress: ChooseProgress) => boolean | undefined = () => true,
 ): Choice[] | null {
   const steps = growKinds(site, kinds, firstDay, options);
@@ -43,7 +40,7 @@ export function* growKinds(
   site: Site,
   kinds: readonly Kind[],
   firstDay: number,
-  options: ChooseOptions = {},
+  options: GrowingOptions = {},
 ): Generator<ChooseProgress, GrownKind[], void> {
   // kinds that only keep differently grow alike
   const plants = new Map<string, { kinds: Kind[]; scan: StartScan }>();
@@ -65,7 +62,7 @@ export function* growKinds(
   yield { done: 0, total: order.length, coarse };
   const seasons = new Map<StartScan, SeasonSummary>();
   for (const { scan } of order) {
-    seasons.set(scan, scan.best());
+    seasons.set(scan, scan.best().summary);
     yield { done: seasons.size, total: order.length, coarse: null };
   }
   const seasonOf = (kind: Kind) => seasons.get(plantOf(kind).scan) as SeasonSummary;
@@ -76,6 +73,6 @@ export function* growKinds(
   }));
 }
 
-function planOf({ type, traits, start }: Kind, firstDay: number, options: ChooseOptions): Plan {
+function planOf({ type, traits, start }: Kind, firstDay: number, options: GrowingOptions): Plan {
   return { ...planDefaults, ...options, type, traits, start, startDay: firstDay, plantOutDay: null };
 }

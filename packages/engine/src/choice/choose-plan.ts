@@ -1,9 +1,10 @@
 import type { StartMethod } from '../plant/index.ts';
-import { type ClassAnswer, longestNurseryDays, type Plan, type Site } from '../season/index.ts';
-import { type CropAsked, cropAt } from './asked-crop.ts';
-import { chooseKinds } from './choose-kinds.ts';
-import { kindsOf } from './kind.ts';
-import type { SurveyOptions } from './start-today.ts';
+import { longestNurseryDays, type Plan, type Site } from '../season/index.ts';
+import type { CropAsked } from './asked-crop.ts';
+import type { GrowingOptions } from './growing-options.ts';
+import type { ClassSurvey } from './survey.ts';
+import { surveyWays } from './survey-ways.ts';
+import { waysOf } from './ways.ts';
 
 /** A plan as far as it was said. */
 export type PlanAsked = {
@@ -19,39 +20,31 @@ export type PlanAsked = {
 export type PlanChosen = { crop: CropAsked; start: StartMethod; startDay: number };
 
 /**
- * The onion, its start and its day, chosen where nothing was said.
+ * The onion, its start and its day, chosen where nothing was said: what is in time today before what is best in another
+ * year.
  *
- * @param lead the class that suits the place best, worked out when needed
+ * @param classes the survey of the place, for the onion that suits it best
  */
 export function choosePlan(
   site: Site,
   { crop, starts, start, startDay }: PlanAsked,
   today: number,
-  options: SurveyOptions,
-  lead: () => ClassAnswer,
+  options: GrowingOptions,
+  classes: () => ClassSurvey,
 ): PlanChosen {
   if (crop !== null && start !== null && startDay !== null) return { crop, start, startDay };
   let onion = crop;
   if (onion === null) {
-    const best = lead();
+    const survey = classes();
+    const best = survey.now() ?? survey.lead();
     onion = { class: best.class };
     if (start === null && startDay === null)
       return { crop: onion, start: best.bestStart, startDay: best.summary.plan.startDay };
   }
-  const ways = start === null ? starts : [start];
-  const offer = {
-    name: '',
-    ...cropAt(site, onion),
-    starts: ways,
-    keepsMonths: [0, 0],
-    keepsFrom: 'type',
-  } as const;
-  const [best] = chooseKinds(site, kindsOf([offer]), today, options) ?? [];
-  return {
-    crop: onion,
-    start: start ?? best?.kind.start ?? starts[0],
-    startDay: startDay ?? best?.summary.plan.startDay ?? today,
-  };
+  const ways = waysOf(site, onion, start === null ? starts : [start]);
+  const survey = surveyWays(site, ways, today, options);
+  const { plan } = (survey.now() ?? survey.best()).summary;
+  return { crop: onion, start: plan.start, startDay: startDay ?? plan.startDay };
 }
 
 /** A day asked for planting out goes with raised seedlings, and comes after the sowing; null: as the plants are ready. */

@@ -1,8 +1,8 @@
-import { civilDate, dayOfYear } from '../calendar/index.ts';
-import { type Plan, referenceBulbG, runnerOf, type Site } from '../season/index.ts';
+import { climateDayOf } from '../calendar/index.ts';
+import { referenceBulbG, type Site } from '../season/index.ts';
 import { type Harvest, harvester } from './harvest.ts';
-import { scanStarts } from './start-scan.ts';
-import { dayInYear } from './week-starts.ts';
+import { once } from './once.ts';
+import type { StartScan } from './start-scan.ts';
 import { hindranceOn } from './workable.ts';
 import { total, worthParts } from './worth.ts';
 
@@ -26,28 +26,21 @@ export type InTimeRule = {
  * A start is in time where nothing keeps people from it, at least half of the seasons end well, and it is not worth much less
  * than the same onion started the same way in about the best week of the year.
  */
-export function inTimeRule(
-  site: Site,
-  plan: Plan,
-  isUsual: (startDay: number) => boolean = () => true,
-): InTimeRule {
+export function inTimeRule(site: Site, { plan, runner, isUsual, coarse }: StartScan): InTimeRule {
   const worthOf = (startDay: number, harvest: Harvest) =>
     total(worthParts(site, { ...plan, startDay }, harvest, null));
-  const { startDay: bestDay } = scanStarts(
-    site,
-    plan,
-    dayInYear(civilDate(plan.startDay).year, 1),
-    isUsual,
-  ).coarse;
-  const runner = runnerOf(site, { ...plan, startDay: bestDay, plantOutDay: null });
-  const best = worthOf(bestDay, harvester(site, plan, runner, referenceBulbG(site, plan))());
+  const bestDay = coarse.startDay;
+  const best = once(() => {
+    runner.moveTo(bestDay, null);
+    return worthOf(bestDay, harvester(site, plan, runner, referenceBulbG(site, plan))());
+  });
   return {
     isInTime: (startDay, harvest) =>
       harvest.goodShare >= leastGoodShare &&
       isUsual(startDay) &&
       hindranceOn(site, plan.start, startDay) === null &&
-      worthOf(startDay, harvest) >= best - worthLess,
+      worthOf(startDay, harvest) >= best() - worthLess,
     isWindow: (startDays) =>
-      startDays.length >= leastWeeks || startDays.some((day) => dayOfYear(day) === dayOfYear(bestDay)),
+      startDays.length >= leastWeeks || startDays.some((day) => climateDayOf(day) === climateDayOf(bestDay)),
   };
 }

@@ -1,6 +1,5 @@
 export { type CropAsked, cropAt, onionAt, usesAt } from './asked-crop.ts';
 export {
-  type ChooseOptions,
   type ChooseProgress,
   type CoarseChoice,
   chooseKinds,
@@ -8,24 +7,18 @@ export {
   growKinds,
 } from './choose-kinds.ts';
 export { choosePlan, type PlanAsked, type PlanChosen, plantOutFor } from './choose-plan.ts';
-export { cropToday } from './crop-today.ts';
+export type { GrowingOptions } from './growing-options.ts';
 export { type Kind, kindsOf, type Offer, plantKey } from './kind.ts';
 export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
 export { type Choice, type ChoiceReason, choiceReasonCodes, rankChoices } from './rank.ts';
 export type { MeanTrial } from './start-scan.ts';
-export { type SurveyOptions, startToday } from './start-today.ts';
-export {
-  type ClassSurvey,
-  type PlaceAnswer,
-  surveyClasses,
-  surveyOf,
-  surveyPlace,
-  surveyToday,
-} from './survey.ts';
-export { type OpenPlan, tryStarts } from './try-starts.ts';
+export { type ClassNow, type ClassSurvey, type PlaceAnswer, surveyOf, surveyPlace } from './survey.ts';
+export { type StartNow, surveyWays, type WaySurvey } from './survey-ways.ts';
+export { tryStarts } from './try-starts.ts';
 export { type ClassUse, isAutumnStart, typeForClass, usesOfClass } from './type-for-class.ts';
-export { weekStarts } from './week-starts.ts';
+export { type Way, waysOf } from './ways.ts';
+export { dayInYear, weekOf, weekStarts } from './week-starts.ts';
 export {
   type Nudged,
   type Pull,

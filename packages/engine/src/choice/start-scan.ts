@@ -12,14 +12,20 @@ import {
   stage,
   summarise,
 } from '../season/index.ts';
-import { bestStretch, middleAhead } from './best-stretch.ts';
+import { bestStretch, middleOf } from './best-stretch.ts';
 import { harvester } from './harvest.ts';
-import { isEvenWeek, weekStartsFrom } from './week-starts.ts';
+import { once } from './once.ts';
+import { weekStarts, weeksAhead } from './week-starts.ts';
 import { hindranceOn } from './workable.ts';
 import { total, worthParts } from './worth.ts';
 
+/** 1 January 2027, of a year without a leap day. */
+const commonYearStart = 20_819;
+
 /** One start in the mean climate: what is known before any weather year is tried. */
 export type MeanTrial = {
+  /** Its place among the weeks of the year, 0…51. */
+  week: number;
   startDay: number;
   verdict: Verdict;
   bulbDryG: number;
@@ -28,14 +34,14 @@ export type MeanTrial = {
   worth: number;
 };
 
-/** The year ahead for one plan, tried as far as asked. */
+/** The starts of a year for one plan, each at the next day it comes round, tried as far as asked. */
 export type StartScan = {
   plan: Plan;
   /** Moved about by whatever is tried. */
   runner: Runner;
-  /** The year's week starts from the first day on. */
+  /** The week starts in the order of the year. */
   weeks: readonly number[];
-  /** Every second of them. */
+  /** Every second of them, on its day of the year in which all are tried. */
   mean: readonly MeanTrial[];
   /** Whether a start of this kind is usual on a day; others are never advised. */
   isUsual: (startDay: number) => boolean;
@@ -43,29 +49,36 @@ export type StartScan = {
   coarse: MeanTrial;
   /** What the best fortnight is worth over some of the weather years. */
   glance: () => number;
-  /** The best start over the weather years, or a middling one of those as good as it. */
-  best: () => SeasonSummary;
+  /** The best start of the year over the weather years, or a middling one of those as good as it, whatever the day it is asked on. */
+  best: () => BestStart;
 };
 
-/** Looks over the starts of the year from `firstDay` on. The plan's own days don't count. */
+/** `worth` is that of the year in which all are tried. */
+export type BestStart = { summary: SeasonSummary; worth: number };
+
+/** Looks over the starts that come from `today` on. The plan's own days don't count. */
 export function scanStarts(
   site: Site,
   plan: Plan,
-  firstDay: number,
+  today: number,
   isUsual: (startDay: number) => boolean = () => true,
 ): StartScan {
-  const runner = runnerOf(site, { ...plan, startDay: firstDay, plantOutDay: null });
-  const weeks = weekStartsFrom(firstDay);
-  const mean = weeks
-    .filter(isEvenWeek)
-    .filter(isUsual)
-    .map((startDay) => meanTrial(site, plan, runner, startDay));
-  const coarse = mean.reduce((a, b) => (b.worth > a.worth ? b : a));
-  let seen: Glance | null = null;
-  const glance = () => {
-    seen ??= look(site, plan, runner, mean);
-    return seen;
+  const runner = runnerOf(site, { ...plan, startDay: today, plantOutDay: null });
+  const weeks = weeksAhead(today);
+  // tried in one year for all, lest a leap day settle what nothing else does
+  const tried = site.isDated ? weeks : weeksAhead(commonYearStart);
+  const mean = tried.flatMap((startDay, week) =>
+    week % 2 === 0 && isUsual(startDay) ? [meanTrial(site, plan, runner, week, startDay)] : [],
+  );
+  const highest = mean.reduce((a, b) => (b.worth > a.worth ? b : a));
+  const ahead = weeks[highest.week] - highest.startDay;
+  const { startDay, neckFallDay } = highest;
+  const coarse = {
+    ...highest,
+    startDay: startDay + ahead,
+    neckFallDay: neckFallDay === null ? null : neckFallDay + ahead,
   };
+  const glance = once(() => look(site, plan, runner, mean));
   return {
     plan,
     runner,
@@ -74,11 +87,16 @@ export function scanStarts(
     isUsual,
     coarse,
     glance: () => glance().worth,
-    best: () => refine(site, plan, runner, weeks, isUsual, glance()),
+    best: once(() => {
+      const { week, worth } = refine(site, plan, runner, tried, isUsual, glance());
+      const startDay = weeks[week];
+      runner.moveTo(startDay, null);
+      return { summary: summarise(site, { ...plan, startDay, plantOutDay: null }, runner), worth };
+    }),
   };
 }
 
-function meanTrial(site: Site, plan: Plan, runner: Runner, startDay: number): MeanTrial {
+function meanTrial(site: Site, plan: Plan, runner: Runner, week: number, startDay: number): MeanTrial {
   runner.moveTo(startDay, null);
   const outcome = runner.meanSeason();
   const { dryMatterShare } = runner.crop.type;
@@ -92,6 +110,7 @@ function meanTrial(site: Site, plan: Plan, runner: Runner, startDay: number): Me
     days,
   };
   return {
+    week,
     startDay,
     verdict,
     bulbDryG: outcome.bulbDryG,
@@ -123,47 +142,47 @@ const fallbacks = 4;
 /** Fortnights are put in order on this share of the weather years, and on at least so many; all dates meet the same. */
 const firstLook = { share: 1 / 3, years: 8 } as const;
 
-/** The best start at a first look. */
-type Glance = { startDay: number; worth: number; isHopeless: boolean };
+/** A first look: what the best fortnight seems to be worth, and the weeks from which the best start is looked for. */
+type Glance = { worth: number; hills: readonly number[]; isHopeless: boolean };
+
+/** A second hill is climbed too that seems this little lower than the first, in good seasons of one: few years were seen. */
+const nearlyAsHigh = 0.1;
+/** Weeks between hills. */
+const hillsApart = 8;
 
 function look(site: Site, plan: Plan, runner: Runner, mean: readonly MeanTrial[]): Glance {
   const years = Math.min(site.years, Math.max(firstLook.years, Math.ceil(site.years * firstLook.share)));
   const harvest = harvester(site, plan, runner, referenceBulbG(site, plan));
-  const seen: Glance = { startDay: mean[0].startDay, worth: Number.NEGATIVE_INFINITY, isHopeless: true };
-  let most = Number.NEGATIVE_INFINITY;
-  for (const { startDay } of promising(site, plan, mean)) {
+  let isHopeless = true;
+  const seen = promising(site, plan, mean).map(({ week, startDay }) => {
     runner.moveTo(startDay, null);
     const came = harvest(years);
-    if (came.goodShare > 0) seen.isHopeless = false;
-    const worth = total(worthParts(site, { ...plan, startDay }, came, null));
-    seen.worth = Math.max(seen.worth, worth);
-    const soon = worth - waitCost(startDay - mean[0].startDay);
-    if (soon > most) {
-      most = soon;
-      seen.startDay = startDay;
-    }
-  }
-  return seen;
+    if (came.goodShare > 0) isHopeless = false;
+    return { week, worth: total(worthParts(site, { ...plan, startDay }, came, null)) };
+  });
+  const highest = (weeks: typeof seen) => weeks.reduce((a, b) => (b.worth > a.worth ? b : a));
+  const top = highest(seen);
+  const others = seen.filter(
+    ({ week, worth }) => worth >= top.worth - nearlyAsHigh && isApart(week, top.week),
+  );
+  const hills = others.length > 0 ? [top.week, highest(others).week] : [top.week];
+  return { worth: top.worth, hills, isHopeless };
 }
 
-/**
- * A crop next year is worth this much less than one now, in good seasons of one (our choice): it settles when to start,
- * never what is grown.
- */
-const waitYear = 0.05;
-
-function waitCost(days: number): number {
-  return (waitYear * days) / 365;
+function isApart(week: number, other: number): boolean {
+  const apart = Math.abs(week - other);
+  return Math.min(apart, weekStarts.length - apart) >= hillsApart;
 }
 
+/** The week of the best start, or a middling one of those as good as it. */
 function refine(
   site: Site,
   plan: Plan,
   runner: Runner,
   weeks: readonly number[],
   isUsual: (startDay: number) => boolean,
-  { startDay: glanced, isHopeless }: Glance,
-): SeasonSummary {
+  { hills, isHopeless }: Glance,
+): { week: number; worth: number } {
   const harvest = harvester(site, plan, runner, referenceBulbG(site, plan));
   const worthAt = kept((week) => {
     const startDay = weeks[week];
@@ -172,20 +191,21 @@ function refine(
     return total(worthParts(site, { ...plan, startDay }, harvest(), null));
   });
   const count = weeks.length;
-  let best = weeks.indexOf(glanced);
   // where not one season is good no week is better than another
-  if (!isHopeless) {
-    // on to the top of the hill, but not back into what has gone by
-    for (let from = -1; from !== best; ) {
-      from = best;
-      const next = [from + 1, from - 1].filter((week) => week >= 0 && week < count);
-      best = next.reduce((a, b) => (worthAt(b) > worthAt(a) ? b : a), from);
+  if (isHopeless) return { week: hills[0], worth: worthAt(hills[0]) };
+  // up to the top, over a week alone that falls short
+  const climbed = hills.map((foot) => {
+    let top = foot;
+    for (let from = -1; from !== top; ) {
+      from = top;
+      const next = [1, -1, 2, -2].map((step) => (from + step + count) % count);
+      top = next.reduce((a, b) => (worthAt(b) > worthAt(a) ? b : a), from);
     }
-    best = middleAhead(bestStretch(best, count, worthAt), count);
-  }
-  const startDay = weeks[best];
-  runner.moveTo(startDay, null);
-  return summarise(site, { ...plan, startDay, plantOutDay: null }, runner);
+    return top;
+  });
+  const best = climbed.reduce((a, b) => (worthAt(b) > worthAt(a) ? b : a));
+  const week = middleOf(bestStretch(best, count, worthAt), count);
+  return { week, worth: worthAt(week) };
 }
 
 /** The same, worked out once for each week. */

@@ -1,71 +1,64 @@
-import type { Plan, Site, StartTrial, StartWindow, WhenAnswer } from '../season/index.ts';
-import { runnerOf, summarise } from '../season/index.ts';
+import type { Site, StartTrial, StartWindow, WhenAnswer } from '../season/index.ts';
+import { planDefaults, summarise } from '../season/index.ts';
 import { bestStretch, middleOf } from './best-stretch.ts';
+import type { GrowingOptions } from './growing-options.ts';
 import { harvestOf } from './harvest.ts';
 import { inTimeRule } from './in-time.ts';
-import type { ClassUse } from './type-for-class.ts';
-import { dayInYear, weekStarts } from './week-starts.ts';
-import { closedUp, weekRuns, weeksOf } from './windows.ts';
+import { once } from './once.ts';
+import { scanStarts } from './start-scan.ts';
+import type { Way } from './ways.ts';
+import { weekOf, weekStarts } from './week-starts.ts';
+import { closedUp, type WeekRun, weekRuns, weeksOf } from './windows.ts';
 import { hindranceOn } from './workable.ts';
 import { worth } from './worth.ts';
 
-/** A plan whose start day is still open. */
-export type OpenPlan = Omit<Plan, 'startDay' | 'plantOutDay'>;
-
 /**
- * Tries a plan at the 52 week starts of a year and finds the windows in which a start is in time: those that end well
- * often enough, where the bed can be worked.
+ * Tries an onion at the 52 week starts of a year, each at the next day from `today` on that it comes round, and finds the
+ * windows in which a start is in time: those that end well often enough, where nothing keeps people from it.
  *
- * @param uses what a packet of the class holds, by the day of the start; by default the plan's own type all year
+ * @param ways one onion started one way, as it is used through the year; the first stands for days usual for none
  */
 export function tryStarts(
   site: Site,
-  plan: OpenPlan,
-  year: number,
-  uses: readonly ClassUse[] = [{ type: plan.type, isUsual: () => true }],
+  ways: readonly Way[],
+  options: GrowingOptions,
+  today: number,
 ): WhenAnswer {
-  const firstDay = dayInYear(year, 1);
-  const kinds = uses.map(({ type, isUsual }) => {
-    const kind = { ...plan, type, startDay: firstDay, plantOutDay: null };
-    return { kind, isUsual, runner: runnerOf(site, kind), rule: inTimeRule(site, kind, isUsual) };
+  const uses = ways.map(({ isUsual, ...onion }) => {
+    const plan = { ...planDefaults, ...options, ...onion, startDay: today, plantOutDay: null };
+    const scan = scanStarts(site, plan, today, isUsual);
+    return { scan, rule: inTimeRule(site, scan) };
   });
-  const kindOn = (day: number) => kinds.find(({ isUsual }) => isUsual(day)) ?? kinds[0];
-  const starts: StartTrial[] = weekStarts.map((dayOfYear) => {
-    const startDay = dayInYear(year, dayOfYear);
-    const { kind, runner } = kindOn(startDay);
+  const useOn = (day: number) => uses.find(({ scan }) => scan.isUsual(day)) ?? uses[0];
+  const starts = uses[0].scan.weeks.map((startDay, week): StartTrial => {
+    const { plan, runner } = useOn(startDay).scan;
     runner.moveTo(startDay, null);
-    const summary = summarise(site, { ...kind, startDay }, runner);
-    return { dayOfYear, hindrance: hindranceOn(site, plan.start, startDay), summary };
+    const summary = summarise(site, { ...plan, startDay }, runner);
+    return { dayOfYear: weekStarts[week], hindrance: hindranceOn(site, plan.start, startDay), summary };
   });
   const isOpen = ({ summary }: StartTrial) =>
-    kindOn(summary.plan.startDay).rule.isInTime(summary.plan.startDay, harvestOf(site, summary));
+    useOn(summary.plan.startDay).rule.isInTime(summary.plan.startDay, harvestOf(site, summary));
   const runs = weekRuns(closedUp(starts.map(isOpen))).filter((run) => {
     const days = weeksOf(run).map((week) => starts[week].summary.plan.startDay);
-    return kinds.some(({ rule }) => rule.isWindow(days));
+    return uses.some(({ rule }) => rule.isWindow(days));
   });
-  const worths = starts.map(({ summary }) => worth(site, summary));
-  const stretches = runs.map((run) => {
+  const worths = once(() => starts.map(({ summary }) => worth(site, summary)));
+  const best = uses.map(({ scan }) => scan.best()).reduce((a, b) => (b.worth > a.worth ? b : a));
+  const bestWeek = weekOf(best.summary.plan.startDay);
+  const windows = runs.map((run): StartWindow => {
     const weeks = weeksOf(run);
-    const worthAt = (week: number) => (weeks.includes(week) ? worths[week] : Number.NEGATIVE_INFINITY);
-    const top = dearest(weeks, worths);
-    return { run, top, best: middleOf(bestStretch(top, starts.length, worthAt), starts.length) };
+    const week = weeks.includes(bestWeek) ? bestWeek : bestOfRun(run, worths());
+    return { from: weekStarts[run.first], to: weekStarts[run.last], best: weekStarts[week] };
   });
-  const windows = stretches.map(
-    ({ run, best }): StartWindow => ({
-      from: starts[run.first].dayOfYear,
-      to: starts[run.last].dayOfYear,
-      best: starts[best].dayOfYear,
-    }),
-  );
-  const lead =
-    stretches.length > 0
-      ? stretches.reduce((a, b) => (worths[b.top] > worths[a.top] ? b : a)).best
-      : dearest([...starts.keys()], worths);
-  const { outcome, reason } = starts[lead].summary;
+  const { outcome, reason } = starts[bestWeek].summary;
   const code = windows.length > 0 ? 'window' : (`no-window-${outcome}` as const);
-  return { starts, windows, best: starts[lead].dayOfYear, reason: { code, values: reason.values } };
+  return { starts, windows, best: weekStarts[bestWeek], reason: { code, values: reason.values } };
 }
 
-function dearest(weeks: readonly number[], worths: readonly number[]): number {
-  return weeks.reduce((a, b) => (worths[b] > worths[a] ? b : a));
+/** The middle of those weeks of a run that are as good as its best. */
+function bestOfRun(run: WeekRun, worths: readonly number[]): number {
+  const weeks = weeksOf(run);
+  const worthAt = (week: number) => (weeks.includes(week) ? worths[week] : Number.NEGATIVE_INFINITY);
+  const top = weeks.reduce((a, b) => (worths[b] > worths[a] ? b : a));
+  return middleOf(bestStretch(top, worths.length, worthAt), worths.length);
 }

@@ -1,22 +1,24 @@
-import { civilDate, dayNumber } from '../calendar/index.ts';
+import { civilDate, climateDayOf, dayNumber, firstDayOfMonth, isLeapYear } from '../calendar/index.ts';
 
-/** Days of the year on which starts are tried: 1, 8, …, 358. */
+/** Days of a common year on which starts are tried: 1, 8, …, 358. */
 export const weekStarts: readonly number[] = Array.from({ length: 52 }, (_, week) => 1 + 7 * week);
 
-/** Day number of a day of a year. */
+/** The date on which a day of a common year falls: a leap day shifts none of them. @param dayOfYear 1…365 */
 export function dayInYear(year: number, dayOfYear: number): number {
-  return dayNumber(year, 1, 1) + dayOfYear - 1;
+  const leapDay = isLeapYear(year) && dayOfYear > firstDayOfMonth[2] ? 1 : 0;
+  return dayNumber(year, 1, 1) + dayOfYear - 1 + leapDay;
 }
 
-/** The 52 week starts from a day on: the same dates whatever the day, so that answers don't wander with it. */
-export function weekStartsFrom(day: number): number[] {
+/** The next of each week start from a day on, in the order of the year: the same dates whatever the day. */
+export function weeksAhead(day: number): number[] {
   const { year } = civilDate(day);
-  const of = (year: number) => weekStarts.map((dayOfYear) => dayInYear(year, dayOfYear));
-  const thisYear = of(year).filter((start) => start >= day);
-  return [...thisYear, ...of(year + 1).slice(0, weekStarts.length - thisYear.length)];
+  return weekStarts.map((dayOfYear) => {
+    const thisYear = dayInYear(year, dayOfYear);
+    return thisYear >= day ? thisYear : dayInYear(year + 1, dayOfYear);
+  });
 }
 
-/** Whether a week start has an even place in its year: those are tried first. */
-export function isEvenWeek(startDay: number): boolean {
-  return ((startDay - dayInYear(civilDate(startDay).year, 1)) / 7) % 2 === 0;
+/** Which of the weeks a day lies in, 0…51; the year's last days belong to the last. */
+export function weekOf(day: number): number {
+  return Math.min(weekStarts.length - 1, Math.floor(climateDayOf(day) / 7));
 }

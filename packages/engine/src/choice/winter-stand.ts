@@ -1,6 +1,6 @@
 import { civilDate, dayNumber } from '../calendar/index.ts';
 import { planDefaults, runPlan, type SeasonSummary, type Site } from '../season/index.ts';
-import type { SurveyOptions } from './start-today.ts';
+import type { GrowingOptions } from './growing-options.ts';
 
 /** Whether young plants sown in autumn come through the winter. Shares of plants lost, middle and hard winter. */
 export type WinterStand = { lost: number; lostInHardWinter: number; lostUnderFleece: number };
@@ -12,7 +12,7 @@ const halfYear = 182;
 /**
  * Tries intermediate onions sown in place for overwintering and takes the sowing that loses fewest plants to frost.
  */
-export function winterStand(site: Site, today: number, options: SurveyOptions): WinterStand {
+export function winterStand(site: Site, today: number, options: GrowingOptions): WinterStand {
   const open = best(site, today, { ...options, cover: 'none' });
   const fleece = best(site, today, { ...options, cover: 'fleece' });
   return {
@@ -22,7 +22,7 @@ export function winterStand(site: Site, today: number, options: SurveyOptions): 
   };
 }
 
-function best(site: Site, today: number, options: SurveyOptions): SeasonSummary {
+function best(site: Site, today: number, options: GrowingOptions): SeasonSummary {
   const newYear = dayNumber(civilDate(today).year, 1, 1);
   const shift = site.climate.latitudeDeg < 0 ? halfYear : 0;
   const tried = sowings.map((dayOfYear) =>

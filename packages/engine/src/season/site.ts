@@ -37,6 +37,8 @@ export type Site = {
   strideDays: number;
   draws: () => Draw[];
   dayTable: (year: number) => DayTable;
+  /** Whether a record makes one calendar year differ from another. */
+  isDated: boolean;
   /** Best dry bulb here by way of growing, filled by the judge (see reference-bulb). */
   referenceG: Map<string, number>;
 };
@@ -119,6 +121,7 @@ export function openSite(options: SiteOptions): Site {
       return draws;
     },
     dayTable,
+    isDated: record !== null,
     referenceG: new Map(),
   };
 }

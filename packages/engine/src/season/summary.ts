@@ -104,7 +104,7 @@ export type DayRow = {
  */
 export type Hindrance = 'cold-bed' | 'long-tray' | 'no-sets' | 'no-plants';
 
-/** One of the 52 week starts of the year. */
+/** One of the 52 week starts of the year, at the next day it comes round. */
 export type StartTrial = {
   /** 1, 8, …, 358. */
   dayOfYear: number;
@@ -123,7 +123,7 @@ export type WhenAnswer = {
   reason: Reason<YearReasonCode>;
 };
 
-/** The best a class does at a place. Days of the year for `bestDay`; day numbers elsewhere. */
+/** The best a class does at a place. */
 export type ClassAnswer = {
   class: DayLengthClass;
   type: OnionType;
@@ -132,7 +132,6 @@ export type ClassAnswer = {
   /** Whether shops have this type and growers know it at the place's latitude. */
   isAtHome: boolean;
   bestStart: StartMethod;
-  bestDayOfYear: number;
   summary: SeasonSummary;
   reason: Reason;
 };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bestStretch, middleAhead, middleOf } from '../../src/choice/best-stretch.ts';
+import { bestStretch, middleOf } from '../../src/choice/best-stretch.ts';
 
 const weeks = 52;
 /** A year in which the weeks of a stretch are good and no others; `first` may be before the year's beginning. */
@@ -24,15 +24,6 @@ describe('a stretch of weeks as good as the best', () => {
       }),
       { seed: 20270503 },
     );
-  });
-
-  test('that holds now and is past its middle starts now', () => {
-    expect(middleAhead(bestStretch(0, weeks, yearWith(44, 10)), weeks)).toBe(0);
-    expect(middleAhead(bestStretch(50, weeks, yearWith(44, 10)), weeks)).toBe(0);
-  });
-
-  test('that has only begun starts at its middle, still to come', () => {
-    expect(middleAhead(bestStretch(0, weeks, yearWith(50, 12)), weeks)).toBe(4);
   });
 
   test('is not ended by one week that falls short', () => {

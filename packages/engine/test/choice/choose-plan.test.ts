@@ -20,10 +20,11 @@ test('what was said is taken without a look at the place', () => {
   expect(choosePlan(site, asked, today, {}, unasked)).toEqual({ crop, start: 'sets', startDay: today + 50 });
 });
 
-test('without any wish the class that leads is taken at its best start', () => {
-  const lead = surveyOf(site, today).lead();
+test('without any wish what is in time today is taken, else what leads at its best start', () => {
+  const survey = surveyOf(site, today);
+  const lead = survey.now() ?? survey.lead();
   const asked = { crop: null, starts: [], start: null, startDay: null };
-  expect(choosePlan(site, asked, today, {}, () => lead)).toEqual({
+  expect(choosePlan(site, asked, today, {}, () => survey)).toEqual({
     crop: { class: lead.class },
     start: lead.bestStart,
     startDay: lead.summary.plan.startDay,

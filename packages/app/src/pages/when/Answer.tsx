@@ -38,7 +38,7 @@ export function Answer({ crop, start, isKnown }: Props) {
   const others = starts.filter((other) => other !== start);
   const common = [siteKey.value, options, now, crop];
   const tried = useAnswer(JSON.stringify([common, start]), () =>
-    ask('when', { site: site.value!, crop, today: now, plan: { start, ...options } }),
+    ask('when', { site: site.value!, crop, today: now, start, options }),
   );
   const ways = useAnswer(others.length > 0 ? JSON.stringify([common, others]) : null, () =>
     ask('whenToday', { site: site.value!, crop, starts: others, today: now, options }),

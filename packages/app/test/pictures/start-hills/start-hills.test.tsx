@@ -1,4 +1,4 @@
-import { onionTypes, startMethods, tryStarts, verdicts } from '@neckfall/engine';
+import { onionTypes, startMethods, tryStarts, verdicts, waysOf } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -13,7 +13,7 @@ import {
 } from '../../../src/pictures/start-hills/index.ts';
 import { svgText } from '../../../src/pictures/svg-text.ts';
 import { textWidth } from '../../../src/pictures/text-fit.ts';
-import { anyDay, anyWidth, everyInk, newYear2027, planOf, seeded, sineSite } from '../scenes.ts';
+import { anyDay, anyWidth, everyInk, newYear2027, seeded, sineSite } from '../scenes.ts';
 
 const anyShares = fc.array(fc.nat({ max: 10 }), { minLength: 6, maxLength: 6 }).map((counts) => {
   const total = counts.reduce((a, b) => a + b, 0) || 1;
@@ -129,8 +129,8 @@ describe('the year tried at places of all kinds', () => {
 
   test.each(places)('is drawn and told: %s', (_, site) => {
     for (const [i, type] of onionTypes.entries()) {
-      const plan = planOf(type, startMethods[i % startMethods.length], newYear2027);
-      const answer = tryStarts(site, plan, 2027);
+      const ways = waysOf(site, { type, traits: null }, [startMethods[i % startMethods.length]]);
+      const answer = tryStarts(site, ways, {}, newYear2027);
       const input = {
         answer,
         firstDay: newYear2027 + 100,

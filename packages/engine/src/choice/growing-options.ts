@@ -1,0 +1,4 @@
+import type { Plan } from '../season/index.ts';
+
+/** How a crop is grown, whichever it is and however it is started; what is left out is as in `planDefaults`. */
+export type GrowingOptions = Partial<Omit<Plan, 'type' | 'traits' | 'start' | 'startDay' | 'plantOutDay'>>;
