@@ -5,6 +5,7 @@ import {
   onionTypes,
   openSite,
   type Plan,
+  type PlanForm,
   type Pull,
   planDefaults,
   plantValuesOf,
@@ -25,7 +26,7 @@ const seville = open(climateOf(37.38, -5.98, 10));
 const auckland = open(climateOf(-36.85, 174.76, 20));
 const sites = [london, winnipeg, seville, auckland];
 
-const springSown: Plan = {
+const springSown: PlanForm = {
   ...planDefaults,
   type: 'northern-long',
   start: 'direct-seed',
@@ -63,7 +64,7 @@ test('each figure is that of the crop run by itself', () => {
       fc.integer({ min: 0, max: 364 }),
       (site, type, start, day) => {
         // trays at a stated warmth: else they may stand indoors in one run and outdoors in the other
-        const plan: Plan = {
+        const plan: PlanForm = {
           ...springSown,
           type,
           start,
@@ -117,7 +118,7 @@ test('a crop that makes no bulbs hangs on nothing', () => {
 test('trays stay indoors when a degree would move them out', () => {
   // seedlings sown where the air is at 10 °C and warmer stand in a seedbed outdoors
   const day = london.mean('none').tempMeanC.findIndex((meanC) => meanC > 9.3);
-  const plan: Plan = { ...springSown, start: 'raised-seedlings', startDay: dayNumber(2027, 1, 1) + day };
+  const plan: PlanForm = { ...springSown, start: 'raised-seedlings', startDay: dayNumber(2027, 1, 1) + day };
   const { nurseryTempC } = runnerOf(london, plan);
   expect(nurseryTempC).not.toBeNull();
   const warmer = open(warmed(london.climate, 1));

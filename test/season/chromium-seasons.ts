@@ -1,7 +1,7 @@
 import {
   type MonthlyClimate,
   openSite,
-  type Plan,
+  type PlanForm,
   planDefaults,
   runnerOf,
 } from '../../packages/engine/src/index.ts';
@@ -12,7 +12,7 @@ export type PlainCase = {
   longitudeDeg: number;
   elevationM: number;
   months: Record<string, number[]>;
-  plan: Pick<Plan, 'type' | 'start' | 'startDay'> & Partial<Plan>;
+  plan: Pick<PlanForm, 'type' | 'start' | 'startDay'> & Partial<PlanForm>;
 };
 
 export type SeasonNumbers = Record<string, number>;

@@ -8,6 +8,7 @@ import {
   onionTypes,
   openSite,
   type Plan,
+  type PlanForm,
   planDefaults,
   runnerOf,
   runPlan,
@@ -36,7 +37,7 @@ const days = fc.oneof(
   { weight: 1, arbitrary: fc.constantFrom(...leapDays, dayNumber(2028, 12, 31), dayNumber(2027, 1, 1)) },
 );
 
-const plans: fc.Arbitrary<Plan> = fc
+const plans: fc.Arbitrary<PlanForm> = fc
   .record({
     type: fc.constantFrom(...onionTypes),
     start: fc.constantFrom(...startMethods),
@@ -55,7 +56,7 @@ const plans: fc.Arbitrary<Plan> = fc
   .map(({ plantOutAfter, ...plan }) => ({
     ...plan,
     plantOutDay: plantOutAfter === null ? null : plan.startDay + plantOutAfter,
-  })) as fc.Arbitrary<Plan>;
+  })) as fc.Arbitrary<PlanForm>;
 
 const seeds = fc.integer({ min: 0, max: 2 ** 31 - 1 });
 

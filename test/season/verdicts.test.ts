@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   dayNumber,
   openSite,
-  type Plan,
+  type PlanForm,
   planDefaults,
   runPlan,
   type Verdict,
@@ -14,7 +14,7 @@ type Case = {
   verdict: Verdict;
   place: string;
   at: [number, number];
-  plan: Pick<Plan, 'type' | 'start'> & Partial<Plan>;
+  plan: Pick<PlanForm, 'type' | 'start'> & Partial<PlanForm>;
   /** Month and day of the start. */
   on: [number, number];
   why: string;

@@ -1,4 +1,11 @@
-import { openSite, type Plan, parseDay, planDefaults, type StartMethod } from '@neckfall/engine';
+import {
+  openSite,
+  type Plan,
+  type PlanForm,
+  parseDay,
+  planDefaults,
+  type StartMethod,
+} from '@neckfall/engine';
 
 const monthly = (values: number[]) => Float64Array.from(values);
 const steady = (value: number) => new Float64Array(12).fill(value);
@@ -27,7 +34,7 @@ const dates: Record<StartMethod, string> = {
   'bought-transplants': '2027-04-05',
   sets: '2027-03-28',
 };
-export const planOf = (start: StartMethod, more: Partial<Plan> = {}): Plan => ({
+export const planOf = (start: StartMethod, more: Partial<PlanForm> = {}): Plan => ({
   ...planDefaults,
   type: 'northern-long',
   start,

@@ -3,8 +3,11 @@ import {
   type LocalPractice,
   longestTrayWeeks,
   type Plan,
+  type PlanWithout,
   plantingOut,
+  type StartMethod,
   seedbedFromC,
+  startWays,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { type Place, townLabel } from '../place/index.ts';
@@ -78,7 +81,9 @@ export function sizesAssumption(water: Plan['water'], { say }: Speaker): string 
  * @param isOverYear whether starts of the whole year are meant: a nursery left open is then indoors for some
  */
 export function practiceAssumptions(
-  plan: Omit<Plan, 'type' | 'traits' | 'startDay' | 'plantOutDay'> & { plantOutDay?: number | null },
+  plan: PlanWithout<'type' | 'traits' | 'startDay' | 'plantOutDay' | 'sunHours'> & {
+    plantOutDay?: number | null;
+  },
   speaker: Speaker,
   isOverYear = false,
 ): string[] {
@@ -128,15 +133,8 @@ export function practiceAssumptions(
 }
 
 /** When a start of its kind can be made at all; seed in place waits for the bed alone. */
-function startSeason(start: Plan['start'], say: Speaker['say']): string[] {
-  switch (start) {
-    case 'direct-seed':
-      return [];
-    case 'raised-seedlings':
-      return [say('assumed.season-of-trays', { weeks: longestTrayWeeks })];
-    case 'bought-transplants':
-      return [say('assumed.season-of-plants')];
-    case 'sets':
-      return [say('assumed.season-of-sets')];
-  }
+function startSeason(start: StartMethod, say: Speaker['say']): string[] {
+  const { from, standsInTrays } = startWays[start];
+  if (standsInTrays) return [say('assumed.season-of-trays', { weeks: longestTrayWeeks })];
+  return from === 'seed' ? [] : [say(`assumed.season-of-${from}`)];
 }

@@ -83,7 +83,7 @@ export function setsWarning(choices: readonly Choice[], { say, quantity, plants 
   const sets = choices.find(
     ({ kind, summary }) => kind.start === 'sets' && (summary.boltedPlantsShare.p50 ?? 0) >= manyFlowers,
   );
-  if (!sets) return null;
+  if (sets?.summary.plan.start !== 'sets') return null;
   const { plan, boltedPlantsShare } = sets.summary;
   return say('warning.which-sets', {
     size: quantity('bulbLength', plan.setSizeMm),

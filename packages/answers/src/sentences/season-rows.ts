@@ -1,4 +1,4 @@
-import type { DateSpread, SeasonSummary, Spread } from '@neckfall/engine';
+import { type DateSpread, type SeasonSummary, type Spread, startWays } from '@neckfall/engine';
 import type { MessageKey, Quantity, Speaker } from '@neckfall/words';
 
 /** A line of what to expect: the middle, and where it lies in 8 years of 10 ('' where there is no span). */
@@ -14,10 +14,8 @@ export function seasonRows(summary: SeasonSummary, speaker: Speaker): SeasonRow[
   const add = (key: SeasonRowKey, cells: Cells) => {
     if (cells) rows.push({ key, title: speaker.say(key), middle: cells[0], range: cells[1] });
   };
-  if (plan.start !== 'bought-transplants') {
-    const title = plan.start === 'sets' ? 'season.row.sprouting' : 'season.row.emergence';
-    add(title, dateCells(summary.emergence, speaker));
-  }
+  const { comesUp } = startWays[plan.start];
+  if (comesUp) add(`season.row.${comesUp}`, dateCells(summary.emergence, speaker));
   if (summary.plantOut) add('season.row.plant-out', dateCells(summary.plantOut, speaker));
   add('season.row.onset', dateCells(summary.onset, speaker));
   if (summary.onset.sunUpH !== null) {

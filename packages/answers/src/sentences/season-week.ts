@@ -37,7 +37,10 @@ export function weekWords(
     case 'start':
       return say(`week.start.${start}`, {
         depth: start in depthsMm ? quantity('bulbLength', depthsMm[start as keyof typeof depthsMm]) : '',
-        temperature: plan.nurseryTempC === null ? 'outdoors' : quantity('temperature', plan.nurseryTempC),
+        temperature:
+          plan.start !== 'raised-seedlings' || plan.nurseryTempC === null
+            ? 'outdoors'
+            : quantity('temperature', plan.nurseryTempC),
       });
     default:
       return say(`week.${code}`, { date, water, years: years(lostShare, summary.years) });

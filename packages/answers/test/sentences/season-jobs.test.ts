@@ -1,4 +1,4 @@
-import { type DateSpread, type DayRow, planDefaults, type SeasonSummary } from '@neckfall/engine';
+import { type DateSpread, type DayRow, type Plan, planDefaults, type SeasonSummary } from '@neckfall/engine';
 import { describe, expect, test } from 'vitest';
 import { seasonJobs, type WeekCode, weekOf } from '../../src/index.ts';
 
@@ -12,13 +12,14 @@ const on = (day: number | null): DateSpread => ({
 });
 const seasonOf = (of: { plantOut?: number; onset?: number | null; neckFall?: number | null } = {}) => {
   const { plantOut, onset = 100, neckFall = 150 } = of;
+  const plan: Plan = {
+    ...planDefaults,
+    type: 'northern-long',
+    start: plantOut === undefined ? 'direct-seed' : 'raised-seedlings',
+    startDay,
+  };
   return {
-    plan: {
-      ...planDefaults,
-      type: 'northern-long',
-      start: plantOut === undefined ? 'direct-seed' : 'raised-seedlings',
-      startDay,
-    },
+    plan,
     emergence: on(20),
     plantOut: plantOut === undefined ? null : on(plantOut),
     onset: { ...on(onset), sunUpH: null, photoperiodH: null },

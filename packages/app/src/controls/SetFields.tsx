@@ -1,11 +1,11 @@
-import { gardenRanges, type Plan, planDefaults, planFields } from '@neckfall/engine';
+import { gardenRanges, type PlanForm, planDefaults, planFields } from '@neckfall/engine';
 import { go } from '../state/route.ts';
 import { units, voice } from '../state/settings.ts';
 import { ChoiceField } from './ChoiceField.tsx';
 import { MeasureField } from './MeasureField.tsx';
 
 /** Size and storing of sets. What is usual stays out of the address, and no change is a step in the history. */
-export function SetFields({ setSizeMm, setStore }: Pick<Plan, 'setSizeMm' | 'setStore'>) {
+export function SetFields({ setSizeMm, setStore }: Pick<PlanForm, 'setSizeMm' | 'setStore'>) {
   const { say } = voice.value;
   return (
     <>

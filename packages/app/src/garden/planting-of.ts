@@ -1,4 +1,10 @@
-import { formatDay, type Garden, type GardenPlace, type GardenPlanting, type Plan } from '@neckfall/engine';
+import {
+  formatDay,
+  type Garden,
+  type GardenPlace,
+  type GardenPlanting,
+  type PlanForm,
+} from '@neckfall/engine';
 import type { Asked } from '../address/address-form.ts';
 import { nameInAddress } from '../address/address-form.ts';
 import { freeId } from './free-id.ts';
@@ -7,7 +13,7 @@ import { findOwn } from './own-onion.ts';
 /** What a garden takes of a plan: as asked, with the onion, the start and the day that were taken. */
 export type PlanToSave = {
   asked: Asked;
-  plan: Pick<Plan, 'start' | 'startDay' | 'plantOutDay'>;
+  plan: Pick<PlanForm, 'start' | 'startDay' | 'plantOutDay'>;
   class: Asked['class'];
   /** What the place and the plan are called. */
   placeName: string;

@@ -1,20 +1,18 @@
-import { type Plan, planFields } from '@neckfall/engine';
+import type { PlanWithout } from '@neckfall/engine';
 
 /** Every option as used; null where it has no part in this way of starting. */
-export function practiceOf(plan: Omit<Plan, 'startDay' | 'plantOutDay'>) {
-  const used = <Field extends keyof typeof planFields>(field: Field): Plan[Field] | null => {
-    const { only } = planFields[field];
-    return only === null || only === plan.start ? plan[field] : null;
-  };
+export function practiceOf(plan: PlanWithout<'type' | 'traits' | 'startDay' | 'plantOutDay'>) {
+  const { setSizeMm = null, setStore = null } = plan.start === 'sets' ? plan : {};
+  const { nurseryTempC = null, lampHours = null } = plan.start === 'raised-seedlings' ? plan : {};
   return {
     densityPerM2: plan.densityPerM2,
-    setSizeMm: used('setSizeMm'),
-    setStore: used('setStore'),
+    setSizeMm,
+    setStore,
     cover: plan.cover,
     sunHours: plan.sunHours,
     water: plan.water,
     soil: plan.soil,
-    nurseryTempC: used('nurseryTempC'),
-    lampHours: used('lampHours'),
+    nurseryTempC,
+    lampHours,
   };
 }

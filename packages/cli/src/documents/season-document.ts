@@ -4,6 +4,7 @@ import {
   type DayRow,
   formatDay,
   type LeafCheckpoint,
+  plantOutDayOf,
   type SeasonSummary,
   type SpanPart,
   type SpanParts,
@@ -25,6 +26,7 @@ export function seasonDocument(
   { spans, leafCheckpoint }: SeasonChecks,
 ): SeasonDocument {
   const { plan } = summary;
+  const plantOutDay = plantOutDayOf(plan);
   return {
     schema: 'neckfall/season@1',
     ...documentHead(frame),
@@ -34,7 +36,7 @@ export function seasonDocument(
       cultivar,
       start: plan.start,
       date: formatDay(plan.startDay),
-      plantOut: plan.plantOutDay === null ? null : formatDay(plan.plantOutDay),
+      plantOut: plantOutDay === null ? null : formatDay(plantOutDay),
       ...practiceOf(plan),
     },
     emergence: dateRangeOf(summary.emergence),

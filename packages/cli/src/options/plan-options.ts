@@ -1,7 +1,8 @@
 import {
   formatDay,
   longestNurseryDays,
-  type Plan,
+  type PlanForm,
+  type PlanWithout,
   planDefaults,
   planFields,
   type StartMethod,
@@ -31,7 +32,10 @@ export type RawPlanOptions = RawOnionOptions & {
 };
 
 /** A plan without its day and type: what `when` tries on every week of the year. */
-export type Practice = Omit<Plan, 'type' | 'traits' | 'startDay' | 'plantOutDay' | 'sunHours'>;
+export type Practice = PlanWithout<'type' | 'traits' | 'startDay' | 'plantOutDay' | 'sunHours'>;
+
+/** Every field with an option of its own. */
+type Growing = Pick<PlanForm, keyof typeof planFields>;
 
 type Field = keyof typeof planFields;
 const fields = Object.keys(planFields) as Field[];
@@ -72,7 +76,7 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
 }
 
 /** How a crop is grown, whatever its start. */
-export function readGrowing(raw: RawPlanOptions, speaker: Speaker): Omit<Practice, 'start'> {
+export function readGrowing(raw: RawPlanOptions, speaker: Speaker): Growing {
   const read = (field: Field) => {
     const text = raw[optionOf[field]];
     if (text === undefined) return planDefaults[field];
@@ -83,7 +87,7 @@ export function readGrowing(raw: RawPlanOptions, speaker: Speaker): Omit<Practic
     return parseNumber(text, { field: flag, min, max, unit: of.unit });
   };
   // each field is read by its own words or range
-  return Object.fromEntries(fields.map((field) => [field, read(field)])) as Omit<Practice, 'start'>;
+  return Object.fromEntries(fields.map((field) => [field, read(field)])) as Growing;
 }
 
 /** Without the options that have no part in a way of starting. */

@@ -1,4 +1,4 @@
-import type { StartMethod } from '../plant/index.ts';
+import { type StartMethod, startWays } from '../plant/index.ts';
 import { longestNurseryDays, type Plan, type Site } from '../season/index.ts';
 import type { CropAsked } from './asked-crop.ts';
 import type { GrowingOptions } from './growing-options.ts';
@@ -52,7 +52,7 @@ export function plantOutFor(
   asked: number | null,
   { start, startDay }: Pick<Plan, 'start' | 'startDay'>,
 ): number | null {
-  return start === 'raised-seedlings' &&
+  return startWays[start].standsInTrays &&
     asked !== null &&
     asked > startDay &&
     asked <= startDay + longestNurseryDays

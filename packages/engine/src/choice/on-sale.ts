@@ -1,5 +1,5 @@
 import { daysSinceLongest } from '../calendar/index.ts';
-import type { StartMethod } from '../plant/index.ts';
+import { type StartMethod, startWays } from '../plant/index.ts';
 import type { Site } from '../season/index.ts';
 
 /**
@@ -14,7 +14,7 @@ const manyCropsBelowH = 14.5;
 
 /** Whether what a start needs can usually be bought on a day. Seed always can. */
 export function isOnSale({ climate, longestDayH }: Site, start: StartMethod, day: number): boolean {
-  if (start === 'direct-seed' || start === 'raised-seedlings' || longestDayH < manyCropsBelowH) return true;
+  if (startWays[start].from === 'seed' || longestDayH < manyCropsBelowH) return true;
   const since = daysSinceLongest(day, climate.latitudeDeg);
   return since >= saleFrom && since <= saleTo;
 }

@@ -10,6 +10,7 @@ import {
   type SeasonSummary,
   type Site,
   stage,
+  startedOn,
   summarise,
 } from '../season/index.ts';
 import { bestStretch, middleOf } from './best-stretch.ts';
@@ -63,7 +64,7 @@ export function scanStarts(
   today: number,
   isUsual: (startDay: number) => boolean = () => true,
 ): StartScan {
-  const runner = runnerOf(site, { ...plan, startDay: today, plantOutDay: null });
+  const runner = runnerOf(site, startedOn(plan, today));
   const weeks = weeksAhead(today);
   // tried in one year for all, lest a leap day settle what nothing else does
   const tried = site.isDated ? weeks : weeksAhead(commonYearStart);
@@ -91,7 +92,7 @@ export function scanStarts(
       const { week, worth } = refine(site, plan, runner, tried, isUsual, glance());
       const startDay = weeks[week];
       runner.moveTo(startDay, null);
-      return { summary: summarise(site, { ...plan, startDay, plantOutDay: null }, runner), worth };
+      return { summary: summarise(site, startedOn(plan, startDay), runner), worth };
     }),
   };
 }

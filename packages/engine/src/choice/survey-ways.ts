@@ -1,5 +1,5 @@
 import type { SeasonSummary, Site, TodayAnswer } from '../season/index.ts';
-import { planDefaults, summarise } from '../season/index.ts';
+import { planDefaults, startedOn, summarise } from '../season/index.ts';
 import type { GrowingOptions } from './growing-options.ts';
 import { once } from './once.ts';
 import { type BestStart, type StartScan, scanStarts } from './start-scan.ts';
@@ -38,7 +38,7 @@ export function surveyWays(
 ): WaySurvey {
   const seen = ways.map((way): Seen => {
     const { isUsual, ...onion } = way;
-    const plan = { ...planDefaults, ...options, ...onion, startDay: today, plantOutDay: null };
+    const plan = startedOn({ ...planDefaults, ...options, ...onion }, today);
     const scan = scanStarts(site, plan, today, isUsual);
     return {
       way,
@@ -91,6 +91,6 @@ function startNow(site: Site, { scan, today: answer }: Seen, today: number): Sta
   const { summary } = scan.best();
   if (summary.plan.startDay <= until) return [{ summary, until }];
   scan.runner.moveTo(today, null);
-  const now = summarise(site, { ...scan.plan, startDay: today, plantOutDay: null }, scan.runner);
+  const now = summarise(site, startedOn(scan.plan, today), scan.runner);
   return now.outcome === 'good' && !now.gamble ? [{ summary: now, until }] : [];
 }

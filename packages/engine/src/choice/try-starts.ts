@@ -1,5 +1,5 @@
 import type { Site, StartTrial, StartWindow, WhenAnswer } from '../season/index.ts';
-import { planDefaults, summarise } from '../season/index.ts';
+import { planDefaults, startedOn, summarise } from '../season/index.ts';
 import { bestStretch, middleOf } from './best-stretch.ts';
 import type { GrowingOptions } from './growing-options.ts';
 import { harvestOf } from './harvest.ts';
@@ -25,7 +25,7 @@ export function tryStarts(
   today: number,
 ): WhenAnswer {
   const uses = ways.map(({ isUsual, ...onion }) => {
-    const plan = { ...planDefaults, ...options, ...onion, startDay: today, plantOutDay: null };
+    const plan = startedOn({ ...planDefaults, ...options, ...onion }, today);
     const scan = scanStarts(site, plan, today, isUsual);
     return { scan, rule: inTimeRule(site, scan) };
   });

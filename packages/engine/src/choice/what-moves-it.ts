@@ -1,6 +1,15 @@
 import { warmed } from '../climate/index.ts';
 import { bulbDiameterMm, type CultivarTraits, plantValuesOf, type Verdict } from '../plant/index.ts';
-import { judge, openSite, type Plan, runnerOf, type Site, stage } from '../season/index.ts';
+import {
+  judge,
+  openSite,
+  type Plan,
+  plantOutDayOf,
+  runnerOf,
+  type Site,
+  stage,
+  startedOn,
+} from '../season/index.ts';
 
 /** What the end of a crop may hang on. */
 type Cause = 'warmth' | 'day-length' | 'start';
@@ -113,10 +122,6 @@ function needing(site: Site, plan: Plan, moreH: number): Plan {
 }
 
 function startedLater(plan: Plan, days: number): Plan {
-  const { startDay, plantOutDay } = plan;
-  return {
-    ...plan,
-    startDay: startDay + days,
-    plantOutDay: plantOutDay === null ? null : plantOutDay + days,
-  };
+  const plantOutDay = plantOutDayOf(plan);
+  return startedOn(plan, plan.startDay + days, plantOutDay === null ? null : plantOutDay + days);
 }

@@ -1,5 +1,5 @@
 import { climateDayOf, climateYearDays } from '../calendar/index.ts';
-import type { StartMethod } from '../plant/index.ts';
+import { type StartMethod, startWays } from '../plant/index.ts';
 import { type Hindrance, plantingOut, type Site } from '../season/index.ts';
 import { isOnSale } from './on-sale.ts';
 
@@ -12,7 +12,7 @@ export const workableBedC = 6;
 
 /** Whether a bed can usually be sown or planted on a day; trays don't wait for it. */
 export function isWorkable(site: Site, start: StartMethod, day: number): boolean {
-  return start === 'raised-seedlings' || site.mean('none').soilMeanC[climateDayOf(day)] >= workableBedC;
+  return startWays[start].standsInTrays || site.mean('none').soilMeanC[climateDayOf(day)] >= workableBedC;
 }
 
 /** Seedlings are planted out no sooner and stand no longer in their trays, weeks (common practice, no source). */
@@ -31,9 +31,9 @@ function standsTooLong(site: Site, day: number): boolean {
 /** What keeps people from starting on a day; null where nothing does. */
 export function hindranceOn(site: Site, start: StartMethod, day: number): Hindrance | null {
   if (!isWorkable(site, start, day)) return 'cold-bed';
-  if (start === 'raised-seedlings' && standsTooLong(site, day)) return 'long-tray';
-  if (isOnSale(site, start, day)) return null;
-  return start === 'sets' ? 'no-sets' : 'no-plants';
+  const { standsInTrays, from } = startWays[start];
+  if (standsInTrays && standsTooLong(site, day)) return 'long-tray';
+  return from === 'seed' || isOnSale(site, start, day) ? null : `no-${from}`;
 }
 
 /** A bed too cold to start in: its temperature that day, °C, and the day from which it can be worked, null where there is none. */

@@ -1,6 +1,6 @@
 import { formatDay, parseDay } from '../calendar/index.ts';
 import { type DayLengthClass, dayLengthClasses, type StartMethod, startMethods } from '../plant/index.ts';
-import { type Plan, planFields } from '../season/index.ts';
+import { type PlanForm, planFields } from '../season/index.ts';
 import {
   nameAndId,
   numberOrNull,
@@ -30,10 +30,10 @@ export type GardenPlanting = Unknown & {
   plantDistanceCm: number | null;
   plants: number | null;
   setSizeMm: number | null;
-  setStore: Plan['setStore'] | null;
-  cover: Plan['cover'] | null;
-  water: Plan['water'] | null;
-  soil: Plan['soil'] | null;
+  setStore: PlanForm['setStore'] | null;
+  cover: PlanForm['cover'] | null;
+  water: PlanForm['water'] | null;
+  soil: PlanForm['soil'] | null;
   nurseryTempC: number | null;
   lampHours: number | null;
 };

@@ -56,6 +56,7 @@ export {
   ripeningDensityFactor,
   ripeningPhotoperiodFactor,
 } from './ripening.ts';
+export { type StartWay, startWays } from './start-ways.ts';
 export { degreesAbove, ramp } from './thermal.ts';
 export { type CultivarTraits, plantValuesOf } from './traits.ts';
 export {

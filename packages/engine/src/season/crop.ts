@@ -9,6 +9,7 @@ import {
   plantValuesOf,
   ripeningDensityFactor,
   shadePenaltyH,
+  startWays,
   type TypeValues,
   youngLeafArea,
 } from '../plant/index.ts';
@@ -53,13 +54,14 @@ export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Cr
   const { growth } = values;
   const sunny = plan.sunHours === null ? 1 : Math.min(1, plan.sunHours / longestDayH);
   const lightShare = skyLightShare + (1 - skyLightShare) * sunny;
-  const isSet = plan.start === 'sets';
-  const areaTotals = isSet
-    ? leafAreaTotals(
-        growth.leafAreaMaxCm2 * (Math.min(plan.setSizeMm, largestSetMm) / usualSetMm) ** growth.setSizePower,
-        growth.setLeafSizeScale,
-      )
-    : leafAreaTotals(growth.leafAreaMaxCm2, growth.leafSizeScale);
+  const areaTotals =
+    plan.start === 'sets'
+      ? leafAreaTotals(
+          growth.leafAreaMaxCm2 *
+            (Math.min(plan.setSizeMm, largestSetMm) / usualSetMm) ** growth.setSizePower,
+          growth.setLeafSizeScale,
+        )
+      : leafAreaTotals(growth.leafAreaMaxCm2, growth.leafSizeScale);
   return {
     growth,
     type: plantValuesOf(values, plan),
@@ -68,9 +70,8 @@ export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Cr
     youngG: shootCarrying(areaTotals[leafLimit] - areaTotals[leafLimit - mostGreenLeaves]),
     standPerM2: plan.densityPerM2,
     densityHaste: ripeningDensityFactor(plan.densityPerM2, growth.ripeningDensitySlope),
-    ripeningFactor: isSet ? growth.setRipeningFactor : 1,
-    rootingTT:
-      plan.start === 'raised-seedlings' || plan.start === 'bought-transplants' ? growth.rootingTT : 0,
+    ripeningFactor: plan.start === 'sets' ? growth.setRipeningFactor : 1,
+    rootingTT: startWays[plan.start].rootsAnew ? growth.rootingTT : 0,
     lightShare,
     shadePenaltyH: shadePenaltyH(1 - lightShare),
     covered: plan.cover !== 'none',

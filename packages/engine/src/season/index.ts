@@ -8,7 +8,16 @@ export { neededSunUpH } from './needed-sun-up.ts';
 export { indoorNurseryC, plantingOut, seedbedFromC } from './nursery.ts';
 export type { Outcome } from './outcome.ts';
 export { stage } from './outcome.ts';
-export { longestNurseryDays, type Plan, planDefaults, planFields } from './plan.ts';
+export {
+  longestNurseryDays,
+  type Plan,
+  type PlanForm,
+  type PlanWithout,
+  planDefaults,
+  planFields,
+  plantOutDayOf,
+  startedOn,
+} from './plan.ts';
 export { reasonCodes } from './reason.ts';
 export { enoughDryG, referenceBulbG } from './reference-bulb.ts';
 export { type Runner, runnerOf } from './run.ts';

@@ -18,6 +18,7 @@ import {
   ramp,
   setColdDays,
   snowShelterC,
+  startWays,
   youngLeafArea,
 } from '../plant/index.ts';
 import type { Crop } from './crop.ts';
@@ -48,9 +49,6 @@ export const indoorNurseryC = 15;
 /** Seedlings go out into a bed at least this warm, with this many leaves made or after so many weeks; until then they stand and wait. */
 export const plantingOut = { leaves: 2.5, bedC: 7, latestWeeks: 12 } as const;
 
-/** Share of the cold in the bed that still counts for sets, whose fate their store has mostly settled (set by hand: Sapporo; spring sets in Germany). */
-const setColdPace = 0.1;
-
 /** Ground temperature from which sets die before they have sprouted, °C (memory: sets lie through the winters of Kyiv, not of Winnipeg). */
 const dormantKillC = -8;
 
@@ -73,7 +71,7 @@ export function raise(
   const { growth } = crop;
   const { plant } = seedling;
   beginPlant(plant);
-  plant.coldPace = plan.start === 'sets' ? setColdPace : 1;
+  plant.coldPace = startWays[plan.start].coldPace;
   plant.rootingTT = crop.rootingTT;
   seedling.emerged = true;
   seedling.emergedOn = 0;
@@ -111,7 +109,7 @@ function isPastSummer(photoperiodH: Float64Array, photoAt: number): boolean {
 
 /** @param isFresh planted past summer: sets of that summer's lifting, which have met no winter in a store */
 function sprout(
-  plan: Plan,
+  plan: Plan<'sets'>,
   crop: Crop,
   open: Drivers,
   at: number,
@@ -165,7 +163,7 @@ function emergeInBed(crop: Crop, bed: Drivers, at: number, seedling: Seedling): 
 }
 
 function raiseSeedlings(
-  plan: Plan,
+  plan: Plan<'raised-seedlings'>,
   crop: Crop,
   open: Drivers,
   at: number,

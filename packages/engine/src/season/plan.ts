@@ -25,8 +25,8 @@ export const planFields = {
 type Word<Field extends 'setStore' | 'cover' | 'water' | 'soil'> =
   (typeof planFields)[Field]['words'][number];
 
-/** What a grower decides. Days are day numbers (see calendar). */
-export type Plan = {
+/** Every field that some plan has, as options fill them whatever the start. Days are day numbers (see calendar). */
+export type PlanForm = {
   type: OnionType;
   /** What the cultivar does otherwise than its type; null: nothing known. */
   traits: CultivarTraits | null;
@@ -49,6 +49,41 @@ export type Plan = {
   lampHours: number | null;
 };
 
+/** The one way of starting in which a field has a part; null: all. */
+type Only = { [Field in keyof typeof planFields]: (typeof planFields)[Field]['only'] } & {
+  plantOutDay: 'raised-seedlings';
+};
+
+type FieldOfOthers<Start> = {
+  [Field in keyof Only]: Only[Field] extends null | Start ? never : Field;
+}[keyof Only];
+
+/** What a grower decides. Fields of one way of starting can be read where the start is known to be that way. */
+export type Plan<Start extends StartMethod = StartMethod> = Start extends StartMethod
+  ? { start: Start } & Omit<PlanForm, 'start' | FieldOfOthers<Start>>
+  : never;
+
+/** A plan some of whose fields are still open. */
+export type PlanWithout<Field extends keyof PlanForm> = {
+  [Start in StartMethod]: Omit<Plan<Start>, Field>;
+}[StartMethod];
+
+/** The plan started on a day; `plantOutDay` is heeded by raised seedlings alone. */
+export function startedOn(
+  plan: PlanWithout<'startDay' | 'plantOutDay'>,
+  startDay: number,
+  plantOutDay: number | null = null,
+): Plan {
+  // all plans have all fields, so that what runs them meets objects of one shape
+  const started = { ...plan, startDay, plantOutDay };
+  return started;
+}
+
+/** Planting out of raised seedlings where a day is set for it; null: as soon as they are ready, or they never are moved. */
+export function plantOutDayOf(plan: Plan): number | null {
+  return plan.start === 'raised-seedlings' ? plan.plantOutDay : null;
+}
+
 /** Own seedlings wait in trays for a winter at most. */
 export const longestNurseryDays = 270;
 
@@ -64,4 +99,4 @@ export const planDefaults = {
   soil: 'loam',
   nurseryTempC: null,
   lampHours: null,
-} as const satisfies Omit<Plan, 'type' | 'start' | 'startDay'>;
+} as const satisfies Omit<PlanForm, 'type' | 'start' | 'startDay'>;

@@ -2,7 +2,7 @@ import { dayNumber } from '../calendar/index.ts';
 import { hoursFromHome, type OnionType, onionTypes } from '../plant/index.ts';
 import { fullSizeDryG, limits } from './judge.ts';
 import { stage } from './outcome.ts';
-import type { Plan } from './plan.ts';
+import { type Plan, startedOn } from './plan.ts';
 import { runnerOf } from './run.ts';
 import type { Site } from './site.ts';
 
@@ -28,14 +28,14 @@ export function enoughDryG({ longestDayH }: Site, type: OnionType): number {
  * with the site.
  */
 export function referenceBulbG(site: Site, plan: Plan): number {
-  const { type: _, traits: __, startDay: ___, plantOutDay: ____, ...way } = plan;
+  const { type: _, traits: __, startDay: ___, plantOutDay: ____, ...way } = { plantOutDay: null, ...plan };
   const key = Object.values(way).join('|');
   let best = site.referenceG.get(key);
   if (best === undefined) {
     best = 0;
     for (const type of typesAtHome(site)) {
       if (best >= fullSizeDryG) break;
-      const runner = runnerOf(site, { ...plan, type, traits: null, startDay: newYear, plantOutDay: null });
+      const runner = runnerOf(site, startedOn({ ...plan, type, traits: null }, newYear));
       for (let i = 0; i < datesTried && best < fullSizeDryG; i++) {
         runner.moveTo(newYear + Math.round((i * 365) / datesTried), null);
         const outcome = runner.meanSeason();

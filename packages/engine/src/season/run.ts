@@ -6,7 +6,7 @@ import { endSeason } from './end-season.ts';
 import { grow } from './grow.ts';
 import { emptySeedling, indoorNurseryC, raise, type Seedling, seedbedFromC } from './nursery.ts';
 import { emptyOutcome, type Outcome, stage } from './outcome.ts';
-import type { Plan } from './plan.ts';
+import { type Plan, plantOutDayOf } from './plan.ts';
 import { copyPlant, emptyPlant, type PlantState } from './plant-state.ts';
 import { seasonEnd } from './season-end.ts';
 import { calendarYear, type DayTable, driverIndex, type Site } from './site.ts';
@@ -16,7 +16,7 @@ import type { DayTrace } from './trace.ts';
 /** A plan bound to a site; runs one season after another without allocating. */
 export type Runner = {
   crop: Crop;
-  /** Nursery temperature in force: degrees indoors, or null for a seedbed outdoors. */
+  /** Nursery temperature in force: degrees indoors, or null for a seedbed outdoors and where there is no nursery. */
   nurseryTempC: number | null;
   table: DayTable;
   /** Starts at another day with the rest of the plan unchanged. */
@@ -43,9 +43,11 @@ export function runnerOf(site: Site, plan: Plan): Runner {
   let startDay = plan.startDay;
   let startYear = calendarYear(startDay);
   let plantOutAfter: number | null = null;
+  const nurseryOn = (day: number) =>
+    plan.start === 'raised-seedlings' ? (plan.nurseryTempC ?? usualNursery(site, day)) : null;
   const runner: Runner = {
     crop,
-    nurseryTempC: plan.nurseryTempC,
+    nurseryTempC: nurseryOn(startDay),
     table: site.dayTable(startYear),
     moveTo(day, plantOutDay) {
       startDay = day;
@@ -53,7 +55,7 @@ export function runnerOf(site: Site, plan: Plan): Runner {
       plantOutAfter = plantOutDay === null ? null : Math.max(1, plantOutDay - day);
       runner.table = site.dayTable(startYear);
       crop.lastDay = seasonEnd(climateDayOf(day), site.climate.latitudeDeg);
-      runner.nurseryTempC = plan.nurseryTempC ?? usualNursery(site, day);
+      runner.nurseryTempC = nurseryOn(day);
     },
     meanSeason(trace = null) {
       crop.followsWater = !crop.watered;
@@ -110,7 +112,7 @@ export function runnerOf(site: Site, plan: Plan): Runner {
     const terms = raised(open, covered, at, draw);
     return terms ? grown(seedling.plant, terms, seedling.day, trace) : outcome;
   };
-  runner.moveTo(plan.startDay, plan.plantOutDay);
+  runner.moveTo(plan.startDay, plantOutDayOf(plan));
   return runner;
 }
 

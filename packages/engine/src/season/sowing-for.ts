@@ -1,6 +1,6 @@
 import { plantingOut } from './nursery.ts';
 import { stage } from './outcome.ts';
-import type { Plan } from './plan.ts';
+import { type Plan, startedOn } from './plan.ts';
 import { runnerOf } from './run.ts';
 import type { Site } from './site.ts';
 
@@ -12,7 +12,7 @@ const shortestNurseryDays = 28;
  */
 export function sowingFor(site: Site, plan: Plan, plantOutDay: number): number {
   const earliest = plantOutDay - 7 * plantingOut.latestWeeks;
-  const runner = runnerOf(site, { ...plan, startDay: earliest, plantOutDay: null });
+  const runner = runnerOf(site, startedOn(plan, earliest));
   for (let day = plantOutDay - shortestNurseryDays; day > earliest; day -= 7) {
     runner.moveTo(day, plantOutDay);
     const outcome = runner.meanSeason();

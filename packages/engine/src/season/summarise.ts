@@ -1,5 +1,12 @@
 import { normalCdf, quantileSorted } from '../math/index.ts';
-import { bulbDiameterMm, bulbMassG, marketableMinMm, plantSpreadCv, type Verdict } from '../plant/index.ts';
+import {
+  bulbDiameterMm,
+  bulbMassG,
+  marketableMinMm,
+  plantSpreadCv,
+  startWays,
+  type Verdict,
+} from '../plant/index.ts';
 import { judge, outcomeOf } from './judge.ts';
 import { type Outcome, stage } from './outcome.ts';
 import type { Plan } from './plan.ts';
@@ -42,14 +49,11 @@ export function summarise(site: Site, plan: Plan, runner: Runner): SeasonSummary
   const onset = dateSpread(seen.onset, plan.startDay, years);
   const onsetIndex = onset.p50 === null ? null : onset.p50 - runner.table.firstDay;
   const summary: Omit<SeasonSummary, 'reason'> = {
-    plan: {
-      ...plan,
-      nurseryTempC: plan.start === 'raised-seedlings' ? runner.nurseryTempC : plan.nurseryTempC,
-    },
+    plan: plan.start === 'raised-seedlings' ? { ...plan, nurseryTempC: runner.nurseryTempC } : plan,
     years,
     seed,
     emergence: dateSpread(seen.emerged, plan.startDay, years),
-    plantOut: plan.start === 'raised-seedlings' ? dateSpread(seen.planted, plan.startDay, years) : null,
+    plantOut: startWays[plan.start].standsInTrays ? dateSpread(seen.planted, plan.startDay, years) : null,
     onset: {
       ...onset,
       sunUpH: onsetIndex === null ? null : runner.table.sunUpH[onsetIndex],

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { climateDayOf, dayNumber } from '../../src/calendar/index.ts';
 import type { Harvest } from '../../src/choice/harvest.ts';
 import { total, type WorthParts, worthParts } from '../../src/choice/worth.ts';
-import { type LocalPractice, openSite, type Plan, planDefaults } from '../../src/season/index.ts';
+import { type LocalPractice, openSite, type PlanForm, planDefaults } from '../../src/season/index.ts';
 import { climateOf } from '../weather/climates.ts';
 import { goodHarvest } from './stated-harvest.ts';
 
@@ -10,14 +10,14 @@ import { goodHarvest } from './stated-harvest.ts';
 const siteOf = (meanC: number, latitudeDeg = 50, practice: LocalPractice[] = []) =>
   openSite({ climate: climateOf({ latitudeDeg, mean: meanC }), years: 2, seed: 1, practice });
 const warm = siteOf(18);
-const april: Plan = {
+const april: PlanForm = {
   ...planDefaults,
   type: 'northern-long',
   start: 'direct-seed',
   startDay: dayNumber(2027, 4, 1),
 };
 const partsOf = (
-  plan: Partial<Plan> = {},
+  plan: Partial<PlanForm> = {},
   harvest: Partial<Harvest> = {},
   site = warm,
   keeps: number | null = null,
@@ -132,7 +132,8 @@ test('what growers of the district do gains 0.15', () => {
 describe('what shops seldom have', () => {
   // At 50° the longest day has 16.3 h; short-day kinds are at home to 15.4 h (memory).
   const awayH = warm.longestDayH - 15.4;
-  const scarce = (plan: Partial<Plan>, site = warm): WorthParts['scarce'] => partsOf(plan, {}, site).scarce;
+  const scarce = (plan: Partial<PlanForm>, site = warm): WorthParts['scarce'] =>
+    partsOf(plan, {}, site).scarce;
 
   test('is nothing that is at home', () => {
     expect(scarce({})).toBeCloseTo(0, 12);

@@ -9,6 +9,7 @@ import {
   dayTrace,
   openSite,
   type Plan,
+  type PlanForm,
   planDefaults,
   runnerOf,
   type Site,
@@ -43,7 +44,7 @@ const plans = fc.record({
     startDay: fc.integer({ min: dayNumber(2027, 1, 1), max: dayNumber(2027, 12, 31) }),
   }),
 });
-const grown = (plan: Partial<Plan>): Plan => ({ ...planDefaults, plantOutDay: null, ...plan }) as Plan;
+const grown = (plan: Partial<PlanForm>): Plan => ({ ...planDefaults, plantOutDay: null, ...plan }) as Plan;
 
 /** A season by its named steps, held on each day to what the flat loop has traced. */
 function bySteps(site: Site, plan: Plan, year: number, trace: DayTrace): Outcome {

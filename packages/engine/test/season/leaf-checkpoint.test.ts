@@ -6,7 +6,7 @@ import {
   leafCheckpoint,
   medianSeasonDays,
   openSite,
-  type Plan,
+  type PlanForm,
   planDefaults,
   runPlan,
 } from '../../src/season/index.ts';
@@ -15,7 +15,7 @@ import { climateOf } from '../weather/climates.ts';
 
 const mean = [4, 5, 7, 10, 13, 16, 18, 18, 15, 11, 7, 4];
 const site = openSite({ climate: climateOf({ latitudeDeg: 52, mean }), years: 20, seed: 1 });
-const plan: Plan = {
+const plan: PlanForm = {
   ...planDefaults,
   type: 'northern-long',
   start: 'direct-seed',

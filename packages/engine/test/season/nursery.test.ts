@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { bulbMassG } from '../../src/plant/index.ts';
 import type { Crop } from '../../src/season/crop.ts';
 import { emptySeedling, raise, type Seedling } from '../../src/season/nursery.ts';
-import type { Plan } from '../../src/season/plan.ts';
+import type { PlanForm } from '../../src/season/plan.ts';
 import { roundGrowth, type SteadyDay, steadyAir, steadyCrop, steadyPlan } from './steady-bed.ts';
 
 type Nursery = {
@@ -13,7 +13,7 @@ type Nursery = {
   plantOutAfter?: number | null;
   crop?: Partial<Crop>;
 };
-function raised(plan: Partial<Plan>, nursery: Nursery = {}, seedling = emptySeedling()): Seedling {
+function raised(plan: Partial<PlanForm>, nursery: Nursery = {}, seedling = emptySeedling()): Seedling {
   const { open = {}, covered = open, photoperiodH = 12, nurseryTempC = 15, plantOutAfter = null } = nursery;
   const hours = typeof photoperiodH === 'number' ? new Float64Array(800).fill(photoperiodH) : photoperiodH;
   raise(
@@ -107,7 +107,7 @@ describe('a set', () => {
 
   describe('brings cold from its store', () => {
     // half of 21.5 mm flower, half a logit for each mm (slope: Sapporo 1949–50); spread 5 d
-    const coldOf = (plan: Partial<Plan>, photoperiodH: number | Float64Array = 12) =>
+    const coldOf = (plan: Partial<PlanForm>, photoperiodH: number | Float64Array = 12) =>
       raised({ start: 'sets', ...plan }, { photoperiodH }).plant;
 
     test('the more the larger it is', () => {
@@ -174,7 +174,7 @@ describe('a raised seedling', () => {
     // dull days, so that light limits: caught by half a square centimetre of 1000 plants, 0.5 · 0.05 deep
     const caught = 1 - Math.exp(-0.5 * 0.5 * 1000 * 1e-4);
     const grams = (light: number) => 0.00227 + (light * caught) / 1000;
-    const first = (plan: Partial<Plan>) =>
+    const first = (plan: Partial<PlanForm>) =>
       raised({ start, ...plan }, { open: { usedLight: 1 }, plantOutAfter: 9 });
     expect(first({}).plant.shootG).toBeCloseTo(grams(0.5), 9);
     // an hour of lamps is worth a quarter of an MJ (memory)
@@ -223,7 +223,7 @@ describe('a raised seedling', () => {
   describe('starts its bulb in the tray', () => {
     const growth = { ...roundGrowth, competenceTT: 50 };
     const type = { ...steadyCrop().type, minimumLeaves: 0.1 };
-    const after = (plantOutAfter: number, plan: Partial<Plan>, photoperiodH: number) =>
+    const after = (plantOutAfter: number, plan: Partial<PlanForm>, photoperiodH: number) =>
       raised({ start, ...plan }, { photoperiodH, plantOutAfter, crop: { growth, type } }).plant.bulbing;
 
     test('under long lamps or long days, when it is of age', () => {

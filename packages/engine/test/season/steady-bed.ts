@@ -1,7 +1,7 @@
 import { defaultPlantValues, onionTypes, type PlantValues, type TypeValues } from '../../src/plant/index.ts';
 import { type Crop, cropOf } from '../../src/season/crop.ts';
 import type { Drivers } from '../../src/season/drivers.ts';
-import { type Plan, planDefaults } from '../../src/season/plan.ts';
+import { type PlanForm, planDefaults } from '../../src/season/plan.ts';
 import { emptyPlant, type PlantState } from '../../src/season/plant-state.ts';
 import { type Terms, termsOf } from '../../src/season/terms.ts';
 
@@ -116,7 +116,7 @@ export function steadyAir(other: Partial<SteadyDay> = {}, days = 800): Drivers {
   };
 }
 
-export const steadyPlan: Plan = {
+export const steadyPlan: PlanForm = {
   ...planDefaults,
   type: 'northern-long',
   start: 'direct-seed',
@@ -124,7 +124,7 @@ export const steadyPlan: Plan = {
 };
 
 /** A crop of round numbers, in full sun, whose season lasts 300 days. */
-export function steadyCrop(plan: Partial<Plan> = {}, other: Partial<Crop> = {}): Crop {
+export function steadyCrop(plan: Partial<PlanForm> = {}, other: Partial<Crop> = {}): Crop {
   return { ...cropOf({ ...steadyPlan, ...plan }, roundValues, 16), lastDay: 300, ...other };
 }
 

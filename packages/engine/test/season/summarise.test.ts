@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { dayNumber } from '../../src/calendar/index.ts';
 import { bulbMassG } from '../../src/plant/index.ts';
-import { openSite, type Plan, planDefaults, runnerOf, summarise } from '../../src/season/index.ts';
+import { openSite, type PlanForm, planDefaults, runnerOf, summarise } from '../../src/season/index.ts';
 import { emptyOutcome, type Outcome, stage } from '../../src/season/outcome.ts';
 import { climateOf } from '../weather/climates.ts';
 
@@ -21,9 +21,9 @@ const ripe: Outcome = {
 };
 
 /** What is said of seasons that went so, at 40 plants per m²; bulbs are given by their fresh mass. */
-function told(seasons: readonly (Partial<Outcome> & { massG?: number })[], plan: Partial<Plan> = {}) {
+function told(seasons: readonly (Partial<Outcome> & { massG?: number })[], plan: Partial<PlanForm> = {}) {
   const site = openSite({ climate, years: seasons.length, seed: 1 });
-  const whole: Plan = { ...planDefaults, type: 'northern-long', start: 'direct-seed', startDay, ...plan };
+  const whole: PlanForm = { ...planDefaults, type: 'northern-long', start: 'direct-seed', startDay, ...plan };
   const runner = runnerOf(site, whole);
   const { dryMatterShare } = runner.crop.type;
   const season = (year: number): Outcome => {

@@ -49,7 +49,7 @@ export function GrowingFields({ plan }: { plan: Plan }) {
   );
 }
 
-function NurseryFields({ plan }: { plan: Plan }) {
+function NurseryFields({ plan }: { plan: Plan<'raised-seedlings'> }) {
   const { say, quantity } = voice.value;
   const { nurseryTemp, lampHours } = asked.value;
   const [fewest, most] = gardenRanges.lampHours;

@@ -4,6 +4,7 @@ import {
   longestNurseryDays,
   type Plan,
   type StartMethod,
+  startWays,
 } from '@neckfall/engine';
 import { noOnion } from '../../address/no-onion.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
@@ -66,7 +67,7 @@ export function OnionFields({ plan }: { plan: Plan }) {
           go({ ...held, date, plantOut: held.plantOut === null ? null : held.plantOut + date - held.date });
         }}
       />
-      {held.start === 'raised-seedlings' && (
+      {startWays[held.start].standsInTrays && (
         <DayField
           label={say('app.season.plant-out')}
           hint={say('app.season.plant-out.hint')}

@@ -1,5 +1,5 @@
 import { seasonEnds, seasonRows } from '@neckfall/answers';
-import type { SeasonSummary } from '@neckfall/engine';
+import { type SeasonSummary, startWays } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { voice } from '../../state/settings.ts';
 
@@ -39,8 +39,7 @@ function plantLines(summary: SeasonSummary, speaker: Speaker): string[] {
   const lines = seasonRows(summary, speaker)
     .filter(({ key }) => key === 'season.row.bolted' || key === 'season.row.winter-killed')
     .map(({ title, middle, range }) => say('app.season.wrong.plant', { title, plants: middle, range }));
-  const { start } = summary.plan;
-  const isSown = start === 'direct-seed' || start === 'raised-seedlings';
+  const isSown = startWays[summary.plan.start].from === 'seed';
   return [
     ...(isSown ? [say('app.season.wrong.stand', { plants: plants(summary.emergedShare) })] : []),
     ...(lines.length > 0 ? lines : [say('app.season.wrong.no-plants')]),

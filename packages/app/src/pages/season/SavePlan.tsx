@@ -1,4 +1,4 @@
-import { classOfType, emptyGarden } from '@neckfall/engine';
+import { classOfType, emptyGarden, plantOutDayOf } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
 import { nameInAddress } from '../../address/address-form.ts';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
@@ -88,7 +88,7 @@ function planToSave({ summary: { plan } }: SeasonAhead): PlanToSave {
   const { say } = voice.value;
   return {
     asked: asked.value,
-    plan,
+    plan: { start: plan.start, startDay: plan.startDay, plantOutDay: plantOutDayOf(plan) },
     class: classOfType[plan.type],
     placeName: asked.value.name ?? placeName.value,
     name: say('app.season.plan.name', {

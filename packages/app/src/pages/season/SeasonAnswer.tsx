@@ -5,6 +5,7 @@ import {
   practiceAssumptions,
   spanPartsSentence,
 } from '@neckfall/answers';
+import { startWays } from '@neckfall/engine';
 import type { MessageKey } from '@neckfall/words';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
@@ -73,12 +74,11 @@ function assumptionsOf({ summary, notes }: SeasonAhead): string[] {
 
 function cautionsOf({ summary }: SeasonAhead): Extract<MessageKey, `app.caution.${string}`>[] {
   const { plan, boltedPlantsShare } = summary;
+  const { from, standsInTrays } = startWays[plan.start];
   return [
-    ...(plan.start === 'sets' || plan.start === 'bought-transplants'
-      ? (['app.caution.bought'] as const)
-      : []),
+    ...(from === 'seed' ? [] : (['app.caution.bought'] as const)),
     ...((boltedPlantsShare.p90 ?? 0) >= 0.1 ? (['app.caution.flower'] as const) : []),
-    ...(plan.start === 'raised-seedlings' ? (['app.caution.lamps'] as const) : []),
+    ...(standsInTrays ? (['app.caution.lamps'] as const) : []),
     ...(plan.water === 'watered' ? (['app.caution.water'] as const) : []),
     'app.caution.store',
     'app.caution.promise',

@@ -1,4 +1,4 @@
-import { feetToMetres, gardenRanges, metresToFeet, type SeasonSummary } from '@neckfall/engine';
+import { feetToMetres, gardenRanges, metresToFeet, type SeasonSummary, startWays } from '@neckfall/engine';
 import { NumberField } from '../../controls/NumberField.tsx';
 import { spacing } from '../../state/plan-asked.ts';
 import { asked, go } from '../../state/route.ts';
@@ -22,7 +22,7 @@ export function Yield({ summary }: { summary: SeasonSummary }) {
     Math.min(most, Math.max(fewest, Math.round(((inFeet ? feetToMetres(row) : row) * 100) / plantCm)));
   const want = (wanted: number | null) =>
     go({ plants: wanted === usualPlants ? null : wanted }, { replace: true });
-  const isSown = plan.start === 'direct-seed' || plan.start === 'raised-seedlings';
+  const isSown = startWays[plan.start].from === 'seed';
   const hasCrop = p10 !== null && p50 !== null && p90 !== null && p90 > 0;
   return (
     <section class="yield" aria-labelledby="yield">

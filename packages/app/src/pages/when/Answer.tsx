@@ -1,5 +1,5 @@
 import { whenHeadline } from '@neckfall/answers';
-import { type CropAsked, classOfType, type StartMethod } from '@neckfall/engine';
+import { type CropAsked, classOfType, type StartMethod, startWays } from '@neckfall/engine';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
@@ -86,10 +86,10 @@ export function Answer({ crop, start, isKnown }: Props) {
 }
 
 function cautionsFor(start: StartMethod): Parameters<typeof Cautions>[0]['of'] {
-  const isGrownElsewhere = start === 'sets' || start === 'bought-transplants';
+  const { from } = startWays[start];
   return [
-    ...(isGrownElsewhere ? (['app.caution.bought'] as const) : []),
-    ...(start === 'bought-transplants' ? [] : (['app.caution.treated'] as const)),
+    ...(from === 'seed' ? [] : (['app.caution.bought'] as const)),
+    ...(from === 'plants' ? [] : (['app.caution.treated'] as const)),
     'app.caution.promise',
   ];
 }

@@ -1,4 +1,4 @@
-import { classOfType, type WhenAnswer } from '@neckfall/engine';
+import { classOfType, startedOn, type WhenAnswer } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
@@ -47,7 +47,7 @@ export function Moving({ answer, needSunUpH, name }: Props) {
         <Working />
       )}
       <SeasonFrom
-        plan={{ ...plan, ...startOptions.value, startDay: day, plantOutDay }}
+        plan={startedOn({ ...plan, ...startOptions.value }, day, plantOutDay)}
         crop={crop === null || 'class' in crop ? { class: classOfType[type] } : { type, traits: plan.traits }}
         name={name}
         colour={cultivar?.colour ?? asked.value.skin ?? 'yellow'}

@@ -1,4 +1,4 @@
-import { civilDate, dayNumber, formatDay, parseDay, type StartMethod } from '@neckfall/engine';
+import { civilDate, dayNumber, formatDay, parseDay, type StartMethod, startWays } from '@neckfall/engine';
 import { useEffect, useId, useState } from 'preact/hooks';
 import { go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -31,7 +31,7 @@ export function StartedOn({ start, day }: { start: StartMethod; day: number }) {
     return true;
   }
 
-  const isSown = start === 'direct-seed' || start === 'raised-seedlings';
+  const isSown = startWays[start].from === 'seed';
   return (
     <div>
       <label for={id}>{say(isSown ? 'app.when.date.sown' : 'app.when.date.planted')}</label>
