@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  type DateSpread,
   type DayTrace,
   dayNumber,
   dayTrace,
@@ -228,14 +229,13 @@ function strangeNumbers(value: unknown, path = ''): string[] {
 
 function checkSpreads(summary: SeasonSummary): void {
   for (const [name, value] of Object.entries(summary)) {
-    if (value === null || typeof value !== 'object' || !('p10' in value)) continue;
-    const { p10, p50, p90 } = value as Spread;
-    if (p10 === null || p50 === null || p90 === null) {
-      expect([p10, p50, p90], name).toEqual([null, null, null]);
-      continue;
-    }
-    expect(p10, name).toBeLessThanOrEqual(p50);
-    expect(p50, name).toBeLessThanOrEqual(p90);
-    if (!('share' in value)) expect(p10, name).toBeGreaterThanOrEqual(0);
+    if (value === null || typeof value !== 'object') continue;
+    const isDate = 'days' in value;
+    if (isDate) expect(value.days === null, name).toBe((value as DateSpread).share === 0);
+    const spread = (isDate ? value.days : value) as Spread | null;
+    if (spread === null || !('p10' in spread)) continue;
+    expect(spread.p10, name).toBeLessThanOrEqual(spread.p50);
+    expect(spread.p50, name).toBeLessThanOrEqual(spread.p90);
+    if (!isDate) expect(spread.p10, name).toBeGreaterThanOrEqual(0);
   }
 }

@@ -73,8 +73,8 @@ describe('bulbs begin as days (sun-up) pass 10–12 h in short, 12–14 in inter
     const [low, high] = beginsAtH[classOfType[type]];
     // in a few years the kind drawn asks for more day than the place has
     expect(summary.onset.share).toBeGreaterThan(0.85);
-    expect(summary.onset.sunUpH).toBeGreaterThanOrEqual(low - roundingH);
-    expect(summary.onset.sunUpH).toBeLessThanOrEqual(high + roundingH + seenLaterH);
+    expect(summary.onset.days!.sunUpH).toBeGreaterThanOrEqual(low - roundingH);
+    expect(summary.onset.days!.sunUpH).toBeLessThanOrEqual(high + roundingH + seenLaterH);
   });
 
   test.each(homes)('%s (%d, %d): days an hour short of the range do nothing to %s', (_, lat, lon, type) => {

@@ -12,8 +12,8 @@ export function bandHolds(row: CalendarRow, values: PlantValues): boolean {
   const site = scoreSite(row, values);
   const falls = rowPlans(site, row).map((plan) => runPlan(site, plan).neckFall);
   const lag = harvestLagDays(site, row);
-  const early = falls.flatMap((fall) => (fall.p10 === null ? [] : [fall.p10 + lag]));
-  const late = falls.flatMap((fall) => (fall.p90 === null ? [] : [fall.p90 + lag]));
+  const early = falls.flatMap(({ days }) => (days ? [days.p10 + lag] : []));
+  const late = falls.flatMap(({ days }) => (days ? [days.p90 + lag] : []));
   if (early.length === 0 || !row.harvestWindow) return false;
   const from = Math.min(...early);
   const middle = (row.harvestWindow.from + row.harvestWindow.to) / 2;

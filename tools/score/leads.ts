@@ -54,7 +54,9 @@ export function missOfSeason(row: CalendarRow, { plan, plantOut }: SeasonSummary
   const { startWindow, plantOutWindow } = row;
   return Math.min(
     startWindow ? missOfWindow(plan.startDay, startWindow) : Number.POSITIVE_INFINITY,
-    plantOutWindow && plantOut?.p50 ? missOfWindow(plantOut.p50, plantOutWindow) : Number.POSITIVE_INFINITY,
+    plantOutWindow && plantOut?.days
+      ? missOfWindow(plantOut.days.p50, plantOutWindow)
+      : Number.POSITIVE_INFINITY,
   );
 }
 

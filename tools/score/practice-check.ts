@@ -91,10 +91,10 @@ export function sayStart(summary: SeasonSummary): string {
     outcome,
     `good ${percent(seasonShares.good)}`,
     ...failures,
-    `flower ${percent(boltedPlantsShare.p50 ?? 0)}`,
-    `${(bulbDiameterMm.p50 ?? 0).toFixed(0)} mm`,
-    `${(leavesMadeAtOnset.p50 ?? 0).toFixed(1)} leaves`,
-    neckFall.p50 === null ? 'tops stand' : `tops over ${formatDay(neckFall.p50).slice(5)}`,
+    `flower ${percent(boltedPlantsShare?.p50 ?? 0)}`,
+    `${(bulbDiameterMm?.p50 ?? 0).toFixed(0)} mm`,
+    `${(leavesMadeAtOnset?.p50 ?? 0).toFixed(1)} leaves`,
+    neckFall.days ? `tops over ${formatDay(neckFall.days.p50).slice(5)}` : 'tops stand',
   ];
   return parts.join(', ');
 }

@@ -63,7 +63,7 @@ export function shortDayTrays(values: PlantValues): PracticeTest[] {
       return best ? [`${place[0]}: ${good.length} of ${trayDays.length} dates; ${sayStart(best)}`] : [];
     });
     const mm = tried.flatMap(({ summaries }) =>
-      summaries.map(({ bulbDiameterMm }) => bulbDiameterMm.p50 ?? 0),
+      summaries.map(({ bulbDiameterMm }) => bulbDiameterMm?.p50 ?? 0),
     );
     return practiceTest(
       `${type} onions from winter trays are never good above ${traysFromDeg}° N`,

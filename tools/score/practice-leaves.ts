@@ -45,8 +45,8 @@ export function fullAtThirteenLeaves(values: PlantValues): PracticeTest[] {
       continue;
     }
     reached++;
-    const mm = about[0].bulbDiameterMm.p50 ?? 0;
-    const dryG = (about[0].bulbMassG.p50 ?? 0) * plantValuesOf(site.values, about[0].plan).dryMatterShare;
+    const mm = about[0].bulbDiameterMm?.p50 ?? 0;
+    const dryG = (about[0].bulbMassG?.p50 ?? 0) * plantValuesOf(site.values, about[0].plan).dryMatterShare;
     found.push(`${crop.place[0]} ${mm.toFixed(0)} mm`);
     if (mm < fullMm || dryG < fullSizeDryG)
       misses.push(`${crop.place[0]}: ${dryG.toFixed(1)} g dry; ${sayStart(about[0])}`);
@@ -84,13 +84,13 @@ function startsOf(
 function isCrop({ neckFall, boltedPlantsShare, winterKilledPlantsShare }: SeasonSummary): boolean {
   return (
     neckFall.share >= 0.5 &&
-    (boltedPlantsShare.p50 ?? 1) <= limits.bolted &&
-    (winterKilledPlantsShare.p50 ?? 1) <= limits.killed
+    (boltedPlantsShare?.p50 ?? 1) <= limits.bolted &&
+    (winterKilledPlantsShare?.p50 ?? 1) <= limits.killed
   );
 }
 
 function made({ leavesMadeAtOnset }: SeasonSummary): number {
-  return leavesMadeAtOnset.p50 ?? 0;
+  return leavesMadeAtOnset?.p50 ?? 0;
 }
 
 function most(starts: readonly SeasonSummary[], way: 1 | -1): string {

@@ -135,11 +135,11 @@ export function northernSizes(values: PlantValues): PracticeTest[] {
 }
 
 function diameter({ bulbDiameterMm }: SeasonSummary): number {
-  return bulbDiameterMm.p50 ?? 0;
+  return bulbDiameterMm?.p50 ?? 0;
 }
 
 function flowerShare({ boltedPlantsShare }: SeasonSummary): number {
-  return boltedPlantsShare.p50 ?? 0;
+  return boltedPlantsShare?.p50 ?? 0;
 }
 
 function middle(figures: number[]): number {

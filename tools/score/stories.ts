@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import {
   bulbDiameterMm,
   climateDayOf,
+  type DateSpread,
   type DayLengthClass,
   dayNumber,
   defaultPlantValues,
@@ -78,17 +79,17 @@ export function missesOfStory(story: Story, summary: SeasonSummary): string[] {
   const misses: string[] = [];
   if (!expected.outcome.includes(summary.outcome))
     misses.push(`outcome ${summary.outcome}, not ${expected.outcome.join(' or ')}`);
-  const within = (name: string, found: number | null, range: [number, number] | null) => {
-    if (range && (found === null || found < range[0] || found > range[1]))
-      misses.push(`${name} ${found === null ? 'none' : found.toFixed(1)}, not ${range[0]}–${range[1]}`);
+  const within = (name: string, found: number | undefined, range: [number, number] | null) => {
+    if (range && (found === undefined || found < range[0] || found > range[1]))
+      misses.push(`${name} ${found === undefined ? 'none' : found.toFixed(1)}, not ${range[0]}–${range[1]}`);
   };
-  const climateDay = (of: number | null) => (of === null ? null : climateDayOf(of));
+  const climateDay = ({ days }: DateSpread) => (days ? climateDayOf(days.p50) : undefined);
   const dates = (range: [string, string] | null): [number, number] | null =>
     range && [climateDayOf(day(range[0])), climateDayOf(day(range[1]))];
-  within('onset, climate day', climateDay(summary.onset.p50), dates(expected.onset));
-  within('neck fall, climate day', climateDay(summary.neckFall.p50), dates(expected.neckFall));
-  within('leaves at onset', summary.leavesMadeAtOnset.p50, expected.leavesAtOnset);
-  within('bulb, mm', summary.bulbDiameterMm.p50, expected.bulbDiameterMm);
+  within('onset, climate day', climateDay(summary.onset), dates(expected.onset));
+  within('neck fall, climate day', climateDay(summary.neckFall), dates(expected.neckFall));
+  within('leaves at onset', summary.leavesMadeAtOnset?.p50, expected.leavesAtOnset);
+  within('bulb, mm', summary.bulbDiameterMm?.p50, expected.bulbDiameterMm);
   return misses;
 }
 

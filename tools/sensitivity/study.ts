@@ -76,10 +76,10 @@ export function study(place: Place): Study {
 function answerOf({ site, plan }: Case): Answer {
   const { onset, neckFall, bulbDiameterMm, boltedPlantsShare, seasonShares, outcome } = runPlan(site, plan);
   return {
-    onsetDay: onset.p50,
-    neckFallDay: neckFall.p50,
-    diameterMm: bulbDiameterMm.p50,
-    boltedShare: boltedPlantsShare.p50 ?? 0,
+    onsetDay: onset.days?.p50 ?? null,
+    neckFallDay: neckFall.days?.p50 ?? null,
+    diameterMm: bulbDiameterMm?.p50 ?? null,
+    boltedShare: boltedPlantsShare?.p50 ?? 0,
     goodShare: seasonShares.good,
     outcome,
   };

@@ -16,8 +16,9 @@ const shortestDays = { winter: 21, grow: 21, wait: 4 } as const;
 /** What a season asks from its preparation to the store, in a middling year. */
 export function seasonJobs(summary: SeasonSummary, rows: readonly DayRow[]): SeasonJob[] {
   const { plan, neckFall } = summary;
-  const last =
-    neckFall.p50 === null ? Math.min(plan.startDay + longest, rows.at(-1)?.day ?? 0) : neckFall.p50 + after;
+  const last = neckFall.days
+    ? neckFall.days.p50 + after
+    : Math.min(plan.startDay + longest, rows.at(-1)?.day ?? 0);
   const jobs: SeasonJob[] = [];
   for (let day = plan.startDay - before; day <= last; day++) {
     const code = weekOf(summary, { day, lostShare: 0, tempMeanC: fortnightMeanC(rows, day) });

@@ -1,4 +1,4 @@
-import type { SeasonSummary } from '@neckfall/engine';
+import type { DateSpread, SeasonSummary } from '@neckfall/engine';
 import type { StandOn } from '../facts/index.ts';
 
 /** What the week asks of a grower. */
@@ -52,18 +52,18 @@ export function weekOf(
   if (until > days.prepareFrom) return 'far';
   if (until > days.startAround) return 'prepare';
   if (until >= -days.startAround) return 'start';
-  const since = (day: number | null | undefined) => (day == null ? Number.NEGATIVE_INFINITY : today - day);
-  const fallen = since(neckFall.p50);
+  const since = (date: DateSpread) => (date.days ? today - date.days.p50 : Number.NEGATIVE_INFINITY);
+  const fallen = since(neckFall);
   if (fallen >= 0) return fallen < days.liftUntil ? 'lift' : fallen < days.cureUntil ? 'cure' : 'over';
   if (stand.lostShare > 0.5) return 'lost';
-  if (-until > days.longestGreen && neckFall.p50 === null) return 'over';
-  if (plantOut?.p50 != null && since(plantOut.p50) < days.startAround) {
-    return since(plantOut.p50) < -days.hardenFrom ? 'tray' : 'harden';
+  if (-until > days.longestGreen && !neckFall.days) return 'over';
+  if (plantOut?.days && since(plantOut) < days.startAround) {
+    return since(plantOut) < -days.hardenFrom ? 'tray' : 'harden';
   }
-  if (!plantOut && since(emergence.p50) < 0) return 'wait';
-  if (neckFall.p50 !== null && fallen >= -days.dryFrom) return 'dry';
-  if (since(onset.p50) >= 0) return neckFall.p50 === null ? 'pull' : 'bulb';
+  if (!plantOut && since(emergence) < 0) return 'wait';
+  if (neckFall.days && fallen >= -days.dryFrom) return 'dry';
+  if (since(onset) >= 0) return neckFall.days ? 'bulb' : 'pull';
   if (stand.tempMeanC !== null && stand.tempMeanC < restingBelowC) return 'winter';
-  if (onset.p50 === null) return 'green';
-  return since(onset.p50) >= -days.lastFeedFrom ? 'feed' : 'grow';
+  if (!onset.days) return 'green';
+  return since(onset) >= -days.lastFeedFrom ? 'feed' : 'grow';
 }

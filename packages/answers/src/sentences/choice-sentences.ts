@@ -81,7 +81,7 @@ const smallSetMm = 16;
 /** A warning where sets shown were large and stored cold, so that many run to flower; null where none were. */
 export function setsWarning(choices: readonly Choice[], { say, quantity, plants }: Speaker): string | null {
   const sets = choices.find(
-    ({ kind, summary }) => kind.start === 'sets' && (summary.boltedPlantsShare.p50 ?? 0) >= manyFlowers,
+    ({ kind, summary }) => kind.start === 'sets' && (summary.boltedPlantsShare?.p50 ?? 0) >= manyFlowers,
   );
   if (sets?.summary.plan.start !== 'sets') return null;
   const { plan, boltedPlantsShare } = sets.summary;
@@ -89,6 +89,6 @@ export function setsWarning(choices: readonly Choice[], { say, quantity, plants 
     size: quantity('bulbLength', plan.setSizeMm),
     small: quantity('bulbLength', smallSetMm),
     store: say(`store.${plan.setStore}`),
-    plants: plants(boltedPlantsShare.p50 ?? 0),
+    plants: plants(boltedPlantsShare?.p50 ?? 0),
   });
 }

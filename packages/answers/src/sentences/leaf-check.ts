@@ -9,8 +9,8 @@ export function leafCheckSentence(
   if (parting === null) {
     return say('leaf-check.see', {
       date: date(day),
-      leaves: numberRange(p10 ?? 0, p90 ?? 0),
-      most: Math.round(p90 ?? 0),
+      leaves: numberRange(p10, p90),
+      most: Math.round(p90),
     });
   }
   return say('leaf-check.parting', {

@@ -18,9 +18,8 @@ export function seasonRows(summary: SeasonSummary, speaker: Speaker): SeasonRow[
   if (comesUp) add(`season.row.${comesUp}`, dateCells(summary.emergence, speaker));
   if (summary.plantOut) add('season.row.plant-out', dateCells(summary.plantOut, speaker));
   add('season.row.onset', dateCells(summary.onset, speaker));
-  if (summary.onset.sunUpH !== null) {
-    add('season.row.day-length', [speaker.dayLength(summary.onset.sunUpH), '']);
-  }
+  const { days } = summary.onset;
+  add('season.row.day-length', days && [speaker.dayLength(days.sunUpH), '']);
   add('season.row.leaves-green', numberCells(summary.leavesGreenAtOnset, speaker));
   add('season.row.neck-fall', dateCells(summary.neckFall, speaker));
   add('season.row.diameter', quantityCells('bulbLength', summary.bulbDiameterMm, speaker));
@@ -32,22 +31,21 @@ export function seasonRows(summary: SeasonSummary, speaker: Speaker): SeasonRow[
   return rows;
 }
 
-function dateCells({ p10, p50, p90, share }: DateSpread, { say, day, dayRange, years }: Speaker): Cells {
-  if (p10 === null || p50 === null || p90 === null) return [say('never'), ''];
-  const range = dayRange(p10, p90);
-  return [day(p50), share < 1 ? say('season.range-some', { range, years: years(share, null) }) : range];
+function dateCells({ days, share }: DateSpread, { say, day, dayRange, years }: Speaker): Cells {
+  if (days === null) return [say('never'), ''];
+  const range = dayRange(days.p10, days.p90);
+  return [day(days.p50), share < 1 ? say('season.range-some', { range, years: years(share, null) }) : range];
 }
 
-function numberCells({ p10, p50, p90 }: Spread, { number, numberRange }: Speaker): Cells {
-  return p10 === null || p50 === null || p90 === null ? null : [number(p50), numberRange(p10, p90)];
+function numberCells(of: Spread | null, { number, numberRange }: Speaker): Cells {
+  return of && [number(of.p50), numberRange(of.p10, of.p90)];
 }
 
-function quantityCells(kind: Quantity, { p10, p50, p90 }: Spread, speaker: Speaker): Cells {
-  if (p10 === null || p50 === null || p90 === null) return null;
-  return [speaker.quantity(kind, p50), speaker.quantityRange(kind, p10, p90)];
+function quantityCells(kind: Quantity, of: Spread | null, { quantity, quantityRange }: Speaker): Cells {
+  return of && [quantity(kind, of.p50), quantityRange(kind, of.p10, of.p90)];
 }
 
-function plantCells({ p10, p50, p90 }: Spread, { plants, numberRange, say }: Speaker): Cells {
-  if (p10 === null || p50 === null || p90 === null || p90 < 0.05) return null;
-  return [plants(p50), say('share.plants-range', { range: numberRange(10 * p10, 10 * p90) })];
+function plantCells(of: Spread | null, { plants, numberRange, say }: Speaker): Cells {
+  if (of === null || of.p90 < 0.05) return null;
+  return [plants(of.p50), say('share.plants-range', { range: numberRange(10 * of.p10, 10 * of.p90) })];
 }

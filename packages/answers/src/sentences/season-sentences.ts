@@ -15,8 +15,8 @@ export function seasonHeadline(
     place,
     crop: say(`crop.${plan.start}`, { type: cultivar ?? say(`type.${plan.type}`), date: day(plan.startDay) }),
     years: years(seasonShares[outcome], summary.years),
-    neckFall: neckFall.p50 === null ? '' : day(neckFall.p50),
-    diameter: bulbDiameterMm.p50 === null ? '' : quantity('bulbLength', bulbDiameterMm.p50),
+    neckFall: neckFall.days ? day(neckFall.days.p50) : '',
+    diameter: bulbDiameterMm ? quantity('bulbLength', bulbDiameterMm.p50) : '',
   };
   if (gamble && outcome !== 'good') {
     return say('season.gamble', {
@@ -40,8 +40,8 @@ export function leavesGoneSentence(
   { leavesMadeAtOnset, leavesGreenAtOnset }: SeasonSummary,
   { say }: Speaker,
 ): string | null {
-  const made = Math.round(leavesMadeAtOnset.p50 ?? 0);
-  const gone = made - Math.round(leavesGreenAtOnset.p50 ?? 0);
+  const made = Math.round(leavesMadeAtOnset?.p50 ?? 0);
+  const gone = made - Math.round(leavesGreenAtOnset?.p50 ?? 0);
   return gone > 0 ? say('season.leaves-gone', { made, gone }) : null;
 }
 
@@ -50,7 +50,7 @@ export function plantSpreadSentence(
   { bulbMassG, plantSpreadCv }: SeasonSummary,
   speaker: Speaker,
 ): string | null {
-  if (bulbMassG.p50 === null) return null;
+  if (bulbMassG === null) return null;
   const factor = Math.exp(Math.sqrt(Math.log(1 + plantSpreadCv ** 2)));
   return speaker.say('season.spread', {
     middle: speaker.quantity('bulbMass', bulbMassG.p50),

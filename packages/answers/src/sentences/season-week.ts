@@ -25,9 +25,9 @@ export function weekWords(
   const { start, water } = plan;
   const date = day(
     code === 'tray' || code === 'harden'
-      ? (plantOut?.p50 ?? plan.startDay)
+      ? (plantOut?.days?.p50 ?? plan.startDay)
       : code === 'feed'
-        ? (onset.p50 ?? plan.startDay)
+        ? (onset.days?.p50 ?? plan.startDay)
         : plan.startDay,
   );
   switch (code) {
@@ -52,9 +52,8 @@ export function seeSentence(summary: SeasonSummary, stand: StandOn, speaker: Spe
   const { say, numberRange, quantityRange, day, dayRange, years } = speaker;
   const code = weekOf(summary, stand);
   if (code === 'wait') {
-    const { p10, p50, p90 } = summary.emergence;
-    if (p10 === null || p50 === null || p90 === null) return null;
-    return say('see.bare', { date: day(p50), range: dayRange(p10, p90) });
+    const { days } = summary.emergence;
+    return days && say('see.bare', { date: day(days.p50), range: dayRange(days.p10, days.p90) });
   }
   if (code === 'over' || code === 'cure') return null;
   if (stand.fallenShare >= 0.1) return say('see.fallen', { years: years(stand.fallenShare, summary.years) });
@@ -74,8 +73,9 @@ const leastBulbMm = 18;
 
 /** When tops go over, or went; null where they mostly don't. */
 export function topsSentence(summary: SeasonSummary, today: number, speaker: Speaker): string | null {
-  const { p10, p50, p90, share } = summary.neckFall;
-  if (p10 === null || p50 === null || p90 === null || share < 0.5) return null;
+  const { days, share } = summary.neckFall;
+  if (days === null || share < 0.5) return null;
+  const { p10, p50, p90 } = days;
   const { say, day, dayRange, years } = speaker;
   const words = { date: day(p50), range: dayRange(p10, p90), years: years(share, summary.years) };
   if (today > p50) return say('tops.past', words);

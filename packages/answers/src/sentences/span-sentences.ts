@@ -39,13 +39,11 @@ export function spanSentence(
   crop: 'lead' | 'best-start',
   { say, dayRange, quantityRange }: Speaker,
 ): string | null {
-  const { p10: soonest, p90: latest, share } = neckFall;
-  const { p10: smallest, p90: largest } = bulbDiameterMm;
-  if (soonest === null || latest === null || smallest === null || largest === null) return null;
-  if (share < leastShare) return null;
+  const { days, share } = neckFall;
+  if (days === null || bulbDiameterMm === null || share < leastShare) return null;
   return say(`how.span.${crop}`, {
     some: share < 1 ? 'some' : 'all',
-    dates: dayRange(soonest, latest),
-    sizes: quantityRange('bulbLength', smallest, largest),
+    dates: dayRange(days.p10, days.p90),
+    sizes: quantityRange('bulbLength', bulbDiameterMm.p10, bulbDiameterMm.p90),
   });
 }

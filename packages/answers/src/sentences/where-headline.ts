@@ -23,14 +23,14 @@ export function whereHeadline(
 ): string {
   const { say, years, any } = speaker;
   const { summary, verdict, gamble, type } = best;
-  const neckFall = summary.neckFall.p50;
+  const neckFall = summary.neckFall.days;
   const values = {
     place,
     among,
     type: say(`type.${type}`),
     buy: buyWords(best, today, speaker),
     years: years(summary.seasonShares.good, summary.years),
-    neckFall: neckFall === null ? '' : comingDay(neckFall, today, speaker),
+    neckFall: neckFall === null ? '' : comingDay(neckFall.p50, today, speaker),
     instead: any(insteads.map((instead) => say(instead))),
   };
   if (verdict === 'good') return say('where.good', values);

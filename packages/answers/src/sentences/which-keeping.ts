@@ -8,9 +8,9 @@ export function keepingWords(
   { kind, summary }: { kind: Pick<Kind, 'keepsMonths'>; summary: SeasonSummary },
   { say, day, numberRange }: Speaker,
 ): string {
-  const { p50 } = summary.neckFall;
+  const { days } = summary.neckFall;
   const [least, most] = kind.keepsMonths;
   const months = numberRange(least, most, 1);
-  if (p50 === null) return say('cultivars.months', { range: months });
-  return say('which.keeps-until', { months, date: day(p50 + least * daysAMonth) });
+  if (days === null) return say('cultivars.months', { range: months });
+  return say('which.keeps-until', { months, date: day(days.p50 + least * daysAMonth) });
 }

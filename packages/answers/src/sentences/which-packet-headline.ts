@@ -28,7 +28,7 @@ export function packetHeadline(
       ? 'yes'
       : 'no',
     start: say(`today.start.${kind.start}`),
-    neckFall: neckFall.p50 === null ? say('never') : day(neckFall.p50),
+    neckFall: neckFall.days ? day(neckFall.days.p50) : say('never'),
     years: years(seasonShares.good, summary.years),
   };
   if (gamble) return say('app.which.packet.gamble', values);

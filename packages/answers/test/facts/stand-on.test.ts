@@ -7,7 +7,7 @@ describe.each(startMethods)('a season from %s', (start) => {
   const plan = planOf(start);
   const summary = runPlan(site, plan);
   const rows = medianSeasonDays(site, plan);
-  const neckFall = summary.neckFall.p50!;
+  const neckFall = summary.neckFall.days!.p50;
 
   test('counts the years in which tops are over, and the leaves of the others', () => {
     const at = (day: number) => standOn(site, plan, day, rows);
@@ -17,14 +17,16 @@ describe.each(startMethods)('a season from %s', (start) => {
       fallenShare: 0,
       lostShare: 0,
     });
-    expect(at(summary.neckFall.p90! + 40).fallenShare).toBe(summary.neckFall.share);
+    expect(at(summary.neckFall.days!.p90 + 40).fallenShare).toBe(summary.neckFall.share);
     const half = at(neckFall).fallenShare;
     expect(half).toBeGreaterThanOrEqual(0.4);
     expect(half).toBeLessThanOrEqual(0.75);
-    const { leavesGreen, bulbMm } = at(Math.round((summary.onset.p90! + summary.neckFall.p10!) / 2));
+    const { leavesGreen, bulbMm } = at(
+      Math.round((summary.onset.days!.p90 + summary.neckFall.days!.p10) / 2),
+    );
     expect(leavesGreen!.low).toBeGreaterThan(1);
     expect(leavesGreen!.high).toBeGreaterThanOrEqual(leavesGreen!.low);
     expect(bulbMm!.low).toBeGreaterThan(5);
-    expect(bulbMm!.high).toBeLessThan(summary.bulbDiameterMm.p90! + 1);
+    expect(bulbMm!.high).toBeLessThan(summary.bulbDiameterMm!.p90 + 1);
   });
 });

@@ -8,7 +8,7 @@ describe.each(startMethods)('a season from %s', (start) => {
   const summary = runPlan(site, plan);
   const rows = medianSeasonDays(site, plan);
   const jobs = seasonJobs(summary, rows);
-  const neckFall = summary.neckFall.p50!;
+  const neckFall = summary.neckFall.days!.p50;
 
   test('is told without gaps from the preparation to the store', () => {
     expect(jobs[0].code).toBe('prepare');
@@ -18,7 +18,7 @@ describe.each(startMethods)('a season from %s', (start) => {
     }
     const on = (day: number) => jobs.find(({ from, to }) => day >= from && day <= to)?.code;
     expect(on(plan.startDay)).toBe('start');
-    expect(on(summary.onset.p50! + 1)).toBe('bulb');
+    expect(on(summary.onset.days!.p50 + 1)).toBe('bulb');
     expect(on(neckFall)).toBe('lift');
     expect(jobs.find(({ code }) => code === 'lift')?.from).toBe(neckFall);
     expect(jobs.at(-1)?.code).toBe('cure');
@@ -31,7 +31,7 @@ describe('what a week asks', () => {
   const summary = runPlan(site, plan);
   const week = (day: number, more: { lostShare?: number; tempMeanC?: number } = {}): WeekCode =>
     weekOf(summary, { day, lostShare: 0, tempMeanC: 15, ...more });
-  const growing = Math.round((summary.emergence.p50! + summary.onset.p50!) / 2) - 10;
+  const growing = Math.round((summary.emergence.days!.p50 + summary.onset.days!.p50) / 2) - 10;
 
   test('is rest in the cold, and a look at the bed where frost mostly leaves none', () => {
     expect(week(growing)).toBe('grow');
@@ -42,8 +42,8 @@ describe('what a week asks', () => {
   test('is to pull what makes no bulb, and an end', () => {
     const short = planOf('direct-seed', { type: 'northern-long', startDay: parseDay('2027-08-20')! });
     const none = { ...runPlan(site, short) };
-    none.onset = { ...none.onset, p10: null, p50: null, p90: null, share: 0 };
-    none.neckFall = { p10: null, p50: null, p90: null, share: 0 };
+    none.onset = { share: 0, days: null };
+    none.neckFall = { share: 0, days: null };
     const at = (days: number) => weekOf(none, { day: short.startDay + days, lostShare: 0, tempMeanC: 15 });
     expect(at(60)).toBe('green');
     expect(at(400)).toBe('over');

@@ -27,7 +27,7 @@ describe('whether the onion in the hand suits', () => {
   const from = (outcome: SeasonSummary['outcome'], good: number, gamble = false) =>
     ({
       kind: { type: 'northern-long', start: 'sets', names: ['Rumba'] },
-      summary: { outcome, gamble, years: 30, neckFall: { p50: 20_667 }, seasonShares: { good } },
+      summary: { outcome, gamble, years: 30, neckFall: { days: { p50: 20_667 } }, seasonShares: { good } },
     }) as unknown as Choice;
   const at = { place: 'Lyon', date: '1 April 2027' };
 

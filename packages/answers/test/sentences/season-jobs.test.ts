@@ -4,12 +4,10 @@ import { seasonJobs, type WeekCode, weekOf } from '../../src/index.ts';
 
 const startDay = 1000;
 /** A stated season of seed, in days from the start: up on day 20, bulbs from day 100, tops over on day 150. */
-const on = (day: number | null): DateSpread => ({
-  p10: day === null ? null : startDay + day - 5,
-  p50: day === null ? null : startDay + day,
-  p90: day === null ? null : startDay + day + 5,
-  share: day === null ? 0 : 1,
-});
+const on = (day: number | null): DateSpread =>
+  day === null
+    ? { share: 0, days: null }
+    : { share: 1, days: { p10: startDay + day - 5, p50: startDay + day, p90: startDay + day + 5 } };
 const seasonOf = (of: { plantOut?: number; onset?: number | null; neckFall?: number | null } = {}) => {
   const { plantOut, onset = 100, neckFall = 150 } = of;
   const plan: Plan = {
@@ -22,7 +20,7 @@ const seasonOf = (of: { plantOut?: number; onset?: number | null; neckFall?: num
     plan,
     emergence: on(20),
     plantOut: plantOut === undefined ? null : on(plantOut),
-    onset: { ...on(onset), sunUpH: null, photoperiodH: null },
+    onset: on(onset),
     neckFall: on(neckFall),
   } as SeasonSummary;
 };

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { seasonHeadline, sharesSentence } from '../../src/index.ts';
 
 const british = speaker('metric');
-const dates = { p10: 20_900, p50: 20_910, p90: 20_920, share: 1 };
+const dates = { share: 1, days: { p10: 20_900, p50: 20_910, p90: 20_920 } };
 
 /** A crop that comes to one end in a share of the years, and to good bulbs in the others. */
 function ending(outcome: Verdict, share: number, gamble = false, years = 30): SeasonSummary {

@@ -11,7 +11,7 @@ describe.each(startMethods)('a season from %s', (start) => {
   const plan = planOf(start);
   const summary = runPlan(site, plan);
   const rows = medianSeasonDays(site, plan);
-  const neckFall = summary.neckFall.p50!;
+  const neckFall = summary.neckFall.days!.p50;
 
   test('has a whole sentence for every week, in both Englishes', () => {
     for (let day = plan.startDay - 60; day < neckFall + 80; day += 7) {
@@ -43,6 +43,6 @@ describe('what a week asks', () => {
 
 test('nothing is said of tops that do not go over', () => {
   const late = planOf('direct-seed', { startDay: parseDay('2027-08-20')! });
-  const none = { ...runPlan(site, late), neckFall: { p10: null, p50: null, p90: null, share: 0 } };
+  const none = { ...runPlan(site, late), neckFall: { share: 0, days: null } };
   expect(topsSentence(none, late.startDay, british)).toBeNull();
 });

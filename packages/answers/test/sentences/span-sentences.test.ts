@@ -9,7 +9,7 @@ const american = speaker('us');
 const august = 20_819 + 212;
 const season = (share: number): SeasonSummary =>
   ({
-    neckFall: { p10: august, p50: august + 10, p90: august + 27, share },
+    neckFall: { share, days: { p10: august, p50: august + 10, p90: august + 27 } },
     bulbDiameterMm: { p10: 49, p50: 56, p90: 60 },
   }) as SeasonSummary;
 const parts: SpanParts = {
@@ -56,7 +56,7 @@ describe('how far a crop may be out', () => {
   test('is nothing where tops mostly stay up', () => {
     expect(spanPartsSentence(season(0.3), { ...parts, neckFallDays: null }, british)).toBeNull();
     expect(spanSentence(season(0.3), 'lead', british)).toBeNull();
-    const never = { ...season(0), neckFall: { p10: null, p50: null, p90: null, share: 0 } };
+    const never = { ...season(0), neckFall: { share: 0, days: null } };
     expect(spanSentence(never, 'lead', british)).toBeNull();
   });
 });

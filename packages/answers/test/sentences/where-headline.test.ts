@@ -13,7 +13,7 @@ function told(type: Told['type'], verdict: Verdict, good: number, gamble = false
     years: 30,
     outcome: verdict,
     gamble,
-    neckFall: { p50: today + 150 },
+    neckFall: { days: { p50: today + 150 } },
     seasonShares: { good },
   } as unknown as SeasonSummary;
   return { type, bestStart: 'sets', verdict, gamble, summary };

@@ -1,31 +1,38 @@
 import { round } from '@neckfall/answers';
-import { civilDate, type DateSpread, formatDay, type SeasonShares, type Spread } from '@neckfall/engine';
+import {
+  civilDate,
+  type DateSpread,
+  formatDay,
+  type OnsetSpread,
+  type SeasonShares,
+  type Spread,
+} from '@neckfall/engine';
 
 export { round };
-
-function roundOrNull(value: number | null): number | null {
-  return value === null ? null : round(value);
-}
 
 /** MM-DD of a day number. */
 export function monthDay(day: number): string {
   return formatDay(day).slice(5);
 }
 
-export function rangeOf({ p10, p50, p90 }: Spread) {
-  return { p10: roundOrNull(p10), p50: roundOrNull(p50), p90: roundOrNull(p90) };
+/** Documents keep their fields where a thing never happens, and leave them null. */
+const noRange = { p10: null, p50: null, p90: null };
+
+export function rangeOf(of: Spread | null) {
+  return of ? { p10: round(of.p10), p50: round(of.p50), p90: round(of.p90) } : noRange;
 }
 
-export function dateRangeOf({ p10, p50, p90, share }: DateSpread) {
-  const date = (day: number | null) => (day === null ? null : formatDay(day));
-  return { p10: date(p10), p50: date(p50), p90: date(p90), share };
+export function dateRangeOf({ days, share }: DateSpread) {
+  return days
+    ? { p10: formatDay(days.p10), p50: formatDay(days.p50), p90: formatDay(days.p90), share }
+    : { ...noRange, share };
 }
 
-export function onsetRangeOf(onset: DateSpread & { sunUpH: number | null; photoperiodH: number | null }) {
+export function onsetRangeOf({ days, share }: OnsetSpread) {
   return {
-    ...dateRangeOf(onset),
-    sunUpH: roundOrNull(onset.sunUpH),
-    photoperiodH: roundOrNull(onset.photoperiodH),
+    ...dateRangeOf({ days, share }),
+    sunUpH: days && round(days.sunUpH),
+    photoperiodH: days && round(days.photoperiodH),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { PlaceFacts } from '@neckfall/answers';
-import { type FrostDate, formatDay, type PlaceAnswer } from '@neckfall/engine';
+import { type DateSpread, type FrostDate, formatDay, type PlaceAnswer } from '@neckfall/engine';
 import type { Frame } from '../frame/frame.ts';
 import { documentHead } from './document-head.ts';
 import { monthDay, round } from './values.ts';
@@ -67,15 +67,15 @@ export function whereDocument(
       gamble,
       bestStart,
       bestDate: monthDay(summary.plan.startDay),
-      onset: monthDayOrNull(summary.onset.p50),
-      neckFall: monthDayOrNull(summary.neckFall.p50),
+      onset: monthDayOrNull(summary.onset),
+      neckFall: monthDayOrNull(summary.neckFall),
       reason: frame.speaker.reason(reason),
     })),
   };
 }
 
-function monthDayOrNull(day: number | null): string | null {
-  return day === null ? null : monthDay(day);
+function monthDayOrNull({ days }: DateSpread): string | null {
+  return days && monthDay(days.p50);
 }
 
 function frostRange({ share, days }: FrostDate) {

@@ -32,8 +32,8 @@ function weekTable(starts: readonly StartTrial[], speaker: Speaker): string {
       const weeks = dayOfYearRange(run[0].dayOfYear, run[run.length - 1].dayOfYear);
       if (hindrance !== null) return [weeks, say(`when.${hindrance}`), '', '', ''];
       const good = run.map(({ summary }) => 10 * summary.seasonShares.good);
-      const falls = run.map(({ summary }) => summary.neckFall.p50).filter((day) => day !== null);
-      const sizes = run.map(({ summary }) => summary.bulbDiameterMm.p50).filter((size) => size !== null);
+      const falls = run.flatMap(({ summary }) => summary.neckFall.days?.p50 ?? []);
+      const sizes = run.flatMap(({ summary }) => summary.bulbDiameterMm?.p50 ?? []);
       return [
         weeks,
         first.gamble ? say('when.gamble') : say(`verdict.${first.outcome}`),

@@ -7,7 +7,7 @@ import {
   spanSentence,
   whereHeadline,
 } from '@neckfall/answers';
-import type { ClassAnswer, PlaceAnswer } from '@neckfall/engine';
+import type { ClassAnswer, DateSpread, PlaceAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Frame } from '../frame/frame.ts';
 import { howWeKnow } from './how-we-know.ts';
@@ -43,7 +43,7 @@ export function whereText(
 
 function classTable(classes: readonly ClassAnswer[], today: number, speaker: Speaker): string {
   const { say, day, years } = speaker;
-  const date = (value: number | null) => (value === null ? say('none') : day(value));
+  const middle = ({ days }: DateSpread) => (days ? day(days.p50) : say('none'));
   return table(
     [
       { title: say('where.column.onion') },
@@ -58,8 +58,8 @@ function classTable(classes: readonly ClassAnswer[], today: number, speaker: Spe
         start: say(`start.${bestStart}`),
         date: comingDay(summary.plan.startDay, today, speaker),
       }),
-      date(summary.onset.p50),
-      date(summary.neckFall.p50),
+      middle(summary.onset),
+      middle(summary.neckFall),
       gamble
         ? say('where.expect-gamble', { years: years(summary.seasonShares.good, summary.years) })
         : say('where.expect', {

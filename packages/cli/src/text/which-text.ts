@@ -96,12 +96,12 @@ function startCell({ kind, summary }: Choice, { say, day }: Speaker): string {
 function seasonCells({ summary }: Choice, { say, day, quantity }: Speaker): string[] {
   const { neckFall, bulbDiameterMm, seasonShares, boltedPlantsShare } = summary;
   return [
-    neckFall.p50 === null ? say('none') : day(neckFall.p50),
-    bulbDiameterMm.p50 === null ? say('none') : quantity('bulbLength', bulbDiameterMm.p50),
+    neckFall.days ? day(neckFall.days.p50) : say('none'),
+    bulbDiameterMm ? quantity('bulbLength', bulbDiameterMm.p50) : say('none'),
     say('which.good-years', { tenths: Math.round(10 * seasonShares.good) }),
-    boltedPlantsShare.p50 === null
-      ? say('none')
-      : say('which.in-flower', { tenths: Math.round(10 * boltedPlantsShare.p50) }),
+    boltedPlantsShare
+      ? say('which.in-flower', { tenths: Math.round(10 * boltedPlantsShare.p50) })
+      : say('none'),
   ];
 }
 
@@ -132,8 +132,8 @@ function startsTable(choices: readonly Choice[], speaker: Speaker): string {
   const titles = ['start', 'neck-fall', 'diameter', 'good', 'flower', 'time', ...comparedTopics] as const;
   const rows = choices.map((choice) => {
     const { kind, summary } = choice;
-    const { p50 } = summary.neckFall;
-    const weeks = p50 === null ? null : Math.round((p50 - summary.plan.startDay) / 7);
+    const { days } = summary.neckFall;
+    const weeks = days && Math.round((days.p50 - summary.plan.startDay) / 7);
     const { levels } = startFacts[kind.start];
     return [
       startCell(choice, speaker),

@@ -18,9 +18,9 @@ export function harvestOf(site: Site, { plan, ...s }: SeasonSummary): Harvest {
   return {
     goodShare: s.seasonShares.good,
     smallShare: s.seasonShares.small,
-    boltedShare: s.boltedPlantsShare.p50 ?? 0,
-    dryG: (s.bulbMassG.p50 ?? 0) * plantValuesOf(site.values, plan).dryMatterShare,
-    days: s.neckFall.p50 === null ? null : s.neckFall.p50 - plan.startDay,
+    boltedShare: s.boltedPlantsShare?.p50 ?? 0,
+    dryG: (s.bulbMassG?.p50 ?? 0) * plantValuesOf(site.values, plan).dryMatterShare,
+    days: s.neckFall.days && s.neckFall.days.p50 - plan.startDay,
   };
 }
 

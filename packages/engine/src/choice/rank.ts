@@ -157,10 +157,10 @@ function sideOf({ summary, kind }: Choice): Side {
   const { neckFall, plan } = summary;
   return {
     goodYearShare: summary.seasonShares.good,
-    boltedPlantShare: summary.boltedPlantsShare.p50 ?? 0,
-    diameterMm: Math.round(summary.bulbDiameterMm.p50 ?? 0),
+    boltedPlantShare: summary.boltedPlantsShare?.p50 ?? 0,
+    diameterMm: Math.round(summary.bulbDiameterMm?.p50 ?? 0),
     months: Math.round(usualMonths(kind)),
-    weeks: Math.round(((neckFall.p50 ?? plan.startDay + 365) - plan.startDay) / 7),
+    weeks: Math.round(((neckFall.days?.p50 ?? plan.startDay + 365) - plan.startDay) / 7),
   };
 }
 

@@ -16,9 +16,9 @@ export function winterStand(site: Site, today: number, options: GrowingOptions):
   const open = best(site, today, { ...options, cover: 'none' });
   const fleece = best(site, today, { ...options, cover: 'fleece' });
   return {
-    lost: open.winterKilledPlantsShare.p50 ?? 0,
-    lostInHardWinter: open.winterKilledPlantsShare.p90 ?? 0,
-    lostUnderFleece: fleece.winterKilledPlantsShare.p50 ?? 0,
+    lost: open.winterKilledPlantsShare?.p50 ?? 0,
+    lostInHardWinter: open.winterKilledPlantsShare?.p90 ?? 0,
+    lostUnderFleece: fleece.winterKilledPlantsShare?.p50 ?? 0,
   };
 }
 
@@ -34,6 +34,6 @@ function best(site: Site, today: number, options: GrowingOptions): SeasonSummary
       startDay: newYear + ((dayOfYear + shift) % 365) - 1,
     }),
   );
-  const lost = ({ winterKilledPlantsShare }: SeasonSummary) => winterKilledPlantsShare.p50 ?? 1;
+  const lost = ({ winterKilledPlantsShare }: SeasonSummary) => winterKilledPlantsShare?.p50 ?? 1;
   return tried.reduce((a, b) => (lost(b) < lost(a) ? b : a));
 }

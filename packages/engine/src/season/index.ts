@@ -30,6 +30,7 @@ export type {
   DateSpread,
   DayRow,
   Hindrance,
+  OnsetSpread,
   Reason,
   SeasonShares,
   SeasonSummary,

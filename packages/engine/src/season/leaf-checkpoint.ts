@@ -43,9 +43,9 @@ export function leafCheckpoint(
   site: Site,
   { plan, emergence, plantOut, onset }: SeasonSummary,
 ): LeafCheckpoint | null {
-  if (onset.p50 === null || onset.share < 0.5) return null;
-  const day = onset.p50 - aheadDays;
-  const stands = (plantOut ?? emergence).p50 ?? plan.startDay;
+  if (onset.days === null || onset.share < 0.5) return null;
+  const day = onset.days.p50 - aheadDays;
+  const stands = (plantOut ?? emergence).days?.p50 ?? plan.startDay;
   if (day < stands + leastStandingDays) return null;
   const counts = leafCounts(site, plan, day);
   if (counts.length < site.years / 2) return null;

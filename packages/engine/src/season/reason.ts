@@ -27,17 +27,17 @@ export const reasonCodes: readonly (PlanReasonCode | YearReasonCode)[] = [
 /** Why a plan ends as it does: a code of {@link reasonCodes} with the numbers that decided. */
 export function reasonFor(site: Site, s: Omit<SeasonSummary, 'reason'>): Reason {
   const type = plantValuesOf(site.values, s.plan);
-  const round = (x: number | null, digits = 0) => (x === null ? 0 : Number(x.toFixed(digits)));
+  const round = (x: number | undefined, digits = 0) => (x === undefined ? 0 : Number(x.toFixed(digits)));
   const table = site.dayTable(2027);
   const longestPhotoperiodH = table.photoperiodH.slice(0, 366).reduce((a, b) => Math.max(a, b), 0);
   const values = {
-    leaves: round(s.leavesMadeAtOnset.p50),
-    diameterMm: round(s.bulbDiameterMm.p50),
-    sunUpH: round(s.onset.sunUpH, 1),
+    leaves: round(s.leavesMadeAtOnset?.p50),
+    diameterMm: round(s.bulbDiameterMm?.p50),
+    sunUpH: round(s.onset.days?.sunUpH, 1),
     longestSunUpH: round(site.longestDayH, 1),
     neededSunUpH: round(neededSunUpH(site, type.criticalPhotoperiodH), 1),
-    boltedTenths: Math.round(10 * (s.boltedPlantsShare.p50 ?? 0)),
-    killedTenths: Math.round(10 * (s.winterKilledPlantsShare.p50 ?? 0)),
+    boltedTenths: Math.round(10 * (s.boltedPlantsShare?.p50 ?? 0)),
+    killedTenths: Math.round(10 * (s.winterKilledPlantsShare?.p50 ?? 0)),
     type: s.plan.type,
     start: s.plan.start,
   };
@@ -61,7 +61,7 @@ function codeFor(s: Omit<SeasonSummary, 'reason'>, longestH: number, criticalH: 
     case 'not-ripe':
       return 'unripe-autumn';
     case 'small':
-      return (s.leavesMadeAtOnset.p50 ?? 0) < fewLeaves ? 'small-few-leaves' : 'small-season';
+      return (s.leavesMadeAtOnset?.p50 ?? 0) < fewLeaves ? 'small-few-leaves' : 'small-season';
   }
 }
 
@@ -69,5 +69,5 @@ function mostlyLifted({
   frostLiftedPlantsShare: lifted,
   winterKilledPlantsShare: lost,
 }: Omit<SeasonSummary, 'reason'>): boolean {
-  return lifted.p50 !== null && lost.p50 !== null && lifted.p50 > lost.p50 / 2;
+  return lifted !== null && lost !== null && lifted.p50 > lost.p50 / 2;
 }

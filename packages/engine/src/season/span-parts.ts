@@ -40,15 +40,15 @@ export function spanParts(
     if (reached >= stage.onset) bulbs.push(bulbDiameterMm(bulbDryG / dryMatterShare));
   }
   return {
-    neckFallDays: partsOf(neckFall, neckFall.share, fell, site.years),
+    neckFallDays: partsOf(neckFall.days, neckFall.share, fell, site.years),
     bulbDiameterMm: partsOf(bulbMm, onset.share, bulbs, site.years),
   };
 }
 
-function partsOf({ p10, p90 }: Spread, share: number, byWeather: number[], years: number): SpanPart | null {
+function partsOf(spread: Spread | null, share: number, byWeather: number[], years: number): SpanPart | null {
   const least = Math.max(leastSeasons, leastShare * years);
-  if (p10 === null || p90 === null || share * years < least || byWeather.length < least) return null;
-  const all = p90 - p10;
+  if (spread === null || share * years < least || byWeather.length < least) return null;
+  const all = spread.p90 - spread.p10;
   const sorted = Float64Array.from(byWeather).sort();
   // so few years may by chance lie a little wider without the draws
   const weather = Math.min(all, quantileSorted(sorted, 0.9) - quantileSorted(sorted, 0.1));

@@ -13,7 +13,7 @@ import type { Plan } from './plan.ts';
 import { reasonFor } from './reason.ts';
 import { referenceBulbG } from './reference-bulb.ts';
 import { type Runner, runnerOf } from './run.ts';
-import type { Site } from './site.ts';
+import type { DayTable, Site } from './site.ts';
 import type { DateSpread, SeasonShares, SeasonSummary, Spread } from './summary.ts';
 
 /** Runs a plan over the site's weather years. */
@@ -47,18 +47,13 @@ export function summarise(site: Site, plan: Plan, runner: Runner): SeasonSummary
   ) as SeasonShares;
   const { outcome, gamble } = outcomeOf(seasonShares);
   const onset = dateSpread(seen.onset, plan.startDay, years);
-  const onsetIndex = onset.p50 === null ? null : onset.p50 - runner.table.firstDay;
   const summary: Omit<SeasonSummary, 'reason'> = {
     plan: plan.start === 'raised-seedlings' ? { ...plan, nurseryTempC: runner.nurseryTempC } : plan,
     years,
     seed,
     emergence: dateSpread(seen.emerged, plan.startDay, years),
     plantOut: startWays[plan.start].standsInTrays ? dateSpread(seen.planted, plan.startDay, years) : null,
-    onset: {
-      ...onset,
-      sunUpH: onsetIndex === null ? null : runner.table.sunUpH[onsetIndex],
-      photoperiodH: onsetIndex === null ? null : runner.table.photoperiodH[onsetIndex],
-    },
+    onset: { ...onset, days: onset.days && { ...onset.days, ...hoursOn(runner.table, onset.days.p50) } },
     neckFall: dateSpread(seen.fell, plan.startDay, years),
     needPhotoperiodH: runner.crop.type.criticalPhotoperiodH,
     leavesMadeAtOnset: spread(seen.leavesMade),
@@ -67,8 +62,8 @@ export function summarise(site: Site, plan: Plan, runner: Runner): SeasonSummary
     bulbMassG: spread(seen.bulbG),
     bulbDiameterMm: spread(seen.bulbG.map(bulbDiameterMm)),
     plantSpreadCv,
-    totalKgM2: spread(seen.total),
-    marketableKgM2: spread(seen.marketable),
+    totalKgM2: percentiles(seen.total),
+    marketableKgM2: percentiles(seen.marketable),
     boltedPlantsShare: spread(seen.bolted),
     winterKilledPlantsShare: spread(seen.killed),
     frostLiftedPlantsShare: spread(seen.lifted),
@@ -157,8 +152,11 @@ function shareOfMassAbove(medianG: number): number {
   return normalCdf((Math.log(medianG / marketableMinG) + massVariance) / Math.sqrt(massVariance));
 }
 
-function spread(values: number[]): Spread {
-  if (values.length === 0) return { p10: null, p50: null, p90: null };
+function spread(values: number[]): Spread | null {
+  return values.length === 0 ? null : percentiles(values);
+}
+
+function percentiles(values: number[]): Spread {
   const sorted = Float64Array.from(values).sort();
   return {
     p10: quantileSorted(sorted, 0.1),
@@ -167,8 +165,13 @@ function spread(values: number[]): Spread {
   };
 }
 
+function hoursOn({ firstDay, sunUpH, photoperiodH }: DayTable, day: number) {
+  return { sunUpH: sunUpH[day - firstDay], photoperiodH: photoperiodH[day - firstDay] };
+}
+
 function dateSpread(offsets: number[], startDay: number, years: number): DateSpread {
-  const days = spread(offsets);
-  const date = (offset: number | null) => (offset === null ? null : startDay + Math.round(offset));
-  return { p10: date(days.p10), p50: date(days.p50), p90: date(days.p90), share: offsets.length / years };
+  const after = spread(offsets);
+  const date = (offset: number) => startDay + Math.round(offset);
+  const days = after && { p10: date(after.p10), p50: date(after.p50), p90: date(after.p90) };
+  return { share: offsets.length / years, days };
 }

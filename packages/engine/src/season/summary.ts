@@ -1,11 +1,17 @@
 import type { DayLengthClass, OnionType, StartMethod, Verdict } from '../plant/index.ts';
 import type { Plan } from './plan.ts';
 
-/** Percentiles over seasons; null where the thing happened in none of them. */
-export type Spread = { p10: number | null; p50: number | null; p90: number | null };
+/** Percentiles over the seasons in which a thing happened; null in its place where it happened in none. */
+export type Spread = { p10: number; p50: number; p90: number };
 
-/** Percentiles of a date (day numbers) over the seasons in which it came, and the share of seasons it came in. */
-export type DateSpread = Spread & { share: number };
+/** The share of seasons in which a date came, and its day numbers in these; null where it came in none. */
+export type DateSpread = { share: number; days: Spread | null };
+
+/** Onset, with the hours of day on the middle date. */
+export type OnsetSpread = {
+  share: number;
+  days: (Spread & { sunUpH: number; photoperiodH: number }) | null;
+};
 
 /** Share of seasons by verdict; the shares sum to 1. */
 export type SeasonShares = Record<Verdict, number>;
@@ -52,29 +58,29 @@ export type SeasonSummary = {
   emergence: DateSpread;
   /** Raised seedlings only. */
   plantOut: DateSpread | null;
-  onset: DateSpread & { sunUpH: number | null; photoperiodH: number | null };
+  onset: OnsetSpread;
   neckFall: DateSpread;
   /** Photoperiod (civil twilight) above which these plants are turned to bulbs here, h. */
   needPhotoperiodH: number;
-  leavesMadeAtOnset: Spread;
-  leavesGreenAtOnset: Spread;
+  leavesMadeAtOnset: Spread | null;
+  leavesGreenAtOnset: Spread | null;
   /** Shoot dry matter at onset, g a plant. */
-  shootGAtOnset: Spread;
+  shootGAtOnset: Spread | null;
   /** Fresh bulb, g. */
-  bulbMassG: Spread;
-  bulbDiameterMm: Spread;
+  bulbMassG: Spread | null;
+  bulbDiameterMm: Spread | null;
   /** Coefficient of variation of bulb mass between plants. */
   plantSpreadCv: number;
   totalKgM2: Spread;
   /** Bulbs of at least 38 mm on plants that neither bolted nor died. */
   marketableKgM2: Spread;
-  boltedPlantsShare: Spread;
-  winterKilledPlantsShare: Spread;
+  boltedPlantsShare: Spread | null;
+  winterKilledPlantsShare: Spread | null;
   /** Of these, lifted out of wet ground by frost. */
-  frostLiftedPlantsShare: Spread;
+  frostLiftedPlantsShare: Spread | null;
   /** Share of the seeds or plants that stand after emergence. */
   emergedShare: number;
-  thirstyDays: Spread;
+  thirstyDays: Spread | null;
   seasonShares: SeasonShares;
   outcome: Verdict;
   /** Good is the likeliest single outcome but comes in under half the seasons. */

@@ -103,7 +103,7 @@ describe('two kinds that end well in all of twelve years', () => {
   const [{ kind, summary }] = choices;
   const shares = { 'winter-killed': 0, bolts: 0, 'no-bulb': 0, 'not-ripe': 0, small: 0, good: 1 };
   const grown = (inFlower: number) => {
-    const flower = { ...summary.boltedPlantsShare, p50: inFlower };
+    const flower = { ...summary.boltedPlantsShare!, p50: inFlower };
     const sure = { ...summary, outcome: 'good' as const, seasonShares: shares, boltedPlantsShare: flower };
     return { kind, summary: sure, usual: sure };
   };

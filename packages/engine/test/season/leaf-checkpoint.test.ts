@@ -27,15 +27,15 @@ describe('the day to count leaves', () => {
   const checkpoint = leafCheckpoint(site, summary)!;
 
   it('is three weeks before bulbs start, when the crop has stood for two', () => {
-    expect(checkpoint.day).toBe(summary.onset.p50! - 21);
-    expect(checkpoint.day).toBeGreaterThanOrEqual(summary.emergence.p50! + 14);
+    expect(checkpoint.day).toBe(summary.onset.days!.p50 - 21);
+    expect(checkpoint.day).toBeGreaterThanOrEqual(summary.emergence.days!.p50 + 14);
   });
 
   it('has the green leaves that stand then, fewer than when bulbs start', () => {
     const { p10, p50, p90 } = checkpoint.leavesGreen;
     expect(p10!).toBeLessThanOrEqual(p50!);
     expect(p50!).toBeLessThanOrEqual(p90!);
-    expect(p50!).toBeLessThan(summary.leavesGreenAtOnset.p50!);
+    expect(p50!).toBeLessThan(summary.leavesGreenAtOnset!.p50);
     const middling = medianSeasonDays(site, plan).find(({ day }) => day === checkpoint.day);
     expect(Math.abs(middling!.leavesGreen - p50!)).toBeLessThan(1.5);
   });
@@ -43,7 +43,7 @@ describe('the day to count leaves', () => {
   it('is none where bulbs start too soon, or mostly never', () => {
     const after = (days: number) => ({
       ...summary,
-      onset: { ...summary.onset, p50: summary.emergence.p50! + days },
+      onset: { ...summary.onset, days: { ...summary.onset.days!, p50: summary.emergence.days!.p50 + days } },
     });
     expect(leafCheckpoint(site, after(35))).not.toBeNull();
     expect(leafCheckpoint(site, after(34))).toBeNull();
@@ -55,7 +55,7 @@ describe('the day to count leaves', () => {
   it('waits for raised seedlings to be in their bed', () => {
     const raised = runPlan(site, { ...plan, start: 'raised-seedlings', startDay: dayNumber(2027, 2, 20) });
     const found = leafCheckpoint(site, raised);
-    if (found) expect(found.day).toBeGreaterThanOrEqual(raised.plantOut!.p50! + 14);
+    if (found) expect(found.day).toBeGreaterThanOrEqual(raised.plantOut!.days!.p50 + 14);
   });
 });
 

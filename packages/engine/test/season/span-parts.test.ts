@@ -33,8 +33,8 @@ describe('the parts of a span', () => {
     const site = open();
     const { neckFall, bulbDiameterMm } = runPlan(site, plan);
     const { neckFallDays, bulbDiameterMm: mm } = partsAt(site);
-    expect(neckFallDays?.all).toBe(neckFall.p90! - neckFall.p10!);
-    expect(mm?.all).toBeCloseTo(bulbDiameterMm.p90! - bulbDiameterMm.p10!, 9);
+    expect(neckFallDays?.all).toBe(neckFall.days!.p90 - neckFall.days!.p10);
+    expect(mm?.all).toBeCloseTo(bulbDiameterMm!.p90 - bulbDiameterMm!.p10, 9);
   });
 
   it('add up by their squares', () => {

@@ -77,7 +77,7 @@ function cautionsOf({ summary }: SeasonAhead): Extract<MessageKey, `app.caution.
   const { from, standsInTrays } = startWays[plan.start];
   return [
     ...(from === 'seed' ? [] : (['app.caution.bought'] as const)),
-    ...((boltedPlantsShare.p90 ?? 0) >= 0.1 ? (['app.caution.flower'] as const) : []),
+    ...((boltedPlantsShare?.p90 ?? 0) >= 0.1 ? (['app.caution.flower'] as const) : []),
     ...(standsInTrays ? (['app.caution.lamps'] as const) : []),
     ...(plan.water === 'watered' ? (['app.caution.water'] as const) : []),
     'app.caution.store',

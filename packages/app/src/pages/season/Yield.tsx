@@ -23,7 +23,7 @@ export function Yield({ summary }: { summary: SeasonSummary }) {
   const want = (wanted: number | null) =>
     go({ plants: wanted === usualPlants ? null : wanted }, { replace: true });
   const isSown = startWays[plan.start].from === 'seed';
-  const hasCrop = p10 !== null && p50 !== null && p90 !== null && p90 > 0;
+  const hasCrop = p90 > 0;
   return (
     <section class="yield" aria-labelledby="yield">
       <h2 id="yield">{say('app.season.yield')}</h2>

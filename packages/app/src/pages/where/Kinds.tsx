@@ -1,5 +1,5 @@
 import { comingDay } from '@neckfall/answers';
-import type { ClassAnswer } from '@neckfall/engine';
+import type { ClassAnswer, DateSpread } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { noOnion } from '../../address/no-onion.ts';
 import { hrefTo } from '../../state/route.ts';
@@ -36,14 +36,14 @@ function kindSentence({ summary, verdict, gamble, type, bestStart }: ClassAnswer
   const { say, years } = speaker;
   const { onset, neckFall, plan, seasonShares } = summary;
   const outcome = gamble ? 'gamble' : verdict;
-  const date = (value: number | null) =>
-    value === null ? say('never') : comingDay(value, today.value, speaker);
+  const date = (value: number) => comingDay(value, today.value, speaker);
+  const middle = ({ days }: DateSpread) => (days ? date(days.p50) : say('never'));
   // what to buy leads the sentence only where the kind does well
   const buy = outcome === 'good' ? (`buy-head.${bestStart}` as const) : (`buy.${bestStart}` as const);
   return say(`app.where.kind.${outcome}`, {
     buy: say(buy, { type: say(`type.${type}`), date: date(plan.startDay) }),
-    onset: date(onset.p50),
-    neckFall: date(neckFall.p50),
+    onset: middle(onset),
+    neckFall: middle(neckFall),
     years: years(gamble ? seasonShares.good : seasonShares[verdict], summary.years),
   });
 }

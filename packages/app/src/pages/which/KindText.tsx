@@ -61,11 +61,11 @@ function kindSentence(choice: Choice, speaker: Speaker): string {
   const date = startDayWords(plan.startDay);
   const values = {
     buy: say(`buy-head.${kind.start}`, { type: say(`type.${kind.type}`), date }),
-    by: neckFall.p90 === null ? 'never' : day(neckFall.p90),
-    plants: plants(boltedPlantsShare.p50 ?? 0),
+    by: neckFall.days ? day(neckFall.days.p90) : 'never',
+    plants: plants(boltedPlantsShare?.p50 ?? 0),
     keeps: keepingWords(choice, speaker),
   };
-  if (neckFall.p90 !== null && outcome === 'good')
+  if (neckFall.days && outcome === 'good')
     return say('app.which.kind.good', { ...values, years: years(seasonShares.good, summary.years) });
   return say('app.which.kind.poor', {
     ...values,

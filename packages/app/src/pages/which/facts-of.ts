@@ -21,10 +21,10 @@ export const factRows: readonly (readonly [FactRow, Words])[] = [
       }),
   ],
   ['app.which.row.good', ({ summary }, { years }) => years(summary.seasonShares.good, summary.years)],
-  ['app.which.row.flower', ({ summary }, { plants }) => plants(summary.boltedPlantsShare.p50 ?? 0)],
+  ['app.which.row.flower', ({ summary }, { plants }) => plants(summary.boltedPlantsShare?.p50 ?? 0)],
   [
     'app.which.row.onset',
-    ({ summary }, { say, day }) => (summary.onset.p50 === null ? say('never') : day(summary.onset.p50)),
+    ({ summary: { onset } }, { say, day }) => (onset.days ? day(onset.days.p50) : say('never')),
   ],
   ['app.which.row.neck-fall', ({ summary }, speaker) => dates(summary.neckFall, speaker)],
   ['app.which.row.weeks', weeks],
@@ -47,23 +47,23 @@ export const startFactRows: readonly (readonly [FactRow, Words])[] = [
 /** Where they come in less than half of the seasons, dates would say too much: how often, then. */
 const mostShare = 0.5;
 
-function dates({ p10, p90, share }: DateSpread, { say, dayRange, years }: Speaker): string {
-  if (p10 === null || p90 === null) return say('never');
-  return share < mostShare ? years(share, null) : dayRange(p10, p90);
+function dates({ days, share }: DateSpread, { say, dayRange, years }: Speaker): string {
+  if (days === null) return say('never');
+  return share < mostShare ? years(share, null) : dayRange(days.p10, days.p90);
 }
 
-function sizes({ p10, p90 }: Spread, { say, quantityRange }: Speaker): string {
-  return p10 === null || p90 === null ? say('none') : quantityRange('bulbLength', p10, p90);
+function sizes(of: Spread | null, { say, quantityRange }: Speaker): string {
+  return of ? quantityRange('bulbLength', of.p10, of.p90) : say('none');
 }
 
-function leaves({ p10, p90 }: Spread, { say, numberRange }: Speaker): string {
-  return p10 === null || p90 === null ? say('none') : numberRange(p10, p90);
+function leaves(of: Spread | null, { say, numberRange }: Speaker): string {
+  return of ? numberRange(of.p10, of.p90) : say('none');
 }
 
 /** Weeks from the start to the middle date on which tops go over. */
 function weeks({ summary: { neckFall, plan } }: Crop, { say }: Speaker): string {
-  if (neckFall.p50 === null) return say('none');
-  return say('which.weeks', { weeks: Math.round((neckFall.p50 - plan.startDay) / 7) });
+  if (neckFall.days === null) return say('none');
+  return say('which.weeks', { weeks: Math.round((neckFall.days.p50 - plan.startDay) / 7) });
 }
 
 function level(topic: Exclude<StartTopic, 'time' | 'cautions'>): Words {

@@ -37,11 +37,11 @@ const leastRings = 3;
 
 /** What a plan's plants come to, as an onion to be drawn; `at` picks a poor, the middle or a good year. */
 function onionOf(summary: SeasonSummary, colour: OnionColour, at: keyof Spread = 'p50'): Onion {
-  const across = summary.bulbDiameterMm[at];
+  const across = summary.bulbDiameterMm?.[at] ?? 0;
   const form = forms[summary.outcome];
   const { ringLeaves, skins } = layersOf(summary, at);
   // a plan that mostly bolts or is lost may still have no bulb measured
-  const hasBulb = across !== null && across > 0;
+  const hasBulb = across > 0;
   return {
     form: hasBulb || form === 'lost' ? form : 'green',
     colour,
@@ -56,8 +56,8 @@ function onionOf(summary: SeasonSummary, colour: OnionColour, at: keyof Spread =
  * ring is as thick as its leaf is large (the engine's leaf sizes).
  */
 function layersOf({ plan, leavesMadeAtOnset, leavesGreenAtOnset }: SeasonSummary, at: keyof Spread) {
-  const made = Math.max(leastRings, Math.round(leavesMadeAtOnset[at] ?? leastRings));
-  const rings = Math.min(made, Math.max(leastRings, Math.round(leavesGreenAtOnset[at] ?? leastRings)));
+  const made = Math.max(leastRings, Math.round(leavesMadeAtOnset?.[at] ?? leastRings));
+  const rings = Math.min(made, Math.max(leastRings, Math.round(leavesGreenAtOnset?.[at] ?? leastRings)));
   const { leafSizeScale, setLeafSizeScale } = defaultPlantValues.growth;
   const totals = leafAreaTotals(1, plan.start === 'sets' ? setLeafSizeScale : leafSizeScale);
   const ringLeaves = Array.from({ length: rings }, (_, i) => {
@@ -70,11 +70,9 @@ function layersOf({ plan, leavesMadeAtOnset, leavesGreenAtOnset }: SeasonSummary
 /** Harvest of one plan: a poor, the middle and a good year beside a disc of a coin's size. */
 export function sectionOf(summary: SeasonSummary, colour: OnionColour, speaker: Speaker): SectionAnswer {
   const { say, quantity, quantityRange } = speaker;
-  const { bulbDiameterMm: across } = summary;
   const form = onionOf(summary, colour).form;
-  const hasSizes =
-    across.p10 !== null && across.p50 !== null && across.p90 !== null && form !== 'green' && form !== 'lost';
-  const years: [keyof Spread, MessageKey][] = hasSizes
+  const across = form !== 'green' && form !== 'lost' ? summary.bulbDiameterMm : null;
+  const years: [keyof Spread, MessageKey][] = across
     ? [
         ['p10', 'picture.in-poor-year'],
         ['p50', 'picture.in-middle-year'],
@@ -90,13 +88,13 @@ export function sectionOf(summary: SeasonSummary, colour: OnionColour, speaker: 
   });
   const middle = onionOf(summary, colour);
   const summaryText = [
-    hasSizes
+    across
       ? say('picture.section.sizes', {
-          middle: quantity('bulbLength', across.p50 ?? 0),
-          range: quantityRange('bulbLength', across.p10 ?? 0, across.p90 ?? 0),
+          middle: quantity('bulbLength', across.p50),
+          range: quantityRange('bulbLength', across.p10, across.p90),
         })
       : say(formWords[form] ?? 'picture.in-middle-year'),
-    hasSizes ? say('picture.section.rings', { rings: middle.ringLeaves.length, skins: middle.skins }) : null,
+    across ? say('picture.section.rings', { rings: middle.ringLeaves.length, skins: middle.skins }) : null,
   ];
   return {
     picture: {
@@ -117,7 +115,7 @@ export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker)
   const onions = entries.map(({ name, summary, colour }): CaptionedOnion => {
     const onion = onionOf(summary, colour);
     const what = formWords[onion.form];
-    const bolted = summary.boltedPlantsShare.p50 ?? 0;
+    const bolted = summary.boltedPlantsShare?.p50 ?? 0;
     const lines = [
       name,
       rangeText(onion, summary, speaker),
@@ -149,7 +147,7 @@ export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker)
         onions[i].lines[0],
         ...row.slice(1),
         speaker.years(entries[i].summary.seasonShares.good, entries[i].summary.years),
-        speaker.plants(entries[i].summary.boltedPlantsShare.p50 ?? 0),
+        speaker.plants(entries[i].summary.boltedPlantsShare?.p50 ?? 0),
       ]),
     },
   };
@@ -168,8 +166,7 @@ function sizeText({ form, acrossMm }: Onion, { say, quantity }: Speaker): string
 
 /** 8 years in 10. */
 function rangeText(onion: Onion, { bulbDiameterMm: across }: SeasonSummary, speaker: Speaker): string | null {
-  if (onion.form === 'green' || onion.form === 'lost' || across.p10 === null || across.p90 === null)
-    return null;
+  if (onion.form === 'green' || onion.form === 'lost' || across === null) return null;
   return speaker.say('picture.across', {
     across: whole(speaker.quantityRange('bulbLength', across.p10, across.p90)),
   });

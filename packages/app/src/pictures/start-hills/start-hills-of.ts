@@ -85,22 +85,20 @@ function dayInYear(startDay: number, firstDay: number): number {
 }
 
 function hillStart(
-  { seasonShares, bulbDiameterMm, leavesGreenAtOnset, onset, years }: SeasonSummary,
+  { seasonShares, bulbDiameterMm, leavesGreenAtOnset, years }: SeasonSummary,
   day: number,
 ): HillStart {
   return {
     day,
     shares: seasonShares,
     tried: years,
-    acrossMm: onset.p50 === null ? null : sizes(bulbDiameterMm),
-    leavesGreen: onset.p50 === null ? null : leavesGreenAtOnset.p50,
+    acrossMm: sizes(bulbDiameterMm),
+    leavesGreen: leavesGreenAtOnset?.p50 ?? null,
   };
 }
 
-function sizes({ p10, p50, p90 }: Spread): HillStart['acrossMm'] {
-  return p10 === null || p50 === null || p90 === null || p50 <= 0
-    ? null
-    : { low: p10, middle: p50, high: p90 };
+function sizes(of: Spread | null): HillStart['acrossMm'] {
+  return of === null || of.p50 <= 0 ? null : { low: of.p10, middle: of.p50, high: of.p90 };
 }
 
 function worstOf(shares: HillStart['shares']): Trouble | null {

@@ -1,5 +1,5 @@
 import { readiness } from '@neckfall/answers';
-import { bulbDiameterMm, type DayRow, type SeasonSummary } from '@neckfall/engine';
+import { bulbDiameterMm, type DayRow, type SeasonSummary, type Spread } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { CropLine, CropMark, CropMarkKind } from './year-line-props.ts';
 
@@ -11,7 +11,7 @@ const togetherDays = 3;
 /** A crop for the year line, from what many years say (dates) and the median season's days (steps). */
 export function cropLineOf(summary: SeasonSummary, rows: readonly DayRow[], speaker: Speaker): CropLine {
   const leaves = stepsOf(rows);
-  const leavesMade = summary.leavesMadeAtOnset.p50;
+  const leavesMade = summary.leavesMadeAtOnset;
   const made = rows.findIndex(({ bulbing }) => bulbing >= 1);
   const atBulbs = rows[made >= 0 ? made : rows.length - 1];
   const bulb = rows
@@ -22,7 +22,7 @@ export function cropLineOf(summary: SeasonSummary, rows: readonly DayRow[], spea
     leaves,
     leavesText:
       atBulbs && leavesMade !== null
-        ? { day: atBulbs.day, text: speaker.say('picture.leaves', { count: Math.round(leavesMade) }) }
+        ? { day: atBulbs.day, text: speaker.say('picture.leaves', { count: Math.round(leavesMade.p50) }) }
         : null,
     bulb,
     topsOver: last && last.ripening >= 1 ? last.day : null,
@@ -52,18 +52,18 @@ function marksOf(summary: SeasonSummary, rows: readonly DayRow[], speaker: Speak
     span: CropMark['span'] = null,
   ) => marks.push({ kind, day, text: speaker.say(key, { date: speaker.day(day) }), span });
   add('start', `picture.mark.${plan.start}`, plan.startDay);
-  if (plantOut && plantOut.p50 !== null) add('out', 'picture.mark.out', Math.round(plantOut.p50));
+  if (plantOut?.days) add('out', 'picture.mark.out', Math.round(plantOut.days.p50));
   const { long, big } = readiness(rows, summary.needPhotoperiodH);
   if (long !== null && big !== null && big - long <= togetherDays) add('big', 'picture.mark.ready', big);
   else {
     if (long !== null) add('long', 'picture.mark.long', long);
     if (big !== null) add('big', 'picture.mark.big', big);
   }
-  if (onset.p50 !== null) add('bulbs', 'picture.mark.bulbs', Math.round(onset.p50), spanOf(onset));
-  if (neckFall.p50 !== null) add('tops', 'picture.mark.tops', Math.round(neckFall.p50), spanOf(neckFall));
+  if (onset.days) add('bulbs', 'picture.mark.bulbs', Math.round(onset.days.p50), spanOf(onset.days));
+  if (neckFall.days) add('tops', 'picture.mark.tops', Math.round(neckFall.days.p50), spanOf(neckFall.days));
   return marks;
 }
 
-function spanOf({ p10, p90 }: { p10: number | null; p90: number | null }): CropMark['span'] {
-  return p10 === null || p90 === null ? null : { from: Math.round(p10), to: Math.round(p90) };
+function spanOf({ p10, p90 }: Spread): CropMark['span'] {
+  return { from: Math.round(p10), to: Math.round(p90) };
 }

@@ -93,7 +93,7 @@ describe('the harvest of a plan', () => {
           // each ring of the picture is a leaf of the plant
           for (const { onion } of picture.onions)
             expect(onion.ringLeaves.length).toBeLessThanOrEqual(
-              Math.max(3, Math.round(summary.leavesMadeAtOnset.p90 ?? 0)),
+              Math.max(3, Math.round(summary.leavesMadeAtOnset?.p90 ?? 0)),
             );
         },
       ),

@@ -130,7 +130,7 @@ describe('a crop on the year line', () => {
         const crop = cropLineOf(summary, rows, metric);
         const { firstDay, days } = cropYear(
           day,
-          Math.max(rows.at(-1)?.day ?? day, summary.neckFall.p90 ?? day),
+          Math.max(rows.at(-1)?.day ?? day, summary.neckFall.days?.p90 ?? day),
         );
         expect(days).toBeGreaterThanOrEqual(365);
         const need = neededSunUpH(site, summary.needPhotoperiodH);
@@ -143,7 +143,7 @@ describe('a crop on the year line', () => {
         }
         const counts = crop.leaves.map(({ made }) => made);
         expect(counts).toEqual(counts.toSorted((a, b) => a - b));
-        expect(crop.marks.some(({ kind }) => kind === 'tops')).toBe(summary.neckFall.p50 !== null);
+        expect(crop.marks.some(({ kind }) => kind === 'tops')).toBe(summary.neckFall.days !== null);
       }),
       { ...seeded, numRuns: 120 },
     );
