@@ -1,16 +1,20 @@
 import type { Say } from './speaker.ts';
 
+/** Days since 1970-01-01, and days of a 365-day year (1 = 1 January), as the compiler tells them apart in the engine. */
+type DayNumber = number & { readonly kind?: 'day number' };
+type DayOfYear = number & { readonly kind?: 'day of year' };
+
 /** Dates for people from day numbers (days since 1970-01-01), by the locale's own patterns. */
 export type DateWords = {
   /** 12 August */
-  day(dayNumber: number): string;
+  day(dayNumber: DayNumber): string;
   /** 12 August 2027 */
-  dayWithYear(dayNumber: number): string;
+  dayWithYear(dayNumber: DayNumber): string;
   /** 1–25 August */
-  dayRange(from: number, to: number): string;
+  dayRange(from: DayNumber, to: DayNumber): string;
   /** 12 August, from the day of a 365-day year (1 = 1 January). */
-  dayOfYear(dayOfYear: number): string;
-  dayOfYearRange(from: number, to: number): string;
+  dayOfYear(dayOfYear: DayOfYear): string;
+  dayOfYearRange(from: DayOfYear, to: DayOfYear): string;
   /** Jan */
   month(month: number): string;
 };
@@ -21,20 +25,20 @@ const commonYearStart = 20_819;
 
 /** In words of our own: the first date that a browser formats takes a phone some 50 ms, and versions differ in them. */
 export function dateWords(say: Say): DateWords {
-  const fromDayOfYear = (dayOfYear: number) => commonYearStart + Math.round(dayOfYear) - 1;
+  const fromDayOfYear = (dayOfYear: DayOfYear): DayNumber => commonYearStart + Math.round(dayOfYear) - 1;
   const monthName = (month: number) => say(`month.${month}` as 'month.1');
 
-  function day(dayNumber: number): string {
+  function day(dayNumber: DayNumber): string {
     const { day, month } = calendarDay(dayNumber);
     return say('date.day', { day, month: monthName(month) });
   }
 
-  function dayWithYear(dayNumber: number): string {
+  function dayWithYear(dayNumber: DayNumber): string {
     const { day, month, year } = calendarDay(dayNumber);
     return say('date.day-with-year', { day, month: monthName(month), year });
   }
 
-  function dayRange(fromDay: number, toDay: number): string {
+  function dayRange(fromDay: DayNumber, toDay: DayNumber): string {
     const from = calendarDay(fromDay);
     const to = calendarDay(toDay);
     const ends = { from: day(fromDay), to: day(toDay) };
@@ -55,7 +59,7 @@ export function dateWords(say: Say): DateWords {
   };
 }
 
-function calendarDay(dayNumber: number): { day: number; month: number; year: number } {
+function calendarDay(dayNumber: DayNumber): { day: number; month: number; year: number } {
   const date = new Date(Math.round(dayNumber) * msPerDay);
   return { day: date.getUTCDate(), month: date.getUTCMonth() + 1, year: date.getUTCFullYear() };
 }

@@ -1,4 +1,11 @@
-import { type ClassAnswer, type DayRow, medianSeasonDays, neededSunUpH, type Site } from '@neckfall/engine';
+import {
+  type ClassAnswer,
+  type DayNumber,
+  type DayRow,
+  medianSeasonDays,
+  neededSunUpH,
+  type Site,
+} from '@neckfall/engine';
 import { type PlaceYear, placeYear } from './place-year.ts';
 import { cropYear, plainYearStart } from './told-year.ts';
 
@@ -10,7 +17,7 @@ const yearDays = 365;
 /** The year around the crop of the class that leads; around summer where no crop is advised. */
 export function advisedYear(
   site: Site,
-  today: number,
+  today: DayNumber,
   { summary, verdict, gamble }: ClassAnswer,
 ): AdvisedYear {
   const { climate } = site;

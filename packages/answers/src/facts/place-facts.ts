@@ -1,5 +1,6 @@
 import {
   civilDate,
+  type DayNumber,
   dayNumber,
   daysInYear,
   type FrostStatistics,
@@ -30,7 +31,7 @@ const leapDay = 59;
 /** Frost dates need whole winters: at least this many weather years. */
 const fewestYears = 30;
 
-export function placeFacts(site: Site, today: number): PlaceFacts {
+export function placeFacts(site: Site, today: DayNumber): PlaceFacts {
   const { climate } = site;
   const { year } = civilDate(today);
   const hours = (convention: 'sun-up' | 'civil') => {

@@ -1,6 +1,7 @@
 import {
   climateDayOf,
   climateYearDays,
+  type DayNumber,
   dailyCurve,
   fillDayLengths,
   firstDayOfMonth,
@@ -10,7 +11,7 @@ import {
 
 /** A place's year, day by day from `firstDay` (a day number) on. */
 export type PlaceYear = {
-  firstDay: number;
+  firstDay: DayNumber;
   /** Hours of sun-up, 0…24. */
   sunUpH: number[];
   /** Mean rain of a day, mm. */
@@ -24,7 +25,7 @@ export type PlaceYear = {
 };
 
 /** Plain numbers from a climate, as they travel between threads. `days` 1…1000. */
-export function placeYear(climate: MonthlyClimate, firstDay: number, days: number): PlaceYear {
+export function placeYear(climate: MonthlyClimate, firstDay: DayNumber, days: number): PlaceYear {
   const perDay = (monthly: Float64Array) => monthly.map((value, month) => value / monthLengths[month]);
   const curve = (monthly: Float64Array, nonNegative: boolean) => {
     const year = dailyCurve(monthly, new Float64Array(climateYearDays), { nonNegative });
@@ -56,4 +57,4 @@ export function placeYear(climate: MonthlyClimate, firstDay: number, days: numbe
 }
 
 /** 1 January 2027. */
-const commonYearStart = 20_819;
+const commonYearStart: DayNumber = 20_819;

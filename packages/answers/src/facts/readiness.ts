@@ -1,4 +1,4 @@
-import type { DayRow } from '@neckfall/engine';
+import type { DayNumber, DayRow } from '@neckfall/engine';
 
 /**
  * The day from which days are long enough, null where they were so from the start or never are; and the first day on
@@ -7,7 +7,7 @@ import type { DayRow } from '@neckfall/engine';
 export function readiness(
   rows: readonly DayRow[],
   criticalPhotoperiodH: number,
-): { long: number | null; big: number | null } {
+): { long: DayNumber | null; big: DayNumber | null } {
   const gains = rows.findIndex(({ bulbing }) => bulbing > 0);
   const isLong = (i: number) => rows[i].photoperiodH > criticalPhotoperiodH;
   let from = gains >= 0 ? gains : rows.findIndex((_, i) => isLong(i));

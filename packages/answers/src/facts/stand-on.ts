@@ -1,5 +1,6 @@
 import {
   bulbDiameterMm,
+  type DayNumber,
   type DayRow,
   dayTrace,
   medianSeasonDays,
@@ -14,7 +15,7 @@ type Span = { low: number; high: number };
 
 /** A crop on one day, over the years tried. Spans hold 8 years in 10 of those in which it stood. */
 export type StandOn = {
-  day: number;
+  day: DayNumber;
   /** Of a plant in the bed; null where in most years none stands there. */
   leavesGreen: Span | null;
   /** mm; null where bulbs have not begun in most years. */
@@ -30,7 +31,7 @@ export type StandOn = {
 export function standOn(
   site: Site,
   plan: Plan,
-  day: number,
+  day: DayNumber,
   middling: readonly DayRow[] = medianSeasonDays(site, plan),
 ): StandOn {
   const at = day - plan.startDay;
@@ -62,7 +63,7 @@ export function standOn(
 const halfFortnightDays = 7;
 
 /** Mean temperature of the fortnight around a day of a season, °C; null outside it. */
-export function fortnightMeanC(rows: readonly DayRow[], day: number): number | null {
+export function fortnightMeanC(rows: readonly DayRow[], day: DayNumber): number | null {
   const [first] = rows;
   const last = rows.at(-1);
   if (!first || !last || day < first.day || day > last.day) return null;

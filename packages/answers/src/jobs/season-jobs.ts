@@ -1,9 +1,9 @@
-import type { DayRow, SeasonSummary } from '@neckfall/engine';
+import type { DayNumber, DayRow, SeasonSummary } from '@neckfall/engine';
 import { fortnightMeanC } from '../facts/index.ts';
 import { type WeekCode, weekOf } from './week-of.ts';
 
 /** A stretch of days that ask the same of a grower. */
-export type SeasonJob = { code: WeekCode; from: number; to: number };
+export type SeasonJob = { code: WeekCode; from: DayNumber; to: DayNumber };
 
 /** Days before the start from which a season is told, and after tops are over until bulbs are stored. */
 const before = 20;

@@ -1,4 +1,5 @@
 import {
+  type DayNumber,
   indoorNurseryC,
   type LocalPractice,
   longestTrayWeeks,
@@ -82,7 +83,7 @@ export function sizesAssumption(water: Plan['water'], { say }: Speaker): string 
  */
 export function practiceAssumptions(
   plan: PlanWithout<'type' | 'traits' | 'startDay' | 'plantOutDay' | 'sunHours'> & {
-    plantOutDay?: number | null;
+    plantOutDay?: DayNumber | null;
   },
   speaker: Speaker,
   isOverYear = false,

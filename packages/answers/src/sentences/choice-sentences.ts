@@ -1,4 +1,4 @@
-import { type Choice, groupKinds, worthWeights } from '@neckfall/engine';
+import { type Choice, type DayNumber, groupKinds, worthWeights } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { betterThanLead, namesHereFirst, namesKnownHere } from '../facts/index.ts';
 import { type Told, whereHeadline } from './where-headline.ts';
@@ -7,7 +7,7 @@ import { type Told, whereHeadline } from './where-headline.ts';
 export function whichHeadline(
   choices: readonly Choice[],
   place: string,
-  today: number,
+  today: DayNumber,
   speaker: Speaker,
 ): string {
   const told = choices.map(

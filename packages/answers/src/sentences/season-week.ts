@@ -1,4 +1,4 @@
-import type { SeasonSummary } from '@neckfall/engine';
+import type { DayNumber, SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { StandOn } from '../facts/index.ts';
 import { type WeekCode, weekOf } from '../jobs/index.ts';
@@ -72,7 +72,7 @@ export function seeSentence(summary: SeasonSummary, stand: StandOn, speaker: Spe
 const leastBulbMm = 18;
 
 /** When tops go over, or went; null where they mostly don't. */
-export function topsSentence(summary: SeasonSummary, today: number, speaker: Speaker): string | null {
+export function topsSentence(summary: SeasonSummary, today: DayNumber, speaker: Speaker): string | null {
   const { days, share } = summary.neckFall;
   if (days === null || share < 0.5) return null;
   const { p10, p50, p90 } = days;

@@ -1,4 +1,4 @@
-import type { ClassAnswer, PlaceAnswer, TodayAnswer } from '@neckfall/engine';
+import type { ClassAnswer, DayNumber, PlaceAnswer, TodayAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
 
@@ -11,7 +11,7 @@ const allYearDays = 340;
  */
 export function todaySentence(
   { classes, today: answers }: Pick<PlaceAnswer, 'classes' | 'today'>,
-  today: number,
+  today: DayNumber,
   speaker: Speaker,
 ): string {
   const { say, all } = speaker;
@@ -45,7 +45,7 @@ export function todaySentence(
 function otherSentence(
   { class: dayLengthClass, type, isAtHome }: ClassAnswer,
   answers: readonly TodayAnswer[],
-  today: number,
+  today: DayNumber,
   speaker: Speaker,
 ): string[] {
   const open = answers.filter((start) => start.class === dayLengthClass && start.stillGoodUntil !== null);
@@ -59,7 +59,7 @@ function otherSentence(
   ];
 }
 
-function untilWords(answer: TodayAnswer, today: number, speaker: Speaker): string {
+function untilWords(answer: TodayAnswer, today: DayNumber, speaker: Speaker): string {
   const start = startWords(answer, speaker);
   const until = answer.stillGoodUntil ?? today;
   if (until <= today) return speaker.say('today.this-week', { start });

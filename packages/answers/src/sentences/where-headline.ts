@@ -1,4 +1,4 @@
-import type { ClassAnswer } from '@neckfall/engine';
+import type { ClassAnswer, DayNumber } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
 
@@ -17,7 +17,7 @@ export function whereHeadline(
   best: Told,
   better: Told | null,
   place: string,
-  today: number,
+  today: DayNumber,
   speaker: Speaker,
   among: Among = 'all',
 ): string {
@@ -43,7 +43,7 @@ export function whereHeadline(
   });
 }
 
-function buyWords({ type, bestStart, summary }: Told, today: number, speaker: Speaker): string {
+function buyWords({ type, bestStart, summary }: Told, today: DayNumber, speaker: Speaker): string {
   return speaker.say(`buy.${bestStart}`, {
     type: speaker.say(`type.${type}`),
     date: comingDay(summary.plan.startDay, today, speaker),

@@ -1,3 +1,5 @@
+import type { DayNumber, DayOfYear } from './day-kinds.ts';
+
 /**
  * Dates inside the engine are whole day numbers: days since 1970-01-01 in the proleptic Gregorian calendar.
  * No time zones, no clock.
@@ -5,7 +7,7 @@
 export type CivilDate = { year: number; month: number; day: number };
 
 /** Day number of a civil date (month 1…12). Source: Howard Hinnant, chrono-compatible date algorithms, 2021. */
-export function dayNumber(year: number, month: number, day: number): number {
+export function dayNumber(year: number, month: number, day: number): DayNumber {
   const y = month <= 2 ? year - 1 : year;
   const era = Math.floor(y / 400);
   const yearOfEra = y - era * 400;
@@ -16,7 +18,7 @@ export function dayNumber(year: number, month: number, day: number): number {
 }
 
 /** Civil date of a day number; the inverse of {@link dayNumber}. */
-export function civilDate(day: number): CivilDate {
+export function civilDate(day: DayNumber): CivilDate {
   const z = day + 719468;
   const era = Math.floor(z / 146097);
   const dayOfEra = z - era * 146097;
@@ -44,18 +46,18 @@ export function daysInYear(year: number): number {
 }
 
 /** 1 on 1 January. */
-export function dayOfYear(day: number): number {
+export function dayOfYear(day: DayNumber): DayOfYear {
   return day - dayNumber(civilDate(day).year, 1, 1) + 1;
 }
 
 /** ISO 8601 date, `YYYY-MM-DD`. */
-export function formatDay(day: number): string {
+export function formatDay(day: DayNumber): string {
   const { year, month, day: dayOfMonth } = civilDate(day);
   return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(dayOfMonth).padStart(2, '0')}`;
 }
 
 /** Day number of an ISO date; null for another form or a day that does not exist (30 February). */
-export function parseDay(text: string): number | null {
+export function parseDay(text: string): DayNumber | null {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
   if (!match) return null;
   const day = dayNumber(Number(match[1]), Number(match[2]), Number(match[3]));

@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import { type Plan, planDefaults, type SeasonSummary, type Site } from '../season/index.ts';
 import type { GrowingOptions } from './growing-options.ts';
 import { type Kind, plantKey } from './kind.ts';
@@ -21,7 +22,7 @@ export type GrownKind = { kind: Kind; summary: SeasonSummary; usual: SeasonSumma
 export function chooseKinds(
   site: Site,
   kinds: readonly Kind[],
-  firstDay: number,
+  firstDay: DayNumber,
   options: GrowingOptions = {},
   onProgress: (progress: ChooseProgress) => boolean | undefined = () => true,
 ): Choice[] | null {
@@ -39,7 +40,7 @@ export function chooseKinds(
 export function* growKinds(
   site: Site,
   kinds: readonly Kind[],
-  firstDay: number,
+  firstDay: DayNumber,
   options: GrowingOptions = {},
 ): Generator<ChooseProgress, GrownKind[], void> {
   // kinds that only keep differently grow alike
@@ -73,6 +74,6 @@ export function* growKinds(
   }));
 }
 
-function planOf({ type, traits, start }: Kind, firstDay: number, options: GrowingOptions): Plan {
+function planOf({ type, traits, start }: Kind, firstDay: DayNumber, options: GrowingOptions): Plan {
   return { ...planDefaults, ...options, type, traits, start, startDay: firstDay, plantOutDay: null };
 }

@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import { type StartMethod, startWays } from '../plant/index.ts';
 import { longestNurseryDays, type Plan, type Site } from '../season/index.ts';
 import type { CropAsked } from './asked-crop.ts';
@@ -14,10 +15,10 @@ export type PlanAsked = {
   starts: readonly StartMethod[];
   /** Null: the best. */
   start: StartMethod | null;
-  startDay: number | null;
+  startDay: DayNumber | null;
 };
 
-export type PlanChosen = { crop: CropAsked; start: StartMethod; startDay: number };
+export type PlanChosen = { crop: CropAsked; start: StartMethod; startDay: DayNumber };
 
 /**
  * The onion, its start and its day, chosen where nothing was said: what is in time today before what is best in another
@@ -28,7 +29,7 @@ export type PlanChosen = { crop: CropAsked; start: StartMethod; startDay: number
 export function choosePlan(
   site: Site,
   { crop, starts, start, startDay }: PlanAsked,
-  today: number,
+  today: DayNumber,
   options: GrowingOptions,
   classes: () => ClassSurvey,
 ): PlanChosen {
@@ -49,9 +50,9 @@ export function choosePlan(
 
 /** A day asked for planting out goes with raised seedlings, and comes after the sowing; null: as the plants are ready. */
 export function plantOutFor(
-  asked: number | null,
+  asked: DayNumber | null,
   { start, startDay }: Pick<Plan, 'start' | 'startDay'>,
-): number | null {
+): DayNumber | null {
   return startWays[start].standsInTrays &&
     asked !== null &&
     asked > startDay &&

@@ -1,4 +1,4 @@
-import { climateDayOf } from '../calendar/index.ts';
+import { climateDayOf, type DayNumber } from '../calendar/index.ts';
 import { referenceBulbG, type Site } from '../season/index.ts';
 import { type Harvest, harvester } from './harvest.ts';
 import { once } from './once.ts';
@@ -17,9 +17,9 @@ const leastWeeks = 3;
 /** When a start of one onion is in time; see {@link inTimeRule}. */
 export type InTimeRule = {
   /** Whether one start is in time by itself. */
-  isInTime: (startDay: number, harvest: Harvest) => boolean;
+  isInTime: (startDay: DayNumber, harvest: Harvest) => boolean;
   /** Whether starts in time make a window; the years of the days don't matter. */
-  isWindow: (startDays: readonly number[]) => boolean;
+  isWindow: (startDays: readonly DayNumber[]) => boolean;
 };
 
 /**
@@ -27,7 +27,7 @@ export type InTimeRule = {
  * than the same onion started the same way in about the best week of the year.
  */
 export function inTimeRule(site: Site, { plan, runner, isUsual, coarse }: StartScan): InTimeRule {
-  const worthOf = (startDay: number, harvest: Harvest) =>
+  const worthOf = (startDay: DayNumber, harvest: Harvest) =>
     total(worthParts(site, { ...plan, startDay }, harvest, null));
   const bestDay = coarse.startDay;
   const best = once(() => {

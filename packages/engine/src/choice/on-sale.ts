@@ -1,4 +1,4 @@
-import { daysSinceLongest } from '../calendar/index.ts';
+import { type DayNumber, daysSinceLongest } from '../calendar/index.ts';
 import { type StartMethod, startWays } from '../plant/index.ts';
 import type { Site } from '../season/index.ts';
 
@@ -13,7 +13,7 @@ const saleTo = 345;
 const manyCropsBelowH = 14.5;
 
 /** Whether what a start needs can usually be bought on a day. Seed always can. */
-export function isOnSale({ climate, longestDayH }: Site, start: StartMethod, day: number): boolean {
+export function isOnSale({ climate, longestDayH }: Site, start: StartMethod, day: DayNumber): boolean {
   if (startWays[start].from === 'seed' || longestDayH < manyCropsBelowH) return true;
   const since = daysSinceLongest(day, climate.latitudeDeg);
   return since >= saleFrom && since <= saleTo;

@@ -1,4 +1,4 @@
-import { climateDayOf, dayNumber } from '../calendar/index.ts';
+import { climateDayOf, type DayNumber, dayNumber } from '../calendar/index.ts';
 import {
   type CultivarTraits,
   classOfType,
@@ -35,7 +35,7 @@ export type PacketNote =
       modelDays: number;
       factor: number;
       start: StartMethod;
-      startDay: number;
+      startDay: DayNumber;
     }
   /** Days beyond what ripening can make up for: the fastest or slowest plausible onion was taken. */
   | {
@@ -44,7 +44,7 @@ export type PacketNote =
       modelDays: number;
       factor: number;
       start: StartMethod;
-      startDay: number;
+      startDay: DayNumber;
     }
   /** No usual start of the type ripens here, so the days say nothing. */
   | { code: 'days-unused'; days: number };
@@ -69,7 +69,7 @@ export function plantOfPacket(
   site: Site,
   packet: Packet,
   year: number,
-  use: { start: StartMethod; startDay: number } | null = null,
+  use: { start: StartMethod; startDay: DayNumber } | null = null,
 ): PacketPlant {
   const notes: PacketNote[] = [];
   const { type, criticalPhotoperiodH } = needOf(site, packet, use ?? springSeed(site, year), notes);
@@ -85,7 +85,7 @@ export function plantOfPacket(
 function needOf(
   site: Site,
   packet: Packet,
-  { start, startDay }: { start: StartMethod; startDay: number },
+  { start, startDay }: { start: StartMethod; startDay: DayNumber },
   notes: PacketNote[],
 ): { type: OnionType; criticalPhotoperiodH: number | null } {
   const { hours, class: printed } = packet;
@@ -113,7 +113,7 @@ function needOf(
 }
 
 /** Seed sown as days begin to lengthen. */
-function springSeed(site: Site, year: number): { start: StartMethod; startDay: number } {
+function springSeed(site: Site, year: number): { start: StartMethod; startDay: DayNumber } {
   return { start: 'direct-seed', startDay: dayNumber(year, site.climate.latitudeDeg < 0 ? 9 : 3, 21) };
 }
 
@@ -171,7 +171,7 @@ function ripeningOf(
   return factor;
 }
 
-type UsualStart = { start: StartMethod; startDay: number };
+type UsualStart = { start: StartMethod; startDay: DayNumber };
 
 /** Seed and plants go into a bed this warm in spring, °C (common practice, no source). */
 const springBedC = 7;
@@ -187,7 +187,7 @@ function usualStarts(site: Site, year: number): UsualStart[] {
   const midwinter =
     dayNumber(year, site.climate.latitudeDeg < 0 ? 6 : 12, 21) - (site.climate.latitudeDeg < 0 ? 0 : 365);
   const midsummer = midwinter + 182;
-  const first = (from: number, isReady: (bed: number) => boolean) => {
+  const first = (from: DayNumber, isReady: (bed: number) => boolean) => {
     let day = from;
     while (day < from + 182 && !isReady(bedC[climateDayOf(day)])) day++;
     return day;

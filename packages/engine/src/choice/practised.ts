@@ -1,4 +1,4 @@
-import { climateDayOf, climateYearDays } from '../calendar/index.ts';
+import { type ClimateDay, climateDayOf, climateYearDays } from '../calendar/index.ts';
 import { classOfType } from '../plant/index.ts';
 import type { Plan, Site } from '../season/index.ts';
 
@@ -17,6 +17,6 @@ export function isPractised(site: Site, { type, start, startDay }: Plan): boolea
 }
 
 /** Days from one climate day on to another. */
-function since(from: number, to: number): number {
+function since(from: ClimateDay, to: ClimateDay): number {
   return (((to - from) % climateYearDays) + climateYearDays) % climateYearDays;
 }

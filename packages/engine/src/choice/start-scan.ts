@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import type { Verdict } from '../plant/index.ts';
 import {
   judge,
@@ -21,16 +22,16 @@ import { hindranceOn } from './workable.ts';
 import { total, worthParts } from './worth.ts';
 
 /** 1 January 2027, of a year without a leap day. */
-const commonYearStart = 20_819;
+const commonYearStart: DayNumber = 20_819;
 
 /** One start in the mean climate: what is known before any weather year is tried. */
 export type MeanTrial = {
   /** Its place among the weeks of the year, 0…51. */
   week: number;
-  startDay: number;
+  startDay: DayNumber;
   verdict: Verdict;
   bulbDryG: number;
-  neckFallDay: number | null;
+  neckFallDay: DayNumber | null;
   /** About what it will turn out to be worth; see `worth`. */
   worth: number;
 };
@@ -41,11 +42,11 @@ export type StartScan = {
   /** Moved about by whatever is tried. */
   runner: Runner;
   /** The week starts in the order of the year. */
-  weeks: readonly number[];
+  weeks: readonly DayNumber[];
   /** Every second of them, on its day of the year in which all are tried. */
   mean: readonly MeanTrial[];
   /** Whether a start of this kind is usual on a day; others are never advised. */
-  isUsual: (startDay: number) => boolean;
+  isUsual: (startDay: DayNumber) => boolean;
   /** Best of the mean climate. */
   coarse: MeanTrial;
   /** What the best fortnight is worth over some of the weather years. */
@@ -61,8 +62,8 @@ export type BestStart = { summary: SeasonSummary; worth: number };
 export function scanStarts(
   site: Site,
   plan: Plan,
-  today: number,
-  isUsual: (startDay: number) => boolean = () => true,
+  today: DayNumber,
+  isUsual: (startDay: DayNumber) => boolean = () => true,
 ): StartScan {
   const runner = runnerOf(site, startedOn(plan, today));
   const weeks = weeksAhead(today);
@@ -97,7 +98,7 @@ export function scanStarts(
   };
 }
 
-function meanTrial(site: Site, plan: Plan, runner: Runner, week: number, startDay: number): MeanTrial {
+function meanTrial(site: Site, plan: Plan, runner: Runner, week: number, startDay: DayNumber): MeanTrial {
   runner.moveTo(startDay, null);
   const outcome = runner.meanSeason();
   const { dryMatterShare } = runner.crop.type;
@@ -180,8 +181,8 @@ function refine(
   site: Site,
   plan: Plan,
   runner: Runner,
-  weeks: readonly number[],
-  isUsual: (startDay: number) => boolean,
+  weeks: readonly DayNumber[],
+  isUsual: (startDay: DayNumber) => boolean,
   { hills, isHopeless }: Glance,
 ): { week: number; worth: number } {
   const harvest = harvester(site, plan, runner, referenceBulbG(site, plan));

@@ -1,4 +1,4 @@
-import { civilDate } from '../calendar/index.ts';
+import { civilDate, type DayNumber } from '../calendar/index.ts';
 import { classOfType } from '../plant/index.ts';
 import { referenceBulbG, type Site, summarise, type TodayAnswer } from '../season/index.ts';
 import { harvester } from './harvest.ts';
@@ -12,7 +12,7 @@ import { hindranceOn } from './workable.ts';
  * What one way of starting one onion is still worth today, by the weeks and the rule of the windows of `tryStarts`.
  * Weeks are tried where the mean climate is good or next to it.
  */
-export function startToday(site: Site, scan: StartScan, today: number): TodayAnswer {
+export function startToday(site: Site, scan: StartScan, today: DayNumber): TodayAnswer {
   const { plan, runner, mean, isUsual } = scan;
   const harvest = harvester(site, plan, runner, referenceBulbG(site, plan));
   const { isInTime, isWindow } = inTimeRule(site, scan);

@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import type { SeasonSummary, Site, TodayAnswer } from '../season/index.ts';
 import { planDefaults, startedOn, summarise } from '../season/index.ts';
 import type { GrowingOptions } from './growing-options.ts';
@@ -8,7 +9,7 @@ import { isSameUse, type Way } from './ways.ts';
 import { worth } from './worth.ts';
 
 /** The best that can be started today: its season from its best day while it is in time, or from today where that has gone by. */
-export type StartNow = { summary: SeasonSummary; until: number };
+export type StartNow = { summary: SeasonSummary; until: DayNumber };
 
 /** Ways of growing at a place, looked into as far as asked: each answer is worked out once. */
 export type WaySurvey = {
@@ -33,7 +34,7 @@ const farBehind = 0.15;
 export function surveyWays(
   site: Site,
   ways: readonly Way[],
-  today: number,
+  today: DayNumber,
   options: GrowingOptions = {},
 ): WaySurvey {
   const seen = ways.map((way): Seen => {
@@ -77,7 +78,7 @@ function bestOf(ways: readonly Seen[]): Seen {
 }
 
 /** One answer for what autumn and spring sow different types of: what is usual today, else the next to come. */
-function joined(uses: readonly Seen[], day: number): TodayAnswer {
+function joined(uses: readonly Seen[], day: DayNumber): TodayAnswer {
   const now = (uses.find(({ way }) => way.isUsual(day)) ?? uses[0]).today();
   if (now.stillGoodUntil !== null) return now;
   const next = uses.flatMap(({ today }) => today().nextFrom ?? []);
@@ -85,7 +86,7 @@ function joined(uses: readonly Seen[], day: number): TodayAnswer {
 }
 
 /** Nothing where it is not in time, or today itself falls short. */
-function startNow(site: Site, { scan, today: answer }: Seen, today: number): StartNow[] {
+function startNow(site: Site, { scan, today: answer }: Seen, today: DayNumber): StartNow[] {
   const { stillGoodUntil: until } = answer();
   if (until === null) return [];
   const { summary } = scan.best();

@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import {
   classOfType,
   type DayLengthClass,
@@ -34,7 +35,7 @@ export type ClassSurvey = {
 };
 
 /** Looks over all classes and ways of starting for the starts from today on. */
-export function surveyOf(site: Site, today: number, options: GrowingOptions = {}): ClassSurvey {
+export function surveyOf(site: Site, today: DayNumber, options: GrowingOptions = {}): ClassSurvey {
   const ways = dayLengthClasses.flatMap((dayLengthClass) =>
     waysOf(site, { class: dayLengthClass }, startMethods),
   );
@@ -62,7 +63,7 @@ export function surveyOf(site: Site, today: number, options: GrowingOptions = {}
 }
 
 /** Which class suits a place, how and when it is best started, and what a start is worth today. */
-export function surveyPlace(site: Site, today: number, options: GrowingOptions = {}): PlaceAnswer {
+export function surveyPlace(site: Site, today: DayNumber, options: GrowingOptions = {}): PlaceAnswer {
   const survey = surveyOf(site, today, options);
   return { classes: survey.classes(), today: survey.today(), now: survey.now() };
 }

@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import type { Site, StartTrial, StartWindow, WhenAnswer } from '../season/index.ts';
 import { planDefaults, startedOn, summarise } from '../season/index.ts';
 import { bestStretch, middleOf } from './best-stretch.ts';
@@ -22,7 +23,7 @@ export function tryStarts(
   site: Site,
   ways: readonly Way[],
   options: GrowingOptions,
-  today: number,
+  today: DayNumber,
 ): WhenAnswer {
   const uses = ways.map(({ isUsual, ...onion }) => {
     const plan = startedOn({ ...planDefaults, ...options, ...onion }, today);

@@ -1,4 +1,4 @@
-import { climateYearDays, daysSinceLongest } from '../calendar/index.ts';
+import { climateYearDays, type DayNumber, daysSinceLongest } from '../calendar/index.ts';
 import type { DayLengthClass, OnionType, StartMethod } from '../plant/index.ts';
 import type { Site } from '../season/index.ts';
 
@@ -8,7 +8,7 @@ const tropicsLongestH = 13.6;
 const northernLongestH = 15.4;
 
 /** A type that a packet of a class may hold at a place, and the days on which a start of it is usual. */
-export type ClassUse = { type: OnionType; isUsual: (startDay: number) => boolean };
+export type ClassUse = { type: OnionType; isUsual: (startDay: DayNumber) => boolean };
 
 const always = () => true;
 
@@ -26,7 +26,7 @@ export function usesOfClass(site: Site, dayLengthClass: DayLengthClass, start: S
     case 'long': {
       const isKeeper = start === 'sets' || site.longestDayH >= northernLongestH;
       if (!isKeeper) return [{ type: 'early-long', isUsual: always }];
-      const isAutumn = (day: number) => isAutumnStart(day, site.climate.latitudeDeg);
+      const isAutumn = (day: DayNumber) => isAutumnStart(day, site.climate.latitudeDeg);
       return [
         { type: 'northern-long', isUsual: (day) => !isAutumn(day) },
         { type: 'early-long', isUsual: isAutumn },
@@ -40,7 +40,7 @@ export function typeForClass(
   site: Site,
   dayLengthClass: DayLengthClass,
   start: StartMethod,
-  startDay: number,
+  startDay: DayNumber,
 ): OnionType {
   const [first, ...others] = usesOfClass(site, dayLengthClass, start);
   return (others.find(({ isUsual }) => isUsual(startDay)) ?? first).type;
@@ -49,7 +49,7 @@ export function typeForClass(
 /** A crop started from a week after the longest day to the shortest is meant to winter. */
 const afterLongestDays = 7;
 
-export function isAutumnStart(day: number, latitudeDeg: number): boolean {
+export function isAutumnStart(day: DayNumber, latitudeDeg: number): boolean {
   const since = daysSinceLongest(day, latitudeDeg);
   return since >= afterLongestDays && since < climateYearDays / 2;
 }

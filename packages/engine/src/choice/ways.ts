@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import { type CultivarTraits, classOfType, type OnionType, type StartMethod } from '../plant/index.ts';
 import type { Site } from '../season/index.ts';
 import { type CropAsked, cropAt, usesAt } from './asked-crop.ts';
@@ -7,7 +8,7 @@ export type Way = {
   type: OnionType;
   traits: CultivarTraits | null;
   start: StartMethod;
-  isUsual: (startDay: number) => boolean;
+  isUsual: (startDay: DayNumber) => boolean;
 };
 
 const always = () => true;

@@ -1,16 +1,24 @@
-import { civilDate, climateDayOf, dayNumber, firstDayOfMonth, isLeapYear } from '../calendar/index.ts';
+import {
+  civilDate,
+  climateDayOf,
+  type DayNumber,
+  type DayOfYear,
+  dayNumber,
+  firstDayOfMonth,
+  isLeapYear,
+} from '../calendar/index.ts';
 
 /** Days of a common year on which starts are tried: 1, 8, …, 358. */
-export const weekStarts: readonly number[] = Array.from({ length: 52 }, (_, week) => 1 + 7 * week);
+export const weekStarts: readonly DayOfYear[] = Array.from({ length: 52 }, (_, week) => 1 + 7 * week);
 
 /** The date on which a day of a common year falls: a leap day shifts none of them. @param dayOfYear 1…365 */
-export function dayInYear(year: number, dayOfYear: number): number {
+export function dayInYear(year: number, dayOfYear: DayOfYear): DayNumber {
   const leapDay = isLeapYear(year) && dayOfYear > firstDayOfMonth[2] ? 1 : 0;
   return dayNumber(year, 1, 1) + dayOfYear - 1 + leapDay;
 }
 
 /** The next of each week start from a day on, in the order of the year: the same dates whatever the day. */
-export function weeksAhead(day: number): number[] {
+export function weeksAhead(day: DayNumber): DayNumber[] {
   const { year } = civilDate(day);
   return weekStarts.map((dayOfYear) => {
     const thisYear = dayInYear(year, dayOfYear);
@@ -19,6 +27,6 @@ export function weeksAhead(day: number): number[] {
 }
 
 /** Which of the weeks a day lies in, 0…51; the year's last days belong to the last. */
-export function weekOf(day: number): number {
+export function weekOf(day: DayNumber): number {
   return Math.min(weekStarts.length - 1, Math.floor(climateDayOf(day) / 7));
 }

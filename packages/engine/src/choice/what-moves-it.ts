@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import { warmed } from '../climate/index.ts';
 import { bulbDiameterMm, type CultivarTraits, plantValuesOf, type Verdict } from '../plant/index.ts';
 import {
@@ -68,7 +69,7 @@ function strength({ neckFallDays, failure }: Nudged): number {
 }
 
 type MeanSeason = {
-  neckFallDay: number | null;
+  neckFallDay: DayNumber | null;
   diameterMm: number;
   verdict: Verdict;
   nurseryTempC: number | null;
@@ -89,7 +90,7 @@ function seasonOf(site: Site, plan: Plan, nursery: { nurseryTempC: number | null
   };
 }
 
-function compare(usual: MeanSeason & { neckFallDay: number }, other: MeanSeason, by: number): Nudged {
+function compare(usual: MeanSeason & { neckFallDay: DayNumber }, other: MeanSeason, by: number): Nudged {
   const { neckFallDay, diameterMm, verdict } = other;
   const isSound = verdict === 'good' || verdict === 'small';
   return {

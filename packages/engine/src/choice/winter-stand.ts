@@ -1,4 +1,4 @@
-import { civilDate, dayNumber } from '../calendar/index.ts';
+import { civilDate, type DayNumber, type DayOfYear, dayNumber } from '../calendar/index.ts';
 import { planDefaults, runPlan, type SeasonSummary, type Site } from '../season/index.ts';
 import type { GrowingOptions } from './growing-options.ts';
 
@@ -6,13 +6,13 @@ import type { GrowingOptions } from './growing-options.ts';
 export type WinterStand = { lost: number; lostInHardWinter: number; lostUnderFleece: number };
 
 /** Sowings a fortnight apart from late summer on, days of the year north of the equator. */
-const sowings = [217, 231, 245, 259, 273];
+const sowings: readonly DayOfYear[] = [217, 231, 245, 259, 273];
 const halfYear = 182;
 
 /**
  * Tries intermediate onions sown in place for overwintering and takes the sowing that loses fewest plants to frost.
  */
-export function winterStand(site: Site, today: number, options: GrowingOptions): WinterStand {
+export function winterStand(site: Site, today: DayNumber, options: GrowingOptions): WinterStand {
   const open = best(site, today, { ...options, cover: 'none' });
   const fleece = best(site, today, { ...options, cover: 'fleece' });
   return {
@@ -22,7 +22,7 @@ export function winterStand(site: Site, today: number, options: GrowingOptions):
   };
 }
 
-function best(site: Site, today: number, options: GrowingOptions): SeasonSummary {
+function best(site: Site, today: DayNumber, options: GrowingOptions): SeasonSummary {
   const newYear = dayNumber(civilDate(today).year, 1, 1);
   const shift = site.climate.latitudeDeg < 0 ? halfYear : 0;
   const tried = sowings.map((dayOfYear) =>

@@ -1,4 +1,4 @@
-import { climateDayOf, climateYearDays } from '../calendar/index.ts';
+import { climateDayOf, climateYearDays, type DayNumber } from '../calendar/index.ts';
 import { type StartMethod, startWays } from '../plant/index.ts';
 import { type Hindrance, plantingOut, type Site } from '../season/index.ts';
 import { isOnSale } from './on-sale.ts';
@@ -11,7 +11,7 @@ import { isOnSale } from './on-sale.ts';
 export const workableBedC = 6;
 
 /** Whether a bed can usually be sown or planted on a day; trays don't wait for it. */
-export function isWorkable(site: Site, start: StartMethod, day: number): boolean {
+export function isWorkable(site: Site, start: StartMethod, day: DayNumber): boolean {
   return startWays[start].standsInTrays || site.mean('none').soilMeanC[climateDayOf(day)] >= workableBedC;
 }
 
@@ -20,7 +20,7 @@ const shortestTrayWeeks = 6;
 export const longestTrayWeeks = 17;
 
 /** Whether beds stay too cold for seedlings sown on a day until they have long outgrown their trays. */
-function standsTooLong(site: Site, day: number): boolean {
+function standsTooLong(site: Site, day: DayNumber): boolean {
   const { tempMeanC } = site.mean('none');
   for (let after = 7 * shortestTrayWeeks; after <= 7 * longestTrayWeeks; after++) {
     if (tempMeanC[climateDayOf(day + after)] >= plantingOut.bedC) return false;
@@ -29,7 +29,7 @@ function standsTooLong(site: Site, day: number): boolean {
 }
 
 /** What keeps people from starting on a day; null where nothing does. */
-export function hindranceOn(site: Site, start: StartMethod, day: number): Hindrance | null {
+export function hindranceOn(site: Site, start: StartMethod, day: DayNumber): Hindrance | null {
   if (!isWorkable(site, start, day)) return 'cold-bed';
   const { standsInTrays, from } = startWays[start];
   if (standsInTrays && standsTooLong(site, day)) return 'long-tray';
@@ -37,10 +37,10 @@ export function hindranceOn(site: Site, start: StartMethod, day: number): Hindra
 }
 
 /** A bed too cold to start in: its temperature that day, °C, and the day from which it can be worked, null where there is none. */
-export type ColdBed = { soilC: number; workableFrom: number | null };
+export type ColdBed = { soilC: number; workableFrom: DayNumber | null };
 
 /** Whether a start comes while beds are usually too cold; null where it does not. */
-export function coldBed(site: Site, start: StartMethod, day: number): ColdBed | null {
+export function coldBed(site: Site, start: StartMethod, day: DayNumber): ColdBed | null {
   if (isWorkable(site, start, day)) return null;
   let ahead = 1;
   while (ahead < climateYearDays && !isWorkable(site, start, day + ahead)) ahead++;

@@ -1,4 +1,4 @@
-import { climateDayOf } from '../calendar/index.ts';
+import { climateDayOf, type DayNumber } from '../calendar/index.ts';
 import { classOfType, hoursFromHome, plantValuesOf, type StartMethod } from '../plant/index.ts';
 import { fullSizeDryG, type Plan, type SeasonSummary, type Site } from '../season/index.ts';
 import { type Harvest, harvestOf } from './harvest.ts';
@@ -119,7 +119,7 @@ function scarcity(site: Site, { type, start, startDay }: Plan): number {
   return strange + scarcePerH * awayH;
 }
 
-function coolDryingCost(site: Site, neckFallDay: number): number {
+function coolDryingCost(site: Site, neckFallDay: DayNumber): number {
   const meanC = site.mean('none').tempMeanC[climateDayOf(neckFallDay)];
   return Math.min(coolDryingMost, coolDryingPerC * Math.max(0, dryingC - meanC));
 }

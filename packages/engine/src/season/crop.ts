@@ -1,4 +1,5 @@
 import { availableMmPerM, onionReadilyShare } from '../bed/index.ts';
+import type { SeasonDay } from '../calendar/index.ts';
 import {
   coverShelterC,
   type GrowthValues,
@@ -43,7 +44,7 @@ export type Crop = {
   availableMmPerM: number;
   readilyShare: number;
   /** Days from the start after which the season is over whatever the state. */
-  lastDay: number;
+  lastDay: SeasonDay;
 };
 
 /** Light left in full shade by the open sky, as a share of a sunny bed's (memory: diffuse share of a half-cloudy climate). */

@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import { quantileSorted } from '../math/index.ts';
 import { bulbDiameterMm, type Verdict } from '../plant/index.ts';
 import { judge } from './judge.ts';
@@ -11,7 +12,7 @@ import { dayTrace } from './trace.ts';
 
 /** A day on which a grower can tell by counting leaves how a crop stands. */
 export type LeafCheckpoint = {
-  day: number;
+  day: DayNumber;
   /** Green leaves standing on a plant then. */
   leavesGreen: Spread;
   /** Null where the years don't show that fewer leaves end in smaller bulbs. */
@@ -55,7 +56,7 @@ export function leafCheckpoint(
 }
 
 /** The seasons in which a plant stands on that day. */
-function leafCounts(site: Site, plan: Plan, day: number): LeafCount[] {
+function leafCounts(site: Site, plan: Plan, day: DayNumber): LeafCount[] {
   const at = day - plan.startDay;
   const runner = runnerOf(site, plan);
   const reference = referenceBulbG(site, plan);

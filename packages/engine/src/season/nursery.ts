@@ -1,4 +1,4 @@
-import { climateYearDays } from '../calendar/index.ts';
+import { climateYearDays, type SeasonDay } from '../calendar/index.ts';
 import {
   ageNeed,
   boltingSizeFactor,
@@ -30,10 +30,10 @@ import { beginPlant, emptyPlant, type PlantState } from './plant-state.ts';
 export type Seedling = {
   /** False where the seed never came up. */
   emerged: boolean;
-  emergedOn: number;
+  emergedOn: SeasonDay;
   emergedShare: number;
   /** Day on which it stands in its bed. */
-  day: number;
+  day: SeasonDay;
   plant: PlantState;
 };
 

@@ -1,14 +1,15 @@
+import type { SeasonDay } from '../calendar/index.ts';
 /** How far a season went. */
 export const stage = { started: 0, emerged: 1, planted: 2, onset: 3, fallen: 4 } as const;
-/** One season of the median plant, filled in place so that a run allocates nothing. Days count from the start. */
+/** One season of the median plant, filled in place so that a run allocates nothing. */
 export type Outcome = {
   reached: number;
-  emergedOn: number;
-  plantedOn: number;
+  emergedOn: SeasonDay;
+  plantedOn: SeasonDay;
   /** Leaves made on the day of planting. */
   leavesPlanted: number;
-  onsetOn: number;
-  fellOn: number;
+  onsetOn: SeasonDay;
+  fellOn: SeasonDay;
   /** Onset came but ripening was turned back or did not end. */
   reverted: boolean;
   leavesMade: number;

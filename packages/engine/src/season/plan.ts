@@ -1,4 +1,5 @@
 import { soilTextures } from '../bed/index.ts';
+import type { DayNumber } from '../calendar/index.ts';
 import type { CultivarTraits, OnionType, StartMethod } from '../plant/index.ts';
 
 /** A number of a plan with its range and unit, or one of some words, the usual one of cover and watering first. */
@@ -25,16 +26,16 @@ export const planFields = {
 type Word<Field extends 'setStore' | 'cover' | 'water' | 'soil'> =
   (typeof planFields)[Field]['words'][number];
 
-/** Every field that some plan has, as options fill them whatever the start. Days are day numbers (see calendar). */
+/** Every field that some plan has, as options fill them whatever the start. */
 export type PlanForm = {
   type: OnionType;
   /** What the cultivar does otherwise than its type; null: nothing known. */
   traits: CultivarTraits | null;
   start: StartMethod;
   /** Sowing for seed, planting for bought plants and sets. */
-  startDay: number;
+  startDay: DayNumber;
   /** Planting out of raised seedlings; null: as soon as seedlings and bed are ready. */
-  plantOutDay: number | null;
+  plantOutDay: DayNumber | null;
   densityPerM2: number;
   setSizeMm: number;
   setStore: Word<'setStore'>;
@@ -71,8 +72,8 @@ export type PlanWithout<Field extends keyof PlanForm> = {
 /** The plan started on a day; `plantOutDay` is heeded by raised seedlings alone. */
 export function startedOn(
   plan: PlanWithout<'startDay' | 'plantOutDay'>,
-  startDay: number,
-  plantOutDay: number | null = null,
+  startDay: DayNumber,
+  plantOutDay: DayNumber | null = null,
 ): Plan {
   // all plans have all fields, so that what runs them meets objects of one shape
   const started = { ...plan, startDay, plantOutDay };
@@ -80,7 +81,7 @@ export function startedOn(
 }
 
 /** Planting out of raised seedlings where a day is set for it; null: as soon as they are ready, or they never are moved. */
-export function plantOutDayOf(plan: Plan): number | null {
+export function plantOutDayOf(plan: Plan): DayNumber | null {
   return plan.start === 'raised-seedlings' ? plan.plantOutDay : null;
 }
 

@@ -1,4 +1,4 @@
-import { climateDayOf } from '../calendar/index.ts';
+import { climateDayOf, type DayNumber, type SeasonDay } from '../calendar/index.ts';
 import { type Crop, cropOf } from './crop.ts';
 import { type Draw, noDraw } from './draws.ts';
 import type { Drivers } from './drivers.ts';
@@ -20,7 +20,7 @@ export type Runner = {
   nurseryTempC: number | null;
   table: DayTable;
   /** Starts at another day with the rest of the plan unchanged. */
-  moveTo: (startDay: number, plantOutDay: number | null) => void;
+  moveTo: (startDay: DayNumber, plantOutDay: DayNumber | null) => void;
   /** One season of the mean climate, without a draw; the thirsty days of a watered bed are not counted. */
   meanSeason: (trace?: DayTrace | null) => Outcome;
   /** One season of weather year `year`. The outcome is reused by the next run. */
@@ -29,9 +29,9 @@ export type Runner = {
    * One season of weather year `year` from a plant as it stood on the morning of `day`, in days from the start: what is
    * seen in a bed goes on from there. Whatever came before is not told: days of emergence and planting are the plan's.
    */
-  seasonFrom: (year: number, plant: PlantState, day: number) => Outcome;
+  seasonFrom: (year: number, plant: PlantState, day: SeasonDay) => Outcome;
   /** The plant of weather year `year` on the morning of `day`; null where none stands in the bed, or its season is over. */
-  plantOn: (year: number, day: number) => PlantState | null;
+  plantOn: (year: number, day: SeasonDay) => PlantState | null;
   /** The same without the count of thirsty days of a watered bed, which takes a third of the time. */
   quickSeason: (year: number) => Outcome;
 };
@@ -43,7 +43,7 @@ export function runnerOf(site: Site, plan: Plan): Runner {
   let startDay = plan.startDay;
   let startYear = calendarYear(startDay);
   let plantOutAfter: number | null = null;
-  const nurseryOn = (day: number) =>
+  const nurseryOn = (day: DayNumber) =>
     plan.start === 'raised-seedlings' ? (plan.nurseryTempC ?? usualNursery(site, day)) : null;
   const runner: Runner = {
     crop,
@@ -104,7 +104,7 @@ export function runnerOf(site: Site, plan: Plan): Runner {
     if (!seedling.emerged || seedling.day >= crop.lastDay) return null;
     return termsOf(crop, open, covered, at, photoperiodH, photoAt, seedling.day);
   };
-  const grown = (plant: PlantState, terms: Terms, from: number, trace: DayTrace | null): Outcome => {
+  const grown = (plant: PlantState, terms: Terms, from: SeasonDay, trace: DayTrace | null): Outcome => {
     endSeason(plant, terms, grow(plant, terms, from, crop.lastDay, outcome, trace), outcome);
     return outcome;
   };
@@ -117,7 +117,7 @@ export function runnerOf(site: Site, plan: Plan): Runner {
 }
 
 /** Outdoors in a seedbed where the climate at sowing is warm enough, else indoors. */
-function usualNursery(site: Site, day: number): number | null {
+function usualNursery(site: Site, day: DayNumber): number | null {
   return site.mean('none').tempMeanC[driverIndex(site, day, 0)] >= seedbedFromC ? null : indoorNurseryC;
 }
 

@@ -1,4 +1,4 @@
-import { civilDate, climateDayOf, climateYearDays, dayNumber } from '../calendar/index.ts';
+import { civilDate, climateDayOf, climateYearDays, type DayNumber, dayNumber } from '../calendar/index.ts';
 import { dailyCurve, type MonthlyClimate } from '../climate/index.ts';
 import { type Cover, defaultPlantValues, type PlantValues, valuesAt } from '../plant/index.ts';
 import { fillDayLengths } from '../sky/index.ts';
@@ -14,7 +14,7 @@ import { type Drivers, driversOf, repeatDrivers, type Smoothed } from './drivers
 import type { LocalPractice } from './local-practice.ts';
 
 /** Hours of day from 1 January of a year on, three years long. */
-export type DayTable = { firstDay: number; sunUpH: Float64Array; photoperiodH: Float64Array };
+export type DayTable = { firstDay: DayNumber; sunUpH: Float64Array; photoperiodH: Float64Array };
 
 /** A place made ready to try plans at: its climate, weather years, day lengths and parameter draws, each made when first asked for. */
 export type Site = {
@@ -147,10 +147,10 @@ function smoothedBy(climate: MonthlyClimate): Smoothed {
 }
 
 /** Index of a day in a site's drivers, for weather year `year` (0 is the first); the mean climate has year 0 only. */
-export function driverIndex(site: Site, day: number, year: number): number {
+export function driverIndex(site: Site, day: DayNumber, year: number): number {
   return year * site.strideDays + climateDayOf(day);
 }
 
-export function calendarYear(day: number): number {
+export function calendarYear(day: DayNumber): number {
   return civilDate(day).year;
 }

@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import { plantingOut } from './nursery.ts';
 import { stage } from './outcome.ts';
 import { type Plan, startedOn } from './plan.ts';
@@ -10,7 +11,7 @@ const shortestNurseryDays = 28;
  * Sowing day for raised seedlings that are to go out on `plantOutDay`: the latest, in whole weeks, from which
  * the mean climate brings them to planting size by then; the earliest allowed where none does.
  */
-export function sowingFor(site: Site, plan: Plan, plantOutDay: number): number {
+export function sowingFor(site: Site, plan: Plan, plantOutDay: DayNumber): DayNumber {
   const earliest = plantOutDay - 7 * plantingOut.latestWeeks;
   const runner = runnerOf(site, startedOn(plan, earliest));
   for (let day = plantOutDay - shortestNurseryDays; day > earliest; day -= 7) {

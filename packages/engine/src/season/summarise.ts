@@ -1,3 +1,4 @@
+import type { DayNumber, SeasonDay } from '../calendar/index.ts';
 import { normalCdf, quantileSorted } from '../math/index.ts';
 import {
   bulbDiameterMm,
@@ -165,13 +166,13 @@ function percentiles(values: number[]): Spread {
   };
 }
 
-function hoursOn({ firstDay, sunUpH, photoperiodH }: DayTable, day: number) {
+function hoursOn({ firstDay, sunUpH, photoperiodH }: DayTable, day: DayNumber) {
   return { sunUpH: sunUpH[day - firstDay], photoperiodH: photoperiodH[day - firstDay] };
 }
 
-function dateSpread(offsets: number[], startDay: number, years: number): DateSpread {
+function dateSpread(offsets: SeasonDay[], startDay: DayNumber, years: number): DateSpread {
   const after = spread(offsets);
-  const date = (offset: number) => startDay + Math.round(offset);
+  const date = (offset: SeasonDay): DayNumber => startDay + Math.round(offset);
   const days = after && { p10: date(after.p10), p50: date(after.p50), p90: date(after.p90) };
   return { share: offsets.length / years, days };
 }

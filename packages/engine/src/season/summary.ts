@@ -1,16 +1,17 @@
+import type { DayNumber, DayOfYear } from '../calendar/index.ts';
 import type { DayLengthClass, OnionType, StartMethod, Verdict } from '../plant/index.ts';
 import type { Plan } from './plan.ts';
 
 /** Percentiles over the seasons in which a thing happened; null in its place where it happened in none. */
-export type Spread = { p10: number; p50: number; p90: number };
+export type Spread<Value extends number = number> = { p10: Value; p50: Value; p90: Value };
 
 /** The share of seasons in which a date came, and its day numbers in these; null where it came in none. */
-export type DateSpread = { share: number; days: Spread | null };
+export type DateSpread = { share: number; days: Spread<DayNumber> | null };
 
 /** Onset, with the hours of day on the middle date. */
 export type OnsetSpread = {
   share: number;
-  days: (Spread & { sunUpH: number; photoperiodH: number }) | null;
+  days: (Spread<DayNumber> & { sunUpH: number; photoperiodH: number }) | null;
 };
 
 /** Share of seasons by verdict; the shares sum to 1. */
@@ -90,7 +91,7 @@ export type SeasonSummary = {
 
 /** One day of the median season. */
 export type DayRow = {
-  day: number;
+  day: DayNumber;
   sunUpH: number;
   photoperiodH: number;
   tempMeanC: number;
@@ -113,19 +114,19 @@ export type Hindrance = 'cold-bed' | 'long-tray' | 'no-sets' | 'no-plants';
 /** One of the 52 week starts of the year, at the next day it comes round. */
 export type StartTrial = {
   /** 1, 8, …, 358. */
-  dayOfYear: number;
+  dayOfYear: DayOfYear;
   hindrance: Hindrance | null;
   summary: SeasonSummary;
 };
 
 /** A run of week starts that end well; `from` may be later in the year than `to`. Days of the year. */
-export type StartWindow = { from: number; to: number; best: number };
+export type StartWindow = { from: DayOfYear; to: DayOfYear; best: DayOfYear };
 
 export type WhenAnswer = {
   starts: StartTrial[];
   windows: StartWindow[];
   /** The start of the year that is worth most: the best of a window, or where there is none what does least badly; 1, 8, …, 358. */
-  best: number;
+  best: DayOfYear;
   reason: Reason<YearReasonCode>;
 };
 
@@ -149,8 +150,8 @@ export type TodayAnswer = {
   /** What a packet of the class holds for this start. */
   type: OnionType;
   /** Last day of the current window; null where it is not, or no longer, in time. */
-  stillGoodUntil: number | null;
+  stillGoodUntil: DayNumber | null;
   verdict: Verdict;
   /** First day of the next window when the current is closed; null where there is none. */
-  nextFrom: number | null;
+  nextFrom: DayNumber | null;
 };

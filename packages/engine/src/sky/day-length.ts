@@ -1,3 +1,4 @@
+import type { DayNumber } from '../calendar/index.ts';
 import { degreesToRadians } from '../math/index.ts';
 import { sinDeclination } from './sun.ts';
 
@@ -25,7 +26,7 @@ const altitudes: Readonly<Record<DayLengthConvention, number>> = { 'sun-up': -0.
 export function dayLength(
   latitudeDeg: number,
   longitudeDeg: number,
-  day: number,
+  day: DayNumber,
   convention: DayLengthConvention,
 ): DayLength {
   const out = new Float64Array(1);
@@ -38,7 +39,7 @@ export function dayLength(
 export function fillDayLengths(
   latitudeDeg: number,
   longitudeDeg: number,
-  firstDay: number,
+  firstDay: DayNumber,
   convention: DayLengthConvention,
   out: Float64Array,
 ): void {
@@ -50,7 +51,7 @@ export function fillHoursAbove(
   altitudeDeg: number,
   latitudeDeg: number,
   longitudeDeg: number,
-  firstDay: number,
+  firstDay: DayNumber,
   out: Float64Array,
 ): void {
   requireWithin('latitude', latitudeDeg, 90);

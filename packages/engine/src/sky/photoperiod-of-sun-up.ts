@@ -1,4 +1,4 @@
-import { dayNumber } from '../calendar/index.ts';
+import { type DayNumber, dayNumber } from '../calendar/index.ts';
 import { dayLength } from './day-length.ts';
 
 /**
@@ -7,7 +7,7 @@ import { dayLength } from './day-length.ts';
  * @param latitudeDeg −65…65; both hemispheres alike
  */
 export function photoperiodOfSunUp(sunUpH: number, latitudeDeg: number): number {
-  const on = (day: number, convention: 'sun-up' | 'civil') =>
+  const on = (day: DayNumber, convention: 'sun-up' | 'civil') =>
     dayLength(Math.abs(latitudeDeg), 0, day, convention).hours;
   let low = dayNumber(2026, 12, 21);
   let high = dayNumber(2027, 6, 21);

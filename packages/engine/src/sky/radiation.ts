@@ -1,3 +1,4 @@
+import type { DayOfYear } from '../calendar/index.ts';
 import { acosClamped, degreesToRadians } from '../math/index.ts';
 
 /*
@@ -10,17 +11,17 @@ import { acosClamped, degreesToRadians } from '../math/index.ts';
 const solarConstant = 0.082;
 
 /** Solar declination, rad (Eq. 24). */
-function declinationFao(dayOfYear: number): number {
+function declinationFao(dayOfYear: DayOfYear): number {
   return 0.409 * Math.sin(((2 * Math.PI) / 365) * dayOfYear - 1.39);
 }
 
 /** Hour angle of sunset, rad (Eq. 25): 0 in polar night, π in polar day. */
-function sunsetHourAngle(latitudeDeg: number, dayOfYear: number): number {
+function sunsetHourAngle(latitudeDeg: number, dayOfYear: DayOfYear): number {
   return acosClamped(-Math.tan(latitudeDeg * degreesToRadians) * Math.tan(declinationFao(dayOfYear)));
 }
 
 /** Radiation above the air, Ra, MJ m⁻² d⁻¹ (Eq. 21, 23). Day of the year 1…366. */
-export function extraterrestrialRadiation(latitudeDeg: number, dayOfYear: number): number {
+export function extraterrestrialRadiation(latitudeDeg: number, dayOfYear: DayOfYear): number {
   const latitude = latitudeDeg * degreesToRadians;
   const declination = declinationFao(dayOfYear);
   const sunset = sunsetHourAngle(latitudeDeg, dayOfYear);
@@ -35,7 +36,7 @@ export function extraterrestrialRadiation(latitudeDeg: number, dayOfYear: number
 }
 
 /** Longest possible sunshine N, h (Eq. 34): the sun's centre, without refraction. Day of the year 1…366. */
-export function daylightHoursFao(latitudeDeg: number, dayOfYear: number): number {
+export function daylightHoursFao(latitudeDeg: number, dayOfYear: DayOfYear): number {
   return (24 / Math.PI) * sunsetHourAngle(latitudeDeg, dayOfYear);
 }
 

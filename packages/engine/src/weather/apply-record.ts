@@ -1,4 +1,4 @@
-import { civilDate, climateDayOf, climateYearDays, dayNumber } from '../calendar/index.ts';
+import { civilDate, climateDayOf, climateYearDays, type DayNumber, dayNumber } from '../calendar/index.ts';
 import type { DailyRecord } from './daily-record.ts';
 import type { WeatherSeries } from './weather-series.ts';
 
@@ -12,7 +12,7 @@ import type { WeatherSeries } from './weather-series.ts';
  */
 export function applyRecord(
   series: WeatherSeries,
-  seriesFirstDay: number,
+  seriesFirstDay: DayNumber,
   record: DailyRecord,
 ): WeatherSeries {
   const firstYear = civilDate(seriesFirstDay).year;

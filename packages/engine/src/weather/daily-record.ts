@@ -1,10 +1,11 @@
+import type { DayNumber } from '../calendar/index.ts';
 /**
  * Measured weather of consecutive calendar days (29 February included). A value counts only where its mark in
  * `known` is 1; elsewhere the array holds 0.
  */
 export type DailyRecord = {
   /** Day number of the first day. */
-  firstDay: number;
+  firstDay: DayNumber;
   days: number;
   known: Record<RecordField, Uint8Array>;
 } & Record<RecordField, Float64Array>;
@@ -14,7 +15,7 @@ export const recordFields = ['tempMinC', 'tempMaxC', 'rainMm', 'solarMJ'] as con
 export type RecordField = (typeof recordFields)[number];
 
 /** A record of that many days in which nothing is known yet. */
-export function emptyRecord(firstDay: number, days: number): DailyRecord {
+export function emptyRecord(firstDay: DayNumber, days: number): DailyRecord {
   const values = () => new Float64Array(days);
   const marks = () => new Uint8Array(days);
   return {

@@ -1,4 +1,4 @@
-import { climateYearDays } from '../calendar/index.ts';
+import { type ClimateDay, climateYearDays } from '../calendar/index.ts';
 import { mean, quantileSorted } from '../math/index.ts';
 import type { WeatherSeries } from './weather-series.ts';
 
@@ -10,7 +10,7 @@ export type FrostDate = {
    * Climate days (0 = 1 January) by which it has fallen in 1, 5 and 9 of 10 winters that have one, counted from
    * midsummer to midsummer, so early to late also across New Year; null where no winter has one.
    */
-  days: { p10: number; p50: number; p90: number } | null;
+  days: { p10: ClimateDay; p50: ClimateDay; p90: ClimateDay } | null;
 };
 
 export type FrostStatistics = {
@@ -23,8 +23,8 @@ export type FrostStatistics = {
 };
 
 /** Climate day on which winters are cut apart: 2 July north of the equator, 1 January south of it. */
-const midsummerNorth = 182;
-const midsummerSouth = 0;
+const midsummerNorth: ClimateDay = 182;
+const midsummerSouth: ClimateDay = 0;
 
 /**
  * Frost dates of a run of weather: the last and the first night below the threshold of each whole winter, winters
@@ -77,7 +77,7 @@ export function frostStatistics(series: WeatherSeries, latitudeDeg: number, thre
   };
 }
 
-function frostDate(daysFromMidsummer: number[], winters: number, midsummer: number): FrostDate {
+function frostDate(daysFromMidsummer: number[], winters: number, midsummer: ClimateDay): FrostDate {
   if (daysFromMidsummer.length === 0) return { share: 0, days: null };
   const ascending = daysFromMidsummer.toSorted((a, b) => a - b);
   const at = (share: number) => (Math.round(quantileSorted(ascending, share)) + midsummer) % climateYearDays;

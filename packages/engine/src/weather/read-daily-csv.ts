@@ -1,4 +1,4 @@
-import { parseDay } from '../calendar/index.ts';
+import { type DayNumber, parseDay } from '../calendar/index.ts';
 import { type DailyRecord, emptyRecord, type RecordField } from './daily-record.ts';
 
 /** What is wrong with a daily weather file, where, and what was expected there. */
@@ -37,7 +37,7 @@ const allColumns = ['date', ...Object.keys(columns)];
 const firstYear = 1700;
 const lastYear = 2200;
 
-type Row = { day: number; values: Map<RecordField, number> };
+type Row = { day: DayNumber; values: Map<RecordField, number> };
 
 /**
  * Reads a daily weather file: comma-separated text with a header naming `date` (YYYY-MM-DD), `temp_min_c`,
@@ -98,7 +98,7 @@ function checkHeader(header: string[], issues: DailyCsvIssue[]): void {
 
 function readRow(header: string[], cells: string[], line: number, issues: DailyCsvIssue[]): Row | null {
   const values = new Map<RecordField, number>();
-  let day: number | null = null;
+  let day: DayNumber | null = null;
   for (const [at, name] of header.entries()) {
     const received = cells[at]!;
     const issue = { line, field: name, received };
