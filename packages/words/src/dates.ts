@@ -2,7 +2,7 @@ import type { Say } from './speaker.ts';
 
 /** Days since 1970-01-01, and days of a 365-day year (1 = 1 January), as the compiler tells them apart in the engine. */
 type DayNumber = number & { readonly kind?: 'day number' };
-type DayOfYear = number & { readonly kind?: 'day of year' };
+type CommonYearDay = number & { readonly kind?: 'day of a common year' };
 
 /** Dates for people from day numbers (days since 1970-01-01), by the locale's own patterns. */
 export type DateWords = {
@@ -13,8 +13,8 @@ export type DateWords = {
   /** 1–25 August */
   dayRange(from: DayNumber, to: DayNumber): string;
   /** 12 August, from the day of a 365-day year (1 = 1 January). */
-  dayOfYear(dayOfYear: DayOfYear): string;
-  dayOfYearRange(from: DayOfYear, to: DayOfYear): string;
+  dayOfYear(dayOfYear: CommonYearDay): string;
+  dayOfYearRange(from: CommonYearDay, to: CommonYearDay): string;
   /** Jan */
   month(month: number): string;
 };
@@ -25,7 +25,7 @@ const commonYearStart = 20_819;
 
 /** In words of our own: the first date that a browser formats takes a phone some 50 ms, and versions differ in them. */
 export function dateWords(say: Say): DateWords {
-  const fromDayOfYear = (dayOfYear: DayOfYear): DayNumber => commonYearStart + Math.round(dayOfYear) - 1;
+  const fromDayOfYear = (dayOfYear: CommonYearDay): DayNumber => commonYearStart + Math.round(dayOfYear) - 1;
   const monthName = (month: number) => say(`month.${month}` as 'month.1');
 
   function day(dayNumber: DayNumber): string {

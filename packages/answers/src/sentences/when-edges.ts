@@ -1,4 +1,4 @@
-import type { DayOfYear, StartTrial, StartWindow, WhenAnswer } from '@neckfall/engine';
+import type { CommonYearDay, StartTrial, StartWindow, WhenAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { runsAround } from '../facts/index.ts';
 
@@ -11,7 +11,7 @@ const nearWeeks = 8;
 /** What goes wrong with starts earlier and later than a window, in sentences with their reasons. */
 export function windowEdges({ starts }: WhenAnswer, window: StartWindow, speaker: Speaker): WindowEdges {
   const runs = runsAround(starts);
-  const at = (dayOfYear: DayOfYear) =>
+  const at = (dayOfYear: CommonYearDay) =>
     runs.findIndex((run) => run.some((trial) => trial.dayOfYear === dayOfYear));
   const before = runs[(at(window.from) + runs.length - 1) % runs.length];
   const after = runs[(at(window.to) + 1) % runs.length];

@@ -1,5 +1,5 @@
 /*
- * Four ways to count days, all plain numbers when the program runs. The kind is there for the compiler alone: sums of any
+ * Five ways to count days, all plain numbers while the program runs. The kind is there for the compiler alone: sums of any
  * of them are numbers again and go anywhere, but one kind can't be passed where another is meant.
  */
 
@@ -11,6 +11,9 @@ export type ClimateDay = number & { readonly kind?: 'climate day' };
 
 /** Day of a calendar year, 1…366, 1 on 1 January. */
 export type DayOfYear = number & { readonly kind?: 'day of year' };
+
+/** Day of a year without a leap day, 1…365: the same date in any year. */
+export type CommonYearDay = number & { readonly kind?: 'day of a common year' };
 
 /** Days from the start of a plan, 0 on its start day. */
 export type SeasonDay = number & { readonly kind?: 'season day' };

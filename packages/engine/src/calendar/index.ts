@@ -6,7 +6,7 @@ export {
   monthLengths,
   monthOfClimateDay,
 } from './climate-year.ts';
-export type { ClimateDay, DayNumber, DayOfYear, SeasonDay } from './day-kinds.ts';
+export type { ClimateDay, CommonYearDay, DayNumber, DayOfYear, SeasonDay } from './day-kinds.ts';
 export {
   type CivilDate,
   civilDate,

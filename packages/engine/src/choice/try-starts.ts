@@ -30,7 +30,7 @@ export function tryStarts(
     const scan = scanStarts(site, plan, today, isUsual);
     return { scan, rule: inTimeRule(site, scan) };
   });
-  const useOn = (day: number) => uses.find(({ scan }) => scan.isUsual(day)) ?? uses[0];
+  const useOn = (day: DayNumber) => uses.find(({ scan }) => scan.isUsual(day)) ?? uses[0];
   const starts = uses[0].scan.weeks.map((startDay, week): StartTrial => {
     const { plan, runner } = useOn(startDay).scan;
     runner.moveTo(startDay, null);

@@ -1,18 +1,18 @@
 import {
+  type CommonYearDay,
   civilDate,
   climateDayOf,
   type DayNumber,
-  type DayOfYear,
   dayNumber,
   firstDayOfMonth,
   isLeapYear,
 } from '../calendar/index.ts';
 
 /** Days of a common year on which starts are tried: 1, 8, …, 358. */
-export const weekStarts: readonly DayOfYear[] = Array.from({ length: 52 }, (_, week) => 1 + 7 * week);
+export const weekStarts: readonly CommonYearDay[] = Array.from({ length: 52 }, (_, week) => 1 + 7 * week);
 
 /** The date on which a day of a common year falls: a leap day shifts none of them. @param dayOfYear 1…365 */
-export function dayInYear(year: number, dayOfYear: DayOfYear): DayNumber {
+export function dayInYear(year: number, dayOfYear: CommonYearDay): DayNumber {
   const leapDay = isLeapYear(year) && dayOfYear > firstDayOfMonth[2] ? 1 : 0;
   return dayNumber(year, 1, 1) + dayOfYear - 1 + leapDay;
 }

@@ -1,4 +1,4 @@
-import { civilDate, type DayNumber, type DayOfYear, dayNumber } from '../calendar/index.ts';
+import { type CommonYearDay, civilDate, type DayNumber, dayNumber } from '../calendar/index.ts';
 import { planDefaults, runPlan, type SeasonSummary, type Site } from '../season/index.ts';
 import type { GrowingOptions } from './growing-options.ts';
 
@@ -6,7 +6,7 @@ import type { GrowingOptions } from './growing-options.ts';
 export type WinterStand = { lost: number; lostInHardWinter: number; lostUnderFleece: number };
 
 /** Sowings a fortnight apart from late summer on, days of the year north of the equator. */
-const sowings: readonly DayOfYear[] = [217, 231, 245, 259, 273];
+const sowings: readonly CommonYearDay[] = [217, 231, 245, 259, 273];
 const halfYear = 182;
 
 /**

@@ -1,4 +1,4 @@
-import type { DayNumber, DayOfYear } from '../calendar/index.ts';
+import type { CommonYearDay, DayNumber } from '../calendar/index.ts';
 import type { DayLengthClass, OnionType, StartMethod, Verdict } from '../plant/index.ts';
 import type { Plan } from './plan.ts';
 
@@ -114,19 +114,19 @@ export type Hindrance = 'cold-bed' | 'long-tray' | 'no-sets' | 'no-plants';
 /** One of the 52 week starts of the year, at the next day it comes round. */
 export type StartTrial = {
   /** 1, 8, …, 358. */
-  dayOfYear: DayOfYear;
+  dayOfYear: CommonYearDay;
   hindrance: Hindrance | null;
   summary: SeasonSummary;
 };
 
 /** A run of week starts that end well; `from` may be later in the year than `to`. Days of the year. */
-export type StartWindow = { from: DayOfYear; to: DayOfYear; best: DayOfYear };
+export type StartWindow = { from: CommonYearDay; to: CommonYearDay; best: CommonYearDay };
 
 export type WhenAnswer = {
   starts: StartTrial[];
   windows: StartWindow[];
   /** The start of the year that is worth most: the best of a window, or where there is none what does least badly; 1, 8, …, 358. */
-  best: DayOfYear;
+  best: CommonYearDay;
   reason: Reason<YearReasonCode>;
 };
 

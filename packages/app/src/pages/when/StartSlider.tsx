@@ -1,4 +1,4 @@
-import { dayOfYear, type WhenAnswer } from '@neckfall/engine';
+import { type WhenAnswer, weekOf } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { voice } from '../../state/settings.ts';
 import { axisDays } from './axis-year.ts';
@@ -40,8 +40,7 @@ export function StartSlider({ answer, firstDay, day, onDay }: Props) {
 /** What the week of a day comes to. */
 function valueText({ starts }: WhenAnswer, day: number, speaker: Speaker): string {
   const { say, years } = speaker;
-  const week = Math.min(starts.length - 1, Math.floor((dayOfYear(day) - 1) / weekDays));
-  const { hindrance, summary } = starts[week];
+  const { hindrance, summary } = starts[weekOf(day)];
   if (hindrance !== null)
     return say('app.when.slider.hindered', { date: speaker.day(day), what: say(`when.${hindrance}`) });
   const { outcome, gamble, seasonShares, years: tried } = summary;

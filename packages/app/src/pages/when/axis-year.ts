@@ -1,4 +1,4 @@
-import { civilDate, dayNumber, dayOfYear, type WhenAnswer } from '@neckfall/engine';
+import { civilDate, dayNumber, type WhenAnswer, weekOf } from '@neckfall/engine';
 
 /** A year of starts is shown at a time. */
 export const axisDays = 365;
@@ -16,8 +16,7 @@ export function firstShown({ starts }: WhenAnswer, day: number): number {
     month > back ? dayNumber(year, month - back, 1) : dayNumber(year - 1, month - back + 12, 1),
   );
   const goodAt = (first: number) => {
-    const week = Math.floor((dayOfYear(first) - 1) / 7);
-    return starts[Math.min(week, starts.length - 1)].summary.seasonShares.good;
+    return starts[weekOf(first)].summary.seasonShares.good;
   };
   return firsts.reduce((a, b) => (goodAt(b) < goodAt(a) ? b : a));
 }
