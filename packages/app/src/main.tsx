@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { languagesKnown } from './turns/languages-known.ts';
 import './look/colours.css';
 import './look/base.css';
 import './look/shell.css';
@@ -18,6 +19,6 @@ followAddress();
 followToday();
 followPlace();
 // reading the code was one task; each of these is another
-nextTurn(() => render(<Shell />, document.getElementById('app')!));
+languagesKnown.then(() => nextTurn(() => render(<Shell />, document.getElementById('app')!)));
 nextTurn(followUpdates);
 nextTurn(followGarden);

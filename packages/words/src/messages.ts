@@ -12,10 +12,8 @@ import { completion } from './en/command-line/completion.ts';
 import { demo } from './en/command-line/demo.ts';
 import { errors } from './en/command-line/errors.ts';
 import { help } from './en/command-line/help.ts';
-import { countries } from './en/countries.ts';
 import { dates } from './en/dates.ts';
 import { howWeKnow } from './en/how-we-know.ts';
-import { numbers } from './en/numbers.ts';
 import { packet } from './en/packet.ts';
 import { pictures } from './en/pictures.ts';
 import { reasons } from './en/reasons.ts';
@@ -40,7 +38,6 @@ const parts = [
   batch,
   catalogue,
   completion,
-  countries,
   dates,
   demo,
   errors,
@@ -48,7 +45,6 @@ const parts = [
   howWeKnow,
   packet,
   pictures,
-  numbers,
   reasons,
   season,
   terms,

@@ -1,6 +1,6 @@
 import type { MessageKey } from './messages.ts';
-import { formatNumber, formatRange } from './numbers.ts';
-import type { Say } from './speaker.ts';
+import { formatOf, formatRange } from './numbers.ts';
+import type { Locale, Say } from './speaker.ts';
 
 export type Units = 'metric' | 'us';
 
@@ -27,55 +27,61 @@ export type QuantityWords = {
   quantityRange(kind: Quantity, from: number, to: number): string;
 };
 
-type Rule = { factor: number; digits: number; unit: Extract<MessageKey, `unit.${string}`>; offset?: number };
+/** `unit` is one that locales have a way to write; `words` is our message round the number for those that they lack. */
+type Rule = { factor: number; digits: number; offset?: number } & (
+  | { unit: string }
+  | { words: Extract<MessageKey, `unit.${string}`> }
+);
 
 /** Exact by definition: inch 25.4 mm, ounce 28.349523125 g, mile 1.609344 km, foot 0.3048 m, pound 0.45359237 kg. */
 const rules: Record<Units, Record<Quantity, Rule>> = {
   metric: {
-    temperature: { factor: 1, digits: 0, unit: 'unit.celsius' },
-    temperatureDifference: { factor: 1, digits: 1, unit: 'unit.celsius' },
-    rain: { factor: 1, digits: 0, unit: 'unit.millimetre' },
-    bulbLength: { factor: 1, digits: 0, unit: 'unit.millimetre' },
-    bulbMass: { factor: 1, digits: 0, unit: 'unit.gram' },
-    distance: { factor: 1, digits: 0, unit: 'unit.kilometre' },
-    elevation: { factor: 1, digits: 0, unit: 'unit.metre' },
-    wind: { factor: 1, digits: 1, unit: 'unit.metre-per-second' },
-    yield: { factor: 1, digits: 1, unit: 'unit.kg-per-m2' },
-    crop: { factor: 1, digits: 1, unit: 'unit.kilogram' },
-    area: { factor: 1, digits: 1, unit: 'unit.m2' },
-    rowLength: { factor: 1, digits: 1, unit: 'unit.metre' },
-    spacing: { factor: 1, digits: 1, unit: 'unit.centimetre' },
-    density: { factor: 1, digits: 0, unit: 'unit.plants-per-m2' },
+    temperature: { factor: 1, digits: 0, unit: 'celsius' },
+    temperatureDifference: { factor: 1, digits: 1, unit: 'celsius' },
+    rain: { factor: 1, digits: 0, unit: 'millimeter' },
+    bulbLength: { factor: 1, digits: 0, unit: 'millimeter' },
+    bulbMass: { factor: 1, digits: 0, unit: 'gram' },
+    distance: { factor: 1, digits: 0, unit: 'kilometer' },
+    elevation: { factor: 1, digits: 0, unit: 'meter' },
+    wind: { factor: 1, digits: 1, unit: 'meter-per-second' },
+    yield: { factor: 1, digits: 1, words: 'unit.kg-per-m2' },
+    crop: { factor: 1, digits: 1, unit: 'kilogram' },
+    area: { factor: 1, digits: 1, words: 'unit.m2' },
+    rowLength: { factor: 1, digits: 1, unit: 'meter' },
+    spacing: { factor: 1, digits: 1, unit: 'centimeter' },
+    density: { factor: 1, digits: 0, words: 'unit.plants-per-m2' },
   },
   us: {
-    temperature: { factor: 1.8, digits: 0, unit: 'unit.fahrenheit', offset: 32 },
-    temperatureDifference: { factor: 1.8, digits: 1, unit: 'unit.fahrenheit' },
-    rain: { factor: 1 / 25.4, digits: 1, unit: 'unit.inch' },
-    bulbLength: { factor: 1 / 25.4, digits: 1, unit: 'unit.inch' },
-    bulbMass: { factor: 1 / 28.349523125, digits: 1, unit: 'unit.ounce' },
-    distance: { factor: 1 / 1.609344, digits: 0, unit: 'unit.mile' },
-    elevation: { factor: 1 / 0.3048, digits: 0, unit: 'unit.foot' },
-    wind: { factor: 3.6 / 1.609344, digits: 0, unit: 'unit.mile-per-hour' },
-    yield: { factor: 0.3048 ** 2 / 0.45359237, digits: 2, unit: 'unit.lb-per-ft2' },
-    crop: { factor: 1 / 0.45359237, digits: 1, unit: 'unit.pound' },
-    area: { factor: 1 / 0.3048 ** 2, digits: 0, unit: 'unit.ft2' },
-    rowLength: { factor: 1 / 0.3048, digits: 0, unit: 'unit.foot' },
-    spacing: { factor: 1 / 2.54, digits: 1, unit: 'unit.inch' },
-    density: { factor: 0.3048 ** 2, digits: 1, unit: 'unit.plants-per-ft2' },
+    temperature: { factor: 1.8, digits: 0, unit: 'fahrenheit', offset: 32 },
+    temperatureDifference: { factor: 1.8, digits: 1, unit: 'fahrenheit' },
+    rain: { factor: 1 / 25.4, digits: 1, unit: 'inch' },
+    bulbLength: { factor: 1 / 25.4, digits: 1, unit: 'inch' },
+    bulbMass: { factor: 1 / 28.349523125, digits: 1, unit: 'ounce' },
+    distance: { factor: 1 / 1.609344, digits: 0, unit: 'mile' },
+    elevation: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
+    wind: { factor: 3.6 / 1.609344, digits: 0, unit: 'mile-per-hour' },
+    yield: { factor: 0.3048 ** 2 / 0.45359237, digits: 2, words: 'unit.lb-per-ft2' },
+    crop: { factor: 1 / 0.45359237, digits: 1, unit: 'pound' },
+    area: { factor: 1 / 0.3048 ** 2, digits: 0, words: 'unit.ft2' },
+    rowLength: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
+    spacing: { factor: 1 / 2.54, digits: 1, unit: 'inch' },
+    density: { factor: 0.3048 ** 2, digits: 1, words: 'unit.plants-per-ft2' },
   },
 };
 
-export function quantityWords(units: Units, say: Say): QuantityWords {
-  const number = ({ factor, digits, offset = 0 }: Rule, value: number) =>
-    formatNumber(value * factor + offset, { digits });
+export function quantityWords(units: Units, locale: Locale, say: Say): QuantityWords {
+  function told(
+    kind: Quantity,
+    write: (format: Intl.NumberFormat, inUnits: (si: number) => number) => string,
+  ) {
+    const rule = rules[units][kind];
+    const inUnits = (si: number) => si * rule.factor + (rule.offset ?? 0);
+    if ('words' in rule) return say(rule.words, { value: write(formatOf(locale, rule.digits), inUnits) });
+    return write(formatOf(locale, rule.digits, { style: 'unit', unit: rule.unit }), inUnits);
+  }
   return {
-    quantity(kind, value) {
-      const rule = rules[units][kind];
-      return say(rule.unit, { value: number(rule, value) });
-    },
-    quantityRange(kind, from, to) {
-      const rule = rules[units][kind];
-      return say(rule.unit, { value: formatRange(number(rule, from), number(rule, to), say) });
-    },
+    quantity: (kind, value) => told(kind, (format, inUnits) => format.format(inUnits(value))),
+    quantityRange: (kind, from, to) =>
+      told(kind, (format, inUnits) => formatRange(format, inUnits(from), inUnits(to))),
   };
 }

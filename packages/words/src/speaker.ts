@@ -1,9 +1,7 @@
-import { fillGrammar, readGrammar } from './grammar.ts';
+import { type MessageValues, readMessage } from './message.ts';
 import { findMessage, type MessageKey, usEnglish } from './messages.ts';
-import { fillPlain, readPlain } from './plain.ts';
 
 export type Locale = 'en-GB' | 'en-US';
-export type MessageValues = Record<string, string | number | boolean>;
 
 /** Says a message of the message files with its values filled in. */
 export type Say = (key: MessageKey, values?: MessageValues) => string;
@@ -30,8 +28,5 @@ export function sayer(locale: Locale): Say {
 function wayToSay(key: MessageKey, locale: Locale): (values?: MessageValues) => string {
   const pattern = (locale === 'en-US' ? usEnglish[key] : undefined) ?? findMessage(key);
   if (pattern === undefined) throw new Error(`no message ${key}`);
-  const plain = readPlain(pattern);
-  if (plain) return (values) => fillPlain(plain, values);
-  const message = readGrammar(pattern);
-  return (values = {}) => fillGrammar(message, values, locale);
+  return readMessage(pattern, locale);
 }

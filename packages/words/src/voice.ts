@@ -1,9 +1,10 @@
 import { type DateWords, dateWords } from './dates.ts';
-import { formatList } from './lists.ts';
-import { findMessage, type MessageKey } from './messages.ts';
-import { formatNumber, formatRange } from './numbers.ts';
+import { displayNames, listFormat } from './formats.ts';
+import type { MessageValues } from './message.ts';
+import type { MessageKey } from './messages.ts';
+import { formatOf, formatRange } from './numbers.ts';
 import { type QuantityWords, quantityWords, type Units } from './quantities.ts';
-import { type Locale, type MessageValues, type Say, sayer } from './speaker.ts';
+import { type Locale, type Say, sayer } from './speaker.ts';
 
 /** The suffix of a name tells the unit. */
 type Values = Readonly<Record<string, number | string>>;
@@ -40,9 +41,9 @@ const localeWith: Record<Units, Locale> = { metric: 'en-GB', us: 'en-US' };
 /** @param locale the language; where none is chosen, the one that goes with the units */
 export function speaker(units: Units, locale: Locale = localeWith[units]): Speaker {
   const say = sayer(locale);
-  const dates = dateWords(say);
-  const quantities = quantityWords(units, say);
-  const number = (value: number, digits = 0) => formatNumber(value, { digits });
+  const dates = dateWords(locale, say);
+  const quantities = quantityWords(units, locale, say);
+  const number = (value: number, digits = 0) => formatOf(locale, digits).format(value);
   const tenths = (share: number) => Math.round(share * 10);
 
   function years(share: number, tried: number | null): string {
@@ -96,12 +97,12 @@ export function speaker(units: Units, locale: Locale = localeWith[units]): Speak
     reason: ({ code, values }) => filled(`reason.${code}` as MessageKey, values),
     fact: ({ code, values }) => filled(`start-fact.${code}` as MessageKey, values),
     number,
-    numberRange: (from, to, digits) => formatRange(number(from, digits), number(to, digits), say),
-    all: (items) => formatList(items, 'and', say),
-    any: (items) => formatList(items, 'or', say),
+    numberRange: (from, to, digits = 0) => formatRange(formatOf(locale, digits), from, to),
+    all: (items) => listFormat(locale, 'conjunction').format(items),
+    any: (items) => listFormat(locale, 'disjunction').format(items),
     dayLength,
     years,
     plants,
-    country: (code) => (findMessage(`country.${code}`) ? say(`country.${code}` as MessageKey) : code),
+    country: (code) => (/^[A-Z]{2}$/.test(code) ? displayNames(locale, 'region').of(code)! : code),
   };
 }

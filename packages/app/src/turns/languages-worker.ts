@@ -1,0 +1,4 @@
+// the first format: see languages-known.ts
+new Intl.NumberFormat();
+postMessage(null);
+close();
