@@ -22,6 +22,8 @@ export default defineConfig({
           exclude: ['**/node_modules/**', ...appTests],
           testTimeout: 60_000,
           globalSetup: 'tools/setup/vitest-build.mjs',
+          // they expect English, whatever the machine speaks
+          env: { LC_ALL: 'C.UTF-8' },
         },
       },
       {

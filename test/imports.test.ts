@@ -32,7 +32,8 @@ const levels: Record<string, string[][]> = {
     ['choice', 'garden'],
   ],
   data: [['fetch'], ['climate', 'places'], ['catalogue', 'practice']],
-  words: [['en', 'en-us']],
+  // a folder a language
+  words: [foldersIn('packages/words/src')],
   answers: [['facts', 'place'], ['jobs'], ['sentences']],
   cli: [
     ['assets-folder.ts', 'version.ts', 'refusal'],
@@ -58,6 +59,12 @@ const levels: Record<string, string[][]> = {
 
 /** A folder that has the first of these is entered by it; the others are for one kind of host alone. */
 const doors = ['index.ts', 'browser.ts', 'node.ts'];
+
+function foldersIn(folder: string): string[] {
+  return readdirSync(join(root, folder), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name);
+}
 
 type Import = { file: string; from: string };
 

@@ -11,6 +11,15 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
+    rollupOptions: {
+      // a language is named after its folder, so that the service worker knows it
+      output: {
+        chunkFileNames: ({ facadeModuleId }) => {
+          const language = /words\/src\/([\w-]+)\/index\.ts$/.exec(facadeModuleId ?? '')?.[1];
+          return `assets/${language ? `language-${language}` : '[name]'}-[hash].js`;
+        },
+      },
+    },
   },
   plugins: [withoutCommandLine(), withoutOrigins()],
   worker: { format: 'es', plugins: () => [withoutCommandLine(), withoutOrigins()] },

@@ -6,7 +6,7 @@ export function withoutCommandLine(): Plugin {
     name: 'without-command-line',
     apply: 'build',
     transform: {
-      filter: { id: /words\/src\/en\/command-line\// },
+      filter: { id: /words\/src\/[\w-]+\/command-line\// },
       handler(code) {
         const name = /export const (\w+) =/.exec(code)?.[1];
         if (!name) this.error('no messages found to leave out');

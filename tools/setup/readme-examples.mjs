@@ -17,7 +17,11 @@ export function refreshed(text) {
 export function outputOf(command) {
   const [program, ...args] = command.match(/"[^"]*"|\S+/g).map((word) => word.replaceAll('"', ''));
   if (program !== 'node') throw new Error(`${command}: examples begin with node`);
-  const { status, stdout, stderr } = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
+  const { status, stdout, stderr } = spawnSync(process.execPath, args, {
+    cwd: root,
+    encoding: 'utf8',
+    env: { ...process.env, LC_ALL: 'C.UTF-8' },
+  });
   if (status !== 0) throw new Error(`${command}: exit code ${status}: ${stderr}`);
   return stdout;
 }

@@ -14,11 +14,13 @@ import { followSettings } from './state/settings.ts';
 import { followToday } from './state/today.ts';
 import { nextTurn } from './turns/next-turn.ts';
 
-followSettings();
+const languageLoaded = followSettings();
 followAddress();
 followToday();
 followPlace();
 // reading the code was one task; each of these is another
-languagesKnown.then(() => nextTurn(() => render(<Shell />, document.getElementById('app')!)));
+Promise.all([languagesKnown, languageLoaded]).then(() =>
+  nextTurn(() => render(<Shell />, document.getElementById('app')!)),
+);
 nextTurn(followUpdates);
 nextTurn(followGarden);

@@ -1,4 +1,4 @@
-import { speaker } from '@neckfall/words';
+import type { Say } from '@neckfall/words';
 
 /** An invented garden with invented people, at a real point: a slope above the Wye in the Welsh borders. */
 export const demoGarden = {
@@ -7,6 +7,6 @@ export const demoGarden = {
   plan: ['--start', 'raised-seedlings', '--class', 'long', '--date', '02-20', '--soil', 'silt-loam'],
 } as const;
 
-const { say } = speaker('metric');
-
-export const demoLines = [say('demo.title'), say('demo.people'), say('demo.own')];
+export function demoLines(say: Say): string[] {
+  return [say('demo.title'), say('demo.people'), say('demo.own')];
+}

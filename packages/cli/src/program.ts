@@ -1,4 +1,4 @@
-import type { Say } from '@neckfall/words';
+import { languages, type Speaker } from '@neckfall/words';
 import { Command } from 'commander';
 import { addCultivars } from './commands/cultivars.ts';
 import { addSeason } from './commands/season.ts';
@@ -10,21 +10,29 @@ import { example } from './options/example.ts';
 import { version } from './version.ts';
 
 /** The whole command line; parsing it runs the command. */
-export function program(say: Say): Command {
+export function program(voice: Speaker): Command {
+  const { say } = voice;
   const root = new Command('neckfall')
     .description(say('help.program'))
     .version(version, '--version', say('help.version'))
     .option('--about', say('help.about'))
     .option('--debug', say('help.debug'))
+    .enablePositionalOptions()
+    // a language named before the command is meant for it
+    .hook('preAction', (_, command) => {
+      const { lang } = command.optsWithGlobals();
+      if (lang !== undefined) command.setOptionValue('lang', lang);
+    })
     .helpCommand(false);
   addWhere(root, say);
   addSeason(root, say);
   addWhen(root, say);
   addWhich(root, say);
   addCultivars(root, say);
-  addCompletion(root, say);
+  addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command
+      .option(`--lang <${languages.join('|')}>`, say('help.lang'))
       .helpOption('-h, --help', say('help.help'))
       .allowExcessArguments(false)
       .showSuggestionAfterError(false)

@@ -1,6 +1,7 @@
-import { type Speaker, speaker, type Units } from '@neckfall/words';
+import type { Speaker } from '@neckfall/words';
 import { type Command, CommanderError } from 'commander';
 import { about } from './commands/about.ts';
+import { firstSpeaker } from './options/speaker-for.ts';
 import { print } from './output/print.ts';
 import { program } from './program.ts';
 import { ownFault } from './refusal/own-fault.ts';
@@ -10,9 +11,9 @@ import { missingCommand, missingValue, usageRefusal } from './refusal/usage-refu
 
 /** Runs one command line; the result is the exit code. */
 export async function run(args: readonly string[]): Promise<number> {
-  const voice = speaker(unitsOf(args));
+  const voice = await firstSpeaker(args);
   try {
-    await answer(program(voice.say), args, voice);
+    await answer(program(voice), args, voice);
     return 0;
   } catch (error) {
     const refusal = refusalOf(error) ?? ownFault(error);
@@ -38,11 +39,6 @@ async function answer(root: Command, args: readonly string[], voice: Speaker): P
     if (error.exitCode !== 0) throw usageRefusal(error, root, args, voice);
     await print(helpText);
   }
-}
-
-/** The language of refusals is chosen before the options are read. */
-function unitsOf(args: readonly string[]): Units {
-  return args[args.indexOf('--units') + 1] === 'us' || args.includes('--units=us') ? 'us' : 'metric';
 }
 
 function stackOf(error: unknown): string {

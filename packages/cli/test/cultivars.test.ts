@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest';
 import { cultivarText } from '../src/text/cultivars-text.ts';
 import { neckfall } from './run-neckfall.ts';
 
-const english = allMessages();
+const english = await allMessages('en');
 
 const schema = JSON.parse(readFileSync(new URL('../schemas/cultivars@1.json', import.meta.url), 'utf8'));
 const validate = new Ajv({ strict: true, allErrors: true }).compile(schema);

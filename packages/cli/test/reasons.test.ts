@@ -12,7 +12,7 @@ import { allMessages, speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
 import { openAssets } from '../src/place/assets.ts';
 
-const english = allMessages();
+const english = await allMessages('en');
 
 const nodes = openAssets().climate();
 const { reason } = speaker('metric');

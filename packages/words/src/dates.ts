@@ -1,5 +1,6 @@
 import { dateFormat } from './formats.ts';
-import type { Locale, Say } from './speaker.ts';
+import type { Locale } from './messages.ts';
+import type { Say } from './speaker.ts';
 
 /** Days since 1970-01-01, and days of a 365-day year (1 = 1 January), as the compiler tells them apart in the engine. */
 type DayNumber = number & { readonly kind?: 'day number' };

@@ -14,5 +14,5 @@ export const pluralRules = memoize(
   (locale: string, options?: Intl.PluralRulesOptions) => new Intl.PluralRules(locale, options),
 );
 export const displayNames = memoize(
-  (locale: string, type: 'region') => new Intl.DisplayNames(locale, { type, fallback: 'code' }),
+  (locale: string, type: 'region' | 'language') => new Intl.DisplayNames(locale, { type, fallback: 'code' }),
 );

@@ -1,5 +1,14 @@
 export type { MessageValues } from './message.ts';
-export { allMessages, type MessageKey, usEnglish } from './messages.ts';
+export {
+  allMessages,
+  type Language,
+  type Locale,
+  languages,
+  loadLanguage,
+  type MessageKey,
+  spokenOf,
+  usEnglish,
+} from './messages.ts';
 export type { Quantity, Units } from './quantities.ts';
-export { type Locale, type Say, sayer } from './speaker.ts';
-export { type Speaker, speaker } from './voice.ts';
+export type { Say } from './speaker.ts';
+export { languageName, type Speaker, speaker } from './voice.ts';

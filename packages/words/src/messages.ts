@@ -1,73 +1,55 @@
-import { about } from './en/about.ts';
-import { app } from './en/app.ts';
-import { appAbout } from './en/app-about.ts';
-import { appGarden } from './en/app-garden.ts';
-import { appSeason } from './en/app-season.ts';
-import { appWhen } from './en/app-when.ts';
-import { appWhere } from './en/app-where.ts';
-import { appWhich } from './en/app-which.ts';
-import { catalogue } from './en/catalogue.ts';
-import { batch } from './en/command-line/batch.ts';
-import { completion } from './en/command-line/completion.ts';
-import { demo } from './en/command-line/demo.ts';
-import { errors } from './en/command-line/errors.ts';
-import { help } from './en/command-line/help.ts';
-import { dates } from './en/dates.ts';
-import { howWeKnow } from './en/how-we-know.ts';
-import { packet } from './en/packet.ts';
-import { pictures } from './en/pictures.ts';
-import { reasons } from './en/reasons.ts';
-import { season } from './en/season.ts';
-import { terms } from './en/terms.ts';
-import { when } from './en/when.ts';
-import { where } from './en/where.ts';
-import { which } from './en/which.ts';
-import { wordList } from './en/word-list.ts';
+import { en } from './en/index.ts';
 import { american } from './en-us/american.ts';
 
-/** Kept apart, as putting a thousand messages into one object takes a phone longer than any sentence is worth. */
-const parts = [
-  about,
-  app,
-  appAbout,
-  appGarden,
-  appSeason,
-  appWhen,
-  appWhere,
-  appWhich,
-  batch,
-  catalogue,
-  completion,
-  dates,
-  demo,
-  errors,
-  help,
-  howWeKnow,
-  packet,
-  pictures,
-  reasons,
-  season,
-  terms,
-  when,
-  where,
-  which,
-  wordList,
-] as const;
+type Messages = Readonly<Record<string, string>>;
+
+/** Languages besides English: a folder of messages and a line here for each, fetched where it is spoken. */
+const folders = {
+  es: () => import('./es/index.ts').then(({ es }): readonly Messages[] => es),
+};
+
+export type Language = 'en' | keyof typeof folders;
+export type Locale = 'en-GB' | 'en-US' | keyof typeof folders;
+
+export const languages: readonly Language[] = ['en', ...(Object.keys(folders) as (keyof typeof folders)[])];
 
 type KeysOf<Part> = Part extends unknown ? keyof Part : never;
 
-export type MessageKey = KeysOf<(typeof parts)[number]>;
+export type MessageKey = KeysOf<(typeof en)[number]>;
 
-/** The message of a key as the British have it; undefined where no file has it. */
-export function findMessage(key: string): string | undefined {
-  const part: Readonly<Record<string, string>> | undefined = parts.find((part) => Object.hasOwn(part, key));
-  return part?.[key];
+/** Files of messages, looked through in turn: what a translation lacks is said in English. */
+const known = new Map<Locale, readonly Messages[]>([
+  ['en-GB', en],
+  ['en-US', [american, ...en]],
+]);
+
+/** Has to be done before a language is spoken; English is always there. Rejects where its file cannot be had. */
+export async function loadLanguage(language: Language): Promise<void> {
+  if (language === 'en' || known.has(language)) return;
+  known.set(language, [...(await folders[language]()), ...en]);
 }
 
-/** All messages, for those who go through them. */
-export function allMessages(): Record<MessageKey, string> {
-  return Object.assign({}, ...parts);
+/** The message of a key; undefined where no file has it. @throws Error where the language was not loaded */
+export function findMessage(key: string, locale: Locale): string | undefined {
+  const files = known.get(locale);
+  if (!files) throw new Error(`the messages of ${locale} are not loaded`);
+  return files.find((file) => Object.hasOwn(file, key))?.[key];
+}
+
+/** All messages of a language, by themselves, for those who go through them. */
+export async function allMessages(language: Language): Promise<Record<string, string>> {
+  return Object.assign({}, ...(language === 'en' ? en : await folders[language]()));
 }
 
 /** Only what an American gardener says otherwise. */
 export const usEnglish: Partial<Record<MessageKey, string>> = american;
+
+/** The first of the languages wanted that is spoken here, by tags such as `es-MX` and `es_ES.UTF-8`; else English. */
+export function spokenOf(wanted: readonly string[]): Language {
+  const codes = wanted.map((tag) => tag.split(/[-_.@]/)[0].toLowerCase());
+  for (const code of codes) {
+    const spoken = languages.find((language) => language === code);
+    if (spoken) return spoken;
+  }
+  return 'en';
+}

@@ -1,6 +1,6 @@
-import type { MessageKey } from './messages.ts';
+import type { Locale, MessageKey } from './messages.ts';
 import { formatOf, formatRange } from './numbers.ts';
-import type { Locale, Say } from './speaker.ts';
+import type { Say } from './speaker.ts';
 
 export type Units = 'metric' | 'us';
 

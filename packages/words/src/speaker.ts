@@ -1,7 +1,5 @@
 import { type MessageValues, readMessage } from './message.ts';
-import { findMessage, type MessageKey, usEnglish } from './messages.ts';
-
-export type Locale = 'en-GB' | 'en-US';
+import { findMessage, type Locale, type MessageKey } from './messages.ts';
 
 /** Says a message of the message files with its values filled in. */
 export type Say = (key: MessageKey, values?: MessageValues) => string;
@@ -26,7 +24,7 @@ export function sayer(locale: Locale): Say {
 }
 
 function wayToSay(key: MessageKey, locale: Locale): (values?: MessageValues) => string {
-  const pattern = (locale === 'en-US' ? usEnglish[key] : undefined) ?? findMessage(key);
+  const pattern = findMessage(key, locale);
   if (pattern === undefined) throw new Error(`no message ${key}`);
   return readMessage(pattern, locale);
 }

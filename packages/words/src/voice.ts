@@ -1,10 +1,10 @@
 import { type DateWords, dateWords } from './dates.ts';
 import { displayNames, listFormat } from './formats.ts';
 import type { MessageValues } from './message.ts';
-import type { MessageKey } from './messages.ts';
+import type { Language, Locale, MessageKey } from './messages.ts';
 import { formatOf, formatRange } from './numbers.ts';
 import { type QuantityWords, quantityWords, type Units } from './quantities.ts';
-import { type Locale, type Say, sayer } from './speaker.ts';
+import { type Say, sayer } from './speaker.ts';
 
 /** The suffix of a name tells the unit. */
 type Values = Readonly<Record<string, number | string>>;
@@ -35,11 +35,17 @@ export type Speaker = DateWords &
     country(code: string): string;
   };
 
-/** American words with American units, British words with metric ones (decision 2): the one place that says so. */
-const localeWith: Record<Units, Locale> = { metric: 'en-GB', us: 'en-US' };
+/** A language as those who speak it call it. */
+export function languageName(language: Language): string {
+  return displayNames(language, 'language').of(language) ?? language;
+}
 
-/** @param locale the language; where none is chosen, the one that goes with the units */
-export function speaker(units: Units, locale: Locale = localeWith[units]): Speaker {
+/** American words with American units, British words with metric ones (decision 2): the one place that says so. */
+const english: Record<Units, Locale> = { metric: 'en-GB', us: 'en-US' };
+
+/** @param language one that was loaded ({@link loadLanguage}); English always is */
+export function speaker(units: Units, language: Language = 'en'): Speaker {
+  const locale = language === 'en' ? english[units] : language;
   const say = sayer(locale);
   const dates = dateWords(locale, say);
   const quantities = quantityWords(units, locale, say);

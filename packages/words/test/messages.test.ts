@@ -2,7 +2,7 @@ import { IntlMessageFormat } from 'intl-messageformat';
 import { describe, expect, test } from 'vitest';
 import { allMessages, type MessageKey, usEnglish } from '../src/index.ts';
 
-const english = allMessages();
+const english = await allMessages('en');
 
 type Element = { type: number; value?: string; options?: Record<string, { value: Element[] }> };
 const literal = 0;

@@ -34,16 +34,6 @@ describe('dates', () => {
   });
 });
 
-describe('the language', () => {
-  test('goes with the units, and can be chosen apart from them', () => {
-    expect([metric.locale, us.locale]).toEqual(['en-GB', 'en-US']);
-    const either = speaker('metric', 'en-US');
-    expect(either.say('season.row.neck-fall')).toBe('Tops fall');
-    expect(either.day(august12)).toBe('August 12');
-    expect(either.quantity('temperature', 20)).toBe('20°C');
-  });
-});
-
 describe('quantities', () => {
   test('come in metric and American units', () => {
     expect(metric.quantity('temperature', 20)).toBe('20°C');

@@ -1,14 +1,18 @@
+import { type Language, languageName, languages } from '@neckfall/words';
 import type { Signal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { canRemember } from '../device/remembered.ts';
 import { allKept } from '../offline/updates.ts';
 import { gardenStanding } from '../state/garden.ts';
 import { hrefTo, page } from '../state/route.ts';
-import { choose, theme, units, voice } from '../state/settings.ts';
+import { choose, language, theme, units, voice } from '../state/settings.ts';
 
 type Choice<Value extends string> = {
-  name: 'units' | 'theme';
+  name: 'units' | 'theme' | 'language';
   setting: Signal<Value>;
   values: readonly Value[];
+  /** What each is called; its message unless given. */
+  label?: (value: Value) => ComponentChildren;
 };
 
 /** The garden, units, look, and the way to what this is. */
@@ -17,6 +21,7 @@ export function Foot() {
   return (
     <footer class="foot">
       <GardenLink />
+      <Choices name="language" setting={language} values={languages} label={ownName} />
       <Choices name="units" setting={units} values={['metric', 'us']} />
       <Choices name="theme" setting={theme} values={['system', 'light', 'dark']} />
       <AboutLink />
@@ -50,7 +55,12 @@ function AboutLink() {
   );
 }
 
-function Choices<Value extends string>({ name, setting, values }: Choice<Value>) {
+/** Each language in itself, for those who read no other. */
+function ownName(value: Language) {
+  return <span lang={value}>{languageName(value)}</span>;
+}
+
+function Choices<Value extends string>({ name, setting, values, label }: Choice<Value>) {
   const { say } = voice.value;
   return (
     <fieldset>
@@ -64,7 +74,7 @@ function Choices<Value extends string>({ name, setting, values }: Choice<Value>)
             checked={setting.value === value}
             onChange={() => choose(name, setting, value)}
           />
-          {say(`app.${name}.${value}` as 'app.units.us')}
+          {label ? label(value) : say(`app.${name}.${value}` as 'app.units.us')}
         </label>
       ))}
     </fieldset>

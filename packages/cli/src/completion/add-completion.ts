@@ -1,4 +1,4 @@
-import { type Say, speaker } from '@neckfall/words';
+import type { Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import { example } from '../options/example.ts';
 import { print } from '../output/print.ts';
@@ -16,15 +16,15 @@ const scripts: Record<Shell, (completions: Completions) => string> = {
 };
 
 /** `neckfall completion SHELL`: prints the script that makes the shell complete commands, options and their words. */
-export function addCompletion(root: Command, say: Say): void {
+export function addCompletion(root: Command, voice: Speaker): void {
+  const { say } = voice;
   root
     .command('completion')
     .description(say('help.completion'))
     .argument('[shell]', say('help.shell'))
     .addHelpText('after', example(say, 'completion bash'))
     .action((shell: string | undefined) => {
-      const metric = speaker('metric');
-      if (shell === undefined) throw refuse('no-shell', { expected: metric.any(shells) });
-      return print(scripts[parseChoice(shell, 'completion', shells, metric)](completionsOf(root)));
+      if (shell === undefined) throw refuse('no-shell', { expected: voice.any(shells) });
+      return print(scripts[parseChoice(shell, 'completion', shells, voice)](completionsOf(root)));
     });
 }

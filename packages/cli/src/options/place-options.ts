@@ -76,6 +76,7 @@ export type RawOutputOptions = {
   csv?: boolean;
   out?: string;
   units?: string;
+  lang?: string;
   debug?: boolean;
 };
 

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { sayer } from '@neckfall/words';
+import { speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { type Completed, completionsOf } from '../../src/completion/completions.ts';
 import { program } from '../../src/program.ts';
@@ -48,7 +48,7 @@ export function filesFor(folder: string): readonly string[] {
  * option that the program has. `files` are all that options are pointed at.
  */
 export function commandLines(files: readonly string[]): fc.Arbitrary<string[]> {
-  const { commands } = completionsOf(program(sayer('en-GB')));
+  const { commands } = completionsOf(program(speaker('metric')));
   const one = (name: string) =>
     lineOf(commands.find((command) => command.name === name)?.options ?? [], name, files);
   const named = commands.filter(({ name }) => name !== '');

@@ -1,6 +1,9 @@
 import { foldName } from './fold-name.ts';
 
-/** Names in daily use that are not the English display name of the host; folded. */
+/** Languages in which countries are known by name. */
+const languages = ['en', 'es'];
+
+/** Names in daily use that are no display names of the host; folded. */
 const OTHER_NAMES: Readonly<Record<string, readonly string[]>> = {
   AE: ['uae'],
   BA: ['bosnia'],
@@ -18,16 +21,16 @@ const OTHER_NAMES: Readonly<Record<string, readonly string[]>> = {
   PS: ['palestine'],
   SZ: ['swaziland'],
   TR: ['turkey', 'turkiye'],
-  US: ['usa', 'us of a', 'america', 'u s', 'u s a'],
+  US: ['usa', 'us of a', 'america', 'u s', 'u s a', 'ee uu', 'eeuu'],
   VA: ['vatican'],
 };
 
-let displayNames: Intl.DisplayNames | undefined;
+let displayNames: Intl.DisplayNames[] | undefined;
 
-/** How people write a country, folded: its ISO alpha-2 code, its English name, short forms. */
+/** How people write a country, folded: its ISO alpha-2 code, its names, short forms. */
 export function countryForms(country: string): string[] {
-  displayNames ??= new Intl.DisplayNames('en', { type: 'region' });
-  const name = displayNames.of(country) ?? country;
-  const names = [foldName(name), foldName(name.replace('&', 'and'))];
-  return [...new Set([country.toLowerCase(), ...names, ...(OTHER_NAMES[country] ?? [])])];
+  displayNames ??= languages.map((language) => new Intl.DisplayNames(language, { type: 'region' }));
+  const names = displayNames.map((names) => names.of(country) ?? country);
+  const forms = names.flatMap((name) => [foldName(name), foldName(name.replace('&', 'and'))]);
+  return [...new Set([country.toLowerCase(), ...forms, ...(OTHER_NAMES[country] ?? [])])];
 }

@@ -54,6 +54,7 @@ export const app = {
   'app.map.take': 'Take {point}',
   'app.map.loading': 'Drawing the land…',
   'app.other-ways': 'No town near you? Other ways to say where',
+  'app.language': 'Language',
   'app.units': 'Units',
   'app.units.metric': '°C, mm, grams',
   'app.units.us': '°F, inches, ounces',

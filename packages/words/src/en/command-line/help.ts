@@ -23,6 +23,7 @@ export const help = {
   'help.csv': 'a table of comma-separated values, in metric units',
   'help.out': 'write to a file instead of printing',
   'help.units': 'units and words (default: metric)',
+  'help.lang': 'language of the words (default: that of this machine, where it is spoken here)',
   'help.debug': 'show where an error arose',
   'help.start': 'direct-seed, raised-seedlings, bought-transplants or sets',
   'help.class': 'short, intermediate or long, as on the packet',

@@ -1,0 +1,4 @@
+/** Lo que las fechas del idioma dejan abierto. */
+export const dates = {
+  'date.range-over-new-year': '{from} – {to}',
+} as const;
