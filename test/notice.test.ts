@@ -30,6 +30,14 @@ describe('NOTICE, of the data shipped', () => {
   );
 });
 
+test('NOTICE names every typeface shipped, and no other', () => {
+  const folder = 'packages/app/src/look/fonts';
+  const shipped = readdirSync(new URL(folder, ROOT)).map((file) => `${folder}/${file}`);
+  const named = notice.split('\n').filter((line) => line.startsWith(folder));
+  expect(named.sort()).toEqual(shipped.sort());
+  expect(notice).toContain('SIL OPEN FONT LICENSE Version 1.1');
+});
+
 type LockEntry = {
   readonly dependencies?: Record<string, string>;
   readonly optionalDependencies?: Record<string, string>;

@@ -1,11 +1,12 @@
 import type { App } from './open-app.ts';
 
 /** What a phone may have to fetch before the first answer, gzipped where it zips. */
-export const limits = { scriptBytes: 110_000, totalBytes: 1_200_000 } as const;
+export const limits = { scriptBytes: 110_000, totalBytes: 1_200_000, fontBytes: 80_000 } as const;
 
 export type FirstAnswer = {
   scriptBytes: number;
   totalBytes: number;
+  fontBytes: number;
   files: string[];
   /** From the town chosen to the answer on the page, ms. */
   waitMs: number;
@@ -34,6 +35,7 @@ export async function firstAnswer(app: App): Promise<FirstAnswer> {
   return {
     scriptBytes: sum(sent.filter(({ path }) => path.endsWith('.js'))),
     totalBytes: sum(sent),
+    fontBytes: sum(sent.filter(({ path }) => path.endsWith('.woff2'))),
     files: sent.map(({ path }) => path),
     waitMs,
   };

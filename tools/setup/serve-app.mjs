@@ -12,12 +12,13 @@ const types = {
   '.svg': 'image/svg+xml',
   '.webmanifest': 'application/manifest+json',
   '.txt': 'text/plain; charset=utf-8',
+  '.woff2': 'font/woff2',
 };
 
 /** As docs/hosting.md asks of any host. */
 const headers = {
   'Content-Security-Policy':
-    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
   'Referrer-Policy': 'no-referrer',
   'X-Content-Type-Options': 'nosniff',
   'Permissions-Policy': 'geolocation=(self)',
@@ -49,7 +50,7 @@ async function send(folder, request, response, sent) {
   const file = join(folder, path.endsWith(sep) || path.endsWith('/') ? join(path, 'index.html') : path);
   if (!file.startsWith(folder + sep) || !(await stat(file)).isFile()) throw new Error(path);
   const type = types[extname(file)] ?? 'application/octet-stream';
-  const isText = !type.startsWith('application/octet');
+  const isText = !/^(application\/octet|font)/.test(type);
   const zips = isText && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
   response.writeHead(200, {
     ...headers,

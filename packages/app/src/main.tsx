@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import { languagesKnown } from './turns/languages-known.ts';
 import './look/colours.css';
+import './look/fonts.css';
 import './look/base.css';
 import './look/shell.css';
 import './look/pages.css';

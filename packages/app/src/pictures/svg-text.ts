@@ -14,7 +14,7 @@ export type SvgTextOptions = {
  * @throws Error naming a colour that is missing
  */
 export function svgText(picture: VNode, options: SvgTextOptions): string {
-  const { colours, title, fontFamily = 'Georgia, serif' } = options;
+  const { colours, title, fontFamily = "'Source Sans 3', Helvetica, Arial, sans-serif" } = options;
   const all = markup(picture);
   const [, attributes, inside] = /<svg([^>]*)>([\s\S]*)<\/svg>/.exec(all) ?? [];
   if (inside === undefined) throw new Error('svgText: expected a picture, got no <svg>');

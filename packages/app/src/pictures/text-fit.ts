@@ -1,9 +1,9 @@
 /** Words set bold are so much wider. */
-export const boldWidth = 1.13;
+export const boldWidth = 1.08;
 
 /**
  * Width of a line of text, px: an estimate on the safe side, since a picture is laid out before it is on a page. It
- * goes by the widest of the serif faces a page may be shown in.
+ * goes by Helvetica (its published metrics, memory), in which a kept picture may be shown; our own face is narrower.
  */
 export function textWidth(text: string, fontSize: number): number {
   let ems = 0;
@@ -12,12 +12,14 @@ export function textWidth(text: string, fontSize: number): number {
 }
 
 function widthOf(letter: string): number {
-  if ("ijlI.,:;'|()! \u00a0".includes(letter)) return 0.34;
-  if ('tf-'.includes(letter)) return 0.4;
-  if ('rs'.includes(letter)) return 0.5;
-  if ('mwMW—'.includes(letter)) return 0.97;
-  if (letter >= 'A' && letter <= 'Z') return 0.75;
-  return letter >= '⺀' ? 1 : 0.63;
+  if ("ijltfI.,:;'|!/ \u00a0".includes(letter)) return 0.28;
+  if ('r-()'.includes(letter)) return 0.34;
+  if ('cksvxyzJ'.includes(letter)) return 0.5;
+  if ('mM'.includes(letter)) return 0.84;
+  if ('wGOQ'.includes(letter)) return 0.78;
+  if ('W—'.includes(letter)) return 1;
+  if (letter >= 'A' && letter <= 'Z') return 0.73;
+  return letter >= '⺀' ? 1 : 0.56;
 }
 
 /** Breaks a text at its spaces into lines no wider than `width`; a longer word stands alone. */

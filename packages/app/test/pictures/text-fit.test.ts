@@ -1,22 +1,23 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { textWidth, wrapText } from '../../src/pictures/text-fit.ts';
+import { boldWidth, textWidth, wrapText } from '../../src/pictures/text-fit.ts';
 import { seeded } from './scenes.ts';
 
-// DejaVu Serif 2.37, advance widths of its Book face as Chromium measures them, em: the widest usual serif face
-const dejaVuSerif = [
-  ['good in 8 years in 10', 10.65],
-  ['run to flower: 1 plant in 10', 13.68],
-  ['days long enough from 23 March', 16.85],
-  ['big enough and warm from 13 May', 17.89],
-  ['longest day 16 h 38 min', 12.2],
-  ['61 mm across', 7.07],
-  ['Intermediate-day,', 8.92],
+// Liberation Sans 1.07 (as wide as Helvetica), advance widths of its regular and bold faces as Chromium measures them, em
+const helvetica = [
+  ['good in 8 years in 10', 9.28, 9.89],
+  ['run to flower: 1 plant in 10', 11.51, 12.45],
+  ['days long enough from 23 March', 14.62, 15.67],
+  ['big enough and warm from 13 May', 15.45, 16.45],
+  ['longest day 16 h 38 min', 10.62, 11.28],
+  ['61 mm across', 6.28, 6.67],
+  ['Intermediate-day,', 7.71, 8.21],
 ] as const;
 
-test.each(dejaVuSerif)('“%s” is taken as no narrower than it is, and not much wider', (text, ems) => {
+test.each(helvetica)('“%s” is taken as no narrower than it is, and not much wider', (text, ems, bold) => {
   expect(textWidth(text, 1)).toBeGreaterThanOrEqual(ems);
-  expect(textWidth(text, 1)).toBeLessThan(ems * 1.1);
+  expect(textWidth(text, 1)).toBeLessThan(ems * 1.08);
+  expect(textWidth(text, boldWidth)).toBeGreaterThanOrEqual(bold);
 });
 
 test('wrapping keeps every word in order, and only a single word may stand out', () => {
