@@ -2,11 +2,21 @@ import type { ComponentChildren } from 'preact';
 import { ink } from './ink.ts';
 import { px } from './path.ts';
 
-/** Font sizes of all pictures, px of the page: pictures are laid out for the width they get, so text never shrinks. */
-export const type = { text: 14, small: 12.5 } as const;
+/**
+ * Font sizes of all pictures, px: a picture's px are those of a page whose text is of the usual size, and grow with the
+ * reader's. Pictures are laid out for the width they get, so text never shrinks.
+ */
+export const type = { text: 15.5, small: 14 } as const;
+/** From one line of small words to the next, px. */
+export const lineHeight = 17;
 
-/** A page is printed at another width than it was laid out for. */
-export const onNarrowerPaper = { maxWidth: '100%', height: 'auto' };
+/** A picture's px to a page's rem, at the usual text size of base.css. */
+export const pxPerRem = 18;
+
+/** What makes a picture as wide as it was laid out, in rem. The rest stands in pages.css. */
+export function wideAs(width: number) {
+  return { '--wide': `${px(width / pxPerRem)}rem` };
+}
 
 export type Size = { width: number; height: number };
 
@@ -22,7 +32,7 @@ export function Picture(props: Size & { name: string; summary: string; children:
         width={px(width)}
         height={px(height)}
         font-size={type.text}
-        style={onNarrowerPaper}
+        style={wideAs(width)}
       >
         {children}
       </svg>

@@ -59,7 +59,8 @@ export const anyClimate = fc
   })
   .map(({ latitudeDeg, meanC, swingC, rainMm }) => sineClimate(latitudeDeg, meanC, swingC, rainMm));
 
-export const anyWidth = fc.integer({ min: 280, max: 1400 });
+/** From a phone of 320 px with text at 200 % to a wide desk, in px of pictures. */
+export const anyWidth = fc.integer({ min: 140, max: 1400 });
 export const anyDay = fc.integer({ min: newYear2027, max: newYear2027 + climateYearDays });
 
 /** A whole year of starts takes minutes to shrink: the first counterexample is shown as it is. */

@@ -64,6 +64,8 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
                 width={width}
                 firstDay={firstDay}
                 days={axisDays}
+                sizeText={hills.sizeText}
+                leavesText={hills.leavesText}
                 day={day}
                 text={say('picture.hills.start', { date: speaker.day(day) })}
               />
@@ -101,7 +103,9 @@ function Handle({ width, firstDay, onDay, children }: HandleProps) {
   const take = (event: PointerEvent & { currentTarget: HTMLElement }) => {
     const svg = event.currentTarget.querySelector('svg');
     if (!svg) return;
-    const x = event.clientX - svg.getBoundingClientRect().left;
+    // a picture's px grow with the reader's text
+    const box = svg.getBoundingClientRect();
+    const x = ((event.clientX - box.left) / box.width) * width;
     onDay(hillsDayAt({ width, firstDay, days: axisDays }, x));
   };
   return (

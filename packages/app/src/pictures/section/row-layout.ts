@@ -1,4 +1,4 @@
-import { type as font } from '../picture.tsx';
+import { type as font, lineHeight } from '../picture.tsx';
 import { boldWidth, textWidth, wrapText } from '../text-fit.ts';
 import { discMm, type Onion } from './onion.ts';
 import { onionHeightMm } from './onion-shape.tsx';
@@ -15,11 +15,10 @@ const gapPx = 12;
 const leastCell = 74;
 /** Where onions take several lines, about so many stand in each. */
 const usualInLine = 3;
-const lineHeight = 17;
 /** Most room that is added between two, where there is any left, px. */
 const mostSpare = 72;
 /** Widest of the words under the disc, px. */
-const discWords = 60;
+const discWords = 66;
 /** Widths that were made to fit may add up to a hair more, px. */
 const rounding = 0.01;
 const rootRoomMm = 8;

@@ -1,38 +1,66 @@
 import { type DayAxis, dayAtX, dayAxis, xOfDay } from '../day-axis.ts';
 import { type Point, px } from '../path.ts';
+import { type as font, lineHeight } from '../picture.tsx';
+import { wrapText } from '../text-fit.ts';
 import { type KeyEntry, type PlacedWord, placeKey, placeWords } from './hill-words.ts';
 import { type HillStart, type StartHillsProps, type Trouble, troubles } from './start-hills-props.ts';
 
 export const hillHeight = 96;
 /** Above it the start is held, and a line of words is written. */
-const top = 58;
+const top = 60;
 const ground = top + hillHeight;
 const bottom = ground + hillHeight;
-const sizeTop = bottom + 30;
-const sizeBottom = sizeTop + 50;
-const leavesTop = sizeBottom + 30;
-export const leavesBottom = leavesTop + 36;
-/** Room that words over a part of the picture, and over its foot, take: px above it. */
-const wordsRoom = { from: 21, to: 3 } as const;
+/** From words to what stands under them, and over them to what stands above, px. */
+const underWords = 8;
+const overWords = 5;
 
-/** A line from a height to the foot of the picture that leaves out its lines of words; an SVG path. */
-export function downThrough(x: number, from: number): string {
-  const gaps = [sizeTop, leavesTop, leavesBottom + 2].map(
-    (under) => `V${px(under - wordsRoom.from)}M${px(x)} ${px(under - wordsRoom.to)}`,
-  );
-  return `M${px(x)} ${px(from)}${gaps.join('')}V${px(leavesBottom)}`;
-}
-
-/** Where things of the hills stand, px. */
-export type HillsLayout = {
-  axis: DayAxis;
+/** Heights of the parts one under the other, px, and the words over the two lowest. */
+type HillsParts = {
   top: number;
   ground: number;
   bottom: number;
+  sizeLines: readonly string[];
   sizeTop: number;
   sizeBottom: number;
+  leavesLines: readonly string[];
   leavesTop: number;
   leavesBottom: number;
+};
+
+export function hillsParts({
+  width,
+  sizeText,
+  leavesText,
+}: Pick<StartHillsProps, 'width' | 'sizeText' | 'leavesText'>): HillsParts {
+  const { left, right } = dayAxis(0, 1, width);
+  const sizeLines = wrapText(sizeText, right - left, font.small);
+  const leavesLines = wrapText(leavesText, right - left, font.small);
+  const roomOf = (lines: readonly string[]) => overWords + lines.length * lineHeight + underWords;
+  const sizeTop = bottom + roomOf(sizeLines);
+  const sizeBottom = sizeTop + 50;
+  const leavesTop = sizeBottom + roomOf(leavesLines);
+  const leavesBottom = leavesTop + 36;
+  return { top, ground, bottom, sizeLines, sizeTop, sizeBottom, leavesLines, leavesTop, leavesBottom };
+}
+
+/** Feet of the lines over a part, px. */
+export function overPart(lines: readonly string[], partTop: number): { text: string; y: number }[] {
+  return lines.map((text, i) => ({ text, y: partTop - underWords - (lines.length - 1 - i) * lineHeight }));
+}
+
+/** A line from a height to the foot of the picture that leaves out its lines of words; an SVG path. */
+export function downThrough(x: number, from: number, parts: HillsParts): string {
+  const { sizeLines, sizeTop, leavesLines, leavesTop, leavesBottom } = parts;
+  const gap = (lines: readonly string[], partTop: number) =>
+    `V${px(partTop - underWords - lines.length * lineHeight + 2)}M${px(x)} ${px(partTop - underWords + 5)}`;
+  return `M${px(x)} ${px(from)}${gap(sizeLines, sizeTop)}${gap(leavesLines, leavesTop)}V${px(leavesBottom)}`;
+}
+
+/** Where things of the hills stand, px. */
+export type HillsLayout = HillsParts & {
+  axis: DayAxis;
+  /** Feet of the words for today, between the foot and the months. */
+  todayY: number;
   monthsY: number;
   keyTop: number;
   height: number;
@@ -45,7 +73,18 @@ export type HillsLayout = {
 };
 
 export function hillsLayout(
-  props: Pick<StartHillsProps, 'width' | 'firstDay' | 'days' | 'starts' | 'goodText' | 'troubleTexts'>,
+  props: Pick<
+    StartHillsProps,
+    | 'width'
+    | 'firstDay'
+    | 'days'
+    | 'starts'
+    | 'today'
+    | 'goodText'
+    | 'troubleTexts'
+    | 'sizeText'
+    | 'leavesText'
+  >,
 ): HillsLayout {
   const { width, firstDay, days } = props;
   const axis = dayAxis(firstDay, days, width);
@@ -67,20 +106,17 @@ export function hillsLayout(
     { text: props.goodText, upper: hill, lower: hill.map(([at]): Point => [at, ground]) },
     hollows.map((hollow) => ({ ...hollow, text: props.troubleTexts[hollow.trouble] })),
   );
-  const monthsY = leavesBottom + 20;
+  const parts = hillsParts(props);
+  const todayY = parts.leavesBottom + 15;
+  const monthsY = parts.leavesBottom + 20 + (props.today ? lineHeight : 0);
   const key = placeKey(
     axis,
     unnamed.map((trouble) => ({ trouble, text: props.troubleTexts[trouble] })),
   );
   return {
+    ...parts,
     axis,
-    top,
-    ground,
-    bottom,
-    sizeTop,
-    sizeBottom,
-    leavesTop,
-    leavesBottom,
+    todayY,
     monthsY,
     keyTop: monthsY + 12,
     height: monthsY + 8 + (key.height > 0 ? key.height + 8 : 0),

@@ -2,28 +2,32 @@ import { xOfDay } from '../day-axis.ts';
 import { ink } from '../ink.ts';
 import { linePath, type Point, px, smoothBand, smoothLine } from '../path.ts';
 import { Label } from '../picture.tsx';
-import { closedYear, type HillsLayout, yOnScale } from './hills-layout.ts';
+import { closedYear, type HillsLayout, overPart, yOnScale } from './hills-layout.ts';
 import type { HillStart } from './start-hills-props.ts';
 
+type PartProps = { layout: HillsLayout; starts: readonly HillStart[] };
+
+function PartWords({ x, lines }: { x: number; lines: readonly { text: string; y: number }[] }) {
+  return (
+    <>
+      {lines.map(({ text, y }) => (
+        <Label key={y} x={x} y={y} small fill={ink.ink2}>
+          {text}
+        </Label>
+      ))}
+    </>
+  );
+}
+
 /** The bulb across, by start: 8 years in 10 as a band of skin, the middle as a line. */
-export function SizeBand({
-  layout,
-  starts,
-  text,
-}: {
-  layout: HillsLayout;
-  starts: readonly HillStart[];
-  text: string;
-}) {
-  const { axis, sizeTop, sizeBottom } = layout;
+export function SizeBand({ layout, starts }: PartProps) {
+  const { axis, sizeLines, sizeTop, sizeBottom } = layout;
   const all = starts.flatMap(({ acrossMm }) => (acrossMm ? [acrossMm.low, acrossMm.high] : []));
   const high = Math.max(60, ...all);
   const y = (mm: number) => yOnScale(mm, 0, high, sizeTop, sizeBottom);
   return (
     <>
-      <Label x={axis.left} y={sizeTop - 8} small fill={ink.ink2}>
-        {text}
-      </Label>
+      <PartWords x={axis.left} lines={overPart(sizeLines, sizeTop)} />
       <path d={`M${px(axis.left)} ${px(sizeBottom)}H${px(axis.right)}`} stroke={ink.line} />
       {stretches(closedYear(starts, axis.firstDay, axis.days), ({ acrossMm }) => acrossMm).map((stretch) => {
         const line = (value: (across: NonNullable<HillStart['acrossMm']>) => number) =>
@@ -53,23 +57,13 @@ export function SizeBand({
 }
 
 /** Green leaves standing when bulbs start, as steps. */
-export function LeavesLine({
-  layout,
-  starts,
-  text,
-}: {
-  layout: HillsLayout;
-  starts: readonly HillStart[];
-  text: string;
-}) {
-  const { axis, leavesTop, leavesBottom } = layout;
+export function LeavesLine({ layout, starts }: PartProps) {
+  const { axis, leavesLines, leavesTop, leavesBottom } = layout;
   const high = Math.max(8, ...starts.map(({ leavesGreen }) => leavesGreen ?? 0));
   const y = (leaves: number) => yOnScale(leaves, 0, high, leavesTop, leavesBottom);
   return (
     <>
-      <Label x={axis.left} y={leavesTop - 8} small fill={ink.ink2}>
-        {text}
-      </Label>
+      <PartWords x={axis.left} lines={overPart(leavesLines, leavesTop)} />
       <path d={`M${px(axis.left)} ${px(leavesBottom)}H${px(axis.right)}`} stroke={ink.line} />
       {stretches(closedYear(starts, axis.firstDay, axis.days), ({ leavesGreen }) => leavesGreen).map(
         (stretch) => {

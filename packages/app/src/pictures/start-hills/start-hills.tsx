@@ -52,14 +52,14 @@ export function StartHills(props: StartHillsProps) {
       <path d={smoothLine(layout.hill)} fill="none" stroke={ink.leaf} stroke-width={2.2} />
       <path d={`M${px(axis.left)} ${px(ground)}H${px(axis.right)}`} stroke={ink.earth} stroke-width={1.8} />
       {today && <TodayMark layout={layout} {...today} />}
-      {marker && <StartMark axis={axis} {...marker} />}
+      {marker && <StartMark axis={axis} parts={layout} {...marker} />}
       {layout.words.map(({ text, x, y }) => (
         <Label key={`${x} ${y}`} x={x} y={y} anchor="middle" bold>
           {text}
         </Label>
       ))}
-      <SizeBand layout={layout} starts={props.starts} text={props.sizeText} />
-      <LeavesLine layout={layout} starts={props.starts} text={props.leavesText} />
+      <SizeBand layout={layout} starts={props.starts} />
+      <LeavesLine layout={layout} starts={props.starts} />
       <MonthNames axis={axis} names={props.months} tickY={layout.leavesBottom} textY={layout.monthsY} />
       <Key id={id} layout={layout} />
     </Picture>
@@ -90,20 +90,20 @@ function Key({ id, layout: { key, keyTop } }: { id: string; layout: HillsLayout 
 }
 
 function TodayMark({ layout, day, text }: { layout: HillsLayout; day: number; text: string }) {
-  const { axis, leavesBottom, top } = layout;
+  const { axis, top, todayY } = layout;
   if (!isOnAxis(axis, day)) return null;
   const x = xOfDay(axis, day + 0.5);
-  const atEnd = x + textWidth(text, font.small) > axis.right;
+  const half = textWidth(text, font.small) / 2;
   return (
     <>
       <path
-        d={downThrough(x, top)}
+        d={downThrough(x, top, layout)}
         stroke={ink.ink}
         stroke-width={1.6}
         stroke-dasharray="1 4"
         stroke-linecap="round"
       />
-      <Label x={atEnd ? x - 5 : x + 5} y={leavesBottom - 5} anchor={atEnd ? 'end' : 'start'} small>
+      <Label x={Math.max(axis.left + half, Math.min(axis.right - half, x))} y={todayY} anchor="middle" small>
         {text}
       </Label>
     </>

@@ -1,12 +1,15 @@
 import { type DayAxis, dayAxis, xOfDay } from '../day-axis.ts';
 import { ink } from '../ink.ts';
 import { px } from '../path.ts';
-import { type as font, Label, onNarrowerPaper } from '../picture.tsx';
+import { type as font, Label, wideAs } from '../picture.tsx';
 import { boldWidth, textWidth } from '../text-fit.ts';
-import { downThrough, leavesBottom } from './hills-layout.ts';
+import { downThrough, hillsParts } from './hills-layout.ts';
+import type { StartHillsProps } from './start-hills-props.ts';
+
+type MarkProps = { axis: DayAxis; parts: ReturnType<typeof hillsParts>; day: number; text: string };
 
 /** The start chosen, held by an onion. */
-export function StartMark({ axis, day, text }: { axis: DayAxis; day: number; text: string }) {
+export function StartMark({ axis, parts, day, text }: MarkProps) {
   if (day < axis.firstDay || day >= axis.firstDay + axis.days) return null;
   const x = xOfDay(axis, day + 0.5);
   const half = textWidth(text, font.text * boldWidth) / 2 + 2;
@@ -16,7 +19,7 @@ export function StartMark({ axis, day, text }: { axis: DayAxis; day: number; tex
     `Q${at(1, 20)} ${at(3, 22)}C${at(13, 25)} ${at(13, 39)} ${at(0, 39)}Z`;
   return (
     <>
-      <path d={downThrough(x, 38)} stroke={ink.ink} stroke-width={2} />
+      <path d={downThrough(x, 38, parts)} stroke={ink.ink} stroke-width={2} />
       <path class="start-handle" d={onion} fill={ink.skin2} stroke={ink.ink} stroke-width={1.6} />
       <Label x={Math.min(axis.right - half, Math.max(axis.left + half, x))} y={12} anchor="middle" bold>
         {text}
@@ -25,21 +28,26 @@ export function StartMark({ axis, day, text }: { axis: DayAxis; day: number; tex
   );
 }
 
-type OverlayProps = { width: number; firstDay: number; days: number; day: number; text: string };
+type OverlayProps = Pick<StartHillsProps, 'width' | 'firstDay' | 'days' | 'sizeText' | 'leavesText'> & {
+  day: number;
+  text: string;
+};
 
 /** The same on a sheet of its own, to be laid over hills without it: what is moved is drawn anew, the hills are not. */
-export function StartMarkOverlay({ width, firstDay, days, day, text }: OverlayProps) {
+export function StartMarkOverlay({ firstDay, days, day, text, ...hills }: OverlayProps) {
+  const { width } = hills;
+  const parts = hillsParts(hills);
   return (
     <svg
-      class="start-mark"
+      class="picture-svg start-mark"
       aria-hidden="true"
-      viewBox={`0 0 ${px(width)} ${px(leavesBottom)}`}
+      viewBox={`0 0 ${px(width)} ${px(parts.leavesBottom)}`}
       width={px(width)}
-      height={px(leavesBottom)}
+      height={px(parts.leavesBottom)}
       font-size={font.text}
-      style={onNarrowerPaper}
+      style={wideAs(width)}
     >
-      <StartMark axis={dayAxis(firstDay, days, width)} day={day} text={text} />
+      <StartMark axis={dayAxis(firstDay, days, width)} parts={parts} day={day} text={text} />
     </svg>
   );
 }

@@ -1,16 +1,14 @@
 import { xOfDay } from '../day-axis.ts';
 import { ink } from '../ink.ts';
+import { monthNames } from '../month-names.tsx';
 import { areaPath, linePath, type Point, px } from '../path.ts';
-import { type as font, Label } from '../picture.tsx';
+import { type as font, Label, lineHeight } from '../picture.tsx';
 import { onionPaint } from '../section/index.ts';
-import { boldWidth, textWidth } from '../text-fit.ts';
-import { lineHeight, type PlacedMark } from './place-marks.ts';
-import type { YearLayout } from './year-layout.ts';
+import { textWidth } from '../text-fit.ts';
+import type { PlacedMark } from './place-marks.ts';
+import { stepHeights, type YearLayout } from './year-layout.ts';
 import type { CropLine } from './year-line-props.ts';
 
-/** The stairs end a little below the ridge's top at this many leaves; more leaves make lower steps. */
-const usualLeaves = 13;
-const partOfRidge = 0.9;
 /** A bulb this wide fills the soil's depth, mm; a wider one is drawn to its own scale. */
 const usualBulbMm = 90;
 
@@ -36,8 +34,6 @@ export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine
   }
   // in the ground or in a tray
   const waitFrom = xOfDay(axis, Math.min(...crop.marks.map(({ day }) => day)));
-  const text = crop.leavesText;
-  const words = text && leavesWordsAt(layout, crop);
   return (
     <>
       {stairs.length > 0 && waitFrom < stairs[0][0] && (
@@ -52,34 +48,8 @@ export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine
       <path d={areaPath(stairs, ground)} fill={ink.leaf} fill-opacity={0.34} />
       <path d={linePath(stairs)} fill="none" stroke={ink.leaf} stroke-width={2} stroke-linejoin="round" />
       <Bulb layout={layout} bulb={crop.bulb} />
-      {text && words && (
-        <Label x={words.x} y={words.y} anchor="middle" bold fill={ink.leaf}>
-          {text.text}
-        </Label>
-      )}
     </>
   );
-}
-
-/** y of so many leaves. */
-function stepHeights({ lead, ridgeTop, ridge, ground }: YearLayout, { leaves }: Pick<CropLine, 'leaves'>) {
-  const most = Math.max(usualLeaves, ...leaves.map(({ made }) => made));
-  const top = lead === 'weather' ? ridgeTop : Math.min(...ridge.map(([, y]) => y));
-  return (made: number) => ground - (made / most) * partOfRidge * (ground - top);
-}
-
-/** Where the number of leaves is written: over the highest step. */
-export function leavesWordsAt(
-  layout: YearLayout,
-  crop: Pick<CropLine, 'leaves' | 'leavesText'>,
-): { x: number; y: number; half: number } | null {
-  const { leaves, leavesText } = crop;
-  if (leavesText === null) return null;
-  const { axis, ground } = layout;
-  const half = textWidth(leavesText.text, font.text * boldWidth) / 2;
-  const x = Math.min(axis.right - half, Math.max(axis.left + half, xOfDay(axis, leavesText.day)));
-  const highest = Math.max(0, ...leaves.map(({ made }) => made));
-  return { x, y: highest > 0 ? stepHeights(layout, crop)(highest) - 6 : ground, half };
 }
 
 /** The bulb, lying in the soil, as wide as it is that day. */
@@ -124,14 +94,22 @@ function Bulb({ layout, bulb }: { layout: YearLayout; bulb: CropLine['bulb'] }) 
   );
 }
 
-/** What the eye can't infer: each with a plumb line to its own row of words. */
-export function CropMarks({ layout, marks }: { layout: YearLayout; marks: readonly PlacedMark[] }) {
-  const { axis, ground, firstMarkY } = layout;
+type MarksProps = { layout: YearLayout; marks: readonly PlacedMark[]; months: readonly string[] };
+
+/** What the eye can't infer: each with a plumb line to its own row of words, past the names of the months. */
+export function CropMarks({ layout, marks, months }: MarksProps) {
+  const { axis, ground, soilBottom, monthsY, firstMarkY } = layout;
+  const names = monthNames(axis, months);
+  const throughName = (x: number) => names.some(({ left, right }) => x > left - 3 && x < right + 3);
   return (
     <>
       {marks.map(({ mark, x, dotY }) => (
         <g key={mark.kind}>
-          <path d={`M${px(x)} ${px(ground)}V${px(firstMarkY + dotY)}`} stroke={ink.ink2} stroke-width={1} />
+          <path
+            d={`M${px(x)} ${px(ground)}${throughName(x) ? `V${px(soilBottom + 5)}M${px(x)} ${px(monthsY + 4)}` : ''}V${px(firstMarkY + dotY)}`}
+            stroke={ink.ink2}
+            stroke-width={1}
+          />
           <circle cx={px(x)} cy={px(ground)} r={3.2} fill={ink.paper} stroke={ink.ink} stroke-width={1.6} />
         </g>
       ))}
@@ -170,7 +148,7 @@ function MarkWords({ x, y, anchor, small, text }: WordsProps) {
   const left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
   return (
     <>
-      <rect x={px(left)} y={px(y - 12)} width={px(wide)} height={16} fill={ink.paper} />
+      <rect x={px(left)} y={px(y - 13)} width={px(wide)} height={lineHeight} fill={ink.paper} />
       <Label x={x} y={y} anchor={anchor} small={small}>
         {text}
       </Label>

@@ -3,7 +3,7 @@ import { ink } from '../ink.ts';
 import { areaPath, type Point, px } from '../path.ts';
 import { type as font, Label } from '../picture.tsx';
 import { textWidth } from '../text-fit.ts';
-import { hotC, runsOf, waveC, waveRow, type YearLayout } from './year-layout.ts';
+import { runsOf, waveRow, type YearLayout } from './year-layout.ts';
 
 /** Below this share of nights frost is not drawn. */
 const rareFrost = 0.05;
@@ -56,58 +56,28 @@ export function Frost(props: { id: string; layout: YearLayout; share: readonly n
 }
 
 /** Heat shimmers over the ridge: one wave where days reach 30 °C, another for each 2.5 °C more. */
-export function Heat({
-  layout,
-  highC,
-  text,
-}: {
-  layout: YearLayout;
-  highC: readonly number[];
-  text: string;
-}) {
-  const { axis } = layout;
-  const waves: { key: string; path: string; from: number; to: number }[] = [];
-  for (let wave = 0; wave < layout.waves; wave++) {
-    for (const { first, last } of runsOf(highC.length, (i) => highC[i] >= hotC + wave * waveC)) {
-      const from = xOfDay(axis, axis.firstDay + first);
-      const to = xOfDay(axis, axis.firstDay + last + 1);
-      if (to - from < 6) continue;
-      const lift = waveRow * (wave + 1);
-      waves.push({ key: `${wave} ${first}`, path: shimmer(layout, from, to, lift), from, to });
-    }
-  }
-  const widest = waves.toSorted((a, b) => b.to - b.from - (a.to - a.from))[0];
-  const half = textWidth(text, font.small) / 2;
+export function Heat({ layout }: { layout: YearLayout }) {
   return (
     <>
-      {waves.map(({ key, path }) => (
-        <path key={key} d={path} fill="none" stroke={ink.alarm} stroke-width={1.3} stroke-linecap="round" />
+      {layout.shimmer.map(({ wave, from, to }) => (
+        <path
+          key={`${wave} ${from}`}
+          d={shimmerPath(layout, from, to, waveRow * (wave + 1))}
+          fill="none"
+          stroke={ink.alarm}
+          stroke-width={1.3}
+          stroke-linecap="round"
+        />
       ))}
-      {widest && (
-        <Label
-          x={Math.min(axis.right - half, Math.max(axis.left + half, (widest.from + widest.to) / 2))}
-          y={surfaceAt(layout, (widest.from + widest.to) / 2) - 6 - waveRow * layout.waves}
-          anchor="middle"
-          small
-          fill={ink.alarm}
-        >
-          {text}
-        </Label>
-      )}
     </>
   );
 }
 
-function surfaceAt({ axis, surfaceY }: YearLayout, x: number): number {
-  const index = Math.floor(((x - axis.left) / (axis.right - axis.left)) * axis.days);
-  return surfaceY(Math.max(0, Math.min(axis.days - 1, index)));
-}
-
-function shimmer(layout: YearLayout, from: number, to: number, lift: number): string {
+function shimmerPath({ surfaceAt }: YearLayout, from: number, to: number, lift: number): string {
   const period = 14;
   let path = '';
   for (let x = from; x <= to; x += 2) {
-    const y = surfaceAt(layout, x) - lift + 1.6 * Math.sin((2 * Math.PI * x) / period);
+    const y = surfaceAt(x) - lift + 1.6 * Math.sin((2 * Math.PI * x) / period);
     path += `${path === '' ? 'M' : 'L'}${px(x)} ${px(y)}`;
   }
   return path;

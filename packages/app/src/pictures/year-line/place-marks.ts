@@ -1,5 +1,5 @@
 import { type DayAxis, xOfDay } from '../day-axis.ts';
-import { type as font } from '../picture.tsx';
+import { type as font, lineHeight } from '../picture.tsx';
 import { textWidth, wrapText } from '../text-fit.ts';
 import type { CropMark } from './year-line-props.ts';
 
@@ -19,7 +19,6 @@ export type PlacedMark = {
 const gap = 8;
 const row = 22;
 const narrow = 480;
-export const lineHeight = 15;
 
 /**
  * Marks in order of their days, each with a row of its own under the picture. Words go to the left of the dot where

@@ -2,6 +2,7 @@ import { onionTypes, runPlan, startMethods } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { type as font } from '../../../src/pictures/picture.tsx';
 import {
   type Onion,
   type OnionForm,
@@ -42,7 +43,10 @@ describe('a row of onions', () => {
           for (const { x, onion, lines } of line) {
             const drawn =
               onion === null ? 23 * pxPerMm : Math.min(width, drawnWidthMm(onions[onion].onion) * pxPerMm);
-            const wide = Math.max(drawn, ...lines.map(({ text, bold }) => textWidth(text, bold ? 14 : 12.5)));
+            const wide = Math.max(
+              drawn,
+              ...lines.map(({ text, bold }) => textWidth(text, bold ? font.text : font.small)),
+            );
             expect(x - wide / 2).toBeGreaterThanOrEqual(taken);
             taken = x + wide / 2 - 0.5;
             for (const { y } of lines) expect(y).toBeLessThan(height);

@@ -2,6 +2,7 @@ import { onionTypes, startMethods, tryStarts, verdicts, waysOf } from '@neckfall
 import { speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { type as font } from '../../../src/pictures/picture.tsx';
 import { closedYear, hillHeight, hillsLayout } from '../../../src/pictures/start-hills/hills-layout.ts';
 import {
   type HillStart,
@@ -38,6 +39,9 @@ const anyYear = fc
   }));
 
 const texts = {
+  today: null,
+  sizeText: 'bulb across, 20–90 mm',
+  leavesText: 'green leaves when bulbs start, 4–9',
   goodText: 'good bulbs',
   troubleTexts: {
     small: 'small',
@@ -57,12 +61,12 @@ describe('hills and hollows', () => {
         for (const { trouble } of hollows) expect(named).toContain(texts.troubleTexts[trouble]);
         for (const [i, a] of words.entries()) {
           for (const b of words.slice(0, i)) {
-            const wide = (textWidth(a.text, 14) + textWidth(b.text, 14)) / 2;
+            const wide = (textWidth(a.text, font.text) + textWidth(b.text, font.text)) / 2;
             expect(Math.abs(a.x - b.x) >= wide || Math.abs(a.y - b.y) >= 18).toBe(true);
           }
         }
         for (const { text, x, y } of key) {
-          expect(x + 22 + textWidth(text, 12.5)).toBeLessThanOrEqual(axis.right);
+          expect(x + 22 + textWidth(text, font.small)).toBeLessThanOrEqual(axis.right);
           expect(keyTop + y + 14).toBeLessThan(height);
         }
       }),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { dayAxis } from '../../../src/pictures/day-axis.ts';
+import { type as font } from '../../../src/pictures/picture.tsx';
 import { textWidth } from '../../../src/pictures/text-fit.ts';
 import { placeMarks } from '../../../src/pictures/year-line/place-marks.ts';
 import type { CropMark } from '../../../src/pictures/year-line/year-line-props.ts';
@@ -27,7 +28,7 @@ test('words stay on the picture and off their own dot, one mark below the other 
       let dayAbove = 0;
       for (const { mark, x, dotY, anchor, textX, lines, textY, small } of placed) {
         expect(lines.join(' ')).toBe(mark.text);
-        const wide = Math.max(...lines.map((line) => textWidth(line, small ? 12.5 : 14)));
+        const wide = Math.max(...lines.map((line) => textWidth(line, small ? font.small : font.text)));
         const left = anchor === 'start' ? textX : anchor === 'end' ? textX - wide : textX - wide / 2;
         expect(left).toBeGreaterThanOrEqual(axis.left - 0.01);
         expect(left + wide).toBeLessThanOrEqual(axis.right + 0.01);

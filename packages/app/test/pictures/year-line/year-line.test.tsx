@@ -11,6 +11,7 @@ import { speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { svgText } from '../../../src/pictures/svg-text.ts';
+import { isApart, isClear } from '../../../src/pictures/words-box.ts';
 import {
   cropLineOf,
   YearLine,
@@ -18,11 +19,22 @@ import {
   yearLineOf,
   yearTableOf,
 } from '../../../src/pictures/year-line/index.ts';
+import { yearLayout } from '../../../src/pictures/year-line/year-layout.ts';
+import { allWords, yearWords } from '../../../src/pictures/year-line/year-words.ts';
 import { anyClimate, anyDay, anyWidth, everyInk, newYear2027, planOf, seeded, sineSite } from '../scenes.ts';
 
 const metric = speaker('metric');
 const draw = (props: YearLineProps) =>
   svgText(<YearLine {...props} />, { colours: everyInk, title: 'a year' });
+
+/** Paths are written to a tenth of a px. */
+const hair = 0.1;
+
+/** From and to of each stroke of rain. */
+function rainPaths(svg: string): number[][] {
+  const [, path = ''] = /<path d="([^"]*)" stroke="#123" stroke-width="1.1"/.exec(svg) ?? [];
+  return [...path.matchAll(/M(\S+) (\S+)L([^ M]+) ([^ M]+)/g)].map((found) => found.slice(1).map(Number));
+}
 
 describe('the year of any place', () => {
   test('is drawn between the poles, wherever the year begins', () => {
@@ -40,6 +52,35 @@ describe('the year of any place', () => {
           expect(yearTableOf({ year, speaker: metric }).rows).toHaveLength(12);
         },
       ),
+      seeded,
+    );
+  });
+
+  test('keeps its words on the picture and off each other, and rain and pins off its words', () => {
+    fc.assert(
+      fc.property(anyClimate, anyDay, anyWidth, (climate, day, width) => {
+        const year = placeYear(climate, plainYearStart(day, climate.latitudeDeg), climateYearDays);
+        const props = yearLineOf({ year, needSunUpH: 14, today: day, crop: null, speaker: metric });
+        const layout = yearLayout({ width, ...props });
+        const words = allWords(yearWords(layout, { id: 'y', width, ...props }));
+        // all there where there is room, but for text of twice the size on a small phone
+        if (width >= 200) expect(words.length).toBeGreaterThan(props.dayTexts.length);
+        words.forEach((said, i) => {
+          expect(said.x - said.half).toBeGreaterThanOrEqual(0);
+          expect(said.x + said.half).toBeLessThanOrEqual(width);
+          for (const other of words.slice(0, i)) {
+            if (said !== other)
+              expect({ apart: isApart(said, other), said, other }).toMatchObject({ apart: true });
+          }
+        });
+        const rain = rainPaths(draw({ id: 'y', width, ...props }));
+        for (const [x1, y1, x2, y2] of rain) {
+          for (const said of words)
+            expect(
+              isClear(said, Math.min(x1, x2) + hair, y1 + hair, Math.max(x1, x2) - hair, y2 - hair),
+            ).toBe(true);
+        }
+      }),
       seeded,
     );
   });
