@@ -3,7 +3,14 @@ import { SectionRow } from '../../src/pictures/section/index.ts';
 import { svgText } from '../../src/pictures/svg-text.ts';
 import { everyInk } from './scenes.ts';
 
-const onion = { form: 'bulb', colour: 'red', acrossMm: 60, ringLeaves: [2, 3], skins: 1 } as const;
+const onion = {
+  form: 'bulb',
+  colour: 'red',
+  shape: 'globe',
+  acrossMm: 60,
+  ringLeaves: [2, 3],
+  skins: 1,
+} as const;
 const picture = (words: string) => (
   <SectionRow width={300} summary="one onion" onions={[{ onion, lines: [words] }]} discText={null} />
 );

@@ -1,8 +1,7 @@
 import type { SeasonSummary } from '@neckfall/engine';
 import { Twin } from '../../controls/Twin.tsx';
-import { FitWidth, type OnionColour, SectionRow, sectionOf } from '../../pictures/index.ts';
-import { onion } from '../../state/onion.ts';
-import { asked } from '../../state/route.ts';
+import { FitWidth, SectionRow, sectionOf } from '../../pictures/index.ts';
+import { onionLook } from '../../state/onion-look.ts';
 import { voice } from '../../state/settings.ts';
 import { isPrinting } from './printing.ts';
 
@@ -25,6 +24,5 @@ export function SectionFigure({ summary }: { summary: SeasonSummary }) {
 }
 
 export function seasonSection(summary: SeasonSummary) {
-  const colour: OnionColour = onion.value.cultivar?.colour ?? asked.value.skin ?? 'yellow';
-  return sectionOf(summary, colour, voice.value);
+  return sectionOf(summary, onionLook.value, voice.value);
 }

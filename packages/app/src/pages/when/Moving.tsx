@@ -2,6 +2,7 @@ import { classOfType, startedOn, type WhenAnswer } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
 import { Working } from '../../controls/Working.tsx';
 import { onion } from '../../state/onion.ts';
+import { onionLook } from '../../state/onion-look.ts';
 import { asked } from '../../state/route.ts';
 import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
@@ -25,7 +26,7 @@ export function Moving({ answer, needSunUpH, name }: Props) {
   const { plan } = answer.starts[0].summary;
   const { type, start } = plan;
   const fields = useMemo(() => <OnionFields type={type} start={start} />, [type, start]);
-  const { crop, cultivar } = onion.value;
+  const { crop } = onion.value;
   const { plantOut } = asked.value;
   const plantOutDay = plantOut !== null && plantOut > day ? plantOut : null;
   return (
@@ -50,7 +51,7 @@ export function Moving({ answer, needSunUpH, name }: Props) {
         plan={startedOn({ ...plan, ...startOptions.value }, day, plantOutDay)}
         crop={crop === null || 'class' in crop ? { class: classOfType[type] } : { type, traits: plan.traits }}
         name={name}
-        colour={cultivar?.colour ?? asked.value.skin ?? 'yellow'}
+        look={onionLook.value}
         link={{ ...(crop === null ? { class: classOfType[type] } : {}), start }}
       />
       {year && <StartTables answer={answer} year={year} />}

@@ -3,7 +3,7 @@ import type { CropAsked, Plan, SeasonSummary } from '@neckfall/engine';
 import { useMemo } from 'preact/hooks';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
-import { DataTable, FitWidth, type OnionColour, SectionRow, sectionOf } from '../../pictures/index.ts';
+import { DataTable, FitWidth, type OnionLook, SectionRow, sectionOf } from '../../pictures/index.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -14,7 +14,7 @@ type Props = {
   /** The onion; a class may mean another kind in autumn than in spring. */
   crop: CropAsked;
   name: string | null;
-  colour: OnionColour;
+  look: OnionLook;
   /** What the address needs for the same plan, its day apart. */
   link: Parameters<typeof hrefTo>[1];
 };
@@ -33,7 +33,7 @@ const shown: readonly SeasonRowKey[] = [
 ];
 
 /** The season of the start that is chosen: it follows while that is moved. */
-export function SeasonFrom({ plan, crop, name, colour, link }: Props) {
+export function SeasonFrom({ plan, crop, name, look, link }: Props) {
   const { type: _, traits: __, ...chosen } = plan;
   const key = JSON.stringify([siteKey.value, { ...plan, startDay: null }]);
   const { summary, isFresh, failed } = useLiveSeason(key, {
@@ -45,8 +45,8 @@ export function SeasonFrom({ plan, crop, name, colour, link }: Props) {
   const speaker = voice.value;
   // drawn once for each answer, not again for each day on which the next is awaited
   const drawn = useMemo(
-    () => summary && <Drawn summary={summary} name={name} colour={colour} link={link} />,
-    [summary, name, colour, speaker],
+    () => summary && <Drawn summary={summary} name={name} look={look} link={link} />,
+    [summary, name, look, speaker],
   );
   if (failed !== null) return <Fault reason={failed} />;
   if (summary === null) return <Working />;
@@ -57,11 +57,11 @@ export function SeasonFrom({ plan, crop, name, colour, link }: Props) {
   );
 }
 
-function Drawn({ summary, name, colour, link }: Omit<Props, 'plan' | 'crop'> & { summary: SeasonSummary }) {
+function Drawn({ summary, name, look, link }: Omit<Props, 'plan' | 'crop'> & { summary: SeasonSummary }) {
   const speaker = voice.value;
   const { say, day, reason } = speaker;
   const { type, start, startDay } = summary.plan;
-  const { picture, table } = sectionOf(summary, colour, speaker);
+  const { picture, table } = sectionOf(summary, look, speaker);
   const gone = leavesGoneSentence(summary, speaker);
   const words = say(`crop.${start}`, { type: name ?? say(`type-head.${type}`), date: day(startDay) });
   return (

@@ -1,16 +1,15 @@
 import { choicesHereFirst, namesOf } from '@neckfall/answers';
-import type { Colour } from '@neckfall/data';
 import { type Choice, type GrownKind, groupKinds } from '@neckfall/engine';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
-import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
+import { FitWidth, type OnionLook, SectionRow, sectionRowOf } from '../../pictures/index.ts';
 import { hrefOfList } from '../../state/onion-hrefs.ts';
 import { country, site } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
-import { colourOf } from './colour-of.ts';
+import { lookOf } from './look-of.ts';
 import { useAllKinds } from './use-all-kinds.ts';
 import { grownOf, useGrown } from './use-grown.ts';
 import { allKinds } from './wanted.ts';
@@ -20,7 +19,7 @@ type Props = {
   grown: readonly GrownKind[];
   isFresh: boolean;
   isNamed: boolean;
-  colour: Colour;
+  look: OnionLook;
 };
 
 /** Names said of the best. */
@@ -29,7 +28,7 @@ const namesSaid = 4;
 const bestShown = 2;
 
 /** The onion in the hand among all that can be had here. */
-export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props) {
+export function AgainstBest({ choices, grown, isFresh, isNamed, look }: Props) {
   const speaker = voice.value;
   const { say, years, numberRange } = speaker;
   // grown with those of their own, as for the list; ranked among what can be bought
@@ -71,11 +70,11 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, colour }: Props)
     say('which.kind', { type: say(`type.${kind.type}`), start: say(`start.${kind.start}`) });
   const { picture } = sectionRowOf(
     [
-      { name: own.kind.names[0], summary: own.summary, colour },
+      { name: own.kind.names[0], summary: own.summary, look },
       ...others.map(({ choices: [choice] }) => ({
         name: say('app.which.packet.best', { name: nameOf(choice) }),
         summary: choice.summary,
-        colour: colourOf(choice.kind),
+        look: lookOf(choice.kind),
       })),
     ],
     speaker,

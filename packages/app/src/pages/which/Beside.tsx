@@ -5,9 +5,9 @@ import { onwardTo } from '../../state/onion-hrefs.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { BesideButton } from './BesideButton.tsx';
-import { colourOf } from './colour-of.ts';
 import { FactTable } from './FactTable.tsx';
 import { type Crop, factRows } from './facts-of.ts';
+import { lookOf } from './look-of.ts';
 import { Onward } from './Onward.tsx';
 import { useAllKinds } from './use-all-kinds.ts';
 import { grownOf, type Seasons } from './use-grown.ts';
@@ -23,7 +23,7 @@ export function Beside({ seasons }: { seasons: Seasons }) {
     crops.map(({ name, kind, summary }) => ({
       name: say('which.kind', { type: name, start: say(`start.${kind.start}`) }),
       summary,
-      colour: colourOf({ names: [name] }),
+      look: lookOf({ names: [name] }),
     })),
     speaker,
   );

@@ -9,7 +9,7 @@ import type { Cultivar } from '@neckfall/data';
 import type { Choice } from '@neckfall/engine';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
-import { asked } from '../../state/route.ts';
+import { onionLook } from '../../state/onion-look.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
@@ -29,7 +29,7 @@ type Props = {
 export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh }: Props) {
   const speaker = voice.value;
   const { say, day } = speaker;
-  const colour = cultivar?.colour ?? asked.value.skin ?? 'yellow';
+  const look = onionLook.value;
   const assumed = [
     ...(cultivar ? [cultivarAssumption(cultivar, speaker)] : []),
     ...(read ? packetAssumptions(read, speaker) : []),
@@ -40,13 +40,13 @@ export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh 
   ];
   return (
     <InTurn>
-      <Starts choices={choices} isNamed={cultivar !== null} colour={colour} />
+      <Starts choices={choices} isNamed={cultivar !== null} look={look} />
       <AgainstBest
         choices={choices}
         grown={grown}
         isFresh={isFresh}
         isNamed={cultivar !== null}
-        colour={colour}
+        look={look}
       />
       <Cautions
         of={['app.caution.sets', 'app.caution.bought', 'app.caution.treated', 'app.caution.promise']}

@@ -2,7 +2,7 @@ import { type Choice, groupKinds } from '@neckfall/engine';
 import { DataTable, FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
-import { colourOf } from './colour-of.ts';
+import { lookOf } from './look-of.ts';
 
 type Props = { choices: readonly Choice[] };
 
@@ -42,7 +42,7 @@ function sectionsOf(choices: readonly Choice[]) {
   const entries = groupKinds(choices).map(({ type, start, choices: [{ kind, summary }] }) => ({
     name: say('which.kind', { type: say(`type-head.${type}`), start: say(`start.${start}`) }),
     summary,
-    colour: colourOf(kind),
+    look: lookOf(kind),
   }));
   return sectionRowOf(entries, voice.value);
 }

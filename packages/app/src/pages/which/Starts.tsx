@@ -1,7 +1,6 @@
 import { setsWarning } from '@neckfall/answers';
-import type { Colour } from '@neckfall/data';
 import { type Choice, type StartMethod, startMethods } from '@neckfall/engine';
-import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
+import { FitWidth, type OnionLook, SectionRow, sectionRowOf } from '../../pictures/index.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { FactTable } from './FactTable.tsx';
@@ -9,15 +8,15 @@ import { startFactRows } from './facts-of.ts';
 import { Onward } from './Onward.tsx';
 import { StartNotes } from './StartNotes.tsx';
 
-type Props = { choices: readonly Choice[]; isNamed: boolean; colour: Colour };
+type Props = { choices: readonly Choice[]; isNamed: boolean; look: OnionLook };
 
 /** The ways to start one onion, set side by side: what comes of each here, then what is known of it, with sources. */
-export function Starts({ choices, isNamed, colour }: Props) {
+export function Starts({ choices, isNamed, look }: Props) {
   const speaker = voice.value;
   const { say } = speaker;
   const wordsOf = (start: StartMethod) => say(`start-head.${start}`);
   const { picture } = sectionRowOf(
-    choices.map(({ kind, summary }) => ({ name: wordsOf(kind.start), summary, colour })),
+    choices.map(({ kind, summary }) => ({ name: wordsOf(kind.start), summary, look })),
     speaker,
   );
   const flowers = setsWarning(choices, speaker);

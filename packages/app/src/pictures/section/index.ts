@@ -1,4 +1,11 @@
-export { type Onion, type OnionColour, type OnionForm, onionColours, onionPaint } from './onion.ts';
+export {
+  type Onion,
+  type OnionColour,
+  type OnionForm,
+  type OnionLook,
+  onionColours,
+  onionPaint,
+} from './onion.ts';
 export {
   sectionOf,
   sectionRowOf,

@@ -1,17 +1,26 @@
 import { ink } from '../ink.ts';
 import { px } from '../path.ts';
-import { bulbHeightMm, type NeckForm, necks, ringShares, scaleContour } from './contour.ts';
-import { leafPaint, type Onion, onionPaint } from './onion.ts';
+import {
+  bulbHeightMm,
+  drawnAcrossMm,
+  heightIn,
+  type NeckForm,
+  necks,
+  ringShares,
+  scaleContour,
+} from './contour.ts';
+import { leafPaint, type Onion, type OnionShape, onionPaint } from './onion.ts';
 
 type ShapeProps = { onion: Onion; x: number; baseY: number; pxPerMm: number };
 
 /** Height of what is drawn above the baseline, mm. */
-export function onionHeightMm({ form, acrossMm }: Onion): number {
+export function onionHeightMm(onion: Onion): number {
+  const { form } = onion;
   if (form === 'green') return greenHeightMm;
   if (form === 'lost') return lostHeightMm;
-  if (form === 'thick-neck') return bulbHeightMm(acrossMm, necks.thick) + bladeMm;
-  if (form === 'bolted') return bulbHeightMm(acrossMm, necks.closed) + stalkMm;
-  return bulbHeightMm(acrossMm, necks.closed) + tuftShare * (acrossMm / 2) + 1;
+  if (form === 'thick-neck') return bulbHeightMm(onion, necks.thick) + bladeMm;
+  if (form === 'bolted') return bulbHeightMm(onion, necks.closed) + stalkMm;
+  return bulbHeightMm(onion, necks.closed) + tuftShare * (drawnAcrossMm(onion) / 2) + 1;
 }
 
 const rootMm = 7;
@@ -23,30 +32,27 @@ const greenHeightMm = 88;
 const lostHeightMm = 24;
 
 /** One onion cut through, standing on the baseline. */
-export function OnionShape(props: ShapeProps) {
+export function CutOnion(props: ShapeProps) {
   if (props.onion.form === 'green') return <GreenOnion {...props} />;
   if (props.onion.form === 'lost') return <LostPlant {...props} />;
   return <Bulb {...props} />;
 }
 
 function Bulb({ onion, x, baseY, pxPerMm }: ShapeProps) {
-  const { form, colour, acrossMm, ringLeaves, skins } = onion;
+  const { form, colour, shape, ringLeaves, skins } = onion;
   const paint = onionPaint[colour];
   const neck: NeckForm = form === 'thick-neck' ? necks.thick : necks.closed;
-  const radius = (acrossMm / 2) * pxPerMm;
-  const shares = ringShares(ringLeaves, skins, acrossMm / 2);
-  const contour = (share: number) => scaleContour(x, baseY, radius, share, neck);
+  const radiusMm = drawnAcrossMm(onion) / 2;
+  const radius = radiusMm * pxPerMm;
+  const neckTop = radius * heightIn(shape, neck.top);
+  const shares = ringShares(ringLeaves, skins, radiusMm);
+  const contour = (share: number) => scaleContour(x, baseY, radius, share, neck, shape);
   const line = Math.min(1.2, Math.max(0.7, radius / 60));
   return (
     <g stroke-linejoin="round">
       <Roots x={x} baseY={baseY} half={radius * 0.17} length={rootMm * pxPerMm} />
       {form === 'thick-neck' && (
-        <Blades
-          x={x}
-          topY={baseY - radius * neck.top}
-          half={radius * neck.half * 0.85}
-          length={bladeMm * pxPerMm}
-        />
+        <Blades x={x} topY={baseY - neckTop} half={radius * neck.half * 0.85} length={bladeMm * pxPerMm} />
       )}
       {shares.skins.map((share, i) => (
         <path
@@ -66,18 +72,12 @@ function Bulb({ onion, x, baseY, pxPerMm }: ShapeProps) {
           stroke-width={line}
         />
       ))}
-      <Heart x={x} baseY={baseY} radius={radius} />
+      <Heart x={x} baseY={baseY} radius={radius} shape={shape} />
       {form === 'bolted' ? (
-        <Stalk x={x} baseY={baseY} radius={radius} top={radius * neck.top + stalkMm * pxPerMm} />
+        <Stalk x={x} baseY={baseY} radius={radius} top={neckTop + stalkMm * pxPerMm} />
       ) : (
         form === 'bulb' && (
-          <NeckTuft
-            x={x}
-            y={baseY - radius * neck.top}
-            radius={radius}
-            fill={paint.skin}
-            line={paint.skinLine}
-          />
+          <NeckTuft x={x} y={baseY - neckTop} radius={radius} fill={paint.skin} line={paint.skinLine} />
         )
       )}
       <path
@@ -101,9 +101,11 @@ function Roots({ x, baseY, half, length }: { x: number; baseY: number; half: num
   return <path d={path} fill="none" stroke={ink.ink2} stroke-width={0.9} stroke-linecap="round" />;
 }
 
+type HeartProps = { x: number; baseY: number; radius: number; shape: OnionShape };
+
 /** The growing point, from which the next year's leaves and flower would come. */
-function Heart({ x, baseY, radius }: { x: number; baseY: number; radius: number }) {
-  const at = (u: number, v: number) => `${px(x + u * radius)} ${px(baseY - v * radius)}`;
+function Heart({ x, baseY, radius, shape }: HeartProps) {
+  const at = (u: number, v: number) => `${px(x + u * radius)} ${px(baseY - heightIn(shape, v) * radius)}`;
   const d = `M${at(-0.05, 0.16)}C${at(-0.13, 0.45)} ${at(-0.07, 0.8)} ${at(0, 1.12)}C${at(0.07, 0.8)} ${at(0.13, 0.45)} ${at(0.05, 0.16)}Z`;
   return (
     <path d={d} fill={leafPaint.pale} stroke={leafPaint.blade} stroke-width={0.7} stroke-opacity={0.6} />

@@ -3,11 +3,15 @@ export type OnionForm = 'bulb' | 'thick-neck' | 'bolted' | 'green' | 'lost';
 export type OnionColour = 'yellow' | 'brown' | 'red' | 'white' | 'pink';
 export const onionColours: readonly OnionColour[] = ['yellow', 'brown', 'red', 'white', 'pink'];
 
+/** As in the catalogue: `top` tapers to the root, `long` is a torpedo; of a `cluster` one bulb is drawn. */
+export type OnionShape = 'flat' | 'flattened-globe' | 'globe' | 'tall-globe' | 'top' | 'long' | 'cluster';
+/** Skin and shape. */
+export type OnionLook = { colour: OnionColour; shape: OnionShape };
+
 /** One onion to be drawn cut through. */
-export type Onion = {
+export type Onion = OnionLook & {
   form: OnionForm;
-  colour: OnionColour;
-  /** Across at its widest, mm; above 0. A green onion's is its stem's. */
+  /** Across at its widest as a globe of its mass, mm; above 0. A green onion's is its stem's. */
   acrossMm: number;
   /** Size of the leaf behind each ring, from the outside in, in any unit; above 0. */
   ringLeaves: readonly number[];

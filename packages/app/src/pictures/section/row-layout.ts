@@ -1,5 +1,6 @@
 import { type as font, lineHeight } from '../picture.tsx';
 import { boldWidth, textWidth, wrapText } from '../text-fit.ts';
+import { drawnAcrossMm } from './contour.ts';
 import { discMm, type Onion } from './onion.ts';
 import { onionHeightMm } from './onion-shape.tsx';
 
@@ -23,7 +24,9 @@ const discWords = 66;
 const rounding = 0.01;
 const rootRoomMm = 8;
 
-export function drawnWidthMm({ form, acrossMm: across }: Onion): number {
+export function drawnWidthMm(onion: Onion): number {
+  const { form } = onion;
+  const across = drawnAcrossMm(onion);
   if (form === 'green') return across + 34;
   if (form === 'lost') return 26;
   return form === 'thick-neck' ? across * 1.15 : across;

@@ -7,7 +7,7 @@ import {
 } from '@neckfall/engine';
 import type { MessageKey, Speaker } from '@neckfall/words';
 import type { DataTableProps } from '../data-table.tsx';
-import { discMm, type Onion, type OnionColour, type OnionForm } from './onion.ts';
+import { discMm, type Onion, type OnionForm, type OnionLook, type OnionShape } from './onion.ts';
 import type { CaptionedOnion, SectionRowProps } from './section-row.tsx';
 
 /** The picture's numbers without its width. */
@@ -36,15 +36,15 @@ const mostSkins = 3;
 const leastRings = 3;
 
 /** What a plan's plants come to, as an onion to be drawn; `at` picks a poor, the middle or a good year. */
-function onionOf(summary: SeasonSummary, colour: OnionColour, at: keyof Spread = 'p50'): Onion {
+function onionOf(summary: SeasonSummary, look: OnionLook, at: keyof Spread = 'p50'): Onion {
   const across = summary.bulbDiameterMm?.[at] ?? 0;
   const form = forms[summary.outcome];
   const { ringLeaves, skins } = layersOf(summary, at);
   // a plan that mostly bolts or is lost may still have no bulb measured
   const hasBulb = across > 0;
   return {
+    ...look,
     form: hasBulb || form === 'lost' ? form : 'green',
-    colour,
     acrossMm: hasBulb && form !== 'green' ? across : stemMm,
     ringLeaves,
     skins,
@@ -68,9 +68,9 @@ function layersOf({ plan, leavesMadeAtOnset, leavesGreenAtOnset }: SeasonSummary
 }
 
 /** Harvest of one plan: a poor, the middle and a good year beside a disc of a coin's size. */
-export function sectionOf(summary: SeasonSummary, colour: OnionColour, speaker: Speaker): SectionAnswer {
+export function sectionOf(summary: SeasonSummary, look: OnionLook, speaker: Speaker): SectionAnswer {
   const { say, quantity, quantityRange } = speaker;
-  const form = onionOf(summary, colour).form;
+  const form = onionOf(summary, look).form;
   const across = form !== 'green' && form !== 'lost' ? summary.bulbDiameterMm : null;
   const years: [keyof Spread, MessageKey][] = across
     ? [
@@ -80,13 +80,13 @@ export function sectionOf(summary: SeasonSummary, colour: OnionColour, speaker: 
       ]
     : [['p50', formWords[form] ?? 'picture.in-middle-year']];
   const onions = years.map(([at, words]): CaptionedOnion => {
-    const onion = onionOf(summary, colour, at);
+    const onion = onionOf(summary, look, at);
     const size = sizeText(onion, speaker);
     const what = formWords[onion.form];
     const lines = [size, say(words), what && what !== words ? say(what) : null];
     return { onion, lines: lines.filter((line) => line !== null) };
   });
-  const middle = onionOf(summary, colour);
+  const middle = onionOf(summary, look);
   const summaryText = [
     across
       ? say('picture.section.sizes', {
@@ -107,13 +107,13 @@ export function sectionOf(summary: SeasonSummary, colour: OnionColour, speaker: 
 }
 
 /** One plan of several, under the name a reader knows it by. */
-export type NamedSummary = { name: string; summary: SeasonSummary; colour: OnionColour };
+export type NamedSummary = { name: string; summary: SeasonSummary; look: OnionLook };
 
 /** Plans side by side, two or many: the middle year of each, and in words its range and how often it goes well. */
 export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker): SectionAnswer {
   const { say } = speaker;
-  const onions = entries.map(({ name, summary, colour }): CaptionedOnion => {
-    const onion = onionOf(summary, colour);
+  const onions = entries.map(({ name, summary, look }): CaptionedOnion => {
+    const onion = onionOf(summary, look);
     const what = formWords[onion.form];
     const bolted = summary.boltedPlantsShare?.p50 ?? 0;
     const lines = [
@@ -158,16 +158,21 @@ function whole(quantity: string): string {
   return quantity.replaceAll(' ', '\u00a0');
 }
 
-function sizeText({ form, acrossMm }: Onion, { say, quantity }: Speaker): string | null {
+function sizeText({ form, shape, acrossMm }: Onion, { say, quantity }: Speaker): string | null {
   return form === 'green' || form === 'lost'
     ? null
-    : say('picture.across', { across: whole(quantity('bulbLength', acrossMm)) });
+    : say(acrossKey(shape), { across: whole(quantity('bulbLength', acrossMm)) });
+}
+
+/** Sizes are those of a globe of the same mass: said where the onion is drawn another width. */
+function acrossKey(shape: OnionShape): 'picture.across' | 'picture.across-as-globe' {
+  return shape === 'flat' || shape === 'long' ? 'picture.across-as-globe' : 'picture.across';
 }
 
 /** 8 years in 10. */
 function rangeText(onion: Onion, { bulbDiameterMm: across }: SeasonSummary, speaker: Speaker): string | null {
   if (onion.form === 'green' || onion.form === 'lost' || across === null) return null;
-  return speaker.say('picture.across', {
+  return speaker.say(acrossKey(onion.shape), {
     across: whole(speaker.quantityRange('bulbLength', across.p10, across.p90)),
   });
 }

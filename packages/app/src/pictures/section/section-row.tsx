@@ -2,7 +2,7 @@ import { ink } from '../ink.ts';
 import { px } from '../path.ts';
 import { Label, Picture } from '../picture.tsx';
 import { discMm, type Onion } from './onion.ts';
-import { OnionShape } from './onion-shape.tsx';
+import { CutOnion } from './onion-shape.tsx';
 import { type RowLayout, rowLayout } from './row-layout.ts';
 
 /** An onion with its words under it, the first line set bold. */
@@ -33,7 +33,7 @@ export function SectionRow(props: SectionRowProps) {
           {cell.onion === null ? (
             <Disc x={cell.x} baseY={cell.baseY} pxPerMm={layout.pxPerMm} />
           ) : (
-            <OnionShape
+            <CutOnion
               onion={onions[cell.onion].onion}
               x={cell.x}
               baseY={cell.baseY}

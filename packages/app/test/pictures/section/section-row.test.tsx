@@ -1,3 +1,4 @@
+import { shapes } from '@neckfall/data';
 import { onionTypes, runPlan, startMethods } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import fc from 'fast-check';
@@ -20,6 +21,7 @@ const forms: OnionForm[] = ['bulb', 'thick-neck', 'bolted', 'green', 'lost'];
 const anyOnion = fc.record({
   form: fc.constantFrom(...forms),
   colour: fc.constantFrom(...onionColours),
+  shape: fc.constantFrom(...shapes),
   acrossMm: fc.integer({ min: 12, max: 120 }),
   ringLeaves: fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 12 }),
   skins: fc.integer({ min: 1, max: 3 }),
@@ -86,12 +88,15 @@ describe('the harvest of a plan', () => {
         anyDay,
         (site, type, start, day) => {
           const summary = runPlan(site, planOf(type, start, day));
-          const { picture, table } = sectionOf(summary, 'yellow', metric);
+          const { picture, table } = sectionOf(summary, { colour: 'yellow', shape: 'globe' }, metric);
           told.add(picture.onions[0].onion.form);
           const svg = svgText(<SectionRow width={320} {...picture} />, { colours: everyInk, title: 'x' });
           expect(svg).not.toMatch(/NaN|undefined/);
           expect(table.rows).toHaveLength(picture.onions.length);
-          const row = sectionRowOf([{ name: 'mine', summary, colour: 'red' }], metric);
+          const row = sectionRowOf(
+            [{ name: 'mine', summary, look: { colour: 'red', shape: 'long' } }],
+            metric,
+          );
           expect(row.picture.summary).toContain('mine');
           expect(row.table.rows[0]).toHaveLength(row.table.head.length);
           // each ring of the picture is a leaf of the plant
@@ -108,7 +113,14 @@ describe('the harvest of a plan', () => {
 });
 
 test('keeps its look', () => {
-  const onion: Onion = { form: 'bulb', colour: 'yellow', acrossMm: 60, ringLeaves: [2, 3, 4], skins: 1 };
+  const onion: Onion = {
+    form: 'bulb',
+    colour: 'yellow',
+    shape: 'globe',
+    acrossMm: 60,
+    ringLeaves: [2, 3, 4],
+    skins: 1,
+  };
   const svg = svgText(
     <SectionRow width={320} summary="one" onions={[{ onion, lines: ['60 mm across'] }]} discText="a coin" />,
     { colours: everyInk, title: 'one' },
