@@ -1,5 +1,5 @@
 import { cultivars, nearnesses, nearnessOf } from '@neckfall/data';
-import { type Choice, groupKinds } from '@neckfall/engine';
+import { type Choice, groupKinds, type Kind, type KindGroup } from '@neckfall/engine';
 
 const byName = /* @__PURE__ */ new Map(
   /* @__PURE__ */ cultivars.map((cultivar) => [cultivar.name, cultivar]),
@@ -44,21 +44,27 @@ export function isKnownHere(choices: readonly Choice[], country: string): boolea
 }
 
 /**
- * Choices in their ranks; where they share one, kinds with names that are known in the country come first, and such
- * names first inside each kind. As they were where the country is not known.
+ * Choices in their ranks; where they share one, the kind that leads elsewhere comes first, then kinds with names that are
+ * known in the country, and such names first inside each kind.
  */
-export function choicesHereFirst(choices: readonly Choice[], country: string | null): readonly Choice[] {
-  if (country === null) return choices;
+export function choicesHereFirst(
+  choices: readonly Choice[],
+  country: string | null,
+  lead: Pick<Kind, 'type' | 'start'> | null = null,
+): readonly Choice[] {
+  const isLead = ({ type, start }: KindGroup) => type === lead?.type && start === lead.start;
+  const far = (group: KindGroup) =>
+    country === null ? 0 : Math.max(knownStep, nearestStep(group.choices, country));
   const ordered: Choice[] = [];
   for (let from = 0; from < choices.length; ) {
     const level = choices.filter(({ rank }) => rank === choices[from].rank);
-    const kinds = groupKinds(level).sort(
-      (a, b) =>
-        Math.max(knownStep, nearestStep(a.choices, country)) -
-        Math.max(knownStep, nearestStep(b.choices, country)),
-    );
+    const kinds = groupKinds(level).sort((a, b) => Number(isLead(b)) - Number(isLead(a)) || far(a) - far(b));
     for (const { choices: ofKind } of kinds) {
-      ordered.push(...[...ofKind].sort((a, b) => nearestStep([a], country) - nearestStep([b], country)));
+      ordered.push(
+        ...(country === null
+          ? ofKind
+          : [...ofKind].sort((a, b) => nearestStep([a], country) - nearestStep([b], country))),
+      );
     }
     from += level.length;
   }

@@ -1,25 +1,23 @@
-import { type Choice, type DayNumber, groupKinds, worthWeights } from '@neckfall/engine';
+import {
+  type Choice,
+  type ClassSurvey,
+  groupKinds,
+  type SeasonSummary,
+  worthWeights,
+} from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { betterThanLead, namesHereFirst, namesKnownHere } from '../facts/index.ts';
-import { type Told, whereHeadline } from './where-headline.ts';
+import { type Advice, toldOf } from './where-headline.ts';
 
-/** The answer in one sentence, from choices in their order. */
-export function whichHeadline(
-  choices: readonly Choice[],
-  place: string,
-  today: DayNumber,
-  speaker: Speaker,
-): string {
-  const told = choices.map(
-    ({ kind: { type, start: bestStart }, summary }): Told => ({
-      type,
-      bestStart,
-      verdict: summary.outcome,
-      gamble: summary.gamble,
-      summary,
-    }),
-  );
-  return whereHeadline(told[0], betterThanLead(told), place, today, speaker, 'list');
+/** What a headline says of a list, the best first. @param now the season of the first of them that is in time today */
+export function adviceOfList(choices: readonly Choice[], now: SeasonSummary | null): Advice {
+  const told = choices.map(({ summary }) => toldOf(summary));
+  return { lead: told[0], better: betterThanLead(told), now: now && toldOf(now) };
+}
+
+/** The same of a place, for all that might be grown there. */
+export function adviceOfPlace({ lead, classes, now }: ClassSurvey): Advice {
+  return { lead: lead(), better: betterThanLead(classes()), now: now() };
 }
 
 /** What told a choice from the best of the next kind in rank, or why it fails. */

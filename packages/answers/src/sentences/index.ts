@@ -6,12 +6,13 @@ export {
   sizesAssumption,
 } from './assumptions.ts';
 export {
+  adviceOfList,
+  adviceOfPlace,
   alikeSentence,
   choiceWhy,
   namesOf,
   rankingSentence,
   setsWarning,
-  whichHeadline,
 } from './choice-sentences.ts';
 export { coldBedSentence } from './cold-bed-sentence.ts';
 export { comingDay } from './coming-day.ts';
@@ -28,13 +29,20 @@ export {
   sharesSentence,
 } from './season-sentences.ts';
 export { seeSentence, topsSentence, weekSentence, weekWords } from './season-week.ts';
-export { skyAndFrost } from './sky-and-frost.ts';
+export { freezesEachWinter, skyAndFrost } from './sky-and-frost.ts';
 export { spanPartsSentence, spanSentence } from './span-sentences.ts';
-export { todaySentence } from './today-sentence.ts';
+export { meanwhileSentence, todaySentence } from './today-sentence.ts';
 export { tropicsSentence } from './tropics-sentence.ts';
 export { whatItHangsOn } from './what-it-hangs-on.ts';
 export { type WindowEdges, windowEdges } from './when-edges.ts';
 export { whenHeadline } from './when-headline.ts';
-export { whereHeadline } from './where-headline.ts';
+export {
+  type Advice,
+  bestOfYearSentence,
+  namedOf,
+  type Told,
+  toldOf,
+  whereHeadline,
+} from './where-headline.ts';
 export { keepingWords } from './which-keeping.ts';
-export { packetHeadline } from './which-packet-headline.ts';
+export { type PacketAdvice, packetHeadline } from './which-packet-headline.ts';

@@ -21,6 +21,11 @@ export function skyAndFrost({ sunUpH, frost }: PlaceFacts, speaker: Speaker): st
 const rareFrost = 0.05;
 const usualFrost = 0.95;
 
+/** Where frost comes in nearly every winter, days without it can be counted. */
+export function freezesEachWinter({ frost }: PlaceFacts): boolean {
+  return Math.min(frost.lastSpring.share, frost.firstAutumn.share) >= usualFrost;
+}
+
 function frostSentence(season: 'spring' | 'autumn', { share, days }: FrostDate, speaker: Speaker): string {
   const { say, dayOfYear, dayOfYearRange, years } = speaker;
   if (days === null) return say('where.frost-never');

@@ -1,4 +1,11 @@
-import type { ClassAnswer, DayNumber, PlaceAnswer, TodayAnswer } from '@neckfall/engine';
+import {
+  type ClassAnswer,
+  type DayNumber,
+  type PlaceAnswer,
+  type SeasonSummary,
+  startWays,
+  type TodayAnswer,
+} from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
 
@@ -36,10 +43,32 @@ export function todaySentence(
   }
   const others = rest.flatMap((kind) => otherSentence(kind, answers, today, speaker));
   const words = { type: say(`class.${lead.class}`), starts: all(next) };
+  const meanwhile = meanwhileSentence(lead.summary, today, speaker);
   if (next.length === 0) return [...others, say('today.never', words)].join(' ');
-  if (others.length === 0) return say('today.nothing-now', words);
+  if (others.length === 0) return `${say('today.nothing-now', words)} ${meanwhile}`;
   // what can be done today comes first, and "nothing" is not said beside it
   return [...others, say('today.lead-waits', words)].join(' ');
+}
+
+/** Seed is ordered this long before it is sown, days (common practice, no source). */
+const orderDays = 21;
+
+/** Sets keep this long at most, days (common practice, no source). */
+const setsKeepDays = 200;
+
+/** What to do until the best start comes round. */
+export function meanwhileSentence(
+  { plan }: Pick<SeasonSummary, 'plan'>,
+  today: DayNumber,
+  speaker: Speaker,
+): string {
+  const { start, startDay } = plan;
+  const { from } = startWays[start];
+  const date = from === 'seed' ? Math.max(today, startDay - orderDays) : startDay;
+  const isTooLong = from === 'sets' && startDay - today > setsKeepDays;
+  return speaker.say(isTooLong ? 'today.until-then.no-sets' : `today.until-then.${from}`, {
+    date: comingDay(date, today, speaker),
+  });
 }
 
 function otherSentence(

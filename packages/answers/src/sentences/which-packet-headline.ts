@@ -1,37 +1,56 @@
-import type { Choice } from '@neckfall/engine';
+import { type Choice, type DayNumber, type KindNow, startWays } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import { comingDay } from './coming-day.ts';
 
 /** Good bulbs less often than this are no plain yes. */
 const yesShare = 0.75;
+/** Small bulbs are told as nearly full-sized where they are so in this share of years. */
+const nearlyShare = 0.3;
 
-/**
- * Whether the onion in the hand suits a place, from the first of its ways of starting: the best, or the best that what is
- * in the hand leaves open.
- *
- * @param date the day of that start, as it is to be said
- */
+/** An onion in the hand, by its ways of starting, the best first. */
+export type PacketAdvice = {
+  choices: readonly Choice[];
+  /** The best of them that is in time today. */
+  now: KindNow | null;
+  /** Whether what it takes is in the hand, so that nothing need be got. */
+  isHeld: boolean;
+};
+
+/** Whether the onion in the hand suits a place: today if that is in time, else at the best day of the year. */
 export function packetHeadline(
-  [{ kind, summary }, ...others]: readonly Choice[],
-  { place, date }: { place: string; date: string },
-  { say, day, years }: Speaker,
+  { choices, now, isHeld }: PacketAdvice,
+  place: string,
+  today: DayNumber,
+  speaker: Speaker,
 ): string {
-  const { outcome, gamble, neckFall, seasonShares } = summary;
-  const [name] = kind.names;
+  const { say, day, years, quantity } = speaker;
+  const { kind } = choices[now?.at ?? 0];
+  const summary = now?.summary ?? choices[0].summary;
+  const { outcome, gamble, neckFall, seasonShares, plan, bulbDiameterMm } = summary;
+  const others = choices.filter((choice) => choice.kind !== kind);
+  const isNearly = outcome === 'small' && seasonShares.good >= nearlyShare;
   // how to start is a sentence of its own only where the onion may do well
-  const buy = outcome === 'good' && !gamble ? 'buy-head' : 'buy';
+  const start = outcome === 'good' && !gamble ? 'start-head' : 'start';
   const values = {
     place,
-    name,
-    buy: say(`app.which.packet.${buy}.${kind.start}`, { date }),
+    name: kind.names[0],
+    start: say(`app.which.packet.${start}.${kind.start}`, {
+      held: isHeld || startWays[kind.start].from === 'seed' ? 'yes' : 'no',
+      now: plan.startDay <= today ? 'yes' : 'no',
+      date: comingDay(plan.startDay, today, speaker),
+    }),
     // another start that ends otherwise is not to be talked away
     however: others.every((other) => other.summary.outcome === outcome && !other.summary.gamble)
       ? 'yes'
       : 'no',
-    start: say(`today.start.${kind.start}`),
+    from: say(`today.start.${kind.start}`),
     neckFall: neckFall.days ? day(neckFall.days.p50) : say('never'),
+    size: bulbDiameterMm ? quantity('bulbLength', bulbDiameterMm.p50) : say('none'),
+    all: seasonShares[outcome] === 1 ? 'yes' : 'no',
     years: years(seasonShares.good, summary.years),
   };
   if (gamble) return say('app.which.packet.gamble', values);
+  if (isNearly) return say('app.which.packet.nearly', values);
   return say(
     `app.which.packet.${outcome === 'good' && seasonShares.good < yesShare ? 'mostly' : outcome}`,
     values,

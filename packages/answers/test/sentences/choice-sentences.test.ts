@@ -27,39 +27,51 @@ describe('whether the onion in the hand suits', () => {
   const from = (outcome: SeasonSummary['outcome'], good: number, gamble = false) =>
     ({
       kind: { type: 'northern-long', start: 'sets', names: ['Rumba'] },
-      summary: { outcome, gamble, years: 30, neckFall: { days: { p50: 20_667 } }, seasonShares: { good } },
+      summary: {
+        outcome,
+        gamble,
+        years: 30,
+        plan: { startDay: 20_544 },
+        bulbDiameterMm: { p50: 48 },
+        neckFall: { days: { p50: 20_667 } },
+        seasonShares: { good },
+      },
     }) as unknown as Choice;
-  const at = { place: 'Lyon', date: '1 April 2027' };
+  const today = 20_500;
+  const advice = (choices: readonly Choice[]) => ({ choices, now: null, isHeld: false });
 
   test.each([
     [
       from('good', 0.9),
-      'Lyon: yes, Rumba suits. Get it as sets and plant them around 1 April 2027; tops go over around ',
+      'Lyon: yes, Rumba suits. Get it as sets and plant them around 1 April; tops go over around ',
     ],
     [from('good', 0.6), 'Lyon: Rumba may do: good bulbs in 6 years in 10. Get it as sets'],
     [from('good', 0.4, true), 'Lyon: Rumba is a gamble here.'],
-    [from('small', 0.1), 'Lyon: Rumba stays small here.'],
-    [from('bolts', 0.1), 'Lyon: not Rumba. However it is started, it mostly runs to flower.'],
-    [from('no-bulb', 0), 'Lyon: not Rumba. However it is started, it mostly makes no bulbs.'],
-    [from('winter-killed', 0), 'Lyon: not Rumba. However it is started, winter mostly takes it.'],
+    [from('small', 0.1), 'Lyon: Rumba stays small here, about 48 mm.'],
+    [from('small', 0.4), 'Lyon: Rumba all but suits: bulbs of about 48 mm, full-sized in 4 years in 10.'],
+    [from('bolts', 0.1), 'Lyon: not Rumba. However it is started, it runs to flower in most years.'],
+    [from('no-bulb', 0), 'Lyon: not Rumba. However it is started, it makes no bulbs in most years.'],
+    [from('winter-killed', 0), 'Lyon: not Rumba. However it is started, winter takes it in most years.'],
     [
       from('not-ripe', 0),
-      'Lyon: not Rumba. However it is started, it mostly stays thick-necked and unfinished.',
+      'Lyon: not Rumba. However it is started, it stays thick-necked and unfinished in most years.',
     ],
   ])('is said as often as it is so', (choice, start) => {
-    const said = packetHeadline([choice], at, british);
+    const said = packetHeadline(advice([choice]), 'Lyon', today, british);
     expect(said.slice(0, start.length)).toBe(start);
   });
 
   test('is said of one start only where another ends otherwise', () => {
-    const said = (...choices: Choice[]) => packetHeadline(choices, at, british);
+    const said = (...choices: Choice[]) => packetHeadline(advice(choices), 'Lyon', today, british);
     const flowers = from('bolts', 0.1);
     expect(said(flowers, from('bolts', 0))).toContain('However it is started');
     for (const other of [from('good', 0.9), from('bolts', 0.4, true), from('small', 0)])
-      expect(said(flowers, other)).toBe('Lyon: not Rumba. From sets, it mostly runs to flower.');
+      expect(said(flowers, other)).toBe('Lyon: not Rumba. From sets, it runs to flower in most years.');
   });
 
   test('is said in American words', () => {
-    expect(packetHeadline([from('good', 0.6)], at, american)).toContain('tops fall around');
+    expect(packetHeadline(advice([from('good', 0.6)]), 'Lyon', today, american)).toContain(
+      'tops fall around',
+    );
   });
 });

@@ -1,12 +1,17 @@
-import { type ClassAnswer, dayNumber, type TodayAnswer } from '@neckfall/engine';
+import { type ClassAnswer, dayNumber, type Plan, type StartMethod, type TodayAnswer } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import { expect, test } from 'vitest';
 import { comingDay } from '../../src/sentences/coming-day.ts';
-import { todaySentence } from '../../src/sentences/today-sentence.ts';
+import { meanwhileSentence, todaySentence } from '../../src/sentences/today-sentence.ts';
 
 const voice = speaker('metric');
 const today = dayNumber(2027, 5, 3);
-const lead = { class: 'long', type: 'northern-long', isAtHome: true } as ClassAnswer;
+const lead = {
+  class: 'long',
+  type: 'northern-long',
+  isAtHome: true,
+  summary: { plan: { start: 'sets', startDay: dayNumber(2027, 9, 27) } },
+} as ClassAnswer;
 const other = { class: 'short', type: 'short', isAtHome: true } as ClassAnswer;
 
 const closed = { verdict: 'small', stillGoodUntil: null, nextFrom: null } as const;
@@ -54,7 +59,9 @@ test('where the best onion must wait, what is in time for another at home there 
   expect(say(true)).toBe(
     'In time now, though second best here: short-day onions from sets until 20 May. No long-day onions to start just now; next in turn: sets from 20 September.',
   );
-  expect(say(false)).toBe('Nothing to start just now. Next in turn: sets from 20 September.');
+  expect(say(false)).toBe(
+    'Nothing to start just now. Next in turn: sets from 20 September. Until then: order sets in good time, and keep those you have dry, airy and cool until 27 September.',
+  );
 });
 
 test('where the best onion has no start at all, that is said of it alone', () => {
@@ -62,6 +69,16 @@ test('where the best onion has no start at all, that is said of it alone', () =>
   expect(todaySentence({ classes: [lead, other], today: answers }, today, voice)).toBe(
     'In time now, though second best here: short-day onions from sets until 20 May. However long-day onions are started here, most years bring no good bulbs.',
   );
+});
+
+test('until then seed is ordered in time, and sets that would not last are eaten green', () => {
+  const until = (start: StartMethod, startDay: number) =>
+    meanwhileSentence({ plan: { start, startDay } as Plan }, today, voice);
+  expect(until('direct-seed', dayNumber(2027, 8, 12))).toContain('get fresh seed by 22 July');
+  expect(until('direct-seed', today + 5)).toContain('get fresh seed by 3 May');
+  expect(until('bought-transplants', dayNumber(2027, 9, 1))).toContain('to come around 1 September');
+  expect(until('sets', today + 200)).toContain('keep those you have');
+  expect(until('sets', today + 201)).toContain('eat them as green onions');
 });
 
 test('days far ahead are said with their year', () => {

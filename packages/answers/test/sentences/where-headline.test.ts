@@ -1,7 +1,7 @@
 import type { Choice, SeasonSummary, Verdict } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
-import { betterThanLead, whereHeadline, whichHeadline } from '../../src/index.ts';
+import { adviceOfList, bestOfYearSentence, betterThanLead, whereHeadline } from '../../src/index.ts';
 import type { Told } from '../../src/sentences/where-headline.ts';
 
 const british = speaker('metric');
@@ -9,7 +9,7 @@ const today = 20_667;
 
 function told(type: Told['type'], verdict: Verdict, good: number, gamble = false): Told {
   const summary = {
-    plan: { startDay: today + 30 },
+    plan: { type, start: 'sets', startDay: today + 30 },
     years: 30,
     outcome: verdict,
     gamble,
@@ -23,7 +23,8 @@ const fails = told('northern-long', 'bolts', 0.1);
 const gamble = told('northern-long', 'small', 0.4, true);
 const small = told('northern-long', 'small', 0.2);
 const good = told('short', 'good', 0.7);
-const say = (...kinds: Told[]) => whereHeadline(kinds[0], betterThanLead(kinds), 'Lyon', today, british);
+const say = (...kinds: Told[]) =>
+  whereHeadline({ lead: kinds[0], better: betterThanLead(kinds), now: null }, 'Lyon', today, british);
 
 describe('the headline of a place', () => {
   test('speaks ill of all onions only where none does better than the best in rank', () => {
@@ -59,10 +60,35 @@ describe('the headline of a place', () => {
   });
 });
 
+describe('today', () => {
+  const now = told('northern-long', 'good', 0.6);
+  const short = told('short', 'good', 0.9);
+  const startingToday = {
+    ...now,
+    summary: { ...now.summary, plan: { ...now.summary.plan, startDay: today } },
+  } as Told;
+
+  test('is told before what would be best in another year', () => {
+    const advice = { lead: short, better: null, now: startingToday };
+    expect(whereHeadline(advice, 'Lyon', today, british)).toMatch(
+      /^Lyon: buy northern long-day sets and plant them now; /,
+    );
+  });
+
+  test('leaves the best of the year to a second sentence, unless it is just that', () => {
+    const of = (lead: Told, now: Told | null) => bestOfYearSentence({ lead, now }, today, british);
+    expect(of(short, now)).toMatch(/^Best of the whole year: buy short-day sets and plant them around /);
+    expect(of(now, startingToday)).toMatch(/^Its best day of the year here is around /);
+    expect(of(now, now)).toBeNull();
+    expect(of(now, null)).toBeNull();
+  });
+});
+
 describe('the headline of a list', () => {
   const choices = (...kinds: Told[]) =>
     kinds.map(({ type, bestStart, summary }) => ({ kind: { type, start: bestStart }, summary })) as Choice[];
-  const which = (...kinds: Told[]) => whichHeadline(choices(...kinds), 'Lyon', today, british);
+  const which = (...kinds: Told[]) =>
+    whereHeadline(adviceOfList(choices(...kinds), null), 'Lyon', today, british, 'list');
 
   test('speaks of those in it: others may do well', () => {
     expect(which(fails)).toMatch(/^Lyon: none of these onions does well/);

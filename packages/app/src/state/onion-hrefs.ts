@@ -10,9 +10,20 @@ export function hrefOfList(): string {
   return hrefTo('which', { ...noOnion, class: asked.value.class ?? onion.value.cultivar?.class ?? null });
 }
 
+type Start = NonNullable<Asked['start']>;
+
 /** Addresses of the pages that go on with an onion by name, started so on that day. */
-export function onwardTo(cultivar: string, start: NonNullable<Asked['start']>, date: number) {
-  const chosen = { ...askedOfName(cultivar), start, plantOut: null };
+export function onwardTo(cultivar: string, start: Start, date: number) {
+  return onward(askedOfName(cultivar), start, date);
+}
+
+/** The same with an onion of which the class alone is said. */
+export function onwardToClass(dayLengthClass: NonNullable<Asked['class']>, start: Start, date: number) {
+  return onward({ ...noOnion, class: dayLengthClass }, start, date);
+}
+
+function onward(onion: Partial<Asked>, start: Start, date: number) {
+  const chosen = { ...onion, start, plantOut: null };
   return {
     when: hrefTo('when', { ...chosen, date: null }),
     season: hrefTo('season', { ...chosen, date }),

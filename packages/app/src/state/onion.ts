@@ -10,6 +10,7 @@ import { computed, type ReadonlySignal } from '@preact/signals';
 import type { Asked } from '../address/address-form.ts';
 import { findOwn } from '../garden/own-onion.ts';
 import { ownOnions } from './garden.ts';
+import { startsHeld } from './held.ts';
 import { asked } from './route.ts';
 import { today } from './today.ts';
 
@@ -36,6 +37,12 @@ const noName = { cultivar: null, own: null, name: null, starts: startMethods, un
  * onion, and a page takes the one that suits the place.
  */
 export const onion: ReadonlySignal<Onion> = computed(() => {
+  const found = namedOnion();
+  // what is in the hand is known better than what is sold
+  return startsHeld.value.length > 0 ? { ...found, starts: startsHeld.value } : found;
+});
+
+function namedOnion(): Onion {
   const { cultivar: name } = asked.value;
   if (name === null) return { ...noName, crop: packetCrop(asked.value) };
   const own = findOwn(ownOnions.value, name);
@@ -57,7 +64,7 @@ export const onion: ReadonlySignal<Onion> = computed(() => {
       ? { name, nearest: found.nearest, isOtherCrop: false }
       : { name: found.match.name, nearest: [], isOtherCrop: true };
   return { ...noName, crop: packetCrop(asked.value), unknown };
-});
+}
 
 function packetCrop({
   class: printed,

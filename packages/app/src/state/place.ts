@@ -4,6 +4,7 @@ import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { askGround } from '../ask/ask.ts';
 import type { Located } from '../worker/locate.ts';
 import type { SiteAsked } from '../worker/site.ts';
+import { startsHeld } from './held.ts';
 import { asked } from './route.ts';
 import { voice } from './settings.ts';
 
@@ -55,6 +56,7 @@ export const site: ReadonlySignal<SiteAsked | null> = computed(() =>
         years,
         seed,
         practice: place.value.practice,
+        atHand: startsHeld.value,
       }
     : null,
 );
@@ -64,7 +66,7 @@ export const siteKey: ReadonlySignal<string | null> = computed(() => {
   const { value } = place;
   if (!value) return null;
   const { latitudeDeg, longitudeDeg, elevationM } = value;
-  return [latitudeDeg, longitudeDeg, elevationM, asked.value.hollow].join(' ');
+  return [latitudeDeg, longitudeDeg, elevationM, asked.value.hollow, ...startsHeld.value].join(' ');
 });
 
 /** How things are grown here, where it is otherwise than usual. */

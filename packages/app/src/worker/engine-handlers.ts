@@ -10,6 +10,7 @@ import { whenYear } from './when-year.ts';
 import { where, whereClasses } from './where.ts';
 import { whereToday } from './where-today.ts';
 import { whichGrow } from './which-grow.ts';
+import { whichNow } from './which-now.ts';
 import { whichOnion } from './which-onion.ts';
 import { whichRank } from './which-rank.ts';
 import { winterStand } from './winter-stand.ts';
@@ -29,6 +30,7 @@ export const engineHandlers = {
   whereClasses,
   whereToday,
   whichGrow,
+  whichNow,
   whichOnion,
   whichRank,
   winterStand,

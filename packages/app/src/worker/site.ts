@@ -4,6 +4,7 @@ import {
   type MonthlyClimate,
   openSite,
   type Site,
+  type StartMethod,
   warmed,
 } from '@neckfall/engine';
 
@@ -17,6 +18,8 @@ export type SiteAsked = {
   seed: number;
   /** What growers of the district do, as published. */
   practice: readonly LocalPractice[];
+  /** Ways of starting for which the grower has what it takes in the hand. */
+  atHand: readonly StartMethod[];
 };
 
 /** Sites hold weather years and drivers, a few MB each. */
@@ -25,7 +28,7 @@ const sites = new Map<string, Site>();
 
 /** The site asked for, made ready once and kept while it is among the last used. */
 export function siteOf(asked: SiteAsked): Site {
-  const { climate, warmerC, frostHollow, years, seed, practice } = asked;
+  const { climate, warmerC, frostHollow, years, seed, practice, atHand } = asked;
   const { latitudeDeg, longitudeDeg, elevationM } = climate;
   const key = [latitudeDeg, longitudeDeg, elevationM, warmerC, frostHollow, years, seed].join(' ');
   const known = sites.get(key);
@@ -43,5 +46,5 @@ export function siteOf(asked: SiteAsked): Site {
     if (sites.size <= mostSites) break;
     sites.delete(oldest);
   }
-  return site;
+  return atHand.length > 0 ? { ...site, atHand } : site;
 }

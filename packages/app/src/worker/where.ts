@@ -5,7 +5,7 @@ import {
   type PlaceFacts,
   placeFacts,
 } from '@neckfall/answers';
-import type { ClassAnswer, GrowingOptions } from '@neckfall/engine';
+import type { ClassAnswer, ClassNow, GrowingOptions } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
 import { surveyAt } from './survey.ts';
 
@@ -17,6 +17,8 @@ export type WhereReply = {
   lead: ClassAnswer;
   /** Where that one is not good: another that ends better, of which the headline must not speak ill. */
   better: ClassAnswer | null;
+  /** The best of what is in time today: told before the rest; null where nothing is. */
+  now: ClassNow | null;
   picture: AdvisedYear;
 };
 
@@ -25,12 +27,14 @@ export function where({ site: asked, today, options }: WhereAsked): WhereReply {
   const site = siteOf(asked);
   const survey = surveyAt(asked, today, options);
   const lead = survey.lead();
+  const now = survey.now();
   return {
     facts: placeFacts(site, today),
     lead,
     // the others take their time, and no headline speaks of all where the lead is good
-    better: lead.verdict === 'good' ? null : betterThanLead(survey.classes()),
-    picture: advisedYear(site, today, lead),
+    better: lead.verdict === 'good' || now ? null : betterThanLead(survey.classes()),
+    now,
+    picture: advisedYear(site, today, now ?? lead),
   };
 }
 

@@ -2,10 +2,14 @@ import { offerOfPacket } from '@neckfall/answers';
 import {
   type Choice,
   civilDate,
+  type DayLengthClass,
   type GrowingOptions,
   type GrownKind,
   growKinds,
+  type KindNow,
+  kindNow,
   kindsOf,
+  likeliestClass,
   type Offer,
   type Packet,
   type PacketPlant,
@@ -16,7 +20,7 @@ import { type SiteAsked, siteOf } from './site.ts';
 
 export type WhichOnionAsked = {
   site: SiteAsked;
-  /** One onion by its plant, or by what its packet says. */
+  /** One onion by its plant, or by what its packet says, be that nothing. */
   onion:
     | Offer
     | (Pick<Offer, 'name' | 'starts'> & { packet: Packet; keepsMonths: Offer['keepsMonths'] | null });
@@ -26,18 +30,37 @@ export type WhichOnionAsked = {
 export type WhichOnionReply = {
   /** What was made of the packet; null for an onion that is known. */
   read: PacketPlant | null;
+  /** The class it was taken for where nothing tells it. */
+  taken: DayLengthClass | null;
   /** Its ways of starting, the best first. */
   choices: Choice[];
   grown: GrownKind[];
+  /** The best of them that is in time today, by its place among the choices. */
+  now: KindNow | null;
 };
 
 /** One onion, started in each of its ways. */
 export function whichOnion({ site: asked, onion, firstDay, options }: WhichOnionAsked): WhichOnionReply {
   const site = siteOf(asked);
-  const read = 'packet' in onion ? plantOfPacket(site, onion.packet, civilDate(firstDay).year) : null;
-  const offer = 'packet' in onion ? offerOfPacket(onion, read!) : onion;
+  let taken: DayLengthClass | null = null;
+  let read: PacketPlant | null = null;
+  let offer: Offer;
+  if ('packet' in onion) {
+    const { packet } = onion;
+    if (packet.class === null && packet.hours === null)
+      taken = likeliestClass(site, onion.starts, firstDay, options);
+    read = plantOfPacket(site, { ...packet, class: taken ?? packet.class }, civilDate(firstDay).year);
+    offer = offerOfPacket(onion, read);
+  } else offer = onion;
   const steps = growKinds(site, kindsOf([offer]), firstDay, options);
   let step = steps.next();
   while (!step.done) step = steps.next();
-  return { read, choices: rankChoices(site, step.value), grown: step.value };
+  const choices = rankChoices(site, step.value);
+  const now = kindNow(
+    site,
+    choices.map(({ kind }) => kind),
+    firstDay,
+    options,
+  );
+  return { read, taken, choices, grown: step.value, now };
 }

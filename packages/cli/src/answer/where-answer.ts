@@ -25,7 +25,7 @@ export function whereAnswer(options: PlaceOptions, speaker: Speaker, open: OpenF
   const answer = surveyPlace(frame.site, today, { sunHours });
   frame.assumed.push(
     ...districtAssumption(frame.site.practice, speaker),
-    sizesAssumption(answer.classes[0].summary.plan.water, speaker),
+    sizesAssumption((answer.now ?? answer.classes[0]).summary.plan.water, speaker),
   );
   const sentence = todaySentence(answer, today, frame.speaker);
   const document = () => whereDocument(frame, facts, answer, sentence);

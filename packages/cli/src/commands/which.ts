@@ -1,11 +1,13 @@
 import {
+  adviceOfList,
+  adviceOfPlace,
   choicesHereFirst,
   countryOf,
   districtAssumption,
   practiceAssumptions,
   setsWarning,
 } from '@neckfall/answers';
-import { type Choice, groupKinds, kindsOf, rankChoices } from '@neckfall/engine';
+import { type Choice, groupKinds, kindNow, kindsOf, rankChoices, surveyOf } from '@neckfall/engine';
 import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer/answer.ts';
@@ -20,7 +22,7 @@ import { example } from '../options/example.ts';
 import { type RawOutputOptions, type RawPlaceOptions, readPlaceOptions } from '../options/place-options.ts';
 import { type RawPlanOptions, readGrowing } from '../options/plan-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
-import { offersWanted, type RawWhichOptions, readWanted } from '../options/which-options.ts';
+import { offersWanted, type RawWhichOptions, readWanted, type Wanted } from '../options/which-options.ts';
 import { csv } from '../output/csv.ts';
 import { refuse } from '../refusal/refusal.ts';
 import { whichText } from '../text/which-text.ts';
@@ -68,8 +70,17 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
   const practice = { ...growing, sunHours: options.sunHours };
   const job = { site: siteOptionsOf(frame), kinds, firstDay: options.today, options: practice };
   const country = countryOf(frame.place);
-  const choices = choicesHereFirst(rankChoices(site, await growApart(site, job)), country);
+  const ranked = rankChoices(site, await growApart(site, job));
+  const survey = isAnything(wanted) ? surveyOf(site, options.today, practice) : null;
+  const choices = choicesHereFirst(ranked, country, survey && (survey.now() ?? survey.lead()).summary.plan);
   const shown = choices.slice(0, wanted.limit);
+  const firsts = groupKinds(choices).map(({ choices: [{ kind }] }) => kind);
+  const advice = survey
+    ? adviceOfPlace(survey)
+    : adviceOfList(
+        choices,
+        kindNow(site, firsts.slice(0, kindsLookedAt), options.today, practice)?.summary ?? null,
+      );
   // a size that was asked for is worth a word wherever its crop comes in
   const flowers = setsWarning(raw.setSize === undefined ? shown : choices, speaker);
   if (flowers !== null) warnings.push(flowers);
@@ -85,6 +96,8 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
     text: () =>
       whichText(frame, choices, {
         limit: wanted.limit,
+        advice,
+        isAll: survey !== null,
         compare: wanted.have?.length === 1,
         // who says which names they can get need not be told what shops have
         country: wanted.have === null ? country : null,
@@ -93,6 +106,14 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
     csv: () => csv(whichRows(document())),
     warnings,
   };
+}
+
+/** Kinds that are asked, in their order, whether they are in time today. */
+const kindsLookedAt = 8;
+
+/** Whether nothing narrows the choice. */
+function isAnything({ start, class: asked, colour, keepsMonths, mild, have, garden }: Wanted): boolean {
+  return [start, asked, colour, keepsMonths, have, garden].every((said) => said === null) && !mild;
 }
 
 /** What was taken for granted about growing, for every way of starting that is shown, each sentence once. */

@@ -1,7 +1,9 @@
 import {
+  bestOfYearSentence,
   betterThanLead,
   comingDay,
   monthsOf,
+  namedOf,
   type PlaceFacts,
   skyAndFrost,
   spanSentence,
@@ -22,10 +24,14 @@ export function whereText(
 ): string {
   const { speaker, options, label } = frame;
   const { say, day, reason } = speaker;
-  const best = answer.classes[0];
+  const [lead] = answer.classes;
+  const advice = { lead, better: betterThanLead(answer.classes), now: answer.now };
+  const named = namedOf(advice);
+  const bestOfYear = bestOfYearSentence(advice, options.today, speaker);
   return [
-    wrap(whereHeadline(best, betterThanLead(answer.classes), label, options.today, speaker)),
-    wrap(reason(best.reason)),
+    wrap(whereHeadline(advice, label, options.today, speaker)),
+    wrap(reason(named.summary.reason)),
+    ...(bestOfYear === null ? [] : [wrap(bestOfYear)]),
     wrap(say('today.line', { date: day(options.today), sentence: todaySentence })),
     '',
     say('where.table'),
@@ -36,7 +42,7 @@ export function whereText(
     monthTable(facts, speaker),
     ...skyAndFrost(facts, speaker).map((line) => wrap(line)),
     '',
-    howWeKnow(frame, best.summary.plan, spanSentence(best.summary, 'lead', speaker)),
+    howWeKnow(frame, named.summary.plan, spanSentence(named.summary, 'lead', speaker)),
     '',
   ].join('\n');
 }

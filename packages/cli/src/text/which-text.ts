@@ -1,13 +1,17 @@
 import {
+  type Advice,
   alikeSentence,
+  bestOfYearSentence,
   choiceWhy,
   elsewhereSentence,
+  keepingWords,
   kindsElsewhereSentence,
+  namedOf,
   namesOf,
   noNameHereSentence,
   rankingSentence,
   spanSentence,
-  whichHeadline,
+  whereHeadline,
   worthShowing,
 } from '@neckfall/answers';
 import { type StartTopic, startFacts } from '@neckfall/data';
@@ -29,28 +33,32 @@ const namesInLine = 8;
 export function whichText(
   frame: Frame,
   all: readonly Choice[],
-  { limit, compare, country }: { limit: number; compare: boolean; country: string | null },
+  {
+    limit,
+    advice,
+    isAll,
+    compare,
+    country,
+  }: { limit: number; advice: Advice; isAll: boolean; compare: boolean; country: string | null },
 ): string {
   const found = all.slice(0, limit);
   const considered = all.length;
   const choices = worthShowing(found);
   const { speaker, label } = frame;
   const { say } = speaker;
-  const [best] = choices;
+  const named = namedOf(advice).summary.plan;
+  const best =
+    choices.find(({ kind }) => kind.type === named.type && kind.start === named.start) ?? choices[0];
+  const { today } = frame.options;
+  const bestOfYear = bestOfYearSentence(advice, today, speaker);
   const names = namesOf(best, speaker, namesAhead, country);
   const elsewhere =
     noNameHereSentence(all, country, speaker) ?? elsewhereSentence(best, all, country, speaker);
-  const alike = alikeSentence(choices, speaker);
+  const alike = best.rank === 1 ? alikeSentence(choices, speaker) : null;
   const sections = [
     [
-      wrap(
-        whichHeadline(
-          [best, ...all.filter((choice) => choice !== best)],
-          label,
-          frame.options.today,
-          speaker,
-        ),
-      ),
+      wrap(whereHeadline(advice, label, today, speaker, isAll ? 'all' : 'list')),
+      ...(bestOfYear === null ? [] : [wrap(bestOfYear)]),
       wrap(say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names })),
       ...(elsewhere === null ? [] : [wrap(elsewhere)]),
       wrap(choiceWhy(best, speaker)),
@@ -68,7 +76,7 @@ export function whichText(
     sections.push(wrap(say('which.more', { more: considered - choices.length })));
   sections.push(
     wrap(rankingSentence(speaker)),
-    howWeKnow(frame, null, spanSentence(best.summary, 'lead', speaker)),
+    howWeKnow(frame, null, spanSentence(namedOf(advice).summary, 'lead', speaker)),
   );
   return `${sections.join('\n\n')}\n`;
 }
@@ -81,7 +89,7 @@ function kindTable(choices: readonly Choice[], speaker: Speaker): string {
     say(`type.${type}`),
     startCell(best, speaker),
     ...seasonCells(best, speaker),
-    monthsCell(best, speaker),
+    keepingWords(best, speaker),
   ]);
   return `${say('which.table')}\n${table(
     titles.map((title) => ({ title: say(`which.column.${title}`), right: title === 'rank' })),
@@ -103,10 +111,6 @@ function seasonCells({ summary }: Choice, { say, day, quantity }: Speaker): stri
       ? say('which.in-flower', { tenths: Math.round(10 * boltedPlantsShare.p50) })
       : say('none'),
   ];
-}
-
-function monthsCell({ kind }: Choice, { say, numberRange }: Speaker): string {
-  return say('cultivars.months', { range: numberRange(...kind.keepsMonths, 1) });
 }
 
 function nameLines(choices: readonly Choice[], speaker: Speaker): string {

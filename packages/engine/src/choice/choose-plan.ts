@@ -1,5 +1,12 @@
 import type { DayNumber } from '../calendar/index.ts';
-import { type StartMethod, startWays } from '../plant/index.ts';
+import {
+  classOfType,
+  type DayLengthClass,
+  dayLengthClasses,
+  type StartMethod,
+  startMethods,
+  startWays,
+} from '../plant/index.ts';
 import { longestNurseryDays, type Plan, type Site } from '../season/index.ts';
 import type { CropAsked } from './asked-crop.ts';
 import type { GrowingOptions } from './growing-options.ts';
@@ -34,18 +41,33 @@ export function choosePlan(
   classes: () => ClassSurvey,
 ): PlanChosen {
   if (crop !== null && start !== null && startDay !== null) return { crop, start, startDay };
-  let onion = crop;
-  if (onion === null) {
+  if (
+    crop === null &&
+    start === null &&
+    startDay === null &&
+    startMethods.every((way) => starts.includes(way))
+  ) {
     const survey = classes();
     const best = survey.now() ?? survey.lead();
-    onion = { class: best.class };
-    if (start === null && startDay === null)
-      return { crop: onion, start: best.bestStart, startDay: best.summary.plan.startDay };
+    return { crop: { class: best.class }, start: best.bestStart, startDay: best.summary.plan.startDay };
   }
+  const onion = crop ?? { class: likeliestClass(site, start === null ? starts : [start], today, options) };
   const ways = waysOf(site, onion, start === null ? starts : [start]);
   const survey = surveyWays(site, ways, today, options);
   const { plan } = (survey.now() ?? survey.best()).summary;
   return { crop: onion, start: plan.start, startDay: startDay ?? plan.startDay };
+}
+
+/** The class that an onion of which nothing is said most likely is, started in one of these ways: what suits the place best. */
+export function likeliestClass(
+  site: Site,
+  starts: readonly StartMethod[],
+  today: DayNumber,
+  options: GrowingOptions,
+): DayLengthClass {
+  const ways = dayLengthClasses.flatMap((dayLengthClass) => waysOf(site, { class: dayLengthClass }, starts));
+  const survey = surveyWays(site, ways, today, options);
+  return classOfType[(survey.now() ?? survey.best()).summary.plan.type];
 }
 
 /** A day asked for planting out goes with raised seedlings, and comes after the sowing; null: as the plants are ready. */

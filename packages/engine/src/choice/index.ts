@@ -1,4 +1,5 @@
 export { type CropAsked, cropAt, onionAt, usesAt } from './asked-crop.ts';
+export { type KindNow, kindNow } from './choice-now.ts';
 export {
   type ChooseProgress,
   type CoarseChoice,
@@ -6,7 +7,7 @@ export {
   type GrownKind,
   growKinds,
 } from './choose-kinds.ts';
-export { choosePlan, type PlanAsked, type PlanChosen, plantOutFor } from './choose-plan.ts';
+export { choosePlan, likeliestClass, type PlanAsked, type PlanChosen, plantOutFor } from './choose-plan.ts';
 export type { GrowingOptions } from './growing-options.ts';
 export { type Kind, kindsOf, type Offer, plantKey } from './kind.ts';
 export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';

@@ -12,9 +12,14 @@ const saleTo = 345;
 /** Where the longest day is shorter than this, about 35° of latitude, they are raised in more than one season, h. */
 const manyCropsBelowH = 14.5;
 
-/** Whether what a start needs can usually be bought on a day. Seed always can. */
-export function isOnSale({ climate, longestDayH }: Site, start: StartMethod, day: DayNumber): boolean {
-  if (startWays[start].from === 'seed' || longestDayH < manyCropsBelowH) return true;
+/** Whether what a start needs is at hand, or can usually be bought on a day. Seed always can. */
+export function isOnSale(
+  { climate, longestDayH, atHand }: Site,
+  start: StartMethod,
+  day: DayNumber,
+): boolean {
+  if (atHand.includes(start) || startWays[start].from === 'seed' || longestDayH < manyCropsBelowH)
+    return true;
   const since = daysSinceLongest(day, climate.latitudeDeg);
   return since >= saleFrom && since <= saleTo;
 }

@@ -164,6 +164,9 @@ function sideOf({ summary, kind }: Choice): Side {
   };
 }
 
+/** Less than this does not show in tenths of an inch, mm. */
+const seenMm = 3;
+
 /** Whether a reader sees in the numbers that one side leads in a part. */
 function isSeen(part: WorthPart, own: Side, next: Side): boolean {
   const tenths = (share: number) => Math.round(10 * share);
@@ -173,7 +176,7 @@ function isSeen(part: WorthPart, own: Side, next: Side): boolean {
     case 'flower':
       return tenths(own.boltedPlantShare) < tenths(next.boltedPlantShare);
     case 'size':
-      return own.diameterMm > next.diameterMm;
+      return own.diameterMm >= next.diameterMm + seenMm;
     case 'keeping':
       return own.months > next.months;
     case 'time':

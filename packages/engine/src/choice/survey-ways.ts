@@ -85,12 +85,15 @@ function joined(uses: readonly Seen[], day: DayNumber): TodayAnswer {
   return { ...now, nextFrom: next.length > 0 ? Math.min(...next) : null };
 }
 
+/** A best day further off than this is not waited for while today is in time too, days. */
+const soonDays = 60;
+
 /** Nothing where it is not in time, or today itself falls short. */
 function startNow(site: Site, { scan, today: answer }: Seen, today: DayNumber): StartNow[] {
   const { stillGoodUntil: until } = answer();
   if (until === null) return [];
   const { summary } = scan.best();
-  if (summary.plan.startDay <= until) return [{ summary, until }];
+  if (summary.plan.startDay <= Math.min(until, today + soonDays)) return [{ summary, until }];
   scan.runner.moveTo(today, null);
   const now = summarise(site, startedOn(scan.plan, today), scan.runner);
   return now.outcome === 'good' && !now.gamble ? [{ summary: now, until }] : [];

@@ -33,9 +33,9 @@ export function reasonFor(site: Site, s: Omit<SeasonSummary, 'reason'>): Reason 
   const values = {
     leaves: round(s.leavesMadeAtOnset?.p50),
     diameterMm: round(s.bulbDiameterMm?.p50),
-    sunUpH: round(s.onset.days?.sunUpH, 1),
-    longestSunUpH: round(site.longestDayH, 1),
-    neededSunUpH: round(neededSunUpH(site, type.criticalPhotoperiodH), 1),
+    sunUpH: s.onset.days?.sunUpH ?? 0,
+    longestSunUpH: site.longestDayH,
+    neededSunUpH: neededSunUpH(site, type.criticalPhotoperiodH),
     boltedTenths: Math.round(10 * (s.boltedPlantsShare?.p50 ?? 0)),
     killedTenths: Math.round(10 * (s.winterKilledPlantsShare?.p50 ?? 0)),
     type: s.plan.type,

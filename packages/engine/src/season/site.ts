@@ -1,6 +1,12 @@
 import { civilDate, climateDayOf, climateYearDays, type DayNumber, dayNumber } from '../calendar/index.ts';
 import { dailyCurve, type MonthlyClimate } from '../climate/index.ts';
-import { type Cover, defaultPlantValues, type PlantValues, valuesAt } from '../plant/index.ts';
+import {
+  type Cover,
+  defaultPlantValues,
+  type PlantValues,
+  type StartMethod,
+  valuesAt,
+} from '../plant/index.ts';
 import { fillDayLengths } from '../sky/index.ts';
 import {
   type DailyRecord,
@@ -25,6 +31,8 @@ export type Site = {
   years: number;
   seed: number;
   longestDayH: number;
+  /** Ways of starting for which the grower has what it takes in the hand, whatever shops have. */
+  atHand: readonly StartMethod[];
   /** Drivers of the mean climate, three years long. */
   mean: (cover: Cover) => Drivers;
   /**
@@ -89,6 +97,7 @@ export function openSite(options: SiteOptions): Site {
     years,
     seed,
     longestDayH,
+    atHand: [],
     mean(cover) {
       let drivers = means.get(cover);
       if (!drivers) {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { dayNumber } from '../../src/calendar/index.ts';
 import { type CropAsked, choosePlan, plantOutFor, surveyOf } from '../../src/choice/index.ts';
+import { startMethods } from '../../src/plant/index.ts';
 import { openSite } from '../../src/season/index.ts';
 import { climateOf } from '../weather/climates.ts';
 
@@ -23,7 +24,7 @@ test('what was said is taken without a look at the place', () => {
 test('without any wish what is in time today is taken, else what leads at its best start', () => {
   const survey = surveyOf(site, today);
   const lead = survey.now() ?? survey.lead();
-  const asked = { crop: null, starts: [], start: null, startDay: null };
+  const asked = { crop: null, starts: startMethods, start: null, startDay: null };
   expect(choosePlan(site, asked, today, {}, () => survey)).toEqual({
     crop: { class: lead.class },
     start: lead.bestStart,

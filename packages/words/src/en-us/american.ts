@@ -55,10 +55,15 @@ export const american = {
   'tops.past': 'Tops fell about {date} ({range}).',
   'app.which.coarse': '{kind}: start around {date}; tops fall around {neckFall}.',
   'app.which.row.neck-fall': 'Tops fall, 8 years in 10',
-  'app.which.packet.good': '{place}: yes, {name} suits. {buy}; tops fall around {neckFall}.',
+  'app.which.packet.good':
+    '{place}: yes, {name} suits. {start}; tops fall around {neckFall}, on bulbs of about {size}.',
   'app.which.packet.mostly':
-    '{place}: {name} may do: good bulbs {years}. {buy}; tops fall around {neckFall}.',
-  'app.which.packet.small': '{place}: {name} stays small here. Best: {buy}; tops fall around {neckFall}.',
+    '{place}: {name} may do: good bulbs {years}. {start}; tops fall around {neckFall}, on bulbs of about {size}.',
+  'app.which.packet.nearly':
+    '{place}: {name} all but suits: bulbs of about {size}, full-sized {years}. Best: {start}; tops fall around {neckFall}.',
+  'app.which.packet.small':
+    '{place}: {name} stays small here, about {size}. Best: {start}; tops fall around {neckFall}.',
+  'where.best-of-year': 'Best of the whole year: {buy}; tops fall around {neckFall}.',
   'about.licence': 'Free software under the MIT license. Works offline; nothing leaves this computer.',
   'about.geonames': 'Towns, their elevation and time zones: GeoNames, geonames.org, license CC BY 4.0.',
   'help.about': 'what Neckfall rests on: sources and licenses',
@@ -77,8 +82,7 @@ export const american = {
   'assumed.type-autumn': 'Started from fall to winter, it is taken as {type}, the kind sold for that.',
   'where.frost-spring': 'Last frost of spring: around {date} ({range}).',
   'where.frost-spring-some': 'Last frost of spring: around {date}; there is one {years}.',
-  'app.where.frost-free':
-    '{days, plural, one {# day} other {# days}} without frost in a middling year; the coldest night of the year is about {coldest}.',
+  'app.where.frost-free': '{days, plural, one {# day} other {# days}} without frost in a middling year.',
   'where.frost-autumn': 'First frost of fall: around {date} ({range}).',
   'where.frost-autumn-some': 'First frost of fall: around {date}; there is one {years}.',
   'where.frost-never': 'Frost hardly ever comes.',
@@ -88,9 +92,9 @@ export const american = {
   'which.ranking':
     'Ranked by the share of good years, years of small bulbs counting {small}, less {flower} of the share of plants that run to flower; a full-sized bulb adds up to {size}, a hard keeper up to {keeping}; taken off are care beyond five months ({careYear} a year), thinning and trays, beds too cold to work, tops that fall in cool weather, and what shops seldom have: sets of other than long-day onions and kinds that winter, and onions of another latitude. What growers of the district do, where that is published, adds {practice}. What is known of one onion counts half, what is usual for its kind the other half. Those no further apart than so few years can tell share a rank.',
   'app.which.kind.good':
-    '{buy}. Tops are down by {by}. Good bulbs {years}; run to flower: {plants}. Keeps {keeps}.',
+    '{buy}. Tops fall around {fall}. Good bulbs {years}; run to flower: {plants}. Keeps {keeps}.',
   'app.which.kind.poor':
-    '{buy}: {comes}. Good bulbs {good}; run to flower: {plants}. {by, select, never {Tops don’t fall in most years.} other {Where tops fall, they are down by {by}, and bulbs keep {keeps}.}}',
+    '{buy}: {comes}. Good bulbs {good}; run to flower: {plants}. {fall, select, never {Tops don’t fall in most years.} other {Where tops fall, they do so around {fall}, and bulbs keep {keeps}.}}',
   'start-level.cost.more': 'expensive',
   'start-level.cost.most': 'most expensive',
   'start-fact.seed-days-autumn': 'Short-day onions sown in fall take {fromDays}–{toDays} days.',

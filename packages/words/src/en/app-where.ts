@@ -31,8 +31,8 @@ export const appWhere = {
   'app.where.year': 'The year here',
   'app.where.year.caption': 'Means of each month, with the warming since the records',
   'app.where.frost': 'Frost and day length',
-  'app.where.frost-free':
-    '{days, plural, one {# day} other {# days}} without air frost in a middling year; the coldest night of the year is about {coldest}.',
+  'app.where.frost-free': '{days, plural, one {# day} other {# days}} without air frost in a middling year.',
+  'app.where.coldest': 'The coldest night of the year is about {coldest}.',
   'app.ground': 'Your ground',
   'app.ground.is': 'Your ground: {list}.',
   'app.ground.change': 'Tell us more of it, and the answer gets sharper',

@@ -1,7 +1,5 @@
 /** The Which page. */
 export const appWhich = {
-  'which.keeps-until': '{months} months, so until {date} at least',
-
   'app.which.ways': 'What do you have?',
   'app.which.way.packet': 'I have this packet',
   'app.which.way.list': 'What can I get here?',
@@ -23,9 +21,9 @@ export const appWhich = {
   'app.which.level-next':
     '{count, plural, one {Next} other {Next, level: nothing tells these # apart in {years} years}}',
   'app.which.kind.good':
-    '{buy}. Tops have gone over by {by}. Good bulbs {years}; run to flower: {plants}. Keeps {keeps}.',
+    '{buy}. Tops go over around {fall}. Good bulbs {years}; run to flower: {plants}. Keeps {keeps}.',
   'app.which.kind.poor':
-    '{buy}: {comes}. Good bulbs {good}; run to flower: {plants}. {by, select, never {Tops don’t go over in most years.} other {Where tops go over, they have done so by {by}, and bulbs keep {keeps}.}}',
+    '{buy}: {comes}. Good bulbs {good}; run to flower: {plants}. {fall, select, never {Tops don’t go over in most years.} other {Where tops go over, they do so around {fall}, and bulbs keep {keeps}.}}',
   'app.which.more-names': '{count, plural, one {# more name} other {# more names}} of this kind',
   'app.which.months': '{names}: keeps {months} months.',
   'app.which.months-same': '{names}: the same as far as we know; keep {months} months.',
@@ -98,8 +96,11 @@ export const appWhich = {
   'app.which.packet.days-is': '{days} days',
   'app.which.packet.stranger': 'We don’t know “{name}” by name: this goes by what its packet says.',
   'app.which.packet.also-called': '“{typed}” is {name} in our list.',
-  'app.which.packet.holds': 'What is in it',
+  'app.which.packet.holds': 'What do you have in your hand?',
   'app.which.packet.holds.seed': 'seed',
+  'app.which.packet.holds-none': 'nothing yet',
+  'app.which.packet.ask-it': 'Does it suit?',
+  'app.which.packet.more': 'What else it says',
   'app.which.packet.holds.plants': 'young plants',
   'app.which.packet.holds.sets': 'sets',
   'app.which.packet.ask-unknown': 'We don’t know “{name}”. What else does the packet say?',
@@ -108,12 +109,13 @@ export const appWhich = {
   'app.which.packet.lead-days':
     'Days to maturity alone don’t say when bulbs start: give its name or its day length too.',
   'app.which.packet.skin-is': '{colour} skin',
-  'app.which.packet.ask': 'What does your packet say?',
+  'app.which.packet.ask': 'What do you have in your hand?',
   'app.which.packet.lead':
-    'Its name, or the day length it is for. One of them is enough; the rest makes the answer sharper.',
-  'app.which.packet.name-field': 'Its name',
+    'Seed, plants or sets: that alone is enough for an answer. Its name, or the day length it is for, makes it sharper.',
+  'app.which.packet.name-field': 'Its name, if it has one',
   'app.which.packet.name-hint': 'As printed; accents and “F1” don’t matter.',
-  'app.which.packet.unknown': 'No onion “{name}” in our list. Go by the day length on the packet instead.',
+  'app.which.packet.unknown':
+    'No onion “{name}” in our list: say what it is, seed, plants or sets, or go by the day length on it.',
   'app.which.packet.like': 'Did you mean {name}?',
   'app.which.packet.other-crop':
     '{name} is a shallot or multiplier onion: it grows from bulbs that split, and how it will do can’t be told here.',
@@ -125,32 +127,46 @@ export const appWhich = {
   'app.which.packet.days-hint': 'Such as 110, if it gives days.',
   'app.which.packet.colour': 'Skin',
   'app.which.packet.this': 'your onion',
-  'app.which.packet.good': '{place}: yes, {name} suits. {buy}; tops go over around {neckFall}.',
+  'app.which.packet.good':
+    '{place}: yes, {name} suits. {start}; tops go over around {neckFall}, on bulbs of about {size}.',
   'app.which.packet.mostly':
-    '{place}: {name} may do: good bulbs {years}. {buy}; tops go over around {neckFall}.',
-  'app.which.packet.gamble': '{place}: {name} is a gamble here. Best odds: {buy}; good bulbs {years}.',
-  'app.which.packet.small': '{place}: {name} stays small here. Best: {buy}; tops go over around {neckFall}.',
+    '{place}: {name} may do: good bulbs {years}. {start}; tops go over around {neckFall}, on bulbs of about {size}.',
+  'app.which.packet.gamble': '{place}: {name} is a gamble here. Best odds: {start}; good bulbs {years}.',
+  'app.which.packet.nearly':
+    '{place}: {name} all but suits: bulbs of about {size}, full-sized {years}. Best: {start}; tops go over around {neckFall}.',
+  'app.which.packet.small':
+    '{place}: {name} stays small here, about {size}. Best: {start}; tops go over around {neckFall}.',
   'app.which.packet.no-bulb':
-    '{place}: not {name}. {however, select, yes {However it is started} other {From {start}}}, it mostly makes no bulbs.',
+    '{place}: not {name}. {however, select, yes {However it is started} other {From {from}}}, it makes no bulbs{all, select, yes {} other { in most years}}.',
   'app.which.packet.bolts':
-    '{place}: not {name}. {however, select, yes {However it is started} other {From {start}}}, it mostly runs to flower.',
+    '{place}: not {name}. {however, select, yes {However it is started} other {From {from}}}, it runs to flower{all, select, yes {} other { in most years}}.',
   'app.which.packet.winter-killed':
-    '{place}: not {name}. {however, select, yes {However it is started} other {From {start}}}, winter mostly takes it.',
+    '{place}: not {name}. {however, select, yes {However it is started} other {From {from}}}, winter takes it{all, select, yes {} other { in most years}}.',
   'app.which.packet.not-ripe':
-    '{place}: not {name}. {however, select, yes {However it is started} other {From {start}}}, it mostly stays thick-necked and unfinished.',
-  'app.which.packet.buy.direct-seed': 'sow it in place around {date}',
-  'app.which.packet.buy.raised-seedlings': 'sow it in trays around {date}',
-  'app.which.packet.buy.bought-transplants': 'get it as plants and set them out around {date}',
-  'app.which.packet.buy.sets': 'get it as sets and plant them around {date}',
-  'app.which.packet.buy-head.direct-seed': 'Sow it in place around {date}',
-  'app.which.packet.buy-head.raised-seedlings': 'Sow it in trays around {date}',
-  'app.which.packet.buy-head.bought-transplants': 'Get it as plants and set them out around {date}',
-  'app.which.packet.buy-head.sets': 'Get it as sets and plant them around {date}',
+    '{place}: not {name}. {however, select, yes {However it is started} other {From {from}}}, it stays thick-necked and unfinished{all, select, yes {} other { in most years}}.',
+  'app.which.packet.start.direct-seed': 'sow it in place {now, select, yes {now} other {around {date}}}',
+  'app.which.packet.start.raised-seedlings': 'sow it in trays {now, select, yes {now} other {around {date}}}',
+  'app.which.packet.start.bought-transplants':
+    '{held, select, yes {set your plants out} other {get it as plants and set them out}} {now, select, yes {now} other {around {date}}}',
+  'app.which.packet.start.sets':
+    '{held, select, yes {plant your sets} other {get it as sets and plant them}} {now, select, yes {now} other {around {date}}}',
+  'app.which.packet.start-head.direct-seed': 'Sow it in place {now, select, yes {now} other {around {date}}}',
+  'app.which.packet.start-head.raised-seedlings':
+    'Sow it in trays {now, select, yes {now} other {around {date}}}',
+  'app.which.packet.start-head.bought-transplants':
+    '{held, select, yes {Set your plants out} other {Get it as plants and set them out}} {now, select, yes {now} other {around {date}}}',
+  'app.which.packet.start-head.sets':
+    '{held, select, yes {Plant your sets} other {Get it as sets and plant them}} {now, select, yes {now} other {around {date}}}',
+  'app.which.packet.in-time': 'In time until {until}.',
+  'app.which.packet.taken':
+    'Nothing says which kind it is, so it is taken as {type}, what suits best here that way. Its name, or the day length on it, tells more surely.',
   'app.which.packet.against': 'Beside the best here',
   'app.which.packet.level':
     'No onion we know comes before it here, crop, size, keeping and work taken together, as far as {years} years can tell.',
-  'app.which.packet.behind':
-    'Others come before it here, first of all {kind} ({names}): good bulbs {years}, keeping {months} months. This one: good bulbs {ownYears}, keeping {ownMonths} months.',
+  'app.which.packet.behind': 'Others come before it here, first of all {kind} ({names}): {why}.',
+  'app.which.packet.surer': 'good bulbs {years}, against {ownYears}',
+  'app.which.packet.keeps-longer': 'they keep {months} months, against {ownMonths}',
+  'app.which.packet.easier': 'as sure of good bulbs, but bigger, less work, or easier to come by',
   'app.which.packet.comparing': 'Setting it beside all others…',
   'app.which.packet.best': 'Best here: {name}',
 

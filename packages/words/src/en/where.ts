@@ -10,11 +10,17 @@ export const where = {
   'buy.raised-seedlings': 'buy {type} seed and sow it in trays around {date}',
   'buy.bought-transplants': 'buy {type} plants and set them out around {date}',
   'buy.sets': 'buy {type} sets and plant them around {date}',
+  'buy-now.direct-seed': 'buy {type} seed and sow it in place now',
+  'buy-now.raised-seedlings': 'buy {type} seed and sow it in trays now',
+  'buy-now.bought-transplants': 'buy {type} plants and set them out now',
+  'buy-now.sets': 'buy {type} sets and plant them now',
   'buy-head.direct-seed': 'Buy {type} seed and sow it in place around {date}',
   'buy-head.raised-seedlings': 'Buy {type} seed and sow it in trays around {date}',
   'buy-head.bought-transplants': 'Buy {type} plants and set them out around {date}',
   'buy-head.sets': 'Buy {type} sets and plant them around {date}',
   'where.good': '{place}: {buy}; tops go over around {neckFall}.',
+  'where.best-of-year': 'Best of the whole year: {buy}; tops go over around {neckFall}.',
+  'where.best-day': 'Its best day of the year here is around {date}.',
   'where.small':
     '{place}: expect small bulbs{among, select, list { of these} other {}}. Best: {buy}; tops go over around {neckFall}.',
   'where.small-but':
@@ -35,6 +41,13 @@ export const where = {
   'today.open': 'Still in time: {starts}.',
   'today.next': 'Next in turn: {starts}.',
   'today.nothing-now': 'Nothing to start just now. Next in turn: {starts}.',
+  'today.until-then.seed':
+    'Until then: get fresh seed by {date}; onion seed keeps for a year or two at most.',
+  'today.until-then.plants': 'Until then: order plants in good time, to come around {date}.',
+  'today.until-then.no-sets':
+    'Until then: order sets when they come on sale. Those you have now won’t keep so long: plant them close together and eat them as green onions.',
+  'today.until-then.sets':
+    'Until then: order sets in good time, and keep those you have dry, airy and cool until {date}.',
   'today.lead-waits': 'No {type} onions to start just now; next in turn: {starts}.',
   'today.never': 'However {type} onions are started here, most years bring no good bulbs.',
   'today.other': 'In time now, though second best here: {type} onions from {starts}.',

@@ -15,7 +15,6 @@ import { voice } from '../../state/settings.ts';
 import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
-import { bestAhead } from './best-ahead.ts';
 import { Edges } from './Edges.tsx';
 import { Grounds } from './Grounds.tsx';
 import { Moving } from './Moving.tsx';
@@ -51,13 +50,13 @@ export function Answer({ crop, start, isKnown }: Props) {
         <Working />
       </>
     );
-  const { answer, now: standing, needSunUpH, notes } = tried.answer;
+  const { answer, now: standing, ahead, needSunUpH, notes } = tried.answer;
   const isFresh = isKnown && tried.isFresh;
   const { plan } = answer.starts[0].summary;
   const shown = {
     ...(onion.value.crop === null ? { class: classOfType[plan.type] } : {}),
     start: plan.start,
-    date: asked.value.date ?? bestAhead(answer, now),
+    date: asked.value.date ?? ahead,
   };
   const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${standing.type}`) });
   return (
@@ -76,7 +75,7 @@ export function Answer({ crop, start, isKnown }: Props) {
           ]}
           shown={shown}
         />
-        <Moving answer={answer} needSunUpH={needSunUpH} name={name} />
+        <Moving answer={answer} ahead={ahead} needSunUpH={needSunUpH} name={name} />
         <Edges answer={answer} />
         <Cautions of={cautionsFor(plan.start)} />
         <Grounds answer={answer} notes={notes} cultivar={cultivar} />

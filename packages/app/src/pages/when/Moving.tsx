@@ -5,9 +5,7 @@ import { onion } from '../../state/onion.ts';
 import { onionLook } from '../../state/onion-look.ts';
 import { asked } from '../../state/route.ts';
 import { startOptions } from '../../state/start-options.ts';
-import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
-import { bestAhead } from './best-ahead.ts';
 import { OnionFields } from './OnionFields.tsx';
 import { SeasonFrom } from './SeasonFrom.tsx';
 import { StartedOn } from './StartedOn.tsx';
@@ -16,12 +14,11 @@ import { useMovedDay } from './use-moved-day.ts';
 import { useShownYear } from './use-shown-year.ts';
 import { YearOfStarts } from './YearOfStarts.tsx';
 
-type Props = { answer: WhenAnswer; needSunUpH: number; name: string | null };
+type Props = { answer: WhenAnswer; ahead: number; needSunUpH: number; name: string | null };
 
 /** All that follows the start day while it is moved; the rest of the page stands still. */
-export function Moving({ answer, needSunUpH, name }: Props) {
-  const best = useMemo(() => bestAhead(answer, today.value), [answer, today.value]);
-  const [day, onDay] = useMovedDay(asked.value.date ?? best);
+export function Moving({ answer, ahead, needSunUpH, name }: Props) {
+  const [day, onDay] = useMovedDay(asked.value.date ?? ahead);
   const year = useShownYear(answer, day);
   const { plan } = answer.starts[0].summary;
   const { type, start } = plan;
@@ -42,7 +39,7 @@ export function Moving({ answer, needSunUpH, name }: Props) {
           needSunUpH={needSunUpH}
           day={day}
           onDay={onDay}
-          best={best}
+          best={ahead}
         />
       ) : (
         <Working />

@@ -1,4 +1,4 @@
-import { type PlaceFacts, skyAndFrost } from '@neckfall/answers';
+import { freezesEachWinter, type PlaceFacts, skyAndFrost } from '@neckfall/answers';
 import { voice } from '../../state/settings.ts';
 
 /** Day lengths and frosts in words, with their spread. */
@@ -12,10 +12,8 @@ export function FrostLines({ facts }: { facts: PlaceFacts }) {
         <p key={line}>{line}</p>
       ))}
       <p>
-        {say('app.where.frost-free', {
-          days: frostFreeDays,
-          coldest: quantity('temperature', meanAnnualMinimumC),
-        })}
+        {freezesEachWinter(facts) && `${say('app.where.frost-free', { days: frostFreeDays })} `}
+        {say('app.where.coldest', { coldest: quantity('temperature', meanAnnualMinimumC) })}
       </p>
     </section>
   );

@@ -1,6 +1,8 @@
 import {
+  bestOfYearSentence,
   districtAssumption,
   monthsOf,
+  namedOf,
   sizesAssumption,
   spanSentence,
   todaySentence,
@@ -18,9 +20,10 @@ import { Fault } from '../../controls/Fault.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { Later } from '../../controls/Later.tsx';
 import { Working } from '../../controls/Working.tsx';
-import { place, placeName, practice, site, siteKey } from '../../state/place.ts';
+import { place, placeName, site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
+import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import type { WhereReply } from '../../worker/where.ts';
@@ -35,7 +38,7 @@ const loadYear = () => import('./YearFigure.tsx').then(({ YearFigure }) => YearF
 /** Which onion to buy here, when to start it, and what is still in time today. */
 export function Where() {
   const ground = site.value;
-  const options = practice.value;
+  const options = startOptions.value;
   const day = today.value;
   const key = siteKey.value && JSON.stringify([siteKey.value, options, day]);
   const { answer, isFresh, failed } = useAnswer(key, () =>
@@ -61,20 +64,20 @@ export function Where() {
           classes={kinds.isFresh ? kinds.answer : null}
           starts={starts.isFresh ? starts.answer : null}
         />
-        <Later load={loadYear} own={{ picture: answer.picture, best: answer.lead }} />
+        <Later load={loadYear} own={{ picture: answer.picture, best: namedOf(answer) }} />
         <Ground />
         <Kinds classes={kinds.answer} />
         <Winter facts={answer.facts} />
         <Months facts={answer.facts} />
         <FrostLines facts={answer.facts} />
         <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
-        <Grounds lead={answer.lead} />
+        <Grounds named={namedOf(answer)} />
       </InTurn>
     </div>
   );
 }
 
-function Grounds({ lead: { summary } }: Pick<WhereReply, 'lead'>) {
+function Grounds({ named: { summary } }: { named: ClassAnswer }) {
   const speaker = voice.value;
   return (
     <HowWeKnow
@@ -93,18 +96,22 @@ type TodayProps = { classes: readonly ClassAnswer[] | null; starts: readonly Tod
 type LeadProps = TodayProps & { reply: WhereReply };
 
 /** The answer in words, and where to go from it. */
-function Lead({ reply: { lead, better, facts }, classes, starts }: LeadProps) {
+function Lead({ reply, classes, starts }: LeadProps) {
   const speaker = voice.value;
   const { say, reason } = speaker;
-  const { plan } = lead.summary;
-  const chosen = { ...noOnion, class: lead.class, start: lead.bestStart, plantOut: null } as const;
+  const { facts } = reply;
+  const named = namedOf(reply);
+  const { plan } = named.summary;
+  const chosen = { ...noOnion, class: named.class, start: named.bestStart, plantOut: null } as const;
+  const bestOfYear = bestOfYearSentence(reply, today.value, speaker);
   const tropics = tropicsSentence(facts.sunUpH, monthsOf(facts), speaker);
   return (
     <>
-      <AnswerHeading text={whereHeadline(lead, better, placeName.value, today.value, speaker)} />
+      <AnswerHeading text={whereHeadline(reply, placeName.value, today.value, speaker)} />
+      {bestOfYear !== null && <p>{bestOfYear}</p>}
       <Today classes={classes} starts={starts} />
       {tropics !== null && <p class="because">{tropics}</p>}
-      <p class="because">{reason(lead.reason)}</p>
+      <p class="because">{reason(named.reason)}</p>
       <AnswerLinks
         links={[
           { href: hrefTo('which'), text: say('app.where.next.which') },

@@ -1,5 +1,6 @@
 import { choicesHereFirst, namesOf } from '@neckfall/answers';
 import { type Choice, type GrownKind, groupKinds } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
@@ -27,10 +28,26 @@ const namesSaid = 4;
 /** Kinds drawn beside the onion. */
 const bestShown = 2;
 
+/** What puts the best before the one in the hand, in numbers that show it. */
+function aheadIn(best: Choice, own: Choice, { say, all, years, numberRange }: Speaker): string {
+  const good = ({ summary }: Choice) => years(summary.seasonShares.good, summary.years);
+  const keeps = ({ kind }: Choice) => numberRange(...kind.keepsMonths, 1);
+  const isSurer =
+    Math.round(10 * best.summary.seasonShares.good) > Math.round(10 * own.summary.seasonShares.good);
+  const isKeeper = best.kind.keepsMonths[0] > own.kind.keepsMonths[0];
+  const facts = [
+    ...(isSurer ? [say('app.which.packet.surer', { years: good(best), ownYears: good(own) })] : []),
+    ...(isKeeper
+      ? [say('app.which.packet.keeps-longer', { months: keeps(best), ownMonths: keeps(own) })]
+      : []),
+  ];
+  return facts.length > 0 ? all(facts) : say('app.which.packet.easier');
+}
+
 /** The onion in the hand among all that can be had here. */
 export function AgainstBest({ choices, grown, isFresh, isNamed, look }: Props) {
   const speaker = voice.value;
-  const { say, years, numberRange } = speaker;
+  const { say } = speaker;
   // grown with those of their own, as for the list; ranked among what can be bought
   const all = useAllKinds();
   const placeKey = all.key;
@@ -88,10 +105,7 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, look }: Props) {
           : say('app.which.packet.behind', {
               kind: nameOf(best),
               names: namesOf(best, speaker, namesSaid, country.value),
-              years: years(best.summary.seasonShares.good, best.summary.years),
-              months: numberRange(...best.kind.keepsMonths, 1),
-              ownYears: years(own.summary.seasonShares.good, own.summary.years),
-              ownMonths: numberRange(...own.kind.keepsMonths, 1),
+              why: aheadIn(best, own, speaker),
             })}{' '}
         <a href={hrefOfList()}>{say('app.which.way.list')}</a>
       </p>

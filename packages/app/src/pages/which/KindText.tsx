@@ -61,7 +61,7 @@ function kindSentence(choice: Choice, speaker: Speaker): string {
   const date = startDayWords(plan.startDay);
   const values = {
     buy: say(`buy-head.${kind.start}`, { type: say(`type.${kind.type}`), date }),
-    by: neckFall.days ? day(neckFall.days.p90) : 'never',
+    fall: neckFall.days ? day(neckFall.days.p50) : 'never',
     plants: plants(boltedPlantsShare?.p50 ?? 0),
     keeps: keepingWords(choice, speaker),
   };

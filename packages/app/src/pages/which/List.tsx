@@ -1,4 +1,4 @@
-import { choicesHereFirst } from '@neckfall/answers';
+import { choicesHereFirst, namedOf } from '@neckfall/answers';
 import { useMemo } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
@@ -16,6 +16,7 @@ import { ListLead } from './ListLead.tsx';
 import { ListRest } from './ListRest.tsx';
 import { Narrow } from './Narrow.tsx';
 import { SetsUsed } from './SetsUsed.tsx';
+import { useListAdvice, usePlaceAdvice } from './use-advice.ts';
 import { useAllKinds } from './use-all-kinds.ts';
 import { grownOf, useGrown } from './use-grown.ts';
 import { wantedOf } from './wanted.ts';
@@ -39,22 +40,27 @@ export function List() {
   const ranked = useAnswer(rankKey, () =>
     ask('whichRank', { site: site.value!, grown: grownOf(wanted.kinds, seasons!) }),
   );
-  const inOrder = useMemo(
-    () => ranked.answer && choicesHereFirst(ranked.answer, country.value),
-    [ranked.answer, country.value],
-  );
-  const failed = all.failed ?? growing.failed ?? ranked.failed;
-  if (failed !== null) return <Fault reason={failed} />;
+  const isAll = Object.values(filters).every((filter) => filter === null);
+  const whole = usePlaceAdvice(isAll ? placeKey : null);
+  const named = whole.answer && namedOf(whole.answer).summary.plan;
   const isNone = wanted.kinds.length === 0;
-  const isWaiting = !isNone && (growing.state === 'at-work' || (rankKey !== null && !ranked.isFresh));
-  const choices = isNone ? null : inOrder;
+  const choices = useMemo(
+    () => (isNone ? null : ranked.answer && choicesHereFirst(ranked.answer, country.value, named)),
+    [isNone, ranked.answer, country.value, named],
+  );
+  const narrowed = useListAdvice(isAll ? null : rankKey, ranked.isFresh ? choices : null);
+  const advice = isAll ? whole : narrowed;
+  const failed = all.failed ?? growing.failed ?? ranked.failed ?? advice.failed;
+  if (failed !== null) return <Fault reason={failed} />;
+  const isRanking = rankKey !== null && !(ranked.isFresh && advice.answer);
+  const isWaiting = !isNone && (growing.state === 'at-work' || isRanking);
   return (
     <div class={isWaiting && choices ? 'waiting' : ''} data-waiting={isWaiting ? true : undefined}>
       <InTurn>
         <div key="lead">
           {choices ? (
             <>
-              <ListLead choices={choices} />
+              <ListLead choices={choices} advice={advice.answer} isAll={isAll} />
               <CameFrom choices={choices} />
             </>
           ) : (

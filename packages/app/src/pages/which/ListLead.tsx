@@ -1,16 +1,19 @@
 import {
+  type Advice,
   alikeSentence,
+  bestOfYearSentence,
   choiceWhy,
   elsewhereSentence,
+  namedOf,
   namesOf,
   noNameHereSentence,
-  whichHeadline,
+  whereHeadline,
 } from '@neckfall/answers';
-import { type Choice, groupKinds } from '@neckfall/engine';
+import { type Choice, classOfType, groupKinds, type Plan } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
+import { AnswerHeading, HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
-import { onwardTo } from '../../state/onion-hrefs.ts';
+import { onwardTo, onwardToClass } from '../../state/onion-hrefs.ts';
 import { country, placeName } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
@@ -19,21 +22,43 @@ import { shopsOf } from './shops-of.ts';
 
 const namesAhead = 6;
 
+type Props = {
+  choices: readonly Choice[];
+  /** What the headline tells; null while it is worked out. */
+  advice: Advice | null;
+  /** Whether nothing narrows the list. */
+  isAll: boolean;
+};
+
 /** What to get in one sentence, its names, why, and what is as good. */
-export function ListLead({ choices }: { choices: readonly Choice[] }) {
+export function ListLead({ choices, advice, isAll }: Props) {
   const speaker = voice.value;
-  const [best] = choices;
-  const { names, start } = best.kind;
-  const onward = onwardTo(names[0], start, best.summary.plan.startDay);
-  const alike = alikeSentence(choices, speaker);
+  const named = advice && namedOf(advice).summary.plan;
+  const group = groupOf(choices, named);
+  const [best] = group;
+  const { names, type, start } = best.kind;
+  const { startDay } = named ?? best.summary.plan;
+  const onward = isAll
+    ? onwardToClass(classOfType[type], start, startDay)
+    : onwardTo(names[0], start, startDay);
+  const bestOfYear = advice && bestOfYearSentence(advice, today.value, speaker);
+  const alike = best.rank === 1 ? alikeSentence(choices, speaker) : null;
+  const level = levelOf(group);
   const elsewhere =
     noNameHereSentence(choices, shopsOf.value, speaker) ??
-    elsewhereSentence(bestLevel(choices), choices, shopsOf.value, speaker);
+    elsewhereSentence(level, choices, shopsOf.value, speaker);
   return (
     <>
-      <AnswerHeading text={whichHeadline(choices, placeName.value, today.value, speaker)} />
+      {advice ? (
+        <AnswerHeading
+          text={whereHeadline(advice, placeName.value, today.value, speaker, isAll ? 'all' : 'list')}
+        />
+      ) : (
+        <HeadingToCome />
+      )}
+      {bestOfYear !== null && <p>{bestOfYear}</p>}
       <p class="because">
-        {bestNames(choices, speaker)} {elsewhere !== null && `${elsewhere} `}
+        {namesSentence(group, level, speaker)} {elsewhere !== null && `${elsewhere} `}
         {choiceWhy(best, speaker)}
       </p>
       {alike !== null && <p>{alike}</p>}
@@ -48,26 +73,25 @@ export function ListLead({ choices }: { choices: readonly Choice[] }) {
   );
 }
 
-/** The leading choice with all names that the years can't tell from its own. */
-function bestLevel(choices: readonly Choice[]): Choice {
-  const [best] = choices;
-  const level = levelOf(choices);
+/** The choices of the kind that the headline names, else of the first. */
+function groupOf(choices: readonly Choice[], named: Pick<Plan, 'type' | 'start'> | null): readonly Choice[] {
+  const groups = groupKinds(choices);
+  const found = groups.find(({ type, start }) => type === named?.type && start === named.start);
+  return (found ?? groups[0]).choices;
+}
+
+/** The first of a kind with all names that the years can't tell from its own. */
+function levelOf(group: readonly Choice[]): Choice {
+  const [best] = group;
+  const level = group.filter(({ rank }) => rank === best.rank);
   return { ...best, kind: { ...best.kind, names: [...new Set(level.flatMap(({ kind }) => kind.names))] } };
 }
 
-/** Those of the leading kind that share its rank. */
-function levelOf(choices: readonly Choice[]): readonly Choice[] {
-  const [best] = choices;
-  const [group] = groupKinds(choices);
-  return group.choices.filter(({ rank }) => rank === best.rank);
-}
-
-/** The names to look for: those of the leading kind that the years can't tell from its first. */
-function bestNames(choices: readonly Choice[], speaker: Speaker): string {
+/** The names to look for. */
+function namesSentence([best]: readonly Choice[], level: Choice, speaker: Speaker): string {
   const { say } = speaker;
-  const best = bestLevel(choices);
-  const words = namesOf(best, speaker, namesAhead, country.value);
-  if (levelOf(choices).length > 1)
+  const words = namesOf(level, speaker, namesAhead, country.value);
+  if (level.kind.names.length > best.kind.names.length)
     return say('app.which.names-level', { names: words, years: best.summary.years });
   return say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names: words });
 }

@@ -1,4 +1,4 @@
-import { type Colour, colours, cultivars } from '@neckfall/data';
+import { type Colour, colours, cultivars, findCultivar } from '@neckfall/data';
 import { type DayLengthClass, dayLengthClasses, gardenRanges } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
 import type { Asked } from '../../address/address-form.ts';
@@ -38,54 +38,73 @@ function Fields() {
   const { say } = voice.value;
   const { class: printed, packetHours, packetDays, holds, skin } = asked.value;
   return (
-    <form class="form packet" onSubmit={(event) => event.preventDefault()}>
-      <NameField />
-      <ChoiceField<DayLengthClass | ''>
-        label={say('app.which.packet.day')}
-        value={printed ?? ''}
-        options={[
-          { value: '', label: say('app.which.packet.day-none') },
-          ...dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) })),
-        ]}
-        onValue={(value) => change({ class: value === '' ? null : value })}
-      />
-      <NumberField
-        label={say('app.which.packet.hours')}
-        hint={say('app.which.packet.hours-hint')}
-        value={packetHours}
-        min={leastHours}
-        max={mostHours}
-        digits={2}
-        onValue={(hours) => change({ packetHours: hours })}
-      />
-      <NumberField
-        label={say('app.which.packet.days')}
-        hint={say('app.which.packet.days-hint')}
-        value={packetDays}
-        min={leastDays}
-        max={mostDays}
-        onValue={(days) => change({ packetDays: days })}
-      />
+    <form class="form packet" onSubmit={toAnswer}>
       <ChoiceField<Holds | ''>
         label={say('app.which.packet.holds')}
         value={holds ?? ''}
         options={[
-          { value: '', label: say('app.which.packet.day-none') },
+          { value: '', label: say('app.which.packet.holds-none') },
           ...holdings.map((value) => ({ value, label: say(`app.which.packet.holds.${value}`) })),
         ]}
-        onValue={(value) => go({ holds: value === '' ? null : value, packet: true }, { replace: true })}
+        onValue={(value) => told({ holds: value === '' ? null : value })}
       />
-      <ChoiceField<Colour | ''>
-        label={say('app.which.packet.colour')}
-        value={skin ?? ''}
-        options={[
-          { value: '', label: say('app.which.packet.day-none') },
-          ...colours.map((value) => ({ value, label: say(`colour.${value}`) })),
-        ]}
-        onValue={(value) => go({ skin: value === '' ? null : value, packet: true }, { replace: true })}
-      />
+      <NameField />
+      <button type="submit">{say('app.which.packet.ask-it')}</button>
+      <details open={printed !== null || packetHours !== null || packetDays !== null || skin !== null}>
+        <summary>{say('app.which.packet.more')}</summary>
+        <div class="form">
+          <ChoiceField<DayLengthClass | ''>
+            label={say('app.which.packet.day')}
+            value={printed ?? ''}
+            options={[
+              { value: '', label: say('app.which.packet.day-none') },
+              ...dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) })),
+            ]}
+            onValue={(value) => change({ class: value === '' ? null : value })}
+          />
+          <NumberField
+            label={say('app.which.packet.hours')}
+            hint={say('app.which.packet.hours-hint')}
+            value={packetHours}
+            min={leastHours}
+            max={mostHours}
+            digits={2}
+            onValue={(hours) => change({ packetHours: hours })}
+          />
+          <NumberField
+            label={say('app.which.packet.days')}
+            hint={say('app.which.packet.days-hint')}
+            value={packetDays}
+            min={leastDays}
+            max={mostDays}
+            onValue={(days) => change({ packetDays: days })}
+          />
+          <ChoiceField<Colour | ''>
+            label={say('app.which.packet.colour')}
+            value={skin ?? ''}
+            options={[
+              { value: '', label: say('app.which.packet.day-none') },
+              ...colours.map((value) => ({ value, label: say(`colour.${value}`) })),
+            ]}
+            onValue={(value) => told({ skin: value === '' ? null : value })}
+          />
+        </div>
+      </details>
     </form>
   );
+}
+
+/** What is known of any onion is kept, whatever it is called. */
+function told(changes: Partial<Asked>): void {
+  go({ packet: true, ...changes }, { replace: true });
+}
+
+/** The answer stands above: whoever has filled the form in is taken there. */
+function toAnswer(event: Event): void {
+  event.preventDefault();
+  const heading = document.querySelector<HTMLElement>('main h1');
+  heading?.setAttribute('tabindex', '-1');
+  heading?.focus();
 }
 
 /** A name of the list says all the rest; one that is not in it is told with names like it. */
@@ -136,11 +155,16 @@ function NameField() {
   );
 }
 
-/** A name of the catalogue comes alone: what else the packet says would only gainsay what is known. */
+/** What is in the hand stays in it; day length and days on the packet would only gainsay a name that is known. */
 function takeName(name: string): void {
   const own = findOwn(ownOnions.value, name);
   const named = own ? askedOfOwn(own) : { cultivar: name === '' ? null : name };
-  go({ ...noOnion, packet: true, ...named }, { replace: true });
+  const { holds, skin, ...printed } = asked.value;
+  const isKnown = own !== undefined || findCultivar(name).match !== null;
+  const kept = isKnown
+    ? {}
+    : { class: printed.class, packetHours: printed.packetHours, packetDays: printed.packetDays };
+  go({ ...noOnion, holds, skin, ...kept, packet: true, ...named }, { replace: true });
 }
 
 /** What a packet says is the packet's, whatever it is called; but a name that is known would gainsay it. */

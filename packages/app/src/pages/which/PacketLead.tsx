@@ -1,30 +1,37 @@
-import { packetHeadline } from '@neckfall/answers';
-import type { Choice } from '@neckfall/engine';
+import { comingDay, meanwhileSentence, packetHeadline } from '@neckfall/answers';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
+import { startsHeld } from '../../state/held.ts';
 import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { startDayWords } from './start-day.ts';
+import { today } from '../../state/today.ts';
+import type { WhichOnionReply } from '../../worker/which-onion.ts';
 
 /** Whether this onion suits, why, and where to go from it. */
-export function PacketLead({ choices }: { choices: readonly Choice[] }) {
+export function PacketLead({ reply: { choices, now, taken } }: { reply: WhichOnionReply }) {
   const speaker = voice.value;
   const { say, reason } = speaker;
-  const [best] = choices;
-  const [name] = best.kind.names;
+  const { kind } = choices[now?.at ?? 0];
+  const summary = now?.summary ?? choices[0].summary;
+  const [name] = kind.names;
   const { cultivar, unknown } = onion.value;
+  const isHeld = startsHeld.value.length > 0;
   const isStranger = unknown !== null && !unknown.isOtherCrop;
   const typed = cultivar && otherNameTyped(name);
-  const { start, startDay } = best.summary.plan;
+  const { start, startDay, type } = summary.plan;
   return (
     <>
-      <AnswerHeading
-        text={packetHeadline(choices, { place: placeName.value, date: startDayWords(startDay) }, speaker)}
-      />
-      <p class="because">{reason(best.summary.reason)}</p>
-      {isStranger && <p>{say('app.which.packet.stranger', { name })}</p>}
+      <AnswerHeading text={packetHeadline({ choices, now, isHeld }, placeName.value, today.value, speaker)} />
+      <p class="today">
+        {now
+          ? say('app.which.packet.in-time', { until: comingDay(now.until, today.value, speaker) })
+          : meanwhileSentence(summary, today.value, speaker)}
+      </p>
+      <p class="because">{reason(summary.reason)}</p>
+      {taken !== null && <p>{say('app.which.packet.taken', { type: say(`type.${type}`) })}</p>}
+      {isStranger && taken === null && <p>{say('app.which.packet.stranger', { name })}</p>}
       {typed !== null && <p>{say('app.which.packet.also-called', { typed, name })}</p>}
       <AnswerLinks
         links={[

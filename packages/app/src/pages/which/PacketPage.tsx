@@ -4,13 +4,13 @@ import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
+import { startsHeld } from '../../state/held.ts';
 import { onion } from '../../state/onion.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
-import { heldFirst } from './holds.ts';
 import { PacketForm } from './PacketForm.tsx';
 import { PacketLead } from './PacketLead.tsx';
 import { PacketRest } from './PacketRest.tsx';
@@ -25,11 +25,17 @@ export function PacketPage() {
   const { class: printed, packetHours, packetDays } = packetSaid();
   const stranger = unknown && !unknown.isOtherCrop ? unknown.name : null;
   const name = onion.value.name ?? stranger ?? say('app.which.packet.this');
-  const { holds } = asked.value;
   const keepsMonths = own?.keepsMonths ?? null;
   const held = useMemo(
-    () => packetOnion(cultivar, { class: printed, hours: packetHours, days: packetDays }, name, keepsMonths),
-    [cultivar, printed, packetHours, packetDays, name, keepsMonths],
+    () =>
+      packetOnion(
+        cultivar,
+        { class: printed, hours: packetHours, days: packetDays },
+        name,
+        startsHeld.value,
+        keepsMonths,
+      ),
+    [cultivar, printed, packetHours, packetDays, name, startsHeld.value, keepsMonths],
   );
   const key = held && siteKey.value && JSON.stringify([siteKey.value, startOptions.value, today.value, held]);
   const { answer, isFresh, failed } = useAnswer(key, () =>
@@ -41,12 +47,12 @@ export function PacketPage() {
     }),
   );
   if (failed !== null) return <Fault reason={failed} />;
-  const choices = answer && heldFirst(answer.choices, holds);
+  const choices = answer?.choices ?? null;
   const isWaiting = held !== null && !isFresh;
   return (
     <div class={isWaiting && answer ? 'waiting' : ''} data-waiting={isWaiting ? true : undefined}>
       <div key="lead">
-        {held === null ? <Ask /> : choices ? <PacketLead choices={choices} /> : <Wait name={name} />}
+        {held === null ? <Ask /> : answer ? <PacketLead reply={answer} /> : <Wait name={name} />}
       </div>
       <PacketForm key="form" isKnown={held !== null} />
       {held !== null && cultivar === null && own === null && <SaveOnion key="save" named={stranger} />}

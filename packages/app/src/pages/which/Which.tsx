@@ -6,8 +6,9 @@ import { WaysIn } from './WaysIn.tsx';
 
 /** Which onion: the one in the hand, or any that can be had. */
 export function Which() {
-  const { packet, cultivar, packetHours, packetDays } = asked.value;
-  const hasPacket = packet !== null || cultivar !== null || packetHours !== null || packetDays !== null;
+  const { packet, holds, cultivar, packetHours, packetDays } = asked.value;
+  const hasPacket =
+    packet !== null || holds !== null || cultivar !== null || packetHours !== null || packetDays !== null;
   return (
     <>
       <WaysIn hasPacket={hasPacket} />

@@ -9,7 +9,6 @@ import {
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { axisDays, firstShown, isShown } from '../../../src/pages/when/axis-year.ts';
-import { bestAhead } from '../../../src/pages/when/best-ahead.ts';
 
 /** An invented year: weeks of one run are good. */
 function yearWith(windows: StartWindow[]): WhenAnswer {
@@ -53,41 +52,5 @@ describe('the year of starts shown', () => {
     const first = firstShown(yearWith([springWindow]), dayNumber(2027, 6, 1));
     expect(civilDate(first).month).toBe(3);
     expect(axisDays).toBe(365);
-  });
-});
-
-describe('the day to start from today on', () => {
-  test('is never past, and within a year', () => {
-    fc.assert(
-      fc.property(
-        days,
-        fc.constantFrom([springWindow], [winterWindow], [springWindow, winterWindow], []),
-        (day, windows) => {
-          const best = bestAhead(yearWith([...windows]), day);
-          expect(best).toBeGreaterThanOrEqual(day);
-          expect(best - day).toBeLessThanOrEqual(366);
-        },
-      ),
-      { seed: 4 },
-    );
-  });
-
-  test('is the best of the window that comes next', () => {
-    expect(bestAhead(yearWith([springWindow]), dayNumber(2027, 1, 10))).toBe(dayNumber(2027, 4, 9));
-    expect(bestAhead(yearWith([springWindow]), dayNumber(2027, 8, 1))).toBe(dayNumber(2028, 4, 8));
-    expect(bestAhead(yearWith([springWindow, winterWindow]), dayNumber(2027, 8, 1))).toBe(
-      dayNumber(2027, 12, 3),
-    );
-  });
-
-  test('is today while a window is open whose best has gone by, over New Year too', () => {
-    const may = dayNumber(2027, 5, 3);
-    expect(bestAhead(yearWith([springWindow]), may)).toBe(may);
-    const january = dayNumber(2027, 1, 20);
-    expect(bestAhead(yearWith([winterWindow]), january)).toBe(january);
-  });
-
-  test('is the start that does least badly where none is good', () => {
-    expect(bestAhead(yearWith([]), dayNumber(2027, 1, 10))).toBe(dayNumber(2027, 4, 9));
   });
 });
