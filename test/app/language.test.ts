@@ -1,8 +1,11 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type App, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
 
 const place = 'at=45.748,4.847&name=Lyon&today=2027-05-03';
 const languageFile = /language-es/;
+/** Words that no Spanish sentence has, and hardly an onion or a town for a name. */
+const english =
+  /\b(the|and|of|with|from|this|your|onions?|bulbs?|years?|seeds?|sown?|sets|tops|leaves|weeks?|where|when)\b/gi;
 
 describe.skipIf(!hasChromium)('the language of the app', () => {
   let app: App;
@@ -43,6 +46,33 @@ describe.skipIf(!hasChromium)('the language of the app', () => {
     expect(await page.locator('html').getAttribute('lang')).toBe('es');
     await page.close();
     app.expectClean();
+  });
+
+  test('says nothing in English, fits narrow screens and is accessible', async () => {
+    const crop = 'class=long&start=sets';
+    const hashes = [
+      '',
+      `#/where?${place}`,
+      `#/which?${place}`,
+      `#/when?${place}&${crop}`,
+      `#/season?${place}&${crop}&date=2027-02-01`,
+      '#/about',
+      '#/kept',
+    ];
+    for (const hash of hashes) {
+      const page = await app.page(hash, { locale: 'es-ES', width: 360 });
+      const said = await page.evaluate(() => {
+        const labels = [...document.querySelectorAll('[aria-label]')].map((at) =>
+          at.getAttribute('aria-label'),
+        );
+        return [document.title, document.querySelector('#app')?.textContent, ...labels].join(' ');
+      });
+      expect({ hash, english: said.match(english) }).toEqual({ hash, english: null });
+      const [wide, room] = await page.evaluate(() => [document.body.scrollWidth, innerWidth]);
+      expect(wide, hash).toBeLessThanOrEqual(room);
+      expect({ hash, wrong: await axe(page) }).toEqual({ hash, wrong: [] });
+      await page.close();
+    }
   });
 
   test('can be changed without a network, after one visit', async () => {

@@ -24,6 +24,14 @@ export function program(voice: Speaker): Command {
       if (lang !== undefined) command.setOptionValue('lang', lang);
     })
     .helpCommand(false);
+  // what the option parser says of itself at the head of each list
+  const titles = new Map([
+    ['Usage:', say('help.title.usage')],
+    ['Arguments:', say('help.title.arguments')],
+    ['Options:', say('help.title.options')],
+    ['Commands:', say('help.title.commands')],
+  ]);
+  root.configureHelp({ styleTitle: (title) => titles.get(title) ?? title });
   addWhere(root, say);
   addSeason(root, say);
   addWhen(root, say);

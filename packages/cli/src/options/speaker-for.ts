@@ -7,8 +7,9 @@ const unitSystems = ['metric', 'us'] as const;
 /** Documents and tables for machines are metric and English whatever is asked for. */
 export function speakerFor(raw: RawOutputOptions): Speaker {
   const usual = environmentLanguage();
-  const voice = speaker('metric', usual);
-  const language = raw.lang === undefined ? usual : parseChoice(raw.lang, '--lang', languages, voice);
+  const language =
+    raw.lang === undefined ? usual : parseChoice(raw.lang, '--lang', languages, speaker('metric', usual));
+  const voice = speaker('metric', language);
   const units = raw.units === undefined ? 'metric' : parseChoice(raw.units, '--units', unitSystems, voice);
   return outputForm(raw) === 'text' ? speaker(units, language) : speaker('metric');
 }

@@ -1,5 +1,53 @@
+import { about } from './about.ts';
 import { app } from './app.ts';
+import { appAbout } from './app-about.ts';
+import { appGarden } from './app-garden.ts';
+import { appSeason } from './app-season.ts';
+import { appWhen } from './app-when.ts';
+import { appWhere } from './app-where.ts';
+import { appWhich } from './app-which.ts';
+import { catalogue } from './catalogue.ts';
+import { batch } from './command-line/batch.ts';
+import { completion } from './command-line/completion.ts';
+import { demo } from './command-line/demo.ts';
+import { errors } from './command-line/errors.ts';
+import { help } from './command-line/help.ts';
 import { dates } from './dates.ts';
+import { howWeKnow } from './how-we-know.ts';
+import { packet } from './packet.ts';
+import { pictures } from './pictures.ts';
+import { reasons } from './reasons.ts';
+import { season } from './season.ts';
 import { terms } from './terms.ts';
+import { when } from './when.ts';
+import { where } from './where.ts';
+import { which } from './which.ts';
+import { wordList } from './word-list.ts';
 
-export const es = [app, dates, terms] as const;
+export const es = [
+  about,
+  app,
+  appAbout,
+  appGarden,
+  appSeason,
+  appWhen,
+  appWhere,
+  appWhich,
+  batch,
+  catalogue,
+  completion,
+  dates,
+  demo,
+  errors,
+  help,
+  howWeKnow,
+  packet,
+  pictures,
+  reasons,
+  season,
+  terms,
+  when,
+  where,
+  which,
+  wordList,
+] as const;

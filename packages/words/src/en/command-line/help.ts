@@ -6,6 +6,10 @@ export const help = {
   'help.season':
     'What one crop will do: when it comes up, when bulbs start, when tops go over, and how large bulbs get.',
   'help.when': 'The year tried week by week: when a start ends in good bulbs.',
+  'help.title.usage': 'Usage:',
+  'help.title.arguments': 'Arguments:',
+  'help.title.options': 'Options:',
+  'help.title.commands': 'Commands:',
   'help.example': 'For example:',
   'help.about': 'what Neckfall rests on: sources and licences',
   'help.version': 'the version',

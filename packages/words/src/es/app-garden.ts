@@ -1,0 +1,84 @@
+/** El huerto guardado en el navegador: sus planes y cebollas, los pasos deshechos, los archivos de huerto. */
+export const appGarden = {
+  'app.page.kept': 'Guardado aquí',
+  'app.garden.link':
+    'Guardado en este dispositivo: {plans, plural, =0 {ningún plan} one {un plan} other {# planes}}',
+  'app.garden.title':
+    'Guardado en este dispositivo: {plans, plural, =0 {ningún plan todavía} one {un plan} other {# planes}}{onions, plural, =0 {} one {, una cebolla tuya} other {, # cebollas tuyas}}',
+  'app.garden.none': 'No hay nada guardado en este dispositivo',
+  'app.garden.none.how': 'Guarda un plan desde su página Temporada, o abre más abajo un archivo de huerto.',
+  'app.garden.lead':
+    'Se guarda en este navegador y no se envía a ningún sitio. Un navegador puede borrar lo que guarda: pasa el huerto a un archivo de vez en cuando.',
+  'app.garden.no-place': 'Sin lugar',
+  'app.garden.no-place.how':
+    'El huerto no nombra ningún lugar para estos, así que se muestran para el de arriba.',
+  'app.garden.plan':
+    '{onion, select, none {} other {{onion}}}{start, select, none {} other {, {start}}}{date, select, none {} other {, {date}}}',
+  'app.garden.plan.remove': 'Quitar',
+  'app.garden.plan.remove-of': 'Quitar “{name}”',
+  'app.garden.onions': 'Cebollas tuyas',
+  'app.garden.onion.bare':
+    '{name}: en el archivo del huerto no está ni su clase ni la duración del día que pide su sobre, así que no se puede calcular.',
+  'app.garden.onion.unused':
+    'De “{name}” solo se conoce el nombre, así que se muestra la clase que mejor va aquí.',
+  'app.garden.onion.from-link':
+    '“{name}” no es una cebolla que se conozca aquí. Se calcula a partir de su sobre, tal como lo da el enlace.',
+  'app.garden.onion.name': 'Guardarla como cebolla tuya',
+  'app.garden.onion.hint': 'Entonces estará en la lista junto a las demás, en este dispositivo.',
+  'app.garden.onion.taken': 'Una de tus cebollas ya se llama {name}. Ponle a esta otro nombre.',
+  'app.garden.onion.keep': 'Guardar esta cebolla',
+  'app.garden.onion.remove-of': 'Quitar la cebolla “{name}”',
+  'app.garden.onion.choice': '{name} (tuya)',
+  'app.garden.file': 'Cambios y archivos',
+  'app.garden.save': 'Guardar todo el huerto en un archivo',
+  'app.garden.saved': 'Guardado como {file}.',
+  'app.garden.save-failed': 'No se pudo crear {file} ({reason}).',
+  'app.garden.undo': 'Deshacer: {what}',
+  'app.garden.redo': 'Rehacer: {what}',
+  'app.garden.step.opened': '{name}, abierto',
+  'app.garden.step.added': '“{name}”, guardado',
+  'app.garden.step.changed': '“{name}”, cambiado',
+  'app.garden.step.removed': '“{name}”, quitado',
+  'app.garden.step.onion-added': 'cebolla “{name}”, guardada',
+  'app.garden.step.onion-removed': 'cebolla “{name}”, quitada',
+  'app.garden.step.forgotten': 'todo el huerto, quitado',
+  'app.garden.forget': 'Quitar todo el huerto',
+  'app.garden.wipe': 'Borrarlo de este dispositivo para siempre',
+  'app.garden.wipe.how': 'Después ya no se puede recuperar, salvo que tengas un archivo con él.',
+  'app.garden.elsewhere': 'El huerto se cambió en otra pestaña o ventana; así está ahora.',
+  'app.garden.not-kept':
+    'Este navegador no guarda tu huerto: se pierde cuando cierras esta página. Guárdalo antes en un archivo.',
+  'app.garden.fault':
+    'No se pudo cambiar el huerto ({reason}). Vuelve a cargar la página e inténtalo otra vez.',
+  'app.garden.mended': 'Lo que guarda este navegador estaba dañado. Se leyó con estos cambios:',
+  'app.garden.open.fold': '¿Tienes un archivo de huerto?',
+  'app.garden.open': 'Abrir un archivo de huerto',
+  'app.garden.open.hint':
+    'Un archivo que acaba en .neckfall.json. Se lee en este dispositivo y no se envía a ningún sitio.',
+  'app.garden.open.replaces': 'Ocupa el sitio del huerto guardado aquí; eso se puede deshacer.',
+  'app.garden.opened':
+    '{file} está abierto: {plans, plural, =0 {no contiene ningún plan} one {un plan} other {# planes}}.',
+  'app.garden.opened.plan': '“{name}”, de {file}, está abierto.',
+  'app.garden.opened.no-place':
+    '“{name}” no nombra ningún lugar del archivo, así que se muestra para el lugar de arriba.',
+  'app.garden.opened.replaced': 'Ocupó el sitio del huerto guardado antes.',
+  'app.garden.opened.changed': 'Se leyó con estos cambios:',
+  'app.garden.opened.more': 'y {count} más',
+  'app.garden.refused.too-big':
+    '{file} ocupa {size} MB; un archivo de huerto ocupa como mucho {limit} MB. Aquí no se cambió nada.',
+  'app.garden.refused.unreadable': 'No se pudo leer {file} ({reason}). Aquí no se cambió nada.',
+  'app.garden.refused.not-text':
+    '{file} no es texto (UTF-8). Elige un archivo .neckfall.json. Aquí no se cambió nada.',
+  'app.garden.refused.not-json':
+    '{file} no es un archivo de huerto: no es JSON ({reason}). Aquí no se cambió nada.',
+  'app.garden.refused.not-garden':
+    '{file} no es un archivo de huerto: su schema es “{found}” y se esperaba neckfall/garden@1. Aquí no se cambió nada.',
+  'app.garden.keep': 'Guardar este plan',
+  'app.garden.keep.not-yet': 'Este plan no está entre los guardados en este dispositivo.',
+  'app.garden.keep.is': 'Guardado en este dispositivo como “{name}”.',
+  'app.garden.keep.differs': 'Guardado en este dispositivo como “{name}”, pero no como se muestra ahora.',
+  'app.garden.keep.name': 'Cómo lo llamas',
+  'app.garden.keep.do': 'Guardarlo en este dispositivo',
+  'app.garden.keep.again': 'Guardarlo así, en lugar de “{name}” como estaba',
+  'app.garden.keep.beside': 'Guardarlo como otro plan',
+} as const;

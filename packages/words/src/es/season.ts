@@ -1,0 +1,63 @@
+/** Un cultivo, muchos años. */
+export const season = {
+  'crop.direct-seed': 'las cebollas {type} de siembra directa el {date}',
+  'crop.raised-seedlings': 'las cebollas {type} sembradas en semillero el {date}',
+  'crop.bought-transplants': 'las cebollas {type} de plántulas compradas y plantadas el {date}',
+  'crop.sets': 'las cebollas {type} de bulbillos plantados el {date}',
+  'season.good': '{place}: {crop} dan buenos bulbos {years}; las hojas se tumban hacia el {neckFall}.',
+  'season.small':
+    '{place}: {crop} dan bulbos pequeños {years}, de unos {diameter} de ancho; las hojas se tumban hacia el {neckFall}.',
+  'season.no-bulb': '{place}: {crop} se quedan verdes {years}: sin bulbos. Cómelas como cebolletas.',
+  'season.bolts': '{place}: {crop} se espigan {years}: demasiadas plantas para una cosecha que se conserve.',
+  'season.winter-killed': '{place}: {crop} se pierden en invierno {years}.',
+  'season.not-ripe':
+    '{place}: {crop} se quedan con el cuello grueso y sin terminar {years}. Cómelas frescas; no se conservan.',
+  'season.gamble': '{place}: {crop} son una apuesta: buenos bulbos {years}. Lo que más sale mal: {failure}.',
+  'season.failure.small': 'los bulbos se quedan pequeños',
+  'season.failure.no-bulb': 'no se forman bulbos',
+  'season.failure.bolts': 'las plantas se espigan',
+  'season.failure.winter-killed': 'el invierno se lleva las plantas',
+  'season.failure.not-ripe': 'los cuellos se quedan gruesos',
+  'season.table': 'Qué esperar',
+  'season.column.likely': 'Medio',
+  'season.column.range': '8 de cada 10 años',
+  'season.row.emergence': 'Brotan',
+  'season.row.sprouting': 'Brotan los bulbillos',
+  'season.row.plant-out': 'Trasplante',
+  'season.row.onset': 'Empiezan los bulbos',
+  'season.row.day-length': 'Duración del día entonces',
+  'season.row.leaves-green': 'Hojas verdes en pie entonces',
+  'season.row.neck-fall': 'Se tumban las hojas',
+  'season.row.diameter': 'Ancho del bulbo',
+  'season.row.mass': 'Peso del bulbo',
+  'season.row.yield': 'Cosecha que vale la pena guardar',
+  'season.row.bolted': 'Se espigan',
+  'season.row.winter-killed': 'Perdidas en invierno',
+  'season.row.thirsty': 'Días faltos de agua',
+  'season.shares': 'Año tras año: {shares}.',
+  'season.share.good': 'buenos bulbos {years}',
+  'season.share.small': 'bulbos pequeños {years}',
+  'season.share.no-bulb': 'hojas sin bulbo {years}',
+  'season.share.bolts': 'plantas espigadas {years}',
+  'season.share.winter-killed': 'cultivo perdido en invierno {years}',
+  'season.share.not-ripe': 'bulbos de cuello grueso {years}',
+  'season.spread':
+    'Los bulbos difieren de planta a planta: por un bulbo medio de {middle}, dos de cada tres pesan {range}.',
+  'season.leaves-gone':
+    'Cuando empiezan los bulbos se han hecho {made} hojas; de las más viejas {gone, plural, one {se ha secado una} other {se han secado #}}.',
+  'leaf-check.see':
+    'Hacia el {date}, tres semanas antes de que empiecen los bulbos, deberías ver {most, plural, one {una hoja verde} other {{leaves} hojas verdes}} en cada planta.',
+  'leaf-check.parting':
+    'Cuenta las hojas verdes hacia el {date}, tres semanas antes de que empiecen los bulbos: con {many} o más, van camino de bulbos de unos {good}; con {few} o menos, espéralos pequeños, de unos {small}.',
+  'season.range-some': '{range} cuando lo hacen, {years}',
+  'season.days': 'Semana a semana, en un año medio',
+  'season.day.date': 'Día',
+  'season.day.sun-up': 'Horas de sol',
+  'season.day.mean': 'Media',
+  'season.day.leaves': 'Hojas verdes',
+  'season.day.bulb': 'Bulbo',
+  'season.cold-bed':
+    'Hacia el {date} los bancales de aquí suelen estar demasiado fríos para trabajarlos, a unos {soil}: espera hasta cerca del {from}.',
+  'season.cold-bed-always':
+    'Los bancales de aquí están demasiado fríos para trabajarlos todo el año, a unos {soil} hacia el {date}: solo servirá una cajonera o un túnel.',
+} as const;
