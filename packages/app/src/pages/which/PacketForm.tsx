@@ -21,7 +21,8 @@ const [leastDays, mostDays] = gardenRanges.packetDays;
  * address had it already; one who is filling it in keeps it open.
  */
 export function PacketForm({ isKnown }: { isKnown: boolean }) {
-  const [wasKnown] = useState(isKnown);
+  // a name that may be misspelt is to be seen, with names like it
+  const [wasKnown] = useState(isKnown && onion.value.unknown === null);
   const { say, all } = voice.value;
   if (!wasKnown) return <Fields />;
   return (
@@ -138,20 +139,30 @@ function NameField() {
           {say('app.which.packet.name-hint')}
         </p>
       ) : crop !== null && !unknown.isOtherCrop ? (
-        <p id={hint}>{say('app.garden.onion.from-link', { name: unknown.name })}</p>
+        <div id={hint}>
+          {say('app.garden.onion.from-link', { name: unknown.name })} <NamesLike names={unknown.nearest} />
+        </div>
       ) : (
         <div id={hint} role="alert" class="alarm">
           {say(unknown.isOtherCrop ? 'app.which.packet.other-crop' : 'app.which.packet.unknown', {
             name: unknown.name,
           })}{' '}
-          {unknown.nearest.map((name) => (
-            <button key={name} type="button" class="plain" onClick={() => takeName(name)}>
-              {say('app.which.packet.like', { name })}
-            </button>
-          ))}
+          <NamesLike names={unknown.nearest} />
         </div>
       )}
     </div>
+  );
+}
+
+function NamesLike({ names }: { names: readonly string[] }) {
+  return (
+    <>
+      {names.map((name) => (
+        <button key={name} type="button" class="plain" onClick={() => takeName(name)}>
+          {voice.value.say('app.which.packet.like', { name })}
+        </button>
+      ))}
+    </>
   );
 }
 
