@@ -39,7 +39,8 @@ describe.each(languages.filter((language) => language !== 'en'))('the messages o
 
   test('need the values that those of English need, and choose by their words', () => {
     const wrong = Object.entries(messages).flatMap(([key, message]) => {
-      const [own, known] = [partsOf(message), partsOf(english[key] ?? '')];
+      if (!Object.hasOwn(english, key)) return [];
+      const [own, known] = [partsOf(message), partsOf(english[key])];
       const lost = [...known.values].filter((value) => !own.values.has(value));
       const strange = [...own.values].filter((value) => !known.values.has(value));
       const choices = [...own.choices].filter((choice) => !known.choices.has(choice));

@@ -33,8 +33,8 @@ export const appWhere = {
   'app.where.year': 'El año aquí',
   'app.where.year.caption': 'Medias de cada mes, con el calentamiento desde los registros',
   'app.where.frost': 'Heladas y duración del día',
-  'app.where.frost-free':
-    '{days, plural, one {# día} other {# días}} sin heladas en un año medio; la noche más fría del año baja a unos {coldest}.',
+  'app.where.frost-free': '{days, plural, one {# día} other {# días}} sin heladas en un año medio.',
+  'app.where.coldest': 'La noche más fría del año baja a unos {coldest}.',
   'app.ground': 'Tu terreno',
   'app.ground.is': 'Tu terreno: {list}.',
   'app.ground.change': 'Cuéntanos más de él y la respuesta será más precisa',

@@ -1,7 +1,5 @@
 /** La página Cuál. */
 export const appWhich = {
-  'which.keeps-until': '{months} meses, o sea, al menos hasta el {date}',
-
   'app.which.ways': '¿Qué tienes?',
   'app.which.way.packet': 'Tengo este sobre',
   'app.which.way.list': '¿Qué puedo conseguir aquí?',
@@ -23,9 +21,9 @@ export const appWhich = {
   'app.which.level-next':
     '{count, plural, one {La siguiente} other {Las siguientes, igualadas: en {years} años nada distingue a estas #}}',
   'app.which.kind.good':
-    '{buy}. Las hojas se han tumbado antes del {by}. Buenos bulbos {years}; se espigan: {plants}. Se conserva: {keeps}.',
+    '{buy}. Las hojas se tumban hacia el {fall}. Buenos bulbos {years}; se espigan: {plants}. Se conserva {keeps}.',
   'app.which.kind.poor':
-    '{buy}: {comes}. Buenos bulbos {good}; se espigan: {plants}. {by, select, never {En la mayoría de los años las hojas no se tumban.} other {Donde las hojas se tumban, lo han hecho antes del {by}, y los bulbos se conservan así: {keeps}.}}',
+    '{buy}: {comes}. Buenos bulbos {good}; se espigan: {plants}. {fall, select, never {En la mayoría de los años las hojas no se tumban.} other {Donde las hojas se tumban, lo hacen hacia el {fall}, y los bulbos se conservan {keeps}.}}',
   'app.which.more-names': '{count, plural, one {# nombre más} other {# nombres más}} de esta clase',
   'app.which.months': '{names}: se conserva {months} meses.',
   'app.which.months-same': '{names}: iguales, que sepamos; se conservan {months} meses.',
@@ -99,8 +97,11 @@ export const appWhich = {
   'app.which.packet.days-is': '{days} días',
   'app.which.packet.stranger': 'No conocemos “{name}” por su nombre: esto se guía por lo que dice su sobre.',
   'app.which.packet.also-called': '“{typed}” es {name} en nuestra lista.',
-  'app.which.packet.holds': 'Qué contiene',
+  'app.which.packet.holds': '¿Qué tienes en la mano?',
   'app.which.packet.holds.seed': 'semilla',
+  'app.which.packet.holds-none': 'todavía nada',
+  'app.which.packet.ask-it': '¿Va bien?',
+  'app.which.packet.more': 'Qué más dice',
   'app.which.packet.holds.plants': 'plántulas',
   'app.which.packet.holds.sets': 'bulbillos',
   'app.which.packet.ask-unknown': 'No conocemos “{name}”. ¿Qué más dice el sobre?',
@@ -109,13 +110,13 @@ export const appWhich = {
   'app.which.packet.lead-days':
     'Los días hasta la madurez no dicen por sí solos cuándo empiezan los bulbos: da también su nombre o su duración del día.',
   'app.which.packet.skin-is': 'piel {colour}',
-  'app.which.packet.ask': '¿Qué dice tu sobre?',
+  'app.which.packet.ask': '¿Qué tienes en la mano?',
   'app.which.packet.lead':
-    'Su nombre, o la duración del día para la que es. Basta con uno de los dos; lo demás hace la respuesta más precisa.',
-  'app.which.packet.name-field': 'Su nombre',
+    'Semilla, plántulas o bulbillos: con eso basta para una respuesta. Su nombre, o la duración del día para la que es, la hace más precisa.',
+  'app.which.packet.name-field': 'Su nombre, si lo tiene',
   'app.which.packet.name-hint': 'Como está impreso; los acentos y “F1” dan igual.',
   'app.which.packet.unknown':
-    'No hay ninguna cebolla “{name}” en nuestra lista. Guíate por la duración del día del sobre.',
+    'No hay ninguna cebolla “{name}” en nuestra lista: di qué es, semilla, plántulas o bulbillos, o guíate por la duración del día que lleve escrita.',
   'app.which.packet.like': '¿Querías decir {name}?',
   'app.which.packet.other-crop':
     '{name} es una chalota o una cebolla multiplicadora: crece de bulbos que se dividen, y aquí no se puede decir cómo le irá.',
@@ -127,34 +128,52 @@ export const appWhich = {
   'app.which.packet.days-hint': 'Por ejemplo 110, si da días.',
   'app.which.packet.colour': 'Piel',
   'app.which.packet.this': 'tu cebolla',
-  'app.which.packet.good': '{place}: sí, {name} va bien. {buy}; las hojas se tumban hacia el {neckFall}.',
+  'app.which.packet.good':
+    '{place}: sí, {name} va bien. {start}; las hojas se tumban hacia el {neckFall}, con bulbos de unos {size}.',
   'app.which.packet.mostly':
-    '{place}: {name} puede valer: buenos bulbos {years}. {buy}; las hojas se tumban hacia el {neckFall}.',
+    '{place}: {name} puede valer: buenos bulbos {years}. {start}; las hojas se tumban hacia el {neckFall}, con bulbos de unos {size}.',
   'app.which.packet.gamble':
-    '{place}: {name} es una apuesta aquí. Lo más probable: {buy}; buenos bulbos {years}.',
+    '{place}: {name} es una apuesta aquí. Lo más probable: {start}; buenos bulbos {years}.',
+  'app.which.packet.nearly':
+    '{place}: {name} va casi bien: bulbos de unos {size}, de tamaño completo {years}. Lo mejor: {start}; las hojas se tumban hacia el {neckFall}.',
   'app.which.packet.small':
-    '{place}: {name} se queda pequeña aquí. Lo mejor: {buy}; las hojas se tumban hacia el {neckFall}.',
+    '{place}: {name} se queda pequeña aquí, de unos {size}. Lo mejor: {start}; las hojas se tumban hacia el {neckFall}.',
   'app.which.packet.no-bulb':
-    '{place}: {name} no. {however, select, yes {Se empiece como se empiece} other {Con {start}}}, casi nunca forma bulbo.',
+    '{place}: {name} no. {however, select, yes {Se empiece como se empiece} other {Con {from}}}, no forma bulbo{all, select, yes {} other { en la mayoría de los años}}.',
   'app.which.packet.bolts':
-    '{place}: {name} no. {however, select, yes {Se empiece como se empiece} other {Con {start}}}, casi siempre se espiga.',
+    '{place}: {name} no. {however, select, yes {Se empiece como se empiece} other {Con {from}}}, se espiga{all, select, yes {} other { en la mayoría de los años}}.',
   'app.which.packet.winter-killed':
-    '{place}: {name} no. {however, select, yes {Se empiece como se empiece} other {Con {start}}}, casi siempre se la lleva el invierno.',
+    '{place}: {name} no. {however, select, yes {Se empiece como se empiece} other {Con {from}}}, se la lleva el invierno{all, select, yes {} other { en la mayoría de los años}}.',
   'app.which.packet.not-ripe':
-    '{place}: {name} no. {however, select, yes {Se empiece como se empiece} other {Con {start}}}, casi siempre se queda con el cuello grueso y sin terminar.',
-  'app.which.packet.buy.direct-seed': 'siémbrala directamente en su sitio hacia el {date}',
-  'app.which.packet.buy.raised-seedlings': 'siémbrala en semillero hacia el {date}',
-  'app.which.packet.buy.bought-transplants': 'consíguela en plántulas y trasplántalas hacia el {date}',
-  'app.which.packet.buy.sets': 'consíguela en bulbillos y plántalos hacia el {date}',
-  'app.which.packet.buy-head.direct-seed': 'Siémbrala directamente en su sitio hacia el {date}',
-  'app.which.packet.buy-head.raised-seedlings': 'Siémbrala en semillero hacia el {date}',
-  'app.which.packet.buy-head.bought-transplants': 'Consíguela en plántulas y trasplántalas hacia el {date}',
-  'app.which.packet.buy-head.sets': 'Consíguela en bulbillos y plántalos hacia el {date}',
+    '{place}: {name} no. {however, select, yes {Se empiece como se empiece} other {Con {from}}}, se queda con el cuello grueso y sin terminar{all, select, yes {} other { en la mayoría de los años}}.',
+  'app.which.packet.start.direct-seed':
+    'siémbrala directamente en su sitio {now, select, yes {ahora} other {hacia el {date}}}',
+  'app.which.packet.start.raised-seedlings':
+    'siémbrala en semillero {now, select, yes {ahora} other {hacia el {date}}}',
+  'app.which.packet.start.bought-transplants':
+    '{held, select, yes {trasplanta tus plántulas} other {consíguela en plántulas y trasplántalas}} {now, select, yes {ahora} other {hacia el {date}}}',
+  'app.which.packet.start.sets':
+    '{held, select, yes {planta tus bulbillos} other {consíguela en bulbillos y plántalos}} {now, select, yes {ahora} other {hacia el {date}}}',
+  'app.which.packet.start-head.direct-seed':
+    'Siémbrala directamente en su sitio {now, select, yes {ahora} other {hacia el {date}}}',
+  'app.which.packet.start-head.raised-seedlings':
+    'Siémbrala en semillero {now, select, yes {ahora} other {hacia el {date}}}',
+  'app.which.packet.start-head.bought-transplants':
+    '{held, select, yes {Trasplanta tus plántulas} other {Consíguela en plántulas y trasplántalas}} {now, select, yes {ahora} other {hacia el {date}}}',
+  'app.which.packet.start-head.sets':
+    '{held, select, yes {Planta tus bulbillos} other {Consíguela en bulbillos y plántalos}} {now, select, yes {ahora} other {hacia el {date}}}',
+  'app.which.packet.in-time': 'A tiempo hasta el {until}.',
+  'app.which.packet.taken':
+    'Nada dice de qué clase es, así que se toma como cebolla {type}, la que mejor va aquí de esa manera. Su nombre, o la duración del día que lleve escrita, lo dice con más seguridad.',
   'app.which.packet.against': 'Junto a lo mejor de aquí',
   'app.which.packet.level':
     'Ninguna cebolla que conozcamos va por delante de ella aquí, si se juntan cosecha, tamaño, conservación y trabajo, hasta donde pueden decirlo {years} años.',
   'app.which.packet.behind':
-    'Otras van por delante de ella aquí, antes que ninguna las {kind} ({names}): buenos bulbos {years}, se conservan {months} meses. Esta: buenos bulbos {ownYears}, se conserva {ownMonths} meses.',
+    'Otras van por delante de ella aquí, antes que ninguna las {kind} ({names}): {why}.',
+  'app.which.packet.surer': 'buenos bulbos {years}, frente a {ownYears}',
+  'app.which.packet.keeps-longer': 'se conservan {months} meses, frente a {ownMonths}',
+  'app.which.packet.easier':
+    'igual de seguras en buenos bulbos, pero más grandes, con menos trabajo o más fáciles de conseguir',
   'app.which.packet.comparing': 'Comparándola con todas las demás…',
   'app.which.packet.best': 'Lo mejor aquí: {name}',
 

@@ -10,12 +10,18 @@ export const where = {
   'buy.raised-seedlings': 'compra semilla de cebolla {type} y siémbrala en semillero hacia el {date}',
   'buy.bought-transplants': 'compra plántulas de cebolla {type} y trasplántalas hacia el {date}',
   'buy.sets': 'compra bulbillos de cebolla {type} y plántalos hacia el {date}',
+  'buy-now.direct-seed': 'compra semilla de cebolla {type} y siémbrala ahora directamente en su sitio',
+  'buy-now.raised-seedlings': 'compra semilla de cebolla {type} y siémbrala ahora en semillero',
+  'buy-now.bought-transplants': 'compra plántulas de cebolla {type} y trasplántalas ahora',
+  'buy-now.sets': 'compra bulbillos de cebolla {type} y plántalos ahora',
   'buy-head.direct-seed':
     'Compra semilla de cebolla {type} y siémbrala directamente en su sitio hacia el {date}',
   'buy-head.raised-seedlings': 'Compra semilla de cebolla {type} y siémbrala en semillero hacia el {date}',
   'buy-head.bought-transplants': 'Compra plántulas de cebolla {type} y trasplántalas hacia el {date}',
   'buy-head.sets': 'Compra bulbillos de cebolla {type} y plántalos hacia el {date}',
   'where.good': '{place}: {buy}; las hojas se tumban hacia el {neckFall}.',
+  'where.best-of-year': 'Lo mejor de todo el año: {buy}; las hojas se tumban hacia el {neckFall}.',
+  'where.best-day': 'Su mejor día del año aquí es hacia el {date}.',
   'where.small':
     '{place}: espera bulbos pequeños{among, select, list { de estas} other {}}. Lo mejor: {buy}; las hojas se tumban hacia el {neckFall}.',
   'where.small-but':
@@ -36,6 +42,14 @@ export const where = {
   'today.open': 'Todavía a tiempo: {starts}.',
   'today.next': 'Lo siguiente: {starts}.',
   'today.nothing-now': 'Ahora mismo no hay nada que empezar. Lo siguiente: {starts}.',
+  'today.until-then.seed':
+    'Hasta entonces: consigue semilla fresca antes del {date}; la semilla de cebolla dura un año o dos como mucho.',
+  'today.until-then.plants':
+    'Hasta entonces: encarga las plántulas con tiempo, para que lleguen hacia el {date}.',
+  'today.until-then.no-sets':
+    'Hasta entonces: encarga bulbillos cuando salgan a la venta. Los que tengas ahora no durarán tanto: plántalos muy juntos y cómelos como cebolletas.',
+  'today.until-then.sets':
+    'Hasta entonces: encarga bulbillos con tiempo, y guarda los que tengas en un sitio seco, aireado y fresco hasta el {date}.',
   'today.lead-waits': 'Ahora mismo no hay cebollas {type} que empezar; lo siguiente: {starts}.',
   'today.never':
     'Se empiecen como se empiecen las cebollas {type}, la mayoría de los años no dan aquí buenos bulbos.',
