@@ -1,13 +1,13 @@
 import { offerOfPacket } from '@neckfall/answers';
 import {
   type Choice,
+  type CropAsked,
   civilDate,
   type DayLengthClass,
   type GrowingOptions,
   type GrownKind,
   growKinds,
   type KindNow,
-  kindNow,
   kindsOf,
   likeliestClass,
   type Offer,
@@ -15,6 +15,8 @@ import {
   type PacketPlant,
   plantOfPacket,
   rankChoices,
+  surveyWays,
+  waysOf,
 } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
 
@@ -45,22 +47,24 @@ export function whichOnion({ site: asked, onion, firstDay, options }: WhichOnion
   let taken: DayLengthClass | null = null;
   let read: PacketPlant | null = null;
   let offer: Offer;
+  let crop: CropAsked;
   if ('packet' in onion) {
-    const { packet } = onion;
-    if (packet.class === null && packet.hours === null)
-      taken = likeliestClass(site, onion.starts, firstDay, options);
-    read = plantOfPacket(site, { ...packet, class: taken ?? packet.class }, civilDate(firstDay).year);
+    const { class: printed, hours } = onion.packet;
+    if (printed === null && hours === null) taken = likeliestClass(site, onion.starts, firstDay, options);
+    const packet = { ...onion.packet, class: taken ?? printed };
+    const { year } = civilDate(firstDay);
+    read = plantOfPacket(site, packet, year);
     offer = offerOfPacket(onion, read);
-  } else offer = onion;
+    crop = { packet, year };
+  } else {
+    offer = onion;
+    crop = onion;
+  }
   const steps = growKinds(site, kindsOf([offer]), firstDay, options);
   let step = steps.next();
   while (!step.done) step = steps.next();
   const choices = rankChoices(site, step.value);
-  const now = kindNow(
-    site,
-    choices.map(({ kind }) => kind),
-    firstDay,
-    options,
-  );
-  return { read, taken, choices, grown: step.value, now };
+  const soon = surveyWays(site, waysOf(site, crop, offer.starts), firstDay, options).now();
+  const at = choices.findIndex(({ kind }) => kind.start === soon?.summary.plan.start);
+  return { read, taken, choices, grown: step.value, now: soon && { at, ...soon } };
 }
