@@ -27,6 +27,8 @@ export type Crop = {
   type: TypeValues;
   draw: Draw;
   areaTotals: Float64Array;
+  /** Shoot dry matter from which cold counts in full, a hair above the model's own, g. */
+  fullColdG: number;
   /** Shoot dry matter above which leaf area follows the leaves alone, g. */
   youngG: number;
   standPerM2: number;
@@ -63,11 +65,13 @@ export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Cr
           growth.setLeafSizeScale,
         )
       : leafAreaTotals(growth.leafAreaMaxCm2, growth.leafSizeScale);
+  const type = plantValuesOf(values, plan);
   return {
     growth,
-    type: plantValuesOf(values, plan),
+    type,
     draw: noDraw,
     areaTotals,
+    fullColdG: type.boltingSizeG * Math.exp(growth.boltingSizeSpan) * (1 + 1e-9),
     youngG: shootCarrying(areaTotals[leafLimit] - areaTotals[leafLimit - mostGreenLeaves]),
     standPerM2: plan.densityPerM2,
     densityHaste: ripeningDensityFactor(plan.densityPerM2, growth.ripeningDensitySlope),

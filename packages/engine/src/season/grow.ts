@@ -59,7 +59,7 @@ export function grow(
   const { coldOpen, coldCovered, ripenOpen, ripenCovered, warmthOpen, warmthCovered, referenceEt } = terms;
   const { competenceTT, ripeningTT } = terms;
   const { growth, type, areaTotals, youngG, standPerM2, densityHaste, lightShare, followsWater } = crop;
-  const { coverShelterC, watered, availableMmPerM, readilyShare, lastDay } = crop;
+  const { fullColdG, coverShelterC, watered, availableMmPerM, readilyShare, lastDay } = crop;
   const isEverCovered = crop.covered;
   const coverEnds = terms.beddedOn + coverUse.days;
   const stalksUntil = lastDay - stalkDays;
@@ -197,7 +197,9 @@ export function grow(
     const slot = day % idleColdDays;
     recentCold[slot] = 0;
     if (chill > 0 && shootG > boltingSizeG && day < stalksUntil) {
-      recentCold[slot] = coldPace * chill * boltingSizeFactor(shootG, boltingSizeG, boltingSizeSpan);
+      // a big plant needs no logarithm
+      const bySize = shootG >= fullColdG ? 1 : boltingSizeFactor(shootG, boltingSizeG, boltingSizeSpan);
+      recentCold[slot] = coldPace * chill * bySize;
       coldDays += recentCold[slot];
     }
     if (meanC > warmthUndoes.aboveC && coldDays > storeColdDays) {

@@ -88,6 +88,18 @@ test('the leaf area of a young plant follows its mass (Brewster 2008, p. 129, Eq
   expect(youngLeafArea(100 * seedlingG)).toBeCloseTo(0.5 * 100 ** 0.973, 9);
 });
 
+test('the series for the leaf area of a young plant comes to the power, to 1e-13 of it, at any mass', () => {
+  fc.assert(
+    // from far under a seedling to far over any young plant, where no series runs
+    fc.property(fc.double({ min: -12, max: 6, noNaN: true }), (logG) => {
+      const massG = Math.exp(logG);
+      const power = 0.5 * (massG / seedlingG) ** 0.973;
+      expect(Math.abs(youngLeafArea(massG) / power - 1)).toBeLessThan(1e-13);
+    }),
+    { seed: 4, numRuns: 2000 },
+  );
+});
+
 test('disease takes up to 35 % in long wet and warm spells (common practice, no source)', () => {
   expect(wetSpellFactor(0.45, 25)).toBe(1);
   expect(wetSpellFactor(0.9, 14)).toBe(1);
