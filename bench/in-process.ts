@@ -13,10 +13,11 @@ import {
   waysOf,
   weatherYears,
 } from '../packages/engine/src/index.ts';
+import { growInCRows } from './grow-in-c.ts';
 import { calibrationMs, medianMs, type Row } from './timing.ts';
 import { whichRows } from './which.ts';
 
-const [assetsFolder] = process.argv.slice(2);
+const [assetsFolder, folder, growInC] = process.argv.slice(2);
 const assets = pathToFileURL(`${assetsFolder}/`);
 const years = 30;
 const rows: Row[] = [];
@@ -112,6 +113,7 @@ put(
   medianMs(10, () => surveyPlace(open(), plan.startDay)),
   'ms',
 );
+rows.push(...growInCRows(climate, growInC || null, folder));
 rows.push(...whichRows(climate, years, plan.startDay));
 
 process.stdout.write(JSON.stringify({ calibration, rows }));

@@ -11,6 +11,20 @@ import type { Row } from './timing.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
+/** The daily loop in C, compiled into `folder`; null, and said so, where there is no compiler. */
+function growInC(folder: string): string | null {
+  const program = join(folder, 'grow');
+  const { error, status, stderr } = spawnSync('cc', ['-O3', '-o', program, here('./grow.c'), '-lm'], {
+    encoding: 'utf8',
+  });
+  if (error) {
+    process.stderr.write('No C compiler (cc) here: the daily loop is not measured against C.\n');
+    return null;
+  }
+  if (status !== 0) throw new Error(`grow.c could not be compiled: ${stderr}`);
+  return program;
+}
+
 /** Measured as it is shipped, bundled: a loader that compiles each file as it goes makes code some three times slower. */
 async function inProcess(): Promise<{ calibration: number; rows: Row[] }> {
   const folder = mkdtempSync(join(tmpdir(), 'neckfall-bench-'));
@@ -28,7 +42,7 @@ async function inProcess(): Promise<{ calibration: number; rows: Row[] }> {
     });
     const { status, stdout, stderr } = spawnSync(
       process.execPath,
-      [outfile, here('../packages/data/assets')],
+      [outfile, here('../packages/data/assets'), folder, growInC(folder) ?? ''],
       { encoding: 'utf8' },
     );
     if (status !== 0) throw new Error(`the benchmark ended with ${status}: ${stderr}`);
