@@ -1,7 +1,7 @@
 import type { BrowserContext } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { garden, heading, kept, openFile, press, told, whole } from './kept-garden.ts';
-import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, openFolds, ready } from './open-app.ts';
 
 const nasty = '<img src=x onerror="document.title=1"><script>document.title=2</script>';
 
@@ -84,6 +84,7 @@ describe.skipIf(!hasChromium)('the pages of a garden', () => {
   test('a packet is kept as an onion of one’s own, and taken back', async () => {
     const page = await alone('#/which?at=52.08,-3.13&name=Pencarreg+Bank&packet-hours=14.5&packet=yes');
     await page.getByText('Keep it as an onion of your own').click();
+    await openFolds(page);
     await page.getByLabel('What you call it').fill('Okoro’s Red');
     await press(page, 'Keep this onion');
     await heading(page).getByText('Okoro’s Red').waitFor();

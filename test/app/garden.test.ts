@@ -2,7 +2,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { download } from './download.ts';
 import { bank, garden, heading, kept, openFile, press, told, whole } from './kept-garden.ts';
-import { type App, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, hasChromium, openApp, openFolds, ready } from './open-app.ts';
 
 /** Puts a record straight into the browser's store, as damage or another version might. */
 async function damage(page: Page, key: number | 'at', value: unknown): Promise<void> {
@@ -39,6 +39,7 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
   test('a plan kept is there after the page was left, and leads back to its season', async () => {
     const page = await alone(bank);
     const answer = await heading(page).textContent();
+    await openFolds(page);
     await page.getByLabel('What you call it').fill('The long bed');
     await press(page, 'Keep it on this device');
     await told(page, 'Kept on this device as “The long bed”.');
@@ -68,12 +69,14 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
 
     const again = await app.page(kept, { context });
     await press(again, /^Take back: .* changed/);
+    await openFolds(again);
     await again.getByRole('button', { name: /^Do again: .* changed/ }).waitFor();
     expect((await whole(again)).plantings).toMatchObject([{ plants: 250 }]);
     await press(again, /^Take back: .* kept/);
     await heading(again).getByText('Nothing is kept').waitFor();
     await press(again, /^Do again/);
     await press(again, /^Do again: .* changed/);
+    await openFolds(again);
     await again.getByRole('button', { name: /^Do again/ }).waitFor({ state: 'detached' });
     expect((await whole(again)).plantings).toMatchObject([{ plants: 90 }]);
     await context.close();

@@ -3,6 +3,7 @@ import { Ajv } from 'ajv';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { download } from './download.ts';
+import { openFolds } from './open-app.ts';
 
 export const bank =
   '#/season?at=52.08,-3.13&name=Pencarreg+Bank&class=long&start=raised-seedlings&date=2027-02-20&row-cm=30&plants=250&today=2027-06-20';
@@ -24,12 +25,16 @@ export const garden = {
 };
 
 export async function openFile(page: Page, content: object, name = 'bank.neckfall.json'): Promise<void> {
+  await openFolds(page);
   const buffer = Buffer.from(JSON.stringify(content));
   await page.getByLabel('Open a garden file').setInputFiles({ name, mimeType: 'application/json', buffer });
   await page.locator('.opened', { hasText: `${name} is open` }).waitFor();
 }
 
-export const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
+export async function press(page: Page, name: string | RegExp): Promise<void> {
+  await openFolds(page);
+  await page.getByRole('button', { name }).click();
+}
 export const heading = (page: Page) => page.locator('h1');
 export const told = (page: Page, text: string) => page.getByText(text).first().waitFor();
 

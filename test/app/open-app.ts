@@ -126,6 +126,13 @@ export async function ready(page: Page): Promise<void> {
   await page.waitForFunction(() => document.querySelector('[data-waiting]') === null);
 }
 
+/** Opens all that is folded away. */
+export async function openFolds(page: Page): Promise<void> {
+  await page.locator('main details.fold').evaluateAll((folds) => {
+    for (const fold of folds as HTMLDetailsElement[]) fold.open = true;
+  });
+}
+
 /** What axe finds wrong on a page as it stands: rule and element. */
 export async function axe(page: Page): Promise<string[]> {
   const { violations } = await new AxeBuilder({ page }).analyze();

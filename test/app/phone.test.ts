@@ -56,19 +56,38 @@ describe.skipIf(!hasChromium)('on a phone of 360 × 740 px, worked by a finger',
     },
   );
 
-  test('the words over a wide table stay within the screen, and the table scrolls in its box', async () => {
+  test('a table is cards: each figure beside the name of its column, no wider than the screen', async () => {
     const page = await app.page(`#/where?${place}`, { context: phone });
-    const box = page
+    await page.getByText('The year here').click();
+    const { cells, over } = await page
       .locator('.scroll')
       .filter({ has: page.locator('caption') })
-      .last();
-    const { caption, over } = await box.evaluate((scroll) => ({
-      caption: scroll.querySelector('caption')!.getBoundingClientRect().right,
-      over: scroll.scrollWidth - scroll.clientWidth,
-    }));
-    expect(over).toBeGreaterThan(0);
-    expect(caption).toBeLessThanOrEqual(360);
+      .last()
+      .evaluate((scroll) => ({
+        cells: [...scroll.querySelectorAll('tbody tr:first-child td')].map((cell) => ({
+          name: getComputedStyle(cell, '::before').content,
+          top: cell.getBoundingClientRect().top,
+        })),
+        over: scroll.scrollWidth - scroll.clientWidth,
+      }));
+    expect(over).toBe(0);
+    expect(cells.map(({ name }) => name)).toContain('"Rain"');
+    expect(cells.map(({ top }) => top)).toEqual(cells.map(({ top }) => top).toSorted((a, b) => a - b));
+    expect(new Set(cells.map(({ top }) => top)).size).toBe(cells.length);
     await page.close();
+  });
+
+  test('pictures stand on the first screen, under the answer', async () => {
+    for (const name of ['where', 'when', 'season']) {
+      const page = await app.page(`#/${name}?${place}`, { context: phone });
+      const [answer, picture] = await Promise.all(
+        ['h1.answer', '.seen figure'].map((what) => page.locator(what).first().boundingBox()),
+      );
+      expect(answer!.y + answer!.height).toBeLessThan(picture!.y);
+      // the ridge down to the ground; the rows of words may follow
+      expect(picture!.y + 240).toBeLessThan(740);
+      await page.close();
+    }
   });
 
   test('the place is said once to the eye, and in full to those who listen', async () => {

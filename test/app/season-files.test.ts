@@ -2,7 +2,7 @@ import { restoreGarden } from '@neckfall/engine';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { download } from './download.ts';
-import { type App, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, hasChromium, openApp, openFolds, ready } from './open-app.ts';
 
 const bank =
   '#/season?at=52.08,-3.13&name=Pencarreg+Bank&class=long&start=raised-seedlings&date=2027-02-20&plant-out=2027-04-12&row-cm=30&plants=250&today=2027-06-20';
@@ -41,12 +41,14 @@ async function open(
   name = 'bank.neckfall.json',
 ): Promise<void> {
   const text = typeof content === 'string' || Buffer.isBuffer(content) ? content : JSON.stringify(content);
+  await openFolds(page);
   await page
     .getByLabel('Open a garden file')
     .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 
 async function keep(page: Page): Promise<void> {
+  await openFolds(page);
   await page.getByRole('button', { name: 'Keep it on this device' }).click();
   await page.getByText('Kept on this device as').waitFor();
 }
@@ -128,6 +130,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     await page.getByText('Change it').click();
     await page.getByLabel('Planted on').fill('2027-04-05');
     await ready(page);
+    await openFolds(page);
     await page.getByRole('button', { name: 'in place of “The long bed”' }).click();
     await page.getByText('Kept on this device as “The long bed”.').waitFor();
     const kept = await whole(page);
@@ -146,6 +149,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     expect(kept.plantings[1]).toMatchObject(garden.plantings[1]);
     await page.getByLabel('Planted on').fill('2027-04-09');
     await ready(page);
+    await openFolds(page);
     await page.getByRole('button', { name: 'Keep it as another plan' }).click();
     await page.getByText('Kept on this device as “Ines’s Tin, sets”.').waitFor();
     const more = await whole(page);

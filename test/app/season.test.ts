@@ -4,7 +4,7 @@ import { cultivars } from '@neckfall/data';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { download } from './download.ts';
-import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, openFolds, ready } from './open-app.ts';
 import { readPdf } from './pdf-text.ts';
 
 const program = fileURLToPath(new URL('../../packages/cli/bin/neckfall.mjs', import.meta.url));
@@ -166,8 +166,10 @@ describe.skipIf(!hasChromium)('the Season page', () => {
 
   test('reckons plants and row into a crop, either way', async () => {
     const page = await app.page(trays);
+    await openFolds(page);
     await page.getByLabel('Or row').fill('25');
     await page.getByLabel('Or row').press('Tab');
+    await ready(page);
     expect(await page.getByLabel('Plants', { exact: true }).inputValue()).toBe('250');
     expect(page.url()).toContain('plants=250');
     const text = plain(await page.locator('.yield').textContent());

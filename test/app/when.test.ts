@@ -8,6 +8,7 @@ const program = fileURLToPath(new URL('../../packages/cli/bin/neckfall.mjs', imp
 const today = 'today=2027-05-03';
 const lyon = `#/when?at=45.748,4.847&name=Lyon&${today}`;
 const sets = `${lyon}&class=long&start=sets`;
+const otherStart = 'Another onion, another start';
 
 describe.skipIf(!hasChromium)('the When page', () => {
   let app: App;
@@ -99,6 +100,7 @@ describe.skipIf(!hasChromium)('the When page', () => {
 
   test('changes onion and way of starting, with the words that go with it', async () => {
     const page = await app.page(sets);
+    await page.getByText(otherStart).click();
     await page.getByLabel('How you start it').selectOption('direct-seed');
     await ready(page);
     expect(page.url()).toContain('start=direct-seed');
@@ -112,6 +114,7 @@ describe.skipIf(!hasChromium)('the When page', () => {
 
   test('takes the way of starting that is asked for, with the onion that suits the place', async () => {
     const page = await app.page(lyon);
+    await page.getByText(otherStart).click();
     const { length } = await page.getByLabel('How you start it').locator('option').all();
     expect(length).toBe(4);
     await page.getByLabel('How you start it').selectOption('raised-seedlings');

@@ -60,7 +60,7 @@ describe.skipIf(!hasChromium)('the Where page', () => {
 
   test('has the southern year the other way round', async () => {
     const page = await app.page(`#/where?at=-41.286,174.776&name=Wellington&${today}`);
-    const hours = await page.locator('tbody tr td:nth-of-type(1)').allInnerTexts();
+    const hours = await page.locator('tbody tr td:nth-of-type(1)').allTextContents();
     const minutes = hours.slice(-12).map((text) => {
       const [h, m = '0'] = text.match(/\d+/g) ?? [];
       return Number(h) * 60 + Number(m);
@@ -86,7 +86,7 @@ describe.skipIf(!hasChromium)('the Where page', () => {
     await page.getByText('Your ground:').click();
     await page.getByLabel('Height above the sea').fill('420');
     await page.getByLabel('Height above the sea').press('Tab');
-    await page.getByText('as given').waitFor();
+    await page.getByText('as given').waitFor({ state: 'attached' });
     expect(await page.getByLabel('Height above the sea').inputValue()).toBe('420');
     await page.getByLabel('Hours a day that the sun reaches').fill('5,5');
     await page.getByLabel('Hours a day that the sun reaches').press('Tab');

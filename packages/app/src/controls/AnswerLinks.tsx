@@ -1,28 +1,24 @@
-import type { Asked } from '../address/address-form.ts';
 import { voice } from '../state/settings.ts';
 import { NewWords } from './NewWords.tsx';
-import { ShareLink } from './ShareLink.tsx';
 
 type Props = {
+  /** The next step first; at most two more. */
   links: readonly { href: string; text: string }[];
-  /** What the answer shows and the address does not say, for the link that is copied. */
-  shown?: Partial<Asked>;
 };
 
-/** Where to go from an answer: the pages that say more, the link to take along, and what its words mean. */
-export function AnswerLinks({ links, shown = {} }: Props) {
+/** Where to go from an answer, the next step as a button; and what its words mean. */
+export function AnswerLinks({ links }: Props) {
   return (
     <>
       <nav aria-label={voice.value.say('app.where.next')}>
         <ul class="onward">
-          {links.map(({ href, text }) => (
+          {links.map(({ href, text }, at) => (
             <li key={text}>
-              <a href={href}>{text}</a>
+              <a href={href} class={at === 0 ? 'next' : ''}>
+                {text}
+              </a>
             </li>
           ))}
-          <li>
-            <ShareLink shown={shown} />
-          </li>
         </ul>
       </nav>
       <NewWords />

@@ -5,6 +5,7 @@ import { useAnswer } from '../ask/use-answer.ts';
 import { place, site, siteKey } from '../state/place.ts';
 import { asked, hrefTo } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
+import { Fold } from './Fold.tsx';
 
 type Props = {
   /** Sentences of the page's own. */
@@ -41,8 +42,7 @@ export function HowWeKnow({ assumed = [], plan = null, span = null }: Props) {
     speaker,
   );
   return (
-    <section class="how" aria-labelledby="how">
-      <h2 id="how">{say('app.how')}</h2>
+    <Fold class="how" id="how" title={say('app.how')}>
       <ul>
         {lines.map((line) => (
           <li key={line}>{line}</li>
@@ -52,6 +52,6 @@ export function HowWeKnow({ assumed = [], plan = null, span = null }: Props) {
           <a href={hrefTo('about')}>{say('app.how.more')}</a>
         </li>
       </ul>
-    </section>
+    </Fold>
   );
 }

@@ -23,7 +23,9 @@ export function DataTable({ caption, head, rows }: DataTableProps) {
           <tr key={first}>
             <th scope="row">{first}</th>
             {others.map((cell, column) => (
-              <td key={head[column + 1]}>{cell}</td>
+              <td key={head[column + 1]} data-name={head[column + 1]}>
+                {cell}
+              </td>
             ))}
           </tr>
         ))}

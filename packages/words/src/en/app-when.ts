@@ -27,9 +27,11 @@ export const appWhen = {
     '“{name}” is in no list we have. Taken instead: what the packet says, or what suits the place. {near, select, none {} other {Names like it:}}',
   'app.when.other-crop':
     '{name} grows from bulbs that split, and how it does can’t be told here. Taken instead: a bulb onion.',
+  'app.when.other': 'Another onion, another start, or a day of your own',
   'app.when.year': 'Every week of the year tried',
   'app.when.year.lead':
     'Each week of the year as a day to start. The higher the hill, the more years end in good bulbs; the deeper the hollow, the more years something goes wrong.',
+  'app.when.year.read': 'How to read the pictures',
   'app.when.year.move':
     'Drag the onion, or move the slider, to another week: the season below changes with it.',
   'app.when.slider': 'Start',

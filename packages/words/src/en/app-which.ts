@@ -5,8 +5,6 @@ export const appWhich = {
   'app.which.way.list': 'What can I get here?',
 
   'app.which.title': 'What can I get in {place}?',
-  'app.which.looking':
-    'A first look, in a middling year. {count, plural, one {One onion is} other {# onions are}} being tried in {years} years of weather now; the order may change.',
   'app.which.progress': 'Tried {done} of {total}',
   'app.which.stop': 'Stop here',
   'app.which.stopped': 'Stopped after the first look, which knows one middling year only.',
@@ -173,6 +171,7 @@ export const appWhich = {
   'app.which.starts': 'Ways to start {name}',
   'app.which.starts.chosen': '{start}, as you chose',
   'app.which.starts.perhaps': 'Whether it is sold as plants or sets, your packet does not say.',
+  'app.which.starts.facts': 'What comes of each way',
   'app.which.starts.known': 'What is known of each way',
   'app.which.starts.practice': 'common practice, no source',
   'app.which.starts.memory': 'memory, not checked',

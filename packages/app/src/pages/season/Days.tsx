@@ -39,10 +39,16 @@ function Table({ days }: { days: readonly DayRow[] }) {
         {days.map((row) => (
           <tr key={row.day}>
             <th scope="row">{day(row.day)}</th>
-            <td class="figure">{dayLength(row.sunUpH)}</td>
-            <td class="figure">{quantity('temperature', row.tempMeanC)}</td>
-            <td class="figure">{number(row.leavesGreen)}</td>
-            <td class="figure">{quantity('bulbMass', row.bulbG)}</td>
+            {[
+              dayLength(row.sunUpH),
+              quantity('temperature', row.tempMeanC),
+              number(row.leavesGreen),
+              quantity('bulbMass', row.bulbG),
+            ].map((cell, at) => (
+              <td key={columns[at + 1]} class="figure" data-name={say(`season.day.${columns[at + 1]}`)}>
+                {cell}
+              </td>
+            ))}
           </tr>
         ))}
       </tbody>

@@ -1,5 +1,6 @@
 import { leavesGoneSentence, plantSpreadSentence, seasonRows } from '@neckfall/answers';
 import type { SeasonSummary } from '@neckfall/engine';
+import { Fold } from '../../controls/Fold.tsx';
 import { voice } from '../../state/settings.ts';
 
 /** Dates and sizes: the middle, and where 8 years in 10 lie. Shares of plants and years stand apart, in Risks. */
@@ -11,27 +12,28 @@ export function Expect({ summary }: { summary: SeasonSummary }) {
   );
   const notes = [leavesGoneSentence(summary, speaker), plantSpreadSentence(summary, speaker)];
   return (
-    <section class="expect" aria-labelledby="expect">
-      <h2 id="expect">{say('season.table')}</h2>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{say('app.season.dates.what')}</th>
-            <th scope="col">{say('season.column.likely')}</th>
-            <th scope="col">{say('season.column.range')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ key, title, middle, range }) => (
-            <tr key={key}>
-              <th scope="row">{title}</th>
-              <td>{middle}</td>
-              <td>{range}</td>
+    <Fold class="expect" id="expect" title={say('season.table')}>
+      <div class="scroll">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{say('app.season.dates.what')}</th>
+              <th scope="col">{say('season.column.likely')}</th>
+              <th scope="col">{say('season.column.range')}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {rows.map(({ key, title, middle, range }) => (
+              <tr key={key}>
+                <th scope="row">{title}</th>
+                <td data-name={say('season.column.likely')}>{middle}</td>
+                <td data-name={say('season.column.range')}>{range}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
       {notes.map((note) => note !== null && <p key={note}>{note}</p>)}
-    </section>
+    </Fold>
   );
 }

@@ -1,5 +1,6 @@
 import { leafCheckSentence, seasonJobs, weekWords } from '@neckfall/answers';
 import type { LeafCheckpoint } from '@neckfall/engine';
+import { Fold } from '../../controls/Fold.tsx';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 
@@ -11,8 +12,7 @@ export function Jobs({ ahead: { summary, days, stand, leafCheckpoint } }: { ahea
   const speaker = voice.value;
   const { say, dayRange } = speaker;
   return (
-    <section class="jobs" aria-labelledby="jobs">
-      <h2 id="jobs">{say('app.season.jobs')}</h2>
+    <Fold class="jobs" id="jobs" title={say('app.season.jobs')}>
       <dl>
         {seasonJobs(summary, days).map(({ code, from, to }) => (
           <div key={from} class={stand.day >= from && stand.day <= to ? 'now' : ''}>
@@ -24,7 +24,7 @@ export function Jobs({ ahead: { summary, days, stand, leafCheckpoint } }: { ahea
       {leafCheckpoint && isToCount(leafCheckpoint, stand.day) && (
         <p>{leafCheckSentence(leafCheckpoint, speaker)}</p>
       )}
-    </section>
+    </Fold>
   );
 }
 

@@ -1,4 +1,5 @@
 import { seasonHeadline, seeSentence, topsSentence, weekSentence } from '@neckfall/answers';
+import type { SeasonSummary } from '@neckfall/engine';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { onion } from '../../state/onion.ts';
@@ -14,18 +15,25 @@ const insteads = ['instead.bunching', 'instead.shallots', 'instead.potato-onions
 /** What comes of it, what to do this week and what should be seen now. */
 export function Lead({ ahead: { summary, stand } }: { ahead: SeasonAhead }) {
   const speaker = voice.value;
-  const { say, reason, any } = speaker;
   const { name } = onion.value;
   const now = [
     weekSentence(summary, stand, speaker),
     seeSentence(summary, stand, speaker),
     topsSentence(summary, stand.day, speaker),
   ];
-  const chosen = pinned(summary);
   return (
     <>
       <AnswerHeading text={seasonHeadline(summary, name, placeName.value, speaker)} />
       <p class="today">{now.filter((sentence) => sentence !== null).join(' ')}</p>
+    </>
+  );
+}
+
+/** Why, what to grow instead where nothing comes of it, and where to go from here. */
+export function Onward({ summary }: { summary: SeasonSummary }) {
+  const { say, reason, any } = voice.value;
+  return (
+    <>
       <p class="because">{reason(summary.reason)}</p>
       {summary.outcome === 'no-bulb' && (
         <p class="because">
@@ -34,10 +42,9 @@ export function Lead({ ahead: { summary, stand } }: { ahead: SeasonAhead }) {
       )}
       <AnswerLinks
         links={[
-          { href: hrefTo('when', chosen), text: say('app.season.onward.when') },
+          { href: hrefTo('when', pinned(summary)), text: say('app.season.onward.when') },
           { href: hrefOfList(), text: say('app.season.onward.which') },
         ]}
-        shown={chosen}
       />
     </>
   );

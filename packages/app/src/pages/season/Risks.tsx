@@ -1,6 +1,7 @@
 import { seasonEnds, seasonRows } from '@neckfall/answers';
 import { type SeasonSummary, startWays } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import { Fold } from '../../controls/Fold.tsx';
 import { voice } from '../../state/settings.ts';
 
 /** How the years go, and what becomes of the plants of one bed: two things never mixed. */
@@ -8,8 +9,7 @@ export function Risks({ summary }: { summary: SeasonSummary }) {
   const speaker = voice.value;
   const { say, years } = speaker;
   return (
-    <section class="risks" aria-labelledby="wrong">
-      <h2 id="wrong">{say('app.season.wrong')}</h2>
+    <Fold class="risks" id="wrong" title={say('app.season.wrong')}>
       <div class="two">
         <div>
           <h3>{say('app.season.wrong.years')}</h3>
@@ -30,7 +30,7 @@ export function Risks({ summary }: { summary: SeasonSummary }) {
           </ul>
         </div>
       </div>
-    </section>
+    </Fold>
   );
 }
 

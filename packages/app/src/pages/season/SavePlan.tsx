@@ -1,6 +1,7 @@
 import { classOfType, emptyGarden, plantOutDayOf } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
 import { nameInAddress } from '../../address/address-form.ts';
+import { Fold } from '../../controls/Fold.tsx';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
@@ -38,8 +39,7 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
   }
 
   return (
-    <section class="take-along" aria-labelledby="save-plan">
-      <h2 id="save-plan">{say('app.garden.keep')}</h2>
+    <Fold class="take-along" id="save-plan" title={say('app.garden.keep')}>
       <p role="status">
         {!saved && say('app.garden.keep.not-yet')}
         {saved && say(isAsShown ? 'app.garden.keep.is' : 'app.garden.keep.differs', { name: saved.name })}
@@ -80,7 +80,7 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
       <GardenSteps />
       <OpenGarden />
       <OpenedFile />
-    </section>
+    </Fold>
   );
 }
 

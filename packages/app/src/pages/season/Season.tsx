@@ -6,7 +6,8 @@ import { Working } from '../../controls/Working.tsx';
 import { site, siteKey } from '../../state/place.ts';
 import { today } from '../../state/today.ts';
 import '../../look/season.css';
-import { cropAsked, planOptions } from '../../state/plan-asked.ts';
+import { cropAsked } from '../../state/crop-asked.ts';
+import { planOptions } from '../../state/plan-asked.ts';
 import { SeasonAnswer } from './SeasonAnswer.tsx';
 
 /** One crop: what to do this week, what to see, when it ends and what it comes to. */

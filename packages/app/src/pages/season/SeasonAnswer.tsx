@@ -7,6 +7,7 @@ import {
 } from '@neckfall/answers';
 import { startWays } from '@neckfall/engine';
 import type { MessageKey } from '@neckfall/words';
+import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { onion } from '../../state/onion.ts';
@@ -16,8 +17,9 @@ import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { Days } from './Days.tsx';
 import { Expect } from './Expect.tsx';
 import { Jobs } from './Jobs.tsx';
-import { Lead } from './Lead.tsx';
+import { Lead, Onward } from './Lead.tsx';
 import { PlanForm } from './PlanForm.tsx';
+import { pinned } from './pinned.ts';
 import { Risks } from './Risks.tsx';
 import { SavePlan } from './SavePlan.tsx';
 import { SectionFigure } from './SectionFigure.tsx';
@@ -30,10 +32,21 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
   const { summary, cold } = ahead;
   return (
     <InTurn>
-      <Lead ahead={ahead} />
-      {cold && <p class="alarm">{coldBedSentence(cold, summary.plan.startDay, voice.value)}</p>}
-      <PlanForm summary={summary} />
-      <YearFigure ahead={ahead} />
+      <div class="spread">
+        <InTurn>
+          <div class="said">
+            <Lead ahead={ahead} />
+          </div>
+          <div class="seen">
+            <YearFigure ahead={ahead} />
+          </div>
+          <div class="rest">
+            <Onward summary={summary} />
+            {cold && <p class="alarm">{coldBedSentence(cold, summary.plan.startDay, voice.value)}</p>}
+            <PlanForm summary={summary} />
+          </div>
+        </InTurn>
+      </div>
       <SectionFigure summary={summary} />
       <Jobs ahead={ahead} />
       <Expect summary={summary} />
@@ -44,6 +57,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       <TakeAlong ahead={ahead} />
       <Cautions of={cautionsOf(ahead)} />
       <Grounds ahead={ahead} />
+      <AnswerFoot shown={pinned(summary)} />
     </InTurn>
   );
 }

@@ -2,6 +2,7 @@ import { dayOf } from '@neckfall/answers';
 import { formatDay } from '@neckfall/engine';
 import type { VNode } from 'preact';
 import { useState } from 'preact/hooks';
+import { Fold } from '../../controls/Fold.tsx';
 import { csvText } from '../../files/csv-text.ts';
 import { fileName } from '../../files/file-name.ts';
 import { saveFile } from '../../files/save-file.ts';
@@ -51,8 +52,7 @@ export function TakeAlong({ ahead }: { ahead: SeasonAhead }) {
     svgText(draw(), { colours: inkOf(document.documentElement), title: `${what}: ${words.join(', ')}` });
 
   return (
-    <section class="take-along" aria-labelledby="take-along">
-      <h2 id="take-along">{say('app.season.save')}</h2>
+    <Fold class="take-along" id="take-along" title={say('app.season.save')}>
       <div class="row">
         {pictures.map((picture) => {
           const { name, what } = picture;
@@ -97,6 +97,6 @@ export function TakeAlong({ ahead }: { ahead: SeasonAhead }) {
         {told?.state === 'done' && say('app.season.save.done', { file: told.file })}
         {told?.state === 'failed' && say('app.season.save.failed', { file: told.file, reason: told.reason })}
       </p>
-    </section>
+    </Fold>
   );
 }

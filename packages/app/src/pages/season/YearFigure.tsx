@@ -16,12 +16,16 @@ export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
   const line = useMemo(() => seasonYearLine(ahead), [ahead, speaker]);
   return (
     <section class="the-year" aria-labelledby="the-year">
-      <h2 id="the-year">{speaker.say('app.season.picture')}</h2>
+      <h2 id="the-year" class="unseen">
+        {speaker.say('app.season.picture')}
+      </h2>
       <InTurn>
         <FitWidth>
-          {(width) => <YearLine id="season-year" width={isPrinting.value ? paperWidth : width} {...line} />}
+          {(width) => (
+            <YearLine id="season-year" width={isPrinting.value ? paperWidth : width} {...line} note={null} />
+          )}
         </FitWidth>
-        <YearTwin year={ahead.year} />
+        <YearTwin year={ahead.year} note={line.note} />
       </InTurn>
     </section>
   );

@@ -1,4 +1,5 @@
 import { feetToMetres, gardenRanges, metresToFeet, type SeasonSummary, startWays } from '@neckfall/engine';
+import { Fold } from '../../controls/Fold.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
 import { spacing } from '../../state/plan-asked.ts';
 import { asked, go } from '../../state/route.ts';
@@ -25,8 +26,7 @@ export function Yield({ summary }: { summary: SeasonSummary }) {
   const isSown = startWays[plan.start].from === 'seed';
   const hasCrop = p90 > 0;
   return (
-    <section class="yield" aria-labelledby="yield">
-      <h2 id="yield">{say('app.season.yield')}</h2>
+    <Fold class="yield" id="yield" title={say('app.season.yield')}>
       <form class="form" onSubmit={(event) => event.preventDefault()}>
         <NumberField
           label={say('app.season.yield.plants')}
@@ -60,6 +60,6 @@ export function Yield({ summary }: { summary: SeasonSummary }) {
       {isSown && emergedShare > 0 && (
         <p>{say('app.season.yield.seed', { seeds: number(Math.ceil(plants / emergedShare)) })}</p>
       )}
-    </section>
+    </Fold>
   );
 }

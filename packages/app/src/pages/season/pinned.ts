@@ -1,7 +1,7 @@
 import { classOfType, type SeasonSummary } from '@neckfall/engine';
 import type { Asked } from '../../address/address-form.ts';
+import { cropAsked } from '../../state/crop-asked.ts';
 import { onion } from '../../state/onion.ts';
-import { cropAsked } from '../../state/plan-asked.ts';
 import { asked } from '../../state/route.ts';
 
 /**

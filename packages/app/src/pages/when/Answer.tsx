@@ -2,6 +2,7 @@ import { whenHeadline } from '@neckfall/answers';
 import { type CropAsked, classOfType, type StartMethod, startWays } from '@neckfall/engine';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
+import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
@@ -62,23 +63,36 @@ export function Answer({ crop, start, isKnown }: Props) {
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
       <InTurn>
-        <NowHeading now={standing} crop={words} />
-        {others.length > 0 && <OtherWays others={ways.isFresh ? ways.answer : null} />}
-        <p class="because">
-          {whenHeadline(answer, name, null, voice.value)} {reason(answer.reason)}
-        </p>
-        <UnknownOnion />
-        <AnswerLinks
-          links={[
-            { href: hrefTo('season', shown), text: say('app.when.season') },
-            { href: hrefOfList(), text: say('app.season.onward.which') },
-          ]}
-          shown={shown}
+        <Moving
+          answer={answer}
+          ahead={ahead}
+          needSunUpH={needSunUpH}
+          name={name}
+          said={
+            <div class="said">
+              <NowHeading now={standing} crop={words} />
+              {others.length > 0 && <OtherWays others={ways.isFresh ? ways.answer : null} />}
+            </div>
+          }
+          why={
+            <>
+              <p class="because">
+                {whenHeadline(answer, name, null, voice.value)} {reason(answer.reason)}
+              </p>
+              <UnknownOnion />
+              <AnswerLinks
+                links={[
+                  { href: hrefTo('season', shown), text: say('app.when.season') },
+                  { href: hrefOfList(), text: say('app.season.onward.which') },
+                ]}
+              />
+            </>
+          }
         />
-        <Moving answer={answer} ahead={ahead} needSunUpH={needSunUpH} name={name} />
-        <Edges answer={answer} />
         <Cautions of={cautionsFor(plan.start)} />
+        <Edges answer={answer} />
         <Grounds answer={answer} notes={notes} cultivar={cultivar} />
+        <AnswerFoot shown={shown} />
       </InTurn>
     </div>
   );

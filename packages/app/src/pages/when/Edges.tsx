@@ -1,5 +1,6 @@
 import { windowEdges } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
+import { Fold } from '../../controls/Fold.tsx';
 import { voice } from '../../state/settings.ts';
 
 /** What goes wrong with starts before and after each window. */
@@ -11,13 +12,12 @@ export function Edges({ answer }: { answer: WhenAnswer }) {
   });
   if (edges.length === 0) return null;
   return (
-    <section aria-labelledby="edges">
-      <h2 id="edges">{speaker.say('app.when.edges')}</h2>
+    <Fold id="edges" title={speaker.say('app.when.edges')}>
       <ul>
         {edges.map((edge) => (
           <li key={edge}>{edge}</li>
         ))}
       </ul>
-    </section>
+    </Fold>
   );
 }

@@ -67,38 +67,44 @@ function Drawn({ summary, name, look, link }: Omit<Props, 'plan' | 'crop'> & { s
   return (
     <>
       <h2 id="season-from">{words}</h2>
-      <p>
-        {sharesSentence(summary, speaker)} {reason(summary.reason)}
-      </p>
+      <p>{sharesSentence(summary, speaker)}</p>
       <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
-      <table class="key-dates">
-        <caption class="unseen">{say('season.table')}</caption>
-        <thead>
-          <tr>
-            <td />
-            <th scope="col">{say('season.column.likely')}</th>
-            <th scope="col">{say('season.column.range')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {seasonRows(summary, speaker)
-            .filter(({ key }) => shown.includes(key))
-            .map(({ key, title, middle, range }) => (
-              <tr key={key}>
-                <th scope="row">{title}</th>
-                <td>{middle}</td>
-                <td>{range}</td>
+      <details class="fold">
+        <summary>{say('season.table')}</summary>
+        <p>{reason(summary.reason)}</p>
+        <div class="scroll">
+          <table class="key-dates">
+            <caption class="unseen">{say('season.table')}</caption>
+            <thead>
+              <tr>
+                <td />
+                <th scope="col">{say('season.column.likely')}</th>
+                <th scope="col">{say('season.column.range')}</th>
               </tr>
-            ))}
-        </tbody>
-      </table>
-      {gone !== null && <p>{gone}</p>}
+            </thead>
+            <tbody>
+              {seasonRows(summary, speaker)
+                .filter(({ key }) => shown.includes(key))
+                .map(({ key, title, middle, range }) => (
+                  <tr key={key}>
+                    <th scope="row">{title}</th>
+                    <td data-name={say('season.column.likely')}>{middle}</td>
+                    <td data-name={say('season.column.range')}>{range}</td>
+                  </tr>
+                ))}
+            </tbody>
+          </table>
+        </div>
+        {gone !== null && <p>{gone}</p>}
+      </details>
       <p class="onward">
         <a href={hrefTo('season', { ...link, date: startDay })}>{say('app.when.season')}</a>
       </p>
       <details>
         <summary>{say('app.when.table.onions')}</summary>
-        <DataTable {...table} />
+        <div class="scroll">
+          <DataTable {...table} />
+        </div>
       </details>
     </>
   );

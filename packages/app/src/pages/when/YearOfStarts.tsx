@@ -35,9 +35,14 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
   const { firstDay } = year;
   const now = today.value;
   // the year does not change while a start is moved, and is not drawn anew
-  const stillLine = useMemo(() => {
-    const line = yearLineOf({ year, needSunUpH, today: now, crop: null, speaker });
-    return <FitWidth>{(width) => <YearLine id="starts-year" width={width} {...line} />}</FitWidth>;
+  const { note, stillLine } = useMemo(() => {
+    const { note, ...line } = yearLineOf({ year, needSunUpH, today: now, crop: null, speaker });
+    return {
+      note,
+      stillLine: (
+        <FitWidth>{(width) => <YearLine id="starts-year" width={width} note={null} {...line} />}</FitWidth>
+      ),
+    };
   }, [year, needSunUpH, now, speaker]);
   const hills = useMemo(
     () => startHillsOf({ answer, firstDay, today: now, chosen: null, speaker }),
@@ -49,11 +54,9 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
   }, [year, speaker]);
   return (
     <section aria-labelledby="starts">
-      <h2 id="starts">{say('app.when.year')}</h2>
-      {tropics !== null && <p>{tropics}</p>}
-      <p>
-        {say('app.when.year.lead')} <span class="on-screen">{say('app.when.year.move')}</span>
-      </p>
+      <h2 id="starts" class="unseen">
+        {say('app.when.year')}
+      </h2>
       <InTurn live>
         {stillLine}
         <FitWidth>
@@ -78,6 +81,13 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
             {say('app.when.best', { date: speaker.day(best) })}
           </button>
         )}
+        <p class="hint on-screen">{say('app.when.year.move')}</p>
+        <details>
+          <summary>{say('app.when.year.read')}</summary>
+          <p>{say('app.when.year.lead')}</p>
+          {note !== null && <p>{note}</p>}
+          {tropics !== null && <p>{tropics}</p>}
+        </details>
       </InTurn>
     </section>
   );

@@ -1,4 +1,5 @@
 import { freezesEachWinter, type PlaceFacts, skyAndFrost } from '@neckfall/answers';
+import { Fold } from '../../controls/Fold.tsx';
 import { voice } from '../../state/settings.ts';
 
 /** Day lengths and frosts in words, with their spread. */
@@ -6,8 +7,7 @@ export function FrostLines({ facts }: { facts: PlaceFacts }) {
   const { say, quantity } = voice.value;
   const { frostFreeDays, meanAnnualMinimumC } = facts.frost;
   return (
-    <section aria-labelledby="frost">
-      <h2 id="frost">{say('app.where.frost')}</h2>
+    <Fold id="frost" title={say('app.where.frost')}>
       {skyAndFrost(facts, voice.value).map((line) => (
         <p key={line}>{line}</p>
       ))}
@@ -15,6 +15,6 @@ export function FrostLines({ facts }: { facts: PlaceFacts }) {
         {freezesEachWinter(facts) && `${say('app.where.frost-free', { days: frostFreeDays })} `}
         {say('app.where.coldest', { coldest: quantity('temperature', meanAnnualMinimumC) })}
       </p>
-    </section>
+    </Fold>
   );
 }

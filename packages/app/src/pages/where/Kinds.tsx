@@ -2,6 +2,7 @@ import { comingDay } from '@neckfall/answers';
 import type { ClassAnswer, DateSpread } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { noOnion } from '../../address/no-onion.ts';
+import { Fold } from '../../controls/Fold.tsx';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
@@ -11,9 +12,8 @@ export function Kinds({ classes }: { classes: readonly ClassAnswer[] | null }) {
   const speaker = voice.value;
   const { say, reason } = speaker;
   return (
-    <section aria-labelledby="kinds" data-waiting={classes ? undefined : true}>
-      <h2 id="kinds">{say('app.where.kinds')}</h2>
-      <dl class="kinds">
+    <Fold id="kinds" title={say('app.where.kinds')}>
+      <dl class="kinds" data-waiting={classes ? undefined : true}>
         {(classes ?? []).map((kind) => (
           <div key={kind.class}>
             <dt>
@@ -28,7 +28,7 @@ export function Kinds({ classes }: { classes: readonly ClassAnswer[] | null }) {
           </div>
         ))}
       </dl>
-    </section>
+    </Fold>
   );
 }
 

@@ -1,4 +1,5 @@
 import { monthsOf, type PlaceFacts } from '@neckfall/answers';
+import { Fold } from '../../controls/Fold.tsx';
 import { voice } from '../../state/settings.ts';
 
 const columns = ['month', 'day', 'mean', 'low', 'high', 'rain', 'wet-days', 'frost'] as const;
@@ -7,10 +8,9 @@ const columns = ['month', 'day', 'mean', 'low', 'high', 'rain', 'wet-days', 'fro
 export function Months({ facts }: { facts: PlaceFacts }) {
   const { say, month, dayLength, quantity, number } = voice.value;
   return (
-    <div>
-      <h2 id="year">{say('app.where.year')}</h2>
+    <Fold id="year" title={say('app.where.year')}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keyboard */}
-      <section class="scroll" aria-labelledby="year" tabIndex={0}>
+      <section class="scroll" aria-label={say('app.where.year.caption')} tabIndex={0}>
         <table>
           <caption>{say('app.where.year.caption')}</caption>
           <thead>
@@ -26,18 +26,24 @@ export function Months({ facts }: { facts: PlaceFacts }) {
             {monthsOf(facts).map((row) => (
               <tr key={row.month}>
                 <th scope="row">{month(row.month)}</th>
-                <td class="figure">{dayLength(row.sunUpH)}</td>
-                <td class="figure">{quantity('temperature', row.tempMeanC)}</td>
-                <td class="figure">{quantity('temperature', row.tempMinC)}</td>
-                <td class="figure">{quantity('temperature', row.tempMaxC)}</td>
-                <td class="figure">{quantity('rain', row.rainMm)}</td>
-                <td class="figure">{number(row.wetDays)}</td>
-                <td class="figure">{number(row.frostNights)}</td>
+                {[
+                  dayLength(row.sunUpH),
+                  quantity('temperature', row.tempMeanC),
+                  quantity('temperature', row.tempMinC),
+                  quantity('temperature', row.tempMaxC),
+                  quantity('rain', row.rainMm),
+                  number(row.wetDays),
+                  number(row.frostNights),
+                ].map((cell, at) => (
+                  <td key={columns[at + 1]} class="figure" data-name={say(`where.column.${columns[at + 1]}`)}>
+                    {cell}
+                  </td>
+                ))}
               </tr>
             ))}
           </tbody>
         </table>
       </section>
-    </div>
+    </Fold>
   );
 }

@@ -13,6 +13,7 @@ import type { ClassAnswer, TodayAnswer } from '@neckfall/engine';
 import { noOnion } from '../../address/no-onion.ts';
 import { ask, askLong } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
+import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { AnswerHeading, HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
@@ -59,19 +60,33 @@ export function Where() {
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
       <InTurn>
-        <Lead
-          reply={answer}
-          classes={kinds.isFresh ? kinds.answer : null}
-          starts={starts.isFresh ? starts.answer : null}
-        />
-        <Later load={loadYear} own={{ picture: answer.picture, best: namedOf(answer) }} />
-        <Ground />
+        <div class="spread">
+          <InTurn>
+            <div class="said">
+              <AnswerHeading text={whereHeadline(answer, placeName.value, day, voice.value)} />
+              <Today
+                classes={kinds.isFresh ? kinds.answer : null}
+                starts={starts.isFresh ? starts.answer : null}
+              />
+            </div>
+            <div class="seen">
+              <Later load={loadYear} own={{ picture: answer.picture, best: namedOf(answer) }} />
+            </div>
+            <div class="rest">
+              <Lead reply={answer} />
+              <Ground />
+            </div>
+          </InTurn>
+        </div>
+        <div class="pair">
+          <Winter facts={answer.facts} />
+          <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
+        </div>
         <Kinds classes={kinds.answer} />
-        <Winter facts={answer.facts} />
         <Months facts={answer.facts} />
         <FrostLines facts={answer.facts} />
-        <Cautions of={['app.caution.bought', 'app.caution.treated', 'app.caution.promise']} />
         <Grounds named={namedOf(answer)} />
+        <AnswerFoot />
       </InTurn>
     </div>
   );
@@ -93,10 +108,9 @@ function Grounds({ named: { summary } }: { named: ClassAnswer }) {
 
 /** Null: still being worked out. */
 type TodayProps = { classes: readonly ClassAnswer[] | null; starts: readonly TodayAnswer[] | null };
-type LeadProps = TodayProps & { reply: WhereReply };
 
-/** The answer in words, and where to go from it. */
-function Lead({ reply, classes, starts }: LeadProps) {
+/** Why, and where to go from the answer. */
+function Lead({ reply }: { reply: WhereReply }) {
   const speaker = voice.value;
   const { say, reason } = speaker;
   const { facts } = reply;
@@ -107,11 +121,9 @@ function Lead({ reply, classes, starts }: LeadProps) {
   const tropics = tropicsSentence(facts.sunUpH, monthsOf(facts), speaker);
   return (
     <>
-      <AnswerHeading text={whereHeadline(reply, placeName.value, today.value, speaker)} />
-      {bestOfYear !== null && <p>{bestOfYear}</p>}
-      <Today classes={classes} starts={starts} />
       {tropics !== null && <p class="because">{tropics}</p>}
       <p class="because">{reason(named.reason)}</p>
+      {bestOfYear !== null && <p>{bestOfYear}</p>}
       <AnswerLinks
         links={[
           { href: hrefTo('which'), text: say('app.where.next.which') },

@@ -29,15 +29,19 @@ export function FactTable({ labelledBy, rows, columns }: Props) {
           {rows.map(([row, words]) => (
             <tr key={row}>
               <th scope="row">{say(row)}</th>
-              {columns.map(({ key, crop }) => (
-                <td key={key}>{words(crop, speaker)}</td>
+              {columns.map(({ key, head, crop }) => (
+                <td key={key} data-name={head}>
+                  {words(crop, speaker)}
+                </td>
               ))}
             </tr>
           ))}
           <tr class="controls">
             <th scope="row">{say('app.where.next')}</th>
-            {columns.map(({ key, foot }) => (
-              <td key={key}>{foot}</td>
+            {columns.map(({ key, head, foot }) => (
+              <td key={key} data-name={head}>
+                {foot}
+              </td>
             ))}
           </tr>
         </tbody>

@@ -1,45 +1,46 @@
 import type { CoarseChoice } from '@neckfall/engine';
-import { Working } from '../../controls/Working.tsx';
-import { site } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
-import { InTurn } from '../../turns/InTurn.tsx';
 import type { Growing } from './use-grown.ts';
 import type { Wanted } from './wanted.ts';
 
 type Props = { growing: Growing; wanted: Wanted };
 
-/** The kinds as a middling year has them, while the years are tried. */
+/** While the years are tried, a quiet place for the picture; the kinds as a middling year has them where that stops. */
 export function FirstLook({ growing, wanted }: Props) {
   const { say } = voice.value;
   const { state, coarse, progress, stop, goOn } = growing;
-  const rows = firstOfKinds(coarse, wanted);
+  if (state !== 'stopped') {
+    return (
+      <>
+        <p role="status">{say('app.working')}</p>
+        <div class="onions-to-come" aria-hidden="true">
+          <span />
+          <span />
+          <span />
+          <span />
+        </div>
+        {state === 'at-work' && (
+          <div class="row">
+            <Progress progress={progress} />
+            <button type="button" onClick={stop}>
+              {say('app.which.stop')}
+            </button>
+          </div>
+        )}
+      </>
+    );
+  }
   return (
     <>
-      {rows.length === 0 && state === 'at-work' && <Working />}
-      {state === 'at-work' && (
-        <div class="row">
-          <Progress progress={progress} />
-          <button type="button" onClick={stop}>
-            {say('app.which.stop')}
-          </button>
-        </div>
-      )}
-      {state === 'stopped' && (
-        <p role="status">
-          {say('app.which.stopped')}{' '}
-          <button type="button" onClick={goOn}>
-            {say('app.which.go-on')}
-          </button>
-        </p>
-      )}
-      {rows.length > 0 && state === 'at-work' && (
-        <p>{say('app.which.looking', { count: wanted.kinds.length, years: site.value?.years ?? 0 })}</p>
-      )}
-      <InTurn>
-        {rows.map((row) => (
-          <FirstRow key={`${row.kind.type} ${row.kind.start}`} row={row} />
-        ))}
-      </InTurn>
+      <p role="status">
+        {say('app.which.stopped')}{' '}
+        <button type="button" onClick={goOn}>
+          {say('app.which.go-on')}
+        </button>
+      </p>
+      {firstOfKinds(coarse, wanted).map((row) => (
+        <FirstRow key={`${row.kind.type} ${row.kind.start}`} row={row} />
+      ))}
     </>
   );
 }

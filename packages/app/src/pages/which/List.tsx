@@ -1,5 +1,5 @@
 import { choicesHereFirst, namedOf } from '@neckfall/answers';
-import { useMemo } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
@@ -10,11 +10,12 @@ import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import { BareOnions } from './BareOnions.tsx';
-import { CameFrom } from './CameFrom.tsx';
+import { bestOf } from './best-of.ts';
 import { FirstLook } from './FirstLook.tsx';
-import { ListLead } from './ListLead.tsx';
+import { ListLead, ListOnward } from './ListLead.tsx';
 import { ListRest } from './ListRest.tsx';
 import { Narrow } from './Narrow.tsx';
+import { Sections } from './Sections.tsx';
 import { SetsUsed } from './SetsUsed.tsx';
 import { useListAdvice, usePlaceAdvice } from './use-advice.ts';
 import { useAllKinds } from './use-all-kinds.ts';
@@ -29,6 +30,8 @@ export function List() {
   const all = useAllKinds();
   const wanted = useMemo(() => wantedOf(filters, all.own ?? []), [filterKey, all.own]);
   const placeKey = all.key;
+  /** The place whose poor kinds are shown too. */
+  const [whole, showWhole] = useState<string | null>(null);
   const growing = useGrown(placeKey, () => ({
     site: site.value!,
     kinds: all.kinds,
@@ -41,39 +44,57 @@ export function List() {
     ask('whichRank', { site: site.value!, grown: grownOf(wanted.kinds, seasons!) }),
   );
   const isAll = Object.values(filters).every((filter) => filter === null);
-  const whole = usePlaceAdvice(isAll ? placeKey : null);
-  const named = whole.answer && namedOf(whole.answer).summary.plan;
+  const ofPlace = usePlaceAdvice(isAll ? placeKey : null);
+  const named = ofPlace.answer && namedOf(ofPlace.answer).summary.plan;
   const isNone = wanted.kinds.length === 0;
   const choices = useMemo(
     () => (isNone ? null : ranked.answer && choicesHereFirst(ranked.answer, country.value, named)),
     [isNone, ranked.answer, country.value, named],
   );
-  const narrowed = useListAdvice(isAll ? null : rankKey, ranked.isFresh ? choices : null);
-  const advice = isAll ? whole : narrowed;
+  const ofList = useListAdvice(isAll ? null : rankKey, ranked.isFresh ? choices : null);
+  const advice = isAll ? ofPlace : ofList;
   const failed = all.failed ?? growing.failed ?? ranked.failed ?? advice.failed;
   if (failed !== null) return <Fault reason={failed} />;
   const isRanking = rankKey !== null && !(ranked.isFresh && advice.answer);
   const isWaiting = !isNone && (growing.state === 'at-work' || isRanking);
+  const isWhole = whole !== null && whole === placeKey;
+  const shown = choices && (isWhole ? choices : bestOf(choices));
   return (
     <div class={isWaiting && choices ? 'waiting' : ''} data-waiting={isWaiting ? true : undefined}>
       <InTurn>
-        <div key="lead">
-          {choices ? (
-            <>
-              <ListLead choices={choices} advice={advice.answer} isAll={isAll} />
-              <CameFrom choices={choices} />
-            </>
-          ) : (
-            <h1>{voice.value.say('app.which.title', { place: placeName.value })}</h1>
-          )}
+        <div key="spread" class="spread">
+          <InTurn>
+            <div key="said" class="said">
+              {choices ? (
+                <ListLead choices={choices} advice={advice.answer} isAll={isAll} />
+              ) : (
+                <h1>{voice.value.say('app.which.title', { place: placeName.value })}</h1>
+              )}
+            </div>
+            <div key="seen" class="seen">
+              {shown ? (
+                <Sections choices={shown} />
+              ) : (
+                !isNone && <FirstLook growing={growing} wanted={wanted} />
+              )}
+            </div>
+            <div key="rest" class="rest">
+              {choices && <ListOnward key="onward" choices={choices} advice={advice.answer} isAll={isAll} />}
+              <Narrow key="narrow" filters={filters} wanted={wanted} />
+              <BareOnions key="bare" />
+              <SetsUsed key="sets" choices={choices} />
+            </div>
+          </InTurn>
         </div>
-        <Narrow key="narrow" filters={filters} wanted={wanted} />
-        <BareOnions key="bare" />
-        <SetsUsed key="sets" choices={choices} />
-        {choices && seasons ? (
-          <ListRest key={placeKey} choices={choices} seasons={seasons} wanted={wanted} />
-        ) : (
-          !isNone && <FirstLook key="first" growing={growing} wanted={wanted} />
+        {choices && shown && seasons && (
+          <ListRest
+            key={placeKey}
+            choices={choices}
+            shown={shown}
+            seasons={seasons}
+            wanted={wanted}
+            onWhole={(isWhole) => showWhole(isWhole ? placeKey : null)}
+          />
         )}
       </InTurn>
     </div>

@@ -17,6 +17,7 @@ import { onwardTo, onwardToClass } from '../../state/onion-hrefs.ts';
 import { country, placeName } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
+import { CameFrom } from './CameFrom.tsx';
 import { FarOff } from './FarOff.tsx';
 import { shopsOf } from './shops-of.ts';
 
@@ -30,19 +31,10 @@ type Props = {
   isAll: boolean;
 };
 
-/** What to get in one sentence, its names, why, and what is as good. */
+/** What to get in one sentence, its names and why. */
 export function ListLead({ choices, advice, isAll }: Props) {
   const speaker = voice.value;
-  const named = advice && namedOf(advice).summary.plan;
-  const group = groupOf(choices, named);
-  const [best] = group;
-  const { names, type, start } = best.kind;
-  const { startDay } = named ?? best.summary.plan;
-  const onward = isAll
-    ? onwardToClass(classOfType[type], start, startDay)
-    : onwardTo(names[0], start, startDay);
-  const bestOfYear = advice && bestOfYearSentence(advice, today.value, speaker);
-  const alike = best.rank === 1 ? alikeSentence(choices, speaker) : null;
+  const group = groupOf(choices, advice && namedOf(advice).summary.plan);
   const level = levelOf(group);
   const elsewhere =
     noNameHereSentence(choices, shopsOf.value, speaker) ??
@@ -56,13 +48,32 @@ export function ListLead({ choices, advice, isAll }: Props) {
       ) : (
         <HeadingToCome />
       )}
-      {bestOfYear !== null && <p>{bestOfYear}</p>}
       <p class="because">
         {namesSentence(group, level, speaker)} {elsewhere !== null && `${elsewhere} `}
-        {choiceWhy(best, speaker)}
+        {choiceWhy(group[0], speaker)}
       </p>
+    </>
+  );
+}
+
+/** What is as good, or comes sooner, and where to go from the answer. */
+export function ListOnward({ choices, advice, isAll }: Props) {
+  const speaker = voice.value;
+  const named = advice && namedOf(advice).summary.plan;
+  const [best] = groupOf(choices, named);
+  const { names, type, start } = best.kind;
+  const { startDay } = named ?? best.summary.plan;
+  const onward = isAll
+    ? onwardToClass(classOfType[type], start, startDay)
+    : onwardTo(names[0], start, startDay);
+  const bestOfYear = advice && bestOfYearSentence(advice, today.value, speaker);
+  const alike = best.rank === 1 ? alikeSentence(choices, speaker) : null;
+  return (
+    <>
+      {bestOfYear !== null && <p>{bestOfYear}</p>}
       {alike !== null && <p>{alike}</p>}
       <FarOff choices={choices} />
+      <CameFrom choices={choices} />
       <AnswerLinks
         links={[
           { href: onward.when, text: speaker.say('app.which.when') },

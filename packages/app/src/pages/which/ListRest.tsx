@@ -1,6 +1,6 @@
 import { districtAssumption, practiceAssumptions, rankingSentence, spanSentence } from '@neckfall/answers';
 import { type Choice, groupKinds } from '@neckfall/engine';
-import { useState } from 'preact/hooks';
+import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { place } from '../../state/place.ts';
@@ -10,30 +10,34 @@ import { InTurn } from '../../turns/InTurn.tsx';
 import { Beside } from './Beside.tsx';
 import { bestOf } from './best-of.ts';
 import { Kinds } from './Kinds.tsx';
-import { Sections } from './Sections.tsx';
 import type { Seasons } from './use-grown.ts';
 import type { Wanted } from './wanted.ts';
 
-type Props = { choices: readonly Choice[]; seasons: Seasons; wanted: Wanted };
+type Props = {
+  choices: readonly Choice[];
+  /** All of them, or without the poor ones. */
+  shown: readonly Choice[];
+  seasons: Seasons;
+  wanted: Wanted;
+  onWhole: (isWhole: boolean) => void;
+};
 
-/** The kinds drawn, set side by side and told in words, and what all this rests on. */
-export function ListRest({ choices, seasons, wanted }: Props) {
-  const [isWhole, showWhole] = useState(false);
+/** The kinds set side by side and told in words, and what all this rests on. */
+export function ListRest({ choices, shown, seasons, wanted, onWhole }: Props) {
   const speaker = voice.value;
   const { say, day } = speaker;
   const best = bestOf(choices);
-  const shown = isWhole ? choices : best;
+  const isWhole = shown.length > best.length;
   const growing = groupKinds(shown).flatMap(({ choices: [{ summary }] }) =>
     practiceAssumptions(summary.plan, speaker),
   );
   return (
     <InTurn>
-      <Sections choices={shown} />
       <Beside seasons={seasons} />
       <Kinds choices={shown} all={choices} />
       {choices.length > best.length && (
         <p>
-          <button type="button" onClick={() => showWhole(!isWhole)}>
+          <button type="button" onClick={() => onWhole(!isWhole)}>
             {isWhole ? say('app.which.show-fewer') : say('app.which.show-all', { count: choices.length })}
           </button>
         </p>
@@ -53,6 +57,7 @@ export function ListRest({ choices, seasons, wanted }: Props) {
         ]}
         span={spanSentence(choices[0].summary, 'lead', speaker)}
       />
+      <AnswerFoot />
     </InTurn>
   );
 }

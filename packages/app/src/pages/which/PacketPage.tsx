@@ -17,6 +17,7 @@ import { PacketRest } from './PacketRest.tsx';
 import { packetOnion } from './packet-onion.ts';
 import { SaveOnion } from './SaveOnion.tsx';
 import { SetsUsed } from './SetsUsed.tsx';
+import { StartsDrawn } from './Starts.tsx';
 
 /** The onion in the grower's hand: what is on it, whether it suits, and how to start it. */
 export function PacketPage() {
@@ -51,12 +52,21 @@ export function PacketPage() {
   const isWaiting = held !== null && !isFresh;
   return (
     <div class={isWaiting && answer ? 'waiting' : ''} data-waiting={isWaiting ? true : undefined}>
-      <div key="lead">
-        {held === null ? <Ask /> : answer ? <PacketLead reply={answer} /> : <Wait name={name} />}
+      <div key="spread" class="spread">
+        <div key="said" class="said">
+          {held === null ? <Ask /> : answer ? <PacketLead reply={answer} /> : <Wait name={name} />}
+        </div>
+        {held !== null && (
+          <div key="seen" class="seen">
+            {choices && <StartsDrawn choices={choices} />}
+          </div>
+        )}
+        <div key="rest" class="rest">
+          <PacketForm key="form" isKnown={held !== null} />
+          {held !== null && cultivar === null && own === null && <SaveOnion key="save" named={stranger} />}
+          {held !== null && choices && <SetsUsed key="sets" choices={choices} />}
+        </div>
       </div>
-      <PacketForm key="form" isKnown={held !== null} />
-      {held !== null && cultivar === null && own === null && <SaveOnion key="save" named={stranger} />}
-      {held !== null && choices && <SetsUsed key="sets" choices={choices} />}
       {held !== null && answer && choices && (
         <PacketRest key="rest" reply={answer} choices={choices} cultivar={cultivar} isFresh={isFresh} />
       )}

@@ -7,6 +7,7 @@ import {
 } from '@neckfall/answers';
 import type { Cultivar } from '@neckfall/data';
 import type { Choice } from '@neckfall/engine';
+import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { onionLook } from '../../state/onion-look.ts';
@@ -40,7 +41,7 @@ export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh 
   ];
   return (
     <InTurn>
-      <Starts choices={choices} isNamed={cultivar !== null} look={look} />
+      <Starts choices={choices} isNamed={cultivar !== null} />
       <AgainstBest
         choices={choices}
         grown={grown}
@@ -52,6 +53,7 @@ export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh 
         of={['app.caution.sets', 'app.caution.bought', 'app.caution.treated', 'app.caution.promise']}
       />
       <HowWeKnow assumed={assumed} span={spanSentence(choices[0].summary, 'lead', speaker)} />
+      <AnswerFoot />
     </InTurn>
   );
 }

@@ -11,7 +11,9 @@ export function Sections({ choices }: Props) {
   const { say } = voice.value;
   return (
     <div>
-      <h2 id="sections">{say('app.which.sections')}</h2>
+      <h2 id="sections" class="picture-head">
+        {say('app.which.sections')}
+      </h2>
       <InTurn>
         <Drawn choices={choices} />
         <InNumbers choices={choices} />

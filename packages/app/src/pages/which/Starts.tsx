@@ -1,6 +1,7 @@
 import { setsWarning } from '@neckfall/answers';
 import { type Choice, type StartMethod, startMethods } from '@neckfall/engine';
-import { FitWidth, type OnionLook, SectionRow, sectionRowOf } from '../../pictures/index.ts';
+import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
+import { onionLook } from '../../state/onion-look.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { FactTable } from './FactTable.tsx';
@@ -8,48 +9,60 @@ import { startFactRows } from './facts-of.ts';
 import { Onward } from './Onward.tsx';
 import { StartNotes } from './StartNotes.tsx';
 
-type Props = { choices: readonly Choice[]; isNamed: boolean; look: OnionLook };
+type Props = { choices: readonly Choice[]; isNamed: boolean };
+
+/** What comes of each way to start one onion, cut through. */
+export function StartsDrawn({ choices }: { choices: readonly Choice[] }) {
+  const speaker = voice.value;
+  const { picture } = sectionRowOf(
+    choices.map(({ kind, summary }) => ({
+      name: speaker.say(`start-head.${kind.start}`),
+      summary,
+      look: onionLook.value,
+    })),
+    speaker,
+  );
+  return <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>;
+}
 
 /** The ways to start one onion, set side by side: what comes of each here, then what is known of it, with sources. */
-export function Starts({ choices, isNamed, look }: Props) {
+export function Starts({ choices, isNamed }: Props) {
   const speaker = voice.value;
   const { say } = speaker;
   const wordsOf = (start: StartMethod) => say(`start-head.${start}`);
-  const { picture } = sectionRowOf(
-    choices.map(({ kind, summary }) => ({ name: wordsOf(kind.start), summary, look })),
-    speaker,
-  );
   const flowers = setsWarning(choices, speaker);
   const absent = startMethods.filter((start) => !choices.some(({ kind }) => kind.start === start));
   return (
     <div class="starts">
       <h2 id="starts">{say('app.which.starts', { name: choices[0].kind.names[0] })}</h2>
-      <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
-      <FactTable
-        labelledBy="starts"
-        rows={startFactRows}
-        columns={choices.map(({ kind, summary }) => {
-          const isChosen = asked.value.start === kind.start;
-          const chosen = { start: kind.start, plantOut: null };
-          const onward = {
-            when: hrefTo('when', { ...chosen, date: null }),
-            season: hrefTo('season', { ...chosen, date: summary.plan.startDay }),
-          };
-          return {
-            key: kind.start,
-            head: isChosen
-              ? say('app.which.starts.chosen', { start: wordsOf(kind.start) })
-              : wordsOf(kind.start),
-            crop: { kind, summary },
-            foot: <Onward onward={onward} name={kind.names[0]} start={kind.start} />,
-            isChosen,
-          };
-        })}
-      />
+      <details>
+        <summary>{say('app.which.starts.facts')}</summary>
+        <FactTable
+          labelledBy="starts"
+          rows={startFactRows}
+          columns={choices.map(({ kind, summary }) => {
+            const isChosen = asked.value.start === kind.start;
+            const chosen = { start: kind.start, plantOut: null };
+            const onward = {
+              when: hrefTo('when', { ...chosen, date: null }),
+              season: hrefTo('season', { ...chosen, date: summary.plan.startDay }),
+            };
+            return {
+              key: kind.start,
+              head: isChosen
+                ? say('app.which.starts.chosen', { start: wordsOf(kind.start) })
+                : wordsOf(kind.start),
+              crop: { kind, summary },
+              foot: <Onward onward={onward} name={kind.names[0]} start={kind.start} />,
+              isChosen,
+            };
+          })}
+        />
+        {isNamed
+          ? absent.map((start) => <p key={start}>{say('which.not-sold', { start: wordsOf(start) })}</p>)
+          : asked.value.holds === null && <p>{say('app.which.starts.perhaps')}</p>}
+      </details>
       {flowers !== null && <p class="heed">{flowers}</p>}
-      {isNamed
-        ? absent.map((start) => <p key={start}>{say('which.not-sold', { start: wordsOf(start) })}</p>)
-        : asked.value.holds === null && <p>{say('app.which.starts.perhaps')}</p>}
       <StartNotes starts={choices.map(({ kind }) => kind.start)} />
     </div>
   );

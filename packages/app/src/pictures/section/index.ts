@@ -1,6 +1,5 @@
 export {
   type Onion,
-  type OnionColour,
   type OnionForm,
   type OnionLook,
   onionColours,

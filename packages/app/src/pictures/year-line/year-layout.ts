@@ -43,7 +43,7 @@ export type YearLayout = {
 /** A mean daily maximum from this on is hot for an onion, °C (memory: growth falls off above 27–30 °C). */
 export const hotC = 30;
 /** One wave of heat is drawn from there on, another for each of these, °C. */
-export const waveC = 2.5;
+const waveC = 2.5;
 const mostWaves = 4;
 export const waveRow = 6;
 /** Narrower waves than these are not drawn, px. */
@@ -85,7 +85,7 @@ export function yearLayout(
   );
   // room for the words of heat over those of the longest day
   const wordsRoom = (lead === 'days' ? overHeat : 0) + (peakLines - 1) * lineHeight;
-  const ridgeTop = skyTop + wordsRoom + (lead === 'weather' ? (roomy ? 66 : 58) : roomy ? 42 : 36);
+  const ridgeTop = skyTop + wordsRoom + (lead === 'weather' ? (roomy ? 70 : 60) : roomy ? 54 : 46);
   const ground = ridgeTop + (roomy ? 170 : 140) * (lead === 'weather' ? 0.8 : 1);
   const soilBottom = ground + (crop ? 40 : 26);
   const monthsY = soilBottom + 18;
