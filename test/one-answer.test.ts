@@ -41,7 +41,7 @@ function printed({ plan, onset, neckFall, seasonShares, bulbDiameterMm, boltedPl
   };
 }
 
-const monthDay = (date: string | null) => date && date.slice(5);
+const monthDay = (date: string | null) => date?.slice(5) ?? null;
 
 test('the places are thirty', () => {
   expect(places).toHaveLength(30);

@@ -1,8 +1,8 @@
-import type { engineHandlers } from '../worker/engine-handlers.ts';
+import type { EngineHandlers } from '../worker/engine-handlers.ts';
 import type { groundHandlers } from '../worker/ground-handlers.ts';
 import { openLine } from './line.ts';
 
-type Engine = typeof engineHandlers;
+type Engine = EngineHandlers;
 type Ground = typeof groundHandlers;
 
 const openEngine = () =>

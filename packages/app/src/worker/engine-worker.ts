@@ -1,4 +1,4 @@
-import { engineHandlers } from './engine-handlers.ts';
+import { engineHandler } from './engine-handlers.ts';
 import { serve } from './serve.ts';
 
-serve(engineHandlers);
+serve(engineHandler);

@@ -1,4 +1,5 @@
 import { groundHandlers } from './ground-handlers.ts';
+import type { Handlers } from './protocol.ts';
 import { serve } from './serve.ts';
 
-serve(groundHandlers);
+serve((kind) => (groundHandlers as Handlers)[kind]);

@@ -6,8 +6,10 @@ type WorkerSelf = {
   addEventListener: (type: 'message', listener: (event: { data: ToWorker }) => void) => void;
 };
 
-/** Answers a page's requests with these handlers. */
-export function serve(handlers: Handlers): void {
+type Asking = Exclude<ToWorker, { cancel: number }>;
+
+/** Answers a page's requests, each with the handler of its kind. */
+export function serve(handlerOf: (kind: string) => Handlers[string] | Promise<Handlers[string]>): void {
   const self = globalThis as unknown as WorkerSelf;
   const calledOff = new Set<number>();
   const running = new Set<number>();
@@ -17,10 +19,10 @@ export function serve(handlers: Handlers): void {
       if (running.has(data.cancel)) calledOff.add(data.cancel);
       return;
     }
-    void answer(data.id, handlers[data.kind], data.request);
+    void answer(data);
   });
 
-  async function answer(id: number, handler: Handlers[string], request: unknown): Promise<void> {
+  async function answer({ id, kind, request }: Asking): Promise<void> {
     running.add(id);
     const work: Work<unknown> = {
       part: (part) => self.postMessage({ id, part }),
@@ -31,6 +33,7 @@ export function serve(handlers: Handlers): void {
       },
     };
     try {
+      const handler = await handlerOf(kind);
       self.postMessage({ id, done: await handler(request, work) });
     } catch (error) {
       self.postMessage(

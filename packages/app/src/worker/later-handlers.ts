@@ -1,0 +1,28 @@
+import { ownOffers } from './own-offers.ts';
+import { season } from './season.ts';
+import { seasonAhead } from './season-ahead.ts';
+import { whatMovesIt } from './what-moves-it.ts';
+import { when } from './when.ts';
+import { whenChoice } from './when-choice.ts';
+import { whenToday } from './when-today.ts';
+import { whenYear } from './when-year.ts';
+import { whichGrow } from './which-grow.ts';
+import { whichNow } from './which-now.ts';
+import { whichOnion } from './which-onion.ts';
+import { whichRank } from './which-rank.ts';
+
+/** What the first page does not ask: fetched when another does. */
+export const laterHandlers = {
+  ownOffers,
+  season,
+  seasonAhead,
+  whatMovesIt,
+  when,
+  whenChoice,
+  whenToday,
+  whenYear,
+  whichGrow,
+  whichNow,
+  whichOnion,
+  whichRank,
+};
