@@ -26,7 +26,7 @@ describe.skipIf(!hasChromium)('from nothing to the first answer', () => {
     const assets = join(inject('appFolder'), 'assets');
     const fonts = readdirSync(assets).filter((file) => file.endsWith('.woff2'));
     const bytes = fonts.reduce((sum, file) => sum + statSync(join(assets, file)).size, 0);
-    expect(fonts).toHaveLength(4);
+    expect(fonts).toHaveLength(6);
     expect(bytes).toBeLessThanOrEqual(limits.fontBytes);
   });
 });

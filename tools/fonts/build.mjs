@@ -17,12 +17,16 @@ const keepFeatures = ['kern', 'mark', 'mkmk', 'ccmp', 'locl', 'lnum', 'tnum'];
 
 const faces = [
   { name: 'answers', from: '@fontsource/alegreya/files/alegreya', weight: '600', axes: {} },
-  {
-    name: 'text',
+  // one file a weight: a page printed in a face of many weights can't be searched
+  ...[
+    ['text', 400],
+    ['bold', 600],
+  ].map(([name, wght]) => ({
+    name,
     from: '@fontsource-variable/source-sans-3/files/source-sans-3',
     weight: 'wght',
-    axes: { variationAxes: { wght: { min: 400, max: 700, default: 400 } } },
-  },
+    axes: { variationAxes: { wght } },
+  })),
 ];
 
 for (const { name, from, weight, axes } of faces) {
