@@ -63,7 +63,7 @@ describe.skipIf(!hasChromium)('the pages of a garden', () => {
     await page.evaluate(() => {
       location.hash = location.hash.replace('#/season', '#/when');
     });
-    await page.getByLabel('Onion, as the packet says').waitFor();
+    await page.getByLabel('Onion, as the packet says').waitFor({ state: 'attached' });
     await ready(page);
     expect(await page.getByLabel('Onion, as the packet says').locator('option:checked').textContent()).toBe(
       'Ines’s Tin (your own)',

@@ -1,6 +1,6 @@
 import { cultivars } from '@neckfall/data';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type App, axe, hasChromium, openApp, ready, textOf } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, openFolds, ready, textOf } from './open-app.ts';
 import { lyon, rowsOf, rowsOfCommand, sorted } from './which-rows.ts';
 
 const wellington = '#/which?at=-41.286,174.776&name=Wellington&today=2027-05-03';
@@ -74,15 +74,16 @@ describe.skipIf(!hasChromium)('the Which page', () => {
 
   test('shows first rows before the years are tried, stops when told, and goes on', async () => {
     const page = await app.page(lyon.replace('which', 'about'));
-    // pressed at the first sight of it
+    // pressed as early as can be
     await page.evaluate(() => {
       new MutationObserver((_, observer) => {
-        const row = document.querySelector('.first-look');
+        // the first look is there when the years begin to be tried
+        const row = (document.querySelector('.progress progress') as HTMLProgressElement | null)?.value;
         const stop = [...document.querySelectorAll('button')].find((one) => one.textContent === 'Stop here');
         if (!row || !stop) return;
         observer.disconnect();
         stop.click();
-      }).observe(document.body, { childList: true, subtree: true });
+      }).observe(document.body, { childList: true, subtree: true, attributes: true });
       location.hash = location.hash.replace('#/about', '#/which');
     });
     await page.getByText('Stopped after the first look').waitFor();
@@ -128,6 +129,7 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     // of the best alone there may be no more than four
     await page.getByRole('button', { name: /^Show all/ }).click();
     await ready(page);
+    await openFolds(page);
     const put = page.getByRole('button', { name: /^Set beside others/ });
     for (let i = 0; i < 4; i++) await put.first().click();
     const heads = page.locator('.beside thead th');
@@ -153,6 +155,7 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     const kind = page.locator('.kind').first();
     const [name] = ((await kind.locator('.names').first().getAttribute('data-names')) ?? '').split(';');
     const start = await kind.getAttribute('data-start');
+    await openFolds(page);
     await kind.getByRole('link', { name: /^Season: / }).click();
     await page.waitForFunction(() => location.hash.startsWith('#/season'));
     const params = new URLSearchParams(page.url().split('?')[1]);

@@ -1,5 +1,5 @@
 import { classOfType, emptyGarden, plantOutDayOf } from '@neckfall/engine';
-import { useId, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import { nameInAddress } from '../../address/address-form.ts';
 import { Fold } from '../../controls/Fold.tsx';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
@@ -21,6 +21,9 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
   const [typed, type] = useState<string | null>(null);
   const garden = gardenStanding.value?.garden ?? emptyGarden();
   const saved = garden.plantings.find((planting) => nameInAddress(planting.id) === asked.value.planting);
+  // a plan that is kept says so, and one taken back is not folded away under the hand
+  const wasSaved = useRef(false);
+  if (saved) wasSaved.current = true;
   const isAsShown =
     saved && JSON.stringify(withPlan(garden, saved.id, shown).garden) === JSON.stringify(garden);
 
@@ -39,7 +42,7 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
   }
 
   return (
-    <Fold class="take-along" id="save-plan" title={say('app.garden.keep')}>
+    <Fold class="take-along" id="save-plan" title={say('app.garden.keep')} open={wasSaved.current}>
       <p role="status">
         {!saved && say('app.garden.keep.not-yet')}
         {saved && say(isAsShown ? 'app.garden.keep.is' : 'app.garden.keep.differs', { name: saved.name })}
