@@ -150,7 +150,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     await page.getByLabel('Planted on').fill('2027-04-09');
     await ready(page);
     await openFolds(page);
-    await page.getByRole('button', { name: 'Keep it as another plan' }).click();
+    await page.getByRole('button', { name: 'Keep it as another crop' }).click();
     await page.getByText('Kept on this device as “Ines’s Tin, sets”.').waitFor();
     const more = await whole(page);
     expect(more.plantings).toHaveLength(3);

@@ -55,7 +55,7 @@ export function alikeSentence(choices: readonly Choice[], speaker: Speaker): str
   const [, ...others] = groupKinds(choices.filter(({ rank }) => rank === 1));
   if (others.length === 0) return null;
   const kinds = others.map(({ type, start }) => say(`crop-kind.${start}`, { type: say(`type.${type}`) }));
-  return say('which.alike', { years: choices[0].summary.years, kinds: all(kinds) });
+  return say('which.alike', { kinds: all(kinds) });
 }
 
 /** The formula of the ranking in words. */

@@ -9,7 +9,6 @@ import {
   namedOf,
   namesOf,
   noNameHereSentence,
-  rankingSentence,
   spanSentence,
   whereHeadline,
   worthShowing,
@@ -75,7 +74,7 @@ export function whichText(
   else if (considered > choices.length)
     sections.push(wrap(say('which.more', { more: considered - choices.length })));
   sections.push(
-    wrap(rankingSentence(speaker)),
+    wrap(say('which.order')),
     howWeKnow(frame, null, spanSentence(namedOf(advice).summary, 'lead', speaker)),
   );
   return `${sections.join('\n\n')}\n`;

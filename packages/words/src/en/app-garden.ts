@@ -1,11 +1,11 @@
 /** The garden kept in the browser: its plans and onions, steps taken back, garden files. */
 export const appGarden = {
   'app.page.kept': 'Kept here',
-  'app.garden.link': 'Kept on this device: {plans, plural, =0 {no plans} one {one plan} other {# plans}}',
+  'app.garden.link': 'Kept on this device: {plans, plural, =0 {no crops} one {one crop} other {# crops}}',
   'app.garden.title':
-    'Kept on this device: {plans, plural, =0 {no plans yet} one {one plan} other {# plans}}{onions, plural, =0 {} one {, one onion of your own} other {, # onions of your own}}',
+    'Kept on this device: {plans, plural, =0 {no crops yet} one {one crop} other {# crops}}{onions, plural, =0 {} one {, one onion of your own} other {, # onions of your own}}',
   'app.garden.none': 'Nothing is kept on this device',
-  'app.garden.none.how': 'Keep a plan from its Season page, or open a garden file below.',
+  'app.garden.none.how': 'Keep a crop from its Season page, or open a garden file below.',
   'app.garden.lead':
     'Kept in this browser and sent nowhere. A browser may clear what it holds: save the garden as a file now and then.',
   'app.garden.no-place': 'Without a place',
@@ -53,7 +53,7 @@ export const appGarden = {
   'app.garden.open.hint': 'A file ending in .neckfall.json. It is read on this device and sent nowhere.',
   'app.garden.open.replaces': 'It takes the place of the garden kept here, which can be taken back.',
   'app.garden.opened':
-    '{file} is open: {plans, plural, =0 {it holds no plan} one {one plan} other {# plans}}.',
+    '{file} is open: {plans, plural, =0 {it holds no crop} one {one crop} other {# crops}}.',
   'app.garden.opened.plan': '“{name}” of {file} is open.',
   'app.garden.opened.no-place': '“{name}” names no place of the file, so it is shown for the place above.',
   'app.garden.opened.replaced': 'It took the place of the garden kept before.',
@@ -68,12 +68,12 @@ export const appGarden = {
     '{file} is no garden file: it is not JSON ({reason}). Nothing here was changed.',
   'app.garden.refused.not-garden':
     '{file} is no garden file: its schema is “{found}”, and neckfall/garden@1 was expected. Nothing here was changed.',
-  'app.garden.keep': 'Keep this plan',
-  'app.garden.keep.not-yet': 'This plan is not among those kept on this device.',
+  'app.garden.keep': 'Keep this crop',
+  'app.garden.keep.not-yet': 'This crop is not among those kept on this device.',
   'app.garden.keep.is': 'Kept on this device as “{name}”.',
   'app.garden.keep.differs': 'Kept on this device as “{name}”, but not as it is shown now.',
   'app.garden.keep.name': 'What you call it',
   'app.garden.keep.do': 'Keep it on this device',
   'app.garden.keep.again': 'Keep it so, in place of “{name}” as it was',
-  'app.garden.keep.beside': 'Keep it as another plan',
+  'app.garden.keep.beside': 'Keep it as another crop',
 } as const;

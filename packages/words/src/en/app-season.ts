@@ -44,7 +44,7 @@ export const appSeason = {
   'tops.some':
     'Tops go over about {date} ({range}), {years}. In the other years {otherwise, select, neck {they stay up and necks stay thick} bulb {no bulbs form} winter {winter takes the plants} other {they stay up}}.',
   'tops.past': 'Tops went over about {date} ({range}).',
-  'app.season.plan.is': 'Your plan: {onion}, {start}, {date}.',
+  'app.season.plan.is': 'Your crop: {onion}, {start}, {date}.',
   'app.season.plan.name': '{onion}, {start}',
   'app.season.plan.change': 'Change it',
   'app.season.chosen': 'You had not said how, so this is the way that suits best here. Change it below.',

@@ -14,10 +14,8 @@ export const appWhich = {
 
   'app.which.kinds': 'Kinds, each at its best start',
   'app.which.sections': 'All to one scale, in a middling year',
-  'app.which.level-best':
-    '{count, plural, one {Best here} other {Best here, level: nothing tells these # apart in {years} years}}',
-  'app.which.level-next':
-    '{count, plural, one {Next} other {Next, level: nothing tells these # apart in {years} years}}',
+  'app.which.level-best': '{count, plural, one {Best here} other {Best here, one as good as the other}}',
+  'app.which.level-next': '{count, plural, one {Next} other {Next, one as good as the other}}',
   'app.which.kind.good':
     '{buy}. Tops go over around {fall}. Good bulbs {years}; run to flower: {plants}. Keeps {keeps}.',
   'app.which.kind.poor':
@@ -36,7 +34,7 @@ export const appWhich = {
   'app.which.nothing':
     'No onion we know is all of that: {list}. Leave one out; many more onions are on sale than we know of.',
 
-  'app.which.names-level': 'By name: {names}; nothing tells these apart in {years} years.',
+  'app.which.names-level': 'By name: {names}; one as good as the other here.',
   'app.which.far.sooner': 'Sooner, and good here too: {kind}, around {soon}, with good bulbs {years}.',
   'app.which.far.none': 'No kind that does well here has its best start before that.',
   'app.which.far.today': 'What is still in time today',
@@ -159,8 +157,7 @@ export const appWhich = {
   'app.which.packet.taken':
     'Nothing says which kind it is, so it is taken as {type}, what suits best here that way. Its name, or the day length on it, tells more surely.',
   'app.which.packet.against': 'Beside the best here',
-  'app.which.packet.level':
-    'No onion we know comes before it here, crop, size, keeping and work taken together, as far as {years} years can tell.',
+  'app.which.packet.level': 'Crop, size, keeping and work taken together, nothing we know does better here.',
   'app.which.packet.behind': 'Others come before it here, first of all {kind} ({names}): {why}.',
   'app.which.packet.surer': 'good bulbs {years}, against {ownYears}',
   'app.which.packet.keeps-longer': 'they keep {months} months, against {ownMonths}',

@@ -66,7 +66,7 @@ export const app = {
     'This browser keeps nothing for us, so your place is in the address of this page only. Keep the link.',
   'app.share': 'Copy a link to this',
   'app.share.done':
-    'Copied. Whoever opens it sees this place and this plan; the place is not sent to any server.',
+    'Copied. Whoever opens it sees this place and this crop; the place is not sent to any server.',
   'app.share.by-hand': 'Copy this link by hand:',
   'app.misread':
     'The link gave {key} as “{value}”, and {expects, select, number {a number in its range} day {a day such as 2027-03-25} point {latitude,longitude} text {a shorter text} other {another word}} was expected. It is left out.',

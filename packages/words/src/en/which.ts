@@ -21,7 +21,7 @@ export const which = {
     'As far as we know none of these is sold or grown here ({country}): ask for the kind.',
   'which.kinds-not-here':
     'As far as we know no name of these kinds is sold or grown here ({country}): {kinds}. Ask for the kind.',
-  'which.alike': 'As good, as far as {years, plural, one {# year} other {# years}} can tell: {kinds}.',
+  'which.alike': 'Just as good here: {kinds}.',
   'which.table': 'Kinds, each at its best start',
   'which.column.rank': 'Rank',
   'which.column.onion': 'Onion',
@@ -49,6 +49,8 @@ export const which = {
   'which.known-of': '{start}. {facts}',
   'which.ranking':
     'Ranked by the share of good years, years of small bulbs counting {small}, less {flower} of the share of plants that run to flower; a full-sized bulb adds up to {size}, a hard keeper up to {keeping}; taken off are care beyond five months ({careYear} a year), thinning and trays, beds too cold to work, tops that go over in cool weather, and what shops seldom have: sets of other than long-day onions and kinds that winter, and onions of another latitude. What growers of the district do, where that is published, adds {practice}. What is known of one onion counts half, what is usual for its kind the other half. Those no further apart than so few years can tell share a rank.',
+  'which.order':
+    'In the order of how often bulbs come good, then of their size, their keeping and the work; among equals what growers of the district do comes first.',
   'which.assumed-catalogue':
     'Onions tried: {count, plural, one {#} other {#}} by name, {kinds, plural, one {# that differs} other {# that differ}} as far as is known; not all are on sale everywhere.',
   'which.assumed-day': 'Starts from {date} on, for a year, week by week.',
@@ -72,6 +74,6 @@ export const which = {
     'Tops go over while it is warm enough to dry bulbs; those of the next best, {next}, do so in cooler weather.',
   'reason.choice-practice': 'What growers of the district do; as good as the next best, {next}.',
   'reason.choice-scarce': 'Easier to come by than the next best, {next}.',
-  'reason.choice-usual': 'Better here than the next best, {next}, by a little of everything.',
+  'reason.choice-usual': 'A little better all round than the next best, {next}.',
   'reason.choice-last': 'Good bulbs come {goodYearShare}; no other kind comes after.',
 } as const;

@@ -2,11 +2,12 @@
 export const appGarden = {
   'app.page.kept': 'Guardado aquí',
   'app.garden.link':
-    'Guardado en este dispositivo: {plans, plural, =0 {ningún plan} one {un plan} other {# planes}}',
+    'Guardado en este dispositivo: {plans, plural, =0 {ningún cultivo} one {un cultivo} other {# cultivos}}',
   'app.garden.title':
-    'Guardado en este dispositivo: {plans, plural, =0 {ningún plan todavía} one {un plan} other {# planes}}{onions, plural, =0 {} one {, una cebolla tuya} other {, # cebollas tuyas}}',
+    'Guardado en este dispositivo: {plans, plural, =0 {ningún cultivo todavía} one {un cultivo} other {# cultivos}}{onions, plural, =0 {} one {, una cebolla tuya} other {, # cebollas tuyas}}',
   'app.garden.none': 'No hay nada guardado en este dispositivo',
-  'app.garden.none.how': 'Guarda un plan desde su página Temporada, o abre más abajo un archivo de huerto.',
+  'app.garden.none.how':
+    'Guarda un cultivo desde su página Temporada, o abre más abajo un archivo de huerto.',
   'app.garden.lead':
     'Se guarda en este navegador y no se envía a ningún sitio. Un navegador puede borrar lo que guarda: pasa el huerto a un archivo de vez en cuando.',
   'app.garden.no-place': 'Sin lugar',
@@ -57,7 +58,7 @@ export const appGarden = {
     'Un archivo que acaba en .neckfall.json. Se lee en este dispositivo y no se envía a ningún sitio.',
   'app.garden.open.replaces': 'Ocupa el sitio del huerto guardado aquí; eso se puede deshacer.',
   'app.garden.opened':
-    '{file} está abierto: {plans, plural, =0 {no contiene ningún plan} one {un plan} other {# planes}}.',
+    '{file} está abierto: {plans, plural, =0 {no contiene ningún cultivo} one {un cultivo} other {# cultivos}}.',
   'app.garden.opened.plan': '“{name}”, de {file}, está abierto.',
   'app.garden.opened.no-place':
     '“{name}” no nombra ningún lugar del archivo, así que se muestra para el lugar de arriba.',
@@ -73,12 +74,12 @@ export const appGarden = {
     '{file} no es un archivo de huerto: no es JSON ({reason}). Aquí no se cambió nada.',
   'app.garden.refused.not-garden':
     '{file} no es un archivo de huerto: su schema es “{found}” y se esperaba neckfall/garden@1. Aquí no se cambió nada.',
-  'app.garden.keep': 'Guardar este plan',
-  'app.garden.keep.not-yet': 'Este plan no está entre los guardados en este dispositivo.',
+  'app.garden.keep': 'Guardar este cultivo',
+  'app.garden.keep.not-yet': 'Este cultivo no está entre los guardados en este dispositivo.',
   'app.garden.keep.is': 'Guardado en este dispositivo como “{name}”.',
   'app.garden.keep.differs': 'Guardado en este dispositivo como “{name}”, pero no como se muestra ahora.',
   'app.garden.keep.name': 'Cómo lo llamas',
   'app.garden.keep.do': 'Guardarlo en este dispositivo',
   'app.garden.keep.again': 'Guardarlo así, en lugar de “{name}” como estaba',
-  'app.garden.keep.beside': 'Guardarlo como otro plan',
+  'app.garden.keep.beside': 'Guardarlo como otro cultivo',
 } as const;

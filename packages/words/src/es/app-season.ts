@@ -51,7 +51,7 @@ export const appSeason = {
   'tops.some':
     'Las hojas se tumban hacia el {date} ({range}), {years}. En los demás años {otherwise, select, neck {siguen en pie y los cuellos se quedan gruesos} bulb {no se forman bulbos} winter {el invierno se lleva las plantas} other {siguen en pie}}.',
   'tops.past': 'Las hojas se tumbaron hacia el {date} ({range}).',
-  'app.season.plan.is': 'Tu plan: {onion}, {start}, {date}.',
+  'app.season.plan.is': 'Tu cultivo: {onion}, {start}, {date}.',
   'app.season.plan.name': '{onion}, {start}',
   'app.season.plan.change': 'Cambiarlo',
   'app.season.chosen':

@@ -17,9 +17,9 @@ export const appWhich = {
   'app.which.kinds': 'Clases, cada una en su mejor momento',
   'app.which.sections': 'Todas a la misma escala, en un año medio',
   'app.which.level-best':
-    '{count, plural, one {La mejor aquí} other {Las mejores aquí, igualadas: en {years} años nada distingue a estas #}}',
+    '{count, plural, one {La mejor aquí} other {Las mejores aquí, tan buena una como otra}}',
   'app.which.level-next':
-    '{count, plural, one {La siguiente} other {Las siguientes, igualadas: en {years} años nada distingue a estas #}}',
+    '{count, plural, one {La siguiente} other {Las siguientes, tan buena una como otra}}',
   'app.which.kind.good':
     '{buy}. Las hojas se tumban hacia el {fall}. Buenos bulbos {years}; se espigan: {plants}. Se conserva {keeps}.',
   'app.which.kind.poor':
@@ -38,7 +38,7 @@ export const appWhich = {
   'app.which.nothing':
     'Ninguna cebolla que conozcamos cumple todo eso: {list}. Quita algo; se venden muchas más cebollas de las que conocemos.',
 
-  'app.which.names-level': 'Por su nombre: {names}; en {years} años nada las distingue.',
+  'app.which.names-level': 'Por su nombre: {names}; aquí, tan buena una como otra.',
   'app.which.far.sooner':
     'Antes, y también bien aquí: cebollas {kind}, hacia el {soon}, con buenos bulbos {years}.',
   'app.which.far.none': 'Ninguna clase que vaya bien aquí tiene su mejor momento antes de eso.',
@@ -167,7 +167,7 @@ export const appWhich = {
     'Nada dice de qué clase es, así que se toma como cebolla {type}, la que mejor va aquí de esa manera. Su nombre, o la duración del día que lleve escrita, lo dice con más seguridad.',
   'app.which.packet.against': 'Junto a lo mejor de aquí',
   'app.which.packet.level':
-    'Ninguna cebolla que conozcamos va por delante de ella aquí, si se juntan cosecha, tamaño, conservación y trabajo, hasta donde pueden decirlo {years} años.',
+    'Si se juntan cosecha, tamaño, conservación y trabajo, aquí no conocemos ninguna mejor.',
   'app.which.packet.behind':
     'Otras van por delante de ella aquí, antes que ninguna las {kind} ({names}): {why}.',
   'app.which.packet.surer': 'buenos bulbos {years}, frente a {ownYears}',

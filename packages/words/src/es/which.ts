@@ -24,8 +24,7 @@ export const which = {
     'Que sepamos, ninguna de estas se vende ni se cultiva aquí ({country}): pide la clase.',
   'which.kinds-not-here':
     'Que sepamos, ningún nombre de estas clases se vende ni se cultiva aquí ({country}): {kinds}. Pide la clase.',
-  'which.alike':
-    'Igual de buenas, hasta donde {years, plural, one {puede decirlo # año} other {pueden decirlo # años}}: {kinds}.',
+  'which.alike': 'Igual de buenas aquí: {kinds}.',
   'which.table': 'Clases, cada una en su mejor momento',
   'which.column.rank': 'Puesto',
   'which.column.onion': 'Cebolla',
@@ -53,6 +52,8 @@ export const which = {
   'which.known-of': '{start}. {facts}',
   'which.ranking':
     'Ordenadas por la proporción de años buenos, contando {small} los de bulbos pequeños, menos {flower} de la proporción de plantas que se espigan; un bulbo de tamaño completo suma hasta {size}, uno de larga guarda hasta {keeping}; se restan los cuidados de más de cinco meses ({careYear} al año), el aclareo y las bandejas, los bancales demasiado fríos para trabajarlos, las hojas que se tumban con tiempo fresco, y lo que las tiendas rara vez tienen: bulbillos que no son de día largo, clases que pasan el invierno y cebollas de otra latitud. Lo que hacen quienes cultivan en la comarca, donde está publicado, suma {practice}. Lo que se sabe de una cebolla cuenta la mitad, lo usual de su clase la otra mitad. Las que tan pocos años no llegan a distinguir comparten puesto.',
+  'which.order':
+    'Por orden de lo a menudo que salen buenos bulbos, luego de su tamaño, su conservación y el trabajo; entre iguales va primero lo que hacen quienes cultivan en la comarca.',
   'which.assumed-catalogue':
     'Cebollas probadas: {count, plural, one {#} other {#}} por su nombre, {kinds, plural, one {# distinta} other {# distintas}}, que se sepa; no todas se venden en todas partes.',
   'which.assumed-day': 'Comienzos a partir del {date}, durante un año, semana a semana.',
@@ -78,6 +79,6 @@ export const which = {
   'reason.choice-practice':
     'Es lo que hacen quienes cultivan en la comarca; igual de buena que las siguientes (cebollas {next}).',
   'reason.choice-scarce': 'Más fácil de conseguir que las siguientes (cebollas {next}).',
-  'reason.choice-usual': 'Mejor aquí que las siguientes (cebollas {next}), por un poco de todo.',
+  'reason.choice-usual': 'Algo mejor en todo que las siguientes (cebollas {next}).',
   'reason.choice-last': 'Hay buenos bulbos {goodYearShare}; ninguna otra clase va detrás.',
 } as const;

@@ -1,4 +1,4 @@
-import { districtAssumption, practiceAssumptions, rankingSentence, spanSentence } from '@neckfall/answers';
+import { districtAssumption, practiceAssumptions, spanSentence } from '@neckfall/answers';
 import { type Choice, groupKinds } from '@neckfall/engine';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
@@ -51,7 +51,7 @@ export function ListRest({ choices, shown, seasons, wanted, onWhole }: Props) {
           say('which.assumed-day', { date: day(today.value) }),
           ...districtAssumption(place.value?.practice ?? [], speaker),
           ...new Set(growing),
-          rankingSentence(speaker),
+          say('which.order'),
           say('cultivars.assumed.keeps'),
           say('cultivars.assumed.memory'),
         ]}

@@ -1,10 +1,4 @@
-import {
-  cultivarAssumption,
-  packetAssumptions,
-  practiceAssumptions,
-  rankingSentence,
-  spanSentence,
-} from '@neckfall/answers';
+import { cultivarAssumption, packetAssumptions, practiceAssumptions, spanSentence } from '@neckfall/answers';
 import type { Cultivar } from '@neckfall/data';
 import type { Choice } from '@neckfall/engine';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
@@ -36,7 +30,7 @@ export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh 
     ...(read ? packetAssumptions(read, speaker) : []),
     say('which.assumed-day', { date: day(today.value) }),
     ...new Set(choices.flatMap(({ summary }) => practiceAssumptions(summary.plan, speaker))),
-    rankingSentence(speaker),
+    say('which.order'),
     say('cultivars.assumed.memory'),
   ];
   return (
