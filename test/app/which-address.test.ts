@@ -79,7 +79,7 @@ describe.skipIf(!hasChromium)('the address of the Which page', () => {
     await ready(page);
     expect(page.url()).toContain('class=long&start=sets');
     await page.goForward();
-    await page.locator('.kind').first().waitFor();
+    await page.locator('.kind').first().waitFor({ state: 'attached' });
     await ready(page);
     expect(await narrowed(page)).toContain('Among all onions we know.');
     await page.close();
@@ -105,7 +105,7 @@ describe.skipIf(!hasChromium)('the address of the Which page', () => {
       .getByRole('navigation', { name: 'What do you have?' })
       .getByRole('link', { name: 'What can I get here?' })
       .click();
-    await page.locator('.kind').first().waitFor();
+    await page.locator('.kind').first().waitFor({ state: 'attached' });
     await ready(page);
     expect(await narrowed(page)).toContain('Among all onions we know.');
     expect(page.url()).not.toContain('skin');

@@ -91,7 +91,7 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     expect(await page.locator('.first-look').count()).toBeGreaterThan(3);
     expect(await page.locator('.kind').count()).toBe(0);
     await page.getByRole('button', { name: 'Try the years after all' }).click();
-    await page.locator('.kind').first().waitFor();
+    await page.locator('.kind').first().waitFor({ state: 'attached' });
     await page.close();
   });
 
@@ -112,7 +112,7 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     await page.getByLabel('Keeps at least').press('Tab');
     expect(await page.getByRole('alert').textContent()).toContain('No onion we know is all of that');
     await page.getByRole('button', { name: 'All onions again' }).click();
-    await page.locator('.kind').first().waitFor();
+    await page.locator('.kind').first().waitFor({ state: 'attached' });
     expect(page.url()).not.toContain('colour');
     await page.close();
   });
@@ -162,7 +162,7 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     expect({ name: params.get('cultivar'), start: params.get('start') }).toEqual({ name, start });
     expect(params.get('date')).toMatch(/^\d{4}-\d\d-\d\d$/);
     await page.goBack();
-    await page.locator('.kind').first().waitFor();
+    await page.locator('.kind').first().waitFor({ state: 'attached' });
     await page.close();
   });
 

@@ -27,33 +27,29 @@ export function KindText({ group: { type, start, choices }, all }: Props) {
   const more = others.reduce((sum, { kind }) => sum + kind.names.length, 0);
   return (
     <article class="kind" data-type={type} data-start={start}>
-      <details class="fold" open={isWhereCameFrom({ type, start })}>
-        <summary>
-          <h4>{say(`crop-kind.${start}`, { type: say(`type-head.${type}`) })}</h4>
-        </summary>
-        {isWhereCameFrom({ type, start }) && <p class="came-from">{say('app.which.came.this')}</p>}
-        <p>{kindSentence(best, speaker)}</p>
-        <p>{choiceWhy(best, speaker)}</p>
-        {flowers !== null && <p class="heed">{flowers}</p>}
-        <Names choice={best} />
-        {elsewhere !== null && <p>{elsewhere}</p>}
-        {others.length > 0 && (
-          <details>
-            <summary>{say('app.which.more-names', { count: more })}</summary>
-            <ul>
-              {others.map((choice) => (
-                <li key={choice.kind.names[0]}>
-                  <Names choice={choice} />
-                </li>
-              ))}
-            </ul>
-          </details>
-        )}
-        <p class="onward">
-          <Onward onward={onwardTo(name, start, best.summary.plan.startDay)} name={name} start={start} />
-          <BesideButton name={name} start={start} />
-        </p>
-      </details>
+      <h4>{say(`crop-kind.${start}`, { type: say(`type-head.${type}`) })}</h4>
+      {isWhereCameFrom({ type, start }) && <p class="came-from">{say('app.which.came.this')}</p>}
+      <p>{kindSentence(best, speaker)}</p>
+      <p>{choiceWhy(best, speaker)}</p>
+      {flowers !== null && <p class="heed">{flowers}</p>}
+      <Names choice={best} />
+      {elsewhere !== null && <p>{elsewhere}</p>}
+      {others.length > 0 && (
+        <details>
+          <summary>{say('app.which.more-names', { count: more })}</summary>
+          <ul>
+            {others.map((choice) => (
+              <li key={choice.kind.names[0]}>
+                <Names choice={choice} />
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <p class="onward">
+        <Onward onward={onwardTo(name, start, best.summary.plan.startDay)} name={name} start={start} />
+        <BesideButton name={name} start={start} />
+      </p>
     </article>
   );
 }

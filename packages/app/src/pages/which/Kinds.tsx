@@ -1,4 +1,6 @@
 import { type Choice, groupKinds, type KindGroup } from '@neckfall/engine';
+import { Fold } from '../../controls/Fold.tsx';
+import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import { KindText } from './KindText.tsx';
@@ -8,8 +10,7 @@ export function Kinds({ choices, all }: { choices: readonly Choice[]; all: reado
   const { say } = voice.value;
   const levels = levelsOf(groupKinds(choices));
   return (
-    <section aria-labelledby="kinds">
-      <h2 id="kinds">{say('app.which.kinds')}</h2>
+    <Fold id="kinds" title={say('app.which.kinds')} open={asked.value.class !== null}>
       <InTurn>
         {levels.map((groups, at) => {
           const [{ choices: first }] = groups;
@@ -31,7 +32,7 @@ export function Kinds({ choices, all }: { choices: readonly Choice[]; all: reado
           );
         })}
       </InTurn>
-    </section>
+    </Fold>
   );
 }
 

@@ -11,7 +11,7 @@ export function Sections({ choices }: Props) {
   const { say } = voice.value;
   return (
     <div>
-      <h2 id="sections" class="picture-head">
+      <h2 id="sections" class="unseen">
         {say('app.which.sections')}
       </h2>
       <InTurn>

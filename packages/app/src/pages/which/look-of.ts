@@ -8,7 +8,9 @@ let looks: ReadonlyMap<string, { [Part in keyof OnionLook]: OnionLook[Part] | nu
 export function lookOf({ names }: Pick<Kind, 'names'>): OnionLook {
   looks ??= new Map(cultivars.map(({ name, colour, shape }) => [name, { colour, shape }]));
   const known = names.flatMap((name) => looks?.get(name) ?? []);
-  const shapes = new Set(known.flatMap(({ shape }) => shape ?? []));
-  const [shape = 'globe'] = shapes.size === 1 ? shapes : [];
-  return { colour: known.find(({ colour }) => colour)?.colour ?? 'yellow', shape };
+  const shape = known[0]?.shape ?? 'globe';
+  return {
+    colour: known.find(({ colour }) => colour)?.colour ?? 'yellow',
+    shape: known.length === names.length && known.every((other) => other.shape === shape) ? shape : 'globe',
+  };
 }
