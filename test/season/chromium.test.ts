@@ -101,11 +101,14 @@ test.skipIf(!existsSync(chromiumPath))(
 );
 
 /** Every output on which two runs differ by more than {@link mostApart}, relative to its size. */
+/** Of days, grams and shares less than this is none. */
+const nothing = 1e-6;
+
 function apart(a: SeasonNumbers[], b: SeasonNumbers[]): string[] {
   return a.flatMap((numbers, i) =>
     Object.entries(numbers).flatMap(([name, value]) => {
       const other = b[i][name];
-      const off = Math.abs(value - other) / Math.max(Math.abs(value), Math.abs(other), 1e-9);
+      const off = Math.abs(value - other) / Math.max(Math.abs(value), Math.abs(other), nothing);
       return value === other || off <= mostApart ? [] : [`case ${i + 1}, ${name}: ${value} and ${other}`];
     }),
   );

@@ -3,6 +3,7 @@ import { languagesKnown } from './turns/languages-known.ts';
 import './look/colours.css';
 import './look/fonts.css';
 import './look/base.css';
+import './look/tables.css';
 import './look/shell.css';
 import './look/pages.css';
 import './look/print.css';

@@ -44,8 +44,8 @@ export function isKnownHere(choices: readonly Choice[], country: string): boolea
 }
 
 /**
- * Choices in their ranks; where they share one, the kind that leads elsewhere comes first, then kinds with names that are
- * known in the country, and such names first inside each kind.
+ * Choices in their ranks; where they share one, kinds with names that are known in the country come first, of these the one
+ * that leads elsewhere, and such names first inside each kind.
  */
 export function choicesHereFirst(
   choices: readonly Choice[],
@@ -58,7 +58,7 @@ export function choicesHereFirst(
   const ordered: Choice[] = [];
   for (let from = 0; from < choices.length; ) {
     const level = choices.filter(({ rank }) => rank === choices[from].rank);
-    const kinds = groupKinds(level).sort((a, b) => Number(isLead(b)) - Number(isLead(a)) || far(a) - far(b));
+    const kinds = groupKinds(level).sort((a, b) => far(a) - far(b) || Number(isLead(b)) - Number(isLead(a)));
     for (const { choices: ofKind } of kinds) {
       ordered.push(
         ...(country === null

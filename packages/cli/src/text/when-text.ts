@@ -1,5 +1,5 @@
 import { bestStart, runsAlike, spanSentence, whenHeadline } from '@neckfall/answers';
-import type { StartTrial, WhenAnswer } from '@neckfall/engine';
+import { type DayNumber, dayInYear, type StartTrial, type WhenAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { Frame } from '../frame/frame.ts';
 import { howWeKnow } from './how-we-know.ts';
@@ -21,6 +21,15 @@ export function whenText(frame: Frame, answer: WhenAnswer, cultivar: string | nu
   ].join('\n');
 }
 
+/** Any year: rows of starts that come round this year and next are told as of one. */
+const toldYear = 2027;
+
+/** Tops go over so long after the start, as a date of the year told. */
+function fallInYear({ dayOfYear, summary }: StartTrial): DayNumber | null {
+  const { neckFall, plan } = summary;
+  return neckFall.days ? dayInYear(toldYear, dayOfYear) + neckFall.days.p50 - plan.startDay : null;
+}
+
 /** Weeks next to each other that come out alike share a line. */
 function weekTable(starts: readonly StartTrial[], speaker: Speaker): string {
   const { say, dayOfYearRange, numberRange, quantity } = speaker;
@@ -32,7 +41,7 @@ function weekTable(starts: readonly StartTrial[], speaker: Speaker): string {
       const weeks = dayOfYearRange(run[0].dayOfYear, run[run.length - 1].dayOfYear);
       if (hindrance !== null) return [weeks, say(`when.${hindrance}`), '', '', ''];
       const good = run.map(({ summary }) => 10 * summary.seasonShares.good);
-      const falls = run.flatMap(({ summary }) => summary.neckFall.days?.p50 ?? []);
+      const falls = run.map(fallInYear).filter((day) => day !== null);
       const sizes = run.flatMap(({ summary }) => summary.bulbDiameterMm?.p50 ?? []);
       return [
         weeks,

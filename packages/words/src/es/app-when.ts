@@ -43,4 +43,6 @@ export const appWhen = {
   'app.when.table.year': 'El año en números',
   'app.when.table.starts': 'Las 52 semanas en números',
   'app.when.table.onions': 'Estas cebollas en números',
+  'app.when.other': 'Otra cebolla, otra forma de empezar u otro día',
+  'app.when.year.read': 'Cómo se leen los dibujos',
 } as const;

@@ -5,8 +5,6 @@ export const appWhich = {
   'app.which.way.list': '¿Qué puedo conseguir aquí?',
 
   'app.which.title': '¿Qué puedo conseguir en {place}?',
-  'app.which.looking':
-    'Un primer vistazo, en un año medio. Ahora {count, plural, one {se prueba una cebolla} other {se prueban # cebollas}} en {years} años de tiempo; el orden puede cambiar.',
   'app.which.progress': 'Probadas {done} de {total}',
   'app.which.stop': 'Parar aquí',
   'app.which.stopped': 'Se paró tras el primer vistazo, que solo conoce un año medio.',
@@ -186,4 +184,5 @@ export const appWhich = {
   'app.which.starts.sources': 'Fuentes',
   'app.caution.sets':
     'Los bulbillos grandes guardados en frío se espigan: planta los pequeños, o los tratados con calor, y come los grandes en verde.',
+  'app.which.starts.facts': 'Qué resulta de cada forma',
 } as const;
