@@ -46,8 +46,7 @@ export function whichText(
   const { speaker, label } = frame;
   const { say } = speaker;
   const named = namedOf(advice).summary.plan;
-  const best =
-    choices.find(({ kind }) => kind.type === named.type && kind.start === named.start) ?? choices[0];
+  const best = all.find(({ kind }) => kind.type === named.type && kind.start === named.start) ?? choices[0];
   const { today } = frame.options;
   const bestOfYear = bestOfYearSentence(advice, today, speaker);
   const names = namesOf(best, speaker, namesAhead, country);
