@@ -22,3 +22,4 @@ export const askLong = heavy.ask;
 export const cancelLong = heavy.cancel;
 /** Asks for towns and places, on a thread of their own so that typing never waits for a season. */
 export const askGround = ground.ask;
+export const cancelGround = ground.cancel;

@@ -2,6 +2,7 @@ import { townLabel } from '@neckfall/answers';
 import type { Town } from '@neckfall/data';
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { ask, askGround, askLong } from '../ask/ask.ts';
+import { askAhead } from '../state/ahead.ts';
 import { voice } from '../state/settings.ts';
 import type { TownOffers } from '../worker/towns.ts';
 
@@ -81,6 +82,11 @@ export function TownSearch({ onTown, autoFocus = false }: Props) {
   }
 
   const isListed = isOpen && shown.offers.length > 0;
+  const likely = isListed ? shown.offers[Math.max(0, marked)]?.town : undefined;
+  useEffect(
+    () => (likely ? askAhead(likely) : undefined),
+    [likely?.name, likely?.latitudeDeg, likely?.longitudeDeg],
+  );
   const isNone = isOpen && shown.isWhole && shown.query !== '' && shown.offers.length === 0;
   return (
     <div class="search">

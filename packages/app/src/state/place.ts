@@ -48,18 +48,21 @@ export const country: ReadonlySignal<string | null> = computed(() =>
 
 /** The ground to try plans on, for {@link ask}; null while there is no place. */
 export const site: ReadonlySignal<SiteAsked | null> = computed(() =>
-  place.value
-    ? {
-        climate: place.value.climate,
-        warmerC: landWarmingSinceNormalsC,
-        frostHollow: asked.value.hollow === true,
-        years,
-        seed,
-        practice: place.value.practice,
-        atHand: startsHeld.value,
-      }
-    : null,
+  place.value ? siteOn(place.value) : null,
 );
+
+/** The ground of a place, be it the one of the address or another that may be chosen next. */
+export function siteOn({ climate, practice }: Located): SiteAsked {
+  return {
+    climate,
+    warmerC: landWarmingSinceNormalsC,
+    frostHollow: asked.value.hollow === true,
+    years,
+    seed,
+    practice,
+    atHand: startsHeld.value,
+  };
+}
 
 /** A key of {@link site} that changes when an answer does. */
 export const siteKey: ReadonlySignal<string | null> = computed(() => {

@@ -2,10 +2,11 @@ import type { laterHandlers } from './later-handlers.ts';
 import { prepare } from './prepare.ts';
 import type { Handlers } from './protocol.ts';
 import { where, whereClasses } from './where.ts';
+import { whereAhead } from './where-ahead.ts';
 import { whereToday } from './where-today.ts';
 import { winterStand } from './winter-stand.ts';
 
-const firstHandlers = { prepare, where, whereClasses, whereToday, winterStand };
+const firstHandlers = { prepare, where, whereAhead, whereClasses, whereToday, winterStand };
 
 /** All that the engine's worker can be asked; see each file. */
 export type EngineHandlers = typeof firstHandlers & typeof laterHandlers;

@@ -5,7 +5,7 @@ import {
   type PlaceFacts,
   placeFacts,
 } from '@neckfall/answers';
-import type { ClassAnswer, ClassNow, GrowingOptions } from '@neckfall/engine';
+import type { ClassAnswer, ClassNow, ClassSurvey, GrowingOptions, Site } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
 import { surveyAt } from './survey.ts';
 
@@ -22,10 +22,18 @@ export type WhereReply = {
   picture: AdvisedYear;
 };
 
+/** What was told of each survey that is kept: asked ahead, it is there when its town is chosen. */
+const replies = new WeakMap<ClassSurvey, WhereReply>();
+
 /** Which onion suits a place, and the year there. */
-export function where({ site: asked, today, options }: WhereAsked): WhereReply {
-  const site = siteOf(asked);
-  const survey = surveyAt(asked, today, options);
+export function where({ site, today, options }: WhereAsked): WhereReply {
+  const survey = surveyAt(site, today, options);
+  const reply = replies.get(survey) ?? replyOf(siteOf(site), survey, today);
+  replies.set(survey, reply);
+  return reply;
+}
+
+function replyOf(site: Site, survey: ClassSurvey, today: number): WhereReply {
   const lead = survey.lead();
   const now = survey.now();
   return {
