@@ -21,13 +21,13 @@ describe.skipIf(!hasChromium)('the pages of a garden', () => {
     const page = await alone('');
     await page.getByText('Have you a garden file?').click();
     await openFile(page, garden);
-    await heading(page).getByText('2 plans').waitFor();
+    await heading(page).getByText('2 crops').waitFor();
     expect(page.url()).toContain('at=52.08,-3.13&name=Pencarreg+Bank');
     await page.getByRole('link', { name: 'Where', exact: true }).click();
     await page.locator('h1.answer', { hasText: 'Pencarreg Bank' }).waitFor();
     await page.close();
     const later = await app.page('', { context });
-    await later.getByRole('link', { name: 'Kept on this device: 2 plans' }).click();
+    await later.getByRole('link', { name: 'Kept on this device: 2 crops' }).click();
     await later.getByRole('link', { name: 'By the wall' }).waitFor();
     await context.close();
   });
@@ -115,7 +115,7 @@ describe.skipIf(!hasChromium)('the pages of a garden', () => {
       },
       `${nasty}.json`,
     );
-    await heading(page).getByText('2 plans').waitFor();
+    await heading(page).getByText('2 crops').waitFor();
     expect(await page.locator('h2').first().textContent()).toBe(nasty);
     await page.getByRole('link', { name: nasty }).first().click();
     await page.waitForFunction(() => location.hash.startsWith('#/season'));
@@ -138,7 +138,7 @@ describe.skipIf(!hasChromium)('the pages of a garden', () => {
       ...garden,
       plantings: [...garden.plantings, long, { ...long, id: 'd', placeId: null }],
     });
-    await heading(page).getByText('4 plans').waitFor();
+    await heading(page).getByText('4 crops').waitFor();
     await press(page, 'Remove “By the wall”');
     await page.getByRole('button', { name: /^Take back/ }).waitFor();
     expect(await axe(page)).toEqual([]);

@@ -85,7 +85,7 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
   test('a garden file is kept whole and saved as it came', async () => {
     const page = await alone(kept);
     await openFile(page, garden);
-    await told(page, 'bank.neckfall.json is open: 2 plans.');
+    await told(page, 'bank.neckfall.json is open: 2 crops.');
     await page.close();
     const again = await app.page(kept, { context });
     const saved = await download(again, 'Save the whole garden');

@@ -200,7 +200,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     expect(page.url()).toBe(before);
     expect(await page.locator('h1').textContent()).toContain('Pencarreg Bank');
     await open(page, { ...garden, plantings: [] }, 'empty.json');
-    await page.getByText('empty.json is open: it holds no plan').waitFor();
+    await page.getByText('empty.json is open: it holds no crop').waitFor();
     expect(await alert.count()).toBe(0);
     await page.close();
   });
