@@ -1,6 +1,7 @@
 import type { ClassAnswer, DayNumber, SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
+import { isNearlyFull } from './nearly-full.ts';
 
 /** A kind at its best start, as a headline tells it. */
 export type Told = Pick<ClassAnswer, 'type' | 'bestStart' | 'verdict' | 'gamble' | 'summary'>;
@@ -40,7 +41,7 @@ export function whereHeadline(
   speaker: Speaker,
   among: Among = 'all',
 ): string {
-  const { say, years, any } = speaker;
+  const { say, years, any, quantity } = speaker;
   const { better } = advice;
   const { summary, verdict, gamble, type, bestStart } = namedOf(advice);
   const neckFall = summary.neckFall.days?.p50;
@@ -50,12 +51,13 @@ export function whereHeadline(
     type: say(`type.${type}`),
     buy: buyWords({ type, bestStart, summary }, today, speaker),
     years: years(summary.seasonShares.good, summary.years),
+    size: summary.bulbDiameterMm ? quantity('bulbLength', summary.bulbDiameterMm.p50) : say('none'),
     neckFall: neckFall === undefined ? '' : comingDay(neckFall, today, speaker),
     instead: any(insteads.map((instead) => say(instead))),
   };
   if (verdict === 'good') return say('where.good', values);
   const form = gamble ? 'gamble' : verdict === 'small' ? 'small' : 'none';
-  if (better === null) return say(`where.${form}`, values);
+  if (better === null) return say(isNearlyFull(summary) ? 'where.nearly' : `where.${form}`, values);
   return say(`where.${form}-but`, {
     ...values,
     better: buyWords(better, today, speaker),

@@ -1,11 +1,10 @@
 import { type Choice, type DayNumber, type KindNow, startWays } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
+import { isNearlyFull } from './nearly-full.ts';
 
 /** Good bulbs less often than this are no plain yes. */
 const yesShare = 0.75;
-/** Small bulbs are told as nearly full-sized where they are so in this share of years. */
-const nearlyShare = 0.3;
 
 /** An onion in the hand, by its ways of starting, the best first. */
 export type PacketAdvice = {
@@ -28,7 +27,6 @@ export function packetHeadline(
   const summary = now?.summary ?? choices[0].summary;
   const { outcome, gamble, neckFall, seasonShares, plan, bulbDiameterMm } = summary;
   const others = choices.filter((choice) => choice.kind !== kind);
-  const isNearly = outcome === 'small' && seasonShares.good >= nearlyShare;
   // how to start is a sentence of its own only where the onion may do well
   const start = outcome === 'good' && !gamble ? 'start-head' : 'start';
   const values = {
@@ -50,7 +48,7 @@ export function packetHeadline(
     years: years(seasonShares.good, summary.years),
   };
   if (gamble) return say('app.which.packet.gamble', values);
-  if (isNearly) return say('app.which.packet.nearly', values);
+  if (isNearlyFull(summary)) return say('app.which.packet.nearly', values);
   return say(
     `app.which.packet.${outcome === 'good' && seasonShares.good < yesShare ? 'mostly' : outcome}`,
     values,

@@ -14,6 +14,7 @@ function told(type: Told['type'], verdict: Verdict, good: number, gamble = false
     outcome: verdict,
     gamble,
     neckFall: { days: { p50: today + 150 } },
+    bulbDiameterMm: { p50: 47 },
     seasonShares: { good },
   } as unknown as SeasonSummary;
   return { type, bestStart: 'sets', verdict, gamble, summary };
@@ -40,9 +41,9 @@ describe('the headline of a place', () => {
     expect(say(gamble, good)).toMatch(
       /^Lyon: buy northern .+, which is a gamble: .+ likelier if you buy short-day/,
     );
-    expect(say(small, fails)).toMatch(/^Lyon: expect small bulbs\. Best: /);
+    expect(say(small, fails)).toMatch(/^Lyon: expect small bulbs, about 47 mm across\. Best: /);
     expect(say(small, good)).toMatch(
-      /^Lyon: buy northern .+, but expect small bulbs; .+ likelier if you buy short-day/,
+      /^Lyon: buy northern .+, but expect small bulbs, about 47 mm across; .+ likelier if you buy short-day/,
     );
   });
 
@@ -58,6 +59,13 @@ describe('the headline of a place', () => {
     const sure = told('northern-long', 'small', 1, true);
     expect(say(sure)).toMatch(/good bulbs come in all 30 years tried\.$/);
   });
+});
+
+test('small bulbs are told with their size, and near the limit as nearly full-sized', () => {
+  expect(say(small)).toMatch(/^Lyon: expect small bulbs, about 47 mm across\. Best: /);
+  expect(say(told('northern-long', 'small', 0.35))).toContain(
+    'bulbs come near to full size, about 47 mm across, and reach it in 4 years in 10.',
+  );
 });
 
 describe('today', () => {

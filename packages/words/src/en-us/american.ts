@@ -4,10 +4,12 @@ export const american = {
   'buy.bought-transplants': 'buy {type} plants (bundles) and set them out around {date}',
   'buy-head.bought-transplants': 'Buy {type} plants (bundles) and set them out around {date}',
   'where.good': '{place}: {buy}; tops fall around {neckFall}.',
+  'where.nearly':
+    '{place}: {buy}; bulbs come near to full size, about {size} across, and reach it {years}. Tops fall around {neckFall}.',
   'where.small':
-    '{place}: expect small bulbs{among, select, list { of these} other {}}. Best: {buy}; tops fall around {neckFall}.',
+    '{place}: expect small bulbs{among, select, list { of these} other {}}, about {size} across. Best: {buy}; tops fall around {neckFall}.',
   'where.small-but':
-    '{place}: {buy}, but expect small bulbs; tops fall around {neckFall}. Good ones are likelier if you {better}: {betterYears}.',
+    '{place}: {buy}, but expect small bulbs, about {size} across; tops fall around {neckFall}. Good ones are likelier if you {better}: {betterYears}.',
   'where.column.neck-fall': 'Tops fall',
   'season.good': '{place}: {crop} make good bulbs {years}; tops fall around {neckFall}.',
   'season.small':

@@ -21,10 +21,12 @@ export const where = {
   'where.good': '{place}: {buy}; tops go over around {neckFall}.',
   'where.best-of-year': 'Best of the whole year: {buy}; tops go over around {neckFall}.',
   'where.best-day': 'Its best day of the year here is around {date}.',
+  'where.nearly':
+    '{place}: {buy}; bulbs come near to full size, about {size} across, and reach it {years}. Tops go over around {neckFall}.',
   'where.small':
-    '{place}: expect small bulbs{among, select, list { of these} other {}}. Best: {buy}; tops go over around {neckFall}.',
+    '{place}: expect small bulbs{among, select, list { of these} other {}}, about {size} across. Best: {buy}; tops go over around {neckFall}.',
   'where.small-but':
-    '{place}: {buy}, but expect small bulbs; tops go over around {neckFall}. Good ones are likelier if you {better}: {betterYears}.',
+    '{place}: {buy}, but expect small bulbs, about {size} across; tops go over around {neckFall}. Good ones are likelier if you {better}: {betterYears}.',
   'where.gamble':
     '{place}: {among, select, list {these} other {bulb}} onions are a gamble here. Best odds: {buy}; good bulbs come {years}.',
   'where.gamble-but':

@@ -22,10 +22,12 @@ export const where = {
   'where.good': '{place}: {buy}; las hojas se tumban hacia el {neckFall}.',
   'where.best-of-year': 'Lo mejor de todo el año: {buy}; las hojas se tumban hacia el {neckFall}.',
   'where.best-day': 'Su mejor día del año aquí es hacia el {date}.',
+  'where.nearly':
+    '{place}: {buy}; los bulbos se acercan al tamaño completo, unos {size} de ancho, y lo alcanzan {years}. Las hojas se tumban hacia el {neckFall}.',
   'where.small':
-    '{place}: espera bulbos pequeños{among, select, list { de estas} other {}}. Lo mejor: {buy}; las hojas se tumban hacia el {neckFall}.',
+    '{place}: espera bulbos pequeños{among, select, list { de estas} other {}}, de unos {size} de ancho. Lo mejor: {buy}; las hojas se tumban hacia el {neckFall}.',
   'where.small-but':
-    '{place}: {buy}, pero espera bulbos pequeños; las hojas se tumban hacia el {neckFall}. Los buenos son más probables así: {better} ({betterYears}).',
+    '{place}: {buy}, pero espera bulbos pequeños, de unos {size} de ancho; las hojas se tumban hacia el {neckFall}. Los buenos son más probables así: {better} ({betterYears}).',
   'where.gamble':
     '{place}: {among, select, list {estas cebollas} other {las cebollas de bulbo}} son aquí una apuesta. Lo más probable: {buy}; hay buenos bulbos {years}.',
   'where.gamble-but':
