@@ -98,6 +98,7 @@ describe.skipIf(!hasChromium)('the start on the When page', () => {
 
   test('opens the season of a day typed in, in another year too, and refuses others in words', async () => {
     const page = await app.page(sets);
+    await page.getByText('Another onion, another start, or a day of your own').click();
     const field = page.getByLabel('Planting day');
     await field.fill('2025-10-14');
     await page.waitForFunction(() => location.hash.includes('date=2025-10-14'));
