@@ -102,7 +102,7 @@ test.skipIf(!existsSync(chromiumPath))(
 
 /** Every output on which two runs differ by more than {@link mostApart}, relative to its size. */
 /** Of days, grams and shares less than this is none. */
-const nothing = 1e-6;
+const nothing = 1e-8;
 
 function apart(a: SeasonNumbers[], b: SeasonNumbers[]): string[] {
   return a.flatMap((numbers, i) =>

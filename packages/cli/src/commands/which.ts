@@ -77,10 +77,7 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
   const firsts = groupKinds(choices).map(({ choices: [{ kind }] }) => kind);
   const advice = survey
     ? adviceOfPlace(survey)
-    : adviceOfList(
-        choices,
-        kindNow(site, firsts.slice(0, kindsLookedAt), options.today, practice)?.summary ?? null,
-      );
+    : adviceOfList(choices, kindNow(site, firsts, options.today, practice)?.summary ?? null);
   // a size that was asked for is worth a word wherever its crop comes in
   const flowers = setsWarning(raw.setSize === undefined ? shown : choices, speaker);
   if (flowers !== null) warnings.push(flowers);
@@ -107,9 +104,6 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
     warnings,
   };
 }
-
-/** Kinds that are asked, in their order, whether they are in time today. */
-const kindsLookedAt = 8;
 
 /** Whether nothing narrows the choice. */
 function isAnything({ start, class: asked, colour, keepsMonths, mild, have, garden }: Wanted): boolean {

@@ -7,14 +7,17 @@ import { surveyWays } from './survey-ways.ts';
 /** The first of some kinds that is in time today: its place among them, and its season as it would be started now. */
 export type KindNow = { at: number; summary: SeasonSummary; until: DayNumber };
 
-/** Looks through kinds in their order; null where none is in time today. */
+/** A list is told by its first kinds. */
+const kindsLookedAt = 8;
+
+/** Looks through the first of some kinds in their order; null where none of them is in time today. */
 export function kindNow(
   site: Site,
   kinds: readonly Pick<Kind, 'type' | 'traits' | 'start'>[],
   today: DayNumber,
   options: GrowingOptions,
 ): KindNow | null {
-  for (const [at, { type, traits, start }] of kinds.entries()) {
+  for (const [at, { type, traits, start }] of kinds.slice(0, kindsLookedAt).entries()) {
     const way = { type, traits, start, isUsual: () => true };
     const now = surveyWays(site, [way], today, options).now();
     if (now) return { at, ...now };

@@ -16,17 +16,12 @@ export function usePlaceAdvice(key: string | null): Found<Advice> {
   return { answer: isFresh ? answer : null, failed };
 }
 
-/** Kinds that are asked, in their order, whether they are in time today. */
-const kindsLookedAt = 8;
-
 /** The advice of a list that was narrowed, its choices in order. */
 export function useListAdvice(key: string | null, choices: readonly Choice[] | null): Found<Advice> {
   const { answer, isFresh, failed } = useAnswer(choices && key, () =>
     ask('whichNow', {
       site: site.value!,
-      kinds: groupKinds(choices ?? [])
-        .slice(0, kindsLookedAt)
-        .map(({ choices: [{ kind }] }) => kind),
+      kinds: groupKinds(choices ?? []).map(({ choices: [{ kind }] }) => kind),
       today: today.value,
       options: startOptions.value,
     }),
