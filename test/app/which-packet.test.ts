@@ -127,7 +127,7 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     );
     const against = page.locator('[aria-labelledby=against] > p');
     expect(await against.textContent()).toMatch(
-      /^Others come before it here, first of all tropical short-day, .+: good bulbs in .+, against in none of 30 years tried\./,
+      /^Others come before it here, first of all tropical short-day, .+: good bulbs in .+, with this one in none of 30 years tried\./,
     );
     await page.close();
   });

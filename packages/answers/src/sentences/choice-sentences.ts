@@ -1,5 +1,7 @@
 import {
   type Choice,
+  type ClassAnswer,
+  type ClassNow,
   type ClassSurvey,
   groupKinds,
   type SeasonSummary,
@@ -16,8 +18,14 @@ export function adviceOfList(choices: readonly Choice[], now: SeasonSummary | nu
 }
 
 /** The same of a place, for all that might be grown there. */
-export function adviceOfPlace({ lead, classes, now }: ClassSurvey): Advice {
-  return { lead: lead(), better: betterThanLead(classes()), now: now() };
+export type PlaceAdvice = { lead: ClassAnswer; better: ClassAnswer | null; now: ClassNow | null };
+
+export function adviceOfPlace(survey: ClassSurvey): PlaceAdvice {
+  const lead = survey.lead();
+  const now = survey.now();
+  // the other classes take their time, and no headline speaks of all where one that is good is named
+  const better = lead.verdict === 'good' || now ? null : betterThanLead(survey.classes());
+  return { lead, better, now };
 }
 
 /** What told a choice from the best of the next kind in rank, or why it fails. */

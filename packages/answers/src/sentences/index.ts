@@ -11,6 +11,7 @@ export {
   alikeSentence,
   choiceWhy,
   namesOf,
+  type PlaceAdvice,
   rankingSentence,
   setsWarning,
 } from './choice-sentences.ts';

@@ -1,26 +1,20 @@
 import {
   type AdvisedYear,
+  adviceOfPlace,
   advisedYear,
-  betterThanLead,
+  namedOf,
+  type PlaceAdvice,
   type PlaceFacts,
   placeFacts,
 } from '@neckfall/answers';
-import type { ClassAnswer, ClassNow, ClassSurvey, GrowingOptions, Site } from '@neckfall/engine';
+import type { ClassAnswer, ClassSurvey, GrowingOptions, Site } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
 import { surveyAt } from './survey.ts';
 
 export type WhereAsked = { site: SiteAsked; today: number; options: GrowingOptions };
 
-export type WhereReply = {
-  facts: PlaceFacts;
-  /** The class that suits the place best. */
-  lead: ClassAnswer;
-  /** Where that one is not good: another that ends better, of which the headline must not speak ill. */
-  better: ClassAnswer | null;
-  /** The best of what is in time today: told before the rest; null where nothing is. */
-  now: ClassNow | null;
-  picture: AdvisedYear;
-};
+/** What the headline tells, with the facts of the place and the picture of its year. */
+export type WhereReply = PlaceAdvice & { facts: PlaceFacts; picture: AdvisedYear };
 
 /** What was told of each survey that is kept: asked ahead, it is there when its town is chosen. */
 const replies = new WeakMap<ClassSurvey, WhereReply>();
@@ -34,15 +28,11 @@ export function where({ site, today, options }: WhereAsked): WhereReply {
 }
 
 function replyOf(site: Site, survey: ClassSurvey, today: number): WhereReply {
-  const lead = survey.lead();
-  const now = survey.now();
+  const advice = adviceOfPlace(survey);
   return {
+    ...advice,
     facts: placeFacts(site, today),
-    lead,
-    // the others take their time, and no headline speaks of all where the lead is good
-    better: lead.verdict === 'good' || now ? null : betterThanLead(survey.classes()),
-    now,
-    picture: advisedYear(site, today, now ?? lead),
+    picture: advisedYear(site, today, namedOf(advice)),
   };
 }
 

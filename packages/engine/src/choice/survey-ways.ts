@@ -88,13 +88,15 @@ function joined(uses: readonly Seen[], day: DayNumber): TodayAnswer {
 /** A best day further off than this is not waited for while today is in time too, days. */
 const soonDays = 60;
 
-/** Nothing where it is not in time, or today itself falls short. */
+/** Its best day while that comes soon, else today; the best day after all where today falls short. Nothing where it is not in time. */
 function startNow(site: Site, { scan, today: answer }: Seen, today: DayNumber): StartNow[] {
   const { stillGoodUntil: until } = answer();
   if (until === null) return [];
   const { summary } = scan.best();
-  if (summary.plan.startDay <= Math.min(until, today + soonDays)) return [{ summary, until }];
+  const { startDay } = summary.plan;
+  if (startDay <= Math.min(until, today + soonDays)) return [{ summary, until }];
   scan.runner.moveTo(today, null);
   const now = summarise(site, startedOn(scan.plan, today), scan.runner);
-  return now.outcome === 'good' && !now.gamble ? [{ summary: now, until }] : [];
+  if (now.outcome === 'good' && !now.gamble) return [{ summary: now, until }];
+  return startDay <= until ? [{ summary, until }] : [];
 }

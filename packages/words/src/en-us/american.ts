@@ -83,10 +83,10 @@ export const american = {
     'Ines Tarrant grows onions on three terraces above the river; her neighbor Bram Okoro teaches the Tuesday growers there.',
   'assumed.type-autumn': 'Started from fall to winter, it is taken as {type}, the kind sold for that.',
   'where.frost-spring': 'Last frost of spring: around {date} ({range}).',
-  'where.frost-spring-some': 'Last frost of spring: around {date}, in a year that has one: {years}.',
+  'where.frost-spring-some': 'Last frost of spring: around {date}, in years that have one ({years}).',
   'app.where.frost-free': '{days, plural, one {# day} other {# days}} without frost in a middling year.',
   'where.frost-autumn': 'First frost of fall: around {date} ({range}).',
-  'where.frost-autumn-some': 'First frost of fall: around {date}, in a year that has one: {years}.',
+  'where.frost-autumn-some': 'First frost of fall: around {date}, in years that have one ({years}).',
   'where.frost-never': 'Frost hardly ever comes.',
   'week.winter': 'Let them rest. Press back plants that frost has heaved out.',
   'reason.winter-lifted':

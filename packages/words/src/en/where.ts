@@ -84,8 +84,8 @@ export const where = {
   'where.column.frost': 'Ground frosts',
   'where.longest-day': 'The sun is up for {longest} on the longest day and {shortest} on the shortest.',
   'where.frost-spring': 'Last air frost of spring: around {date} ({range}).',
-  'where.frost-spring-some': 'Last air frost of spring: around {date}, in a year that has one: {years}.',
+  'where.frost-spring-some': 'Last air frost of spring: around {date}, in years that have one ({years}).',
   'where.frost-autumn': 'First air frost of autumn: around {date} ({range}).',
-  'where.frost-autumn-some': 'First air frost of autumn: around {date}, in a year that has one: {years}.',
+  'where.frost-autumn-some': 'First air frost of autumn: around {date}, in years that have one ({years}).',
   'where.frost-never': 'Air frost hardly ever comes.',
 } as const;

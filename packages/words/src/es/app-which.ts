@@ -168,8 +168,8 @@ export const appWhich = {
     'Si se juntan cosecha, tamaño, conservación y trabajo, aquí no conocemos ninguna mejor.',
   'app.which.packet.behind':
     'Otras van por delante de ella aquí, antes que ninguna las {kind} ({names}): {why}.',
-  'app.which.packet.surer': 'buenos bulbos {years}, frente a {ownYears}',
-  'app.which.packet.keeps-longer': 'se conservan {months} meses, frente a {ownMonths}',
+  'app.which.packet.surer': 'buenos bulbos {years}, con esta {ownYears}',
+  'app.which.packet.keeps-longer': 'se conservan {months} meses, esta {ownMonths}',
   'app.which.packet.easier':
     'igual de seguras en buenos bulbos, pero más grandes, con menos trabajo o más fáciles de conseguir',
   'app.which.packet.comparing': 'Comparándola con todas las demás…',

@@ -88,8 +88,8 @@ export const where = {
   'where.longest-day': 'El día más largo tiene {longest} de sol, y el más corto {shortest}.',
   'where.frost-spring': 'Última helada de primavera: hacia el {date} ({range}).',
   'where.frost-spring-some':
-    'Última helada de primavera: hacia el {date}, en los años en que la hay: {years}.',
+    'Última helada de primavera: hacia el {date}, en los años en que la hay ({years}).',
   'where.frost-autumn': 'Primera helada de otoño: hacia el {date} ({range}).',
-  'where.frost-autumn-some': 'Primera helada de otoño: hacia el {date}, en los años en que la hay: {years}.',
+  'where.frost-autumn-some': 'Primera helada de otoño: hacia el {date}, en los años en que la hay ({years}).',
   'where.frost-never': 'Casi nunca hiela.',
 } as const;
