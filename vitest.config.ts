@@ -5,10 +5,14 @@ const appTests = ['test/app/**/*.test.ts'];
 
 export default defineConfig({
   test: {
+    // every core: the half that waits for a browser or a command leaves it to the other
+    maxWorkers: '100%',
     projects: [
       {
         test: {
           name: 'core',
+          // plain functions, which leave nothing behind for the next file
+          isolate: false,
           include: ['packages/*/test/**/*.test.{ts,tsx}', 'tools/**/*.test.ts'],
           exclude: ['**/node_modules/**', ...cliTests],
           testTimeout: 60_000,
