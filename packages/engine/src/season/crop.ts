@@ -15,6 +15,7 @@ import {
   youngLeafArea,
 } from '../plant/index.ts';
 import { type Draw, noDraw } from './draws.ts';
+import { holdFractions } from './fractions.ts';
 import type { Plan } from './plan.ts';
 
 /** Sets of this size are what growers plant; larger than the other, they make no larger plants (Sapporo 1949–50), mm. */
@@ -66,7 +67,8 @@ export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Cr
         )
       : leafAreaTotals(growth.leafAreaMaxCm2, growth.leafSizeScale);
   const type = plantValuesOf(values, plan);
-  return {
+  for (const values of [growth, type]) holdFractions(values);
+  const crop = {
     growth,
     type,
     draw: noDraw,
@@ -85,8 +87,9 @@ export function cropOf(plan: Plan, values: PlantValues, longestDayH: number): Cr
     followsWater: true,
     availableMmPerM: availableMmPerM(plan.soil),
     readilyShare: onionReadilyShare(plan.soil),
-    lastDay: 0,
   };
+  holdFractions(crop);
+  return { ...crop, lastDay: 0 };
 }
 
 /** Shoot dry matter, g, whose young-plant leaf area is `areaCm2`; the area grows steadily, so halving finds it. */

@@ -1,4 +1,6 @@
 import type { SeasonDay } from '../calendar/index.ts';
+import { holdFractions } from './fractions.ts';
+
 /** How far a season went. */
 export const stage = { started: 0, emerged: 1, planted: 2, onset: 3, fallen: 4 } as const;
 /** One season of the median plant, filled in place so that a run allocates nothing. */
@@ -29,7 +31,7 @@ export type Outcome = {
 };
 
 export function emptyOutcome(): Outcome {
-  return {
+  const outcome: Outcome = {
     reached: 0,
     emergedOn: 0,
     plantedOn: 0,
@@ -49,4 +51,6 @@ export function emptyOutcome(): Outcome {
     emergedShare: 1,
     thirstyDays: 0,
   };
+  holdFractions(outcome);
+  return outcome;
 }

@@ -1,4 +1,5 @@
 import { leafLimit, seedlingG } from '../plant/index.ts';
+import { holdFractions } from './fractions.ts';
 
 /** Cold of the last weeks before bulbs start turns no plant: young bulbs hold stalks back (Holdsworth & Heath IV; length memory). */
 export const idleColdDays = 28;
@@ -75,6 +76,7 @@ export function emptyPlant(): PlantState {
     depletionMm: 0,
     thirstyDays: 0,
   };
+  holdFractions(plant);
   return plant;
 }
 

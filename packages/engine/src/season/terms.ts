@@ -1,5 +1,6 @@
 import type { Crop } from './crop.ts';
 import type { Drivers } from './drivers.ts';
+import { unknownFraction } from './fractions.ts';
 
 /** What stays the same through one season: numbers of plan and draw, and the weather as the plant meets it. */
 export type Terms = {
@@ -42,7 +43,7 @@ export function termsOf(
   beddedOn: number,
 ): Terms {
   const { growth, type, draw } = crop;
-  return {
+  const terms: Terms = {
     crop,
     open,
     covered,
@@ -50,11 +51,10 @@ export function termsOf(
     photoperiodH,
     photoAt,
     beddedOn,
-    phyllochron: growth.phyllochron * draw.phyllochronFactor,
-    criticalH: type.criticalPhotoperiodH + draw.criticalShiftH + crop.shadePenaltyH,
-    // Leaves and age are one clock: a plant quick to leaf is soon big enough to bulb.
-    competenceTT: growth.competenceTT * type.competenceShare * draw.phyllochronFactor,
-    ripeningTT: type.ripeningTT * draw.ripeningFactor * crop.ripeningFactor,
+    phyllochron: unknownFraction,
+    criticalH: unknownFraction,
+    competenceTT: unknownFraction,
+    ripeningTT: unknownFraction,
     coldOpen: open.cold(type.vernalCeilingC),
     coldCovered: covered.cold(type.vernalCeilingC),
     ripenOpen: open.ripeningTT(type.ripeningBaseC, type.ripeningCapC),
@@ -64,4 +64,10 @@ export function termsOf(
     // asked for by nobody, any column will do
     referenceEt: crop.followsWater ? open.referenceEt() : open.rainMm,
   };
+  terms.phyllochron = growth.phyllochron * draw.phyllochronFactor;
+  terms.criticalH = type.criticalPhotoperiodH + draw.criticalShiftH + crop.shadePenaltyH;
+  // leaves and age are one clock: a plant quick to leaf is soon big enough to bulb
+  terms.competenceTT = growth.competenceTT * type.competenceShare * draw.phyllochronFactor;
+  terms.ripeningTT = type.ripeningTT * draw.ripeningFactor * crop.ripeningFactor;
+  return terms;
 }
