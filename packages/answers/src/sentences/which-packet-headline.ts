@@ -22,7 +22,7 @@ export function packetHeadline(
   today: DayNumber,
   speaker: Speaker,
 ): string {
-  const { say, day, years, quantity } = speaker;
+  const { say, years, quantity } = speaker;
   const { kind } = choices[now?.at ?? 0];
   const summary = now?.summary ?? choices[0].summary;
   const { outcome, gamble, neckFall, seasonShares, plan, bulbDiameterMm } = summary;
@@ -42,7 +42,7 @@ export function packetHeadline(
       ? 'yes'
       : 'no',
     from: say(`today.start.${kind.start}`),
-    neckFall: neckFall.days ? day(neckFall.days.p50) : say('never'),
+    neckFall: neckFall.days ? comingDay(neckFall.days.p50, today, speaker) : say('never'),
     size: bulbDiameterMm ? quantity('bulbLength', bulbDiameterMm.p50) : say('none'),
     all: seasonShares[outcome] === 1 ? 'yes' : 'no',
     years: years(seasonShares.good, summary.years),

@@ -11,11 +11,14 @@ import {
   kindsOf,
   likeliestClass,
   type Offer,
+  onionAt,
   type Packet,
   type PacketPlant,
-  plantOfPacket,
   rankChoices,
+  type StartMethod,
+  type StartNow,
   surveyWays,
+  type WaySurvey,
   waysOf,
 } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
@@ -34,8 +37,9 @@ export type WhichOnionReply = {
   read: PacketPlant | null;
   /** The class it was taken for where nothing tells it. */
   taken: DayLengthClass | null;
-  /** Its ways of starting, the best first. */
+  /** Its ways of starting, the best of the year first; the one that is in time with its season of today. */
   choices: Choice[];
+  /** The same, each at its best start of the year. */
   grown: GrownKind[];
   /** The best of them that is in time today, by its place among the choices. */
   now: KindNow | null;
@@ -44,27 +48,37 @@ export type WhichOnionReply = {
 /** One onion, started in each of its ways. */
 export function whichOnion({ site: asked, onion, firstDay, options }: WhichOnionAsked): WhichOnionReply {
   const site = siteOf(asked);
+  const { starts } = onion;
   let taken: DayLengthClass | null = null;
-  let read: PacketPlant | null = null;
-  let offer: Offer;
   let crop: CropAsked;
   if ('packet' in onion) {
     const { class: printed, hours } = onion.packet;
-    if (printed === null && hours === null) taken = likeliestClass(site, onion.starts, firstDay, options);
-    const packet = { ...onion.packet, class: taken ?? printed };
-    const { year } = civilDate(firstDay);
-    read = plantOfPacket(site, packet, year);
-    offer = offerOfPacket(onion, read);
-    crop = { packet, year };
-  } else {
-    offer = onion;
-    crop = onion;
-  }
-  const steps = growKinds(site, kindsOf([offer]), firstDay, options);
+    if (printed === null && hours === null) taken = likeliestClass(site, starts, firstDay, options);
+    crop = { packet: { ...onion.packet, class: taken ?? printed }, year: civilDate(firstDay).year };
+  } else crop = onion;
+  const ways = surveyWays(site, waysOf(site, crop, starts), firstDay, options);
+  const soon = ways.now();
+  const offers = starts.map((start) => {
+    const plant = plantOf(ways, soon, start);
+    return { ...('packet' in onion ? offerOfPacket(onion, plant) : onion), starts: [start] };
+  });
+  const steps = growKinds(site, kindsOf(offers), firstDay, options);
   let step = steps.next();
   while (!step.done) step = steps.next();
-  const choices = rankChoices(site, step.value);
-  const soon = surveyWays(site, waysOf(site, crop, offer.starts), firstDay, options).now();
-  const at = choices.findIndex(({ kind }) => kind.start === soon?.summary.plan.start);
-  return { read, taken, choices, grown: step.value, now: soon && { at, ...soon } };
+  const grown = step.value;
+  const ranked = rankChoices(site, grown);
+  const at = ranked.findIndex(({ kind }) => kind.start === soon?.summary.plan.start);
+  const choices = ranked.map((choice, place) =>
+    soon && place === at ? { ...choice, summary: soon.summary } : choice,
+  );
+  const told = soon?.summary ?? choices[0].summary;
+  const read = 'packet' in onion ? onionAt(site, crop, told.plan) : null;
+  return { read, taken, choices, grown, now: soon && { at, ...soon } };
+}
+
+/** What a packet of a class holds, started one way: that of today, else what does best in the year. */
+function plantOf(ways: WaySurvey, soon: StartNow | null, start: StartMethod): Pick<Offer, 'type' | 'traits'> {
+  const isSoon = soon?.summary.plan.start === start;
+  const { type, traits } = (isSoon ? soon : ways.best((way) => way.start === start)).summary.plan;
+  return { type, traits };
 }

@@ -154,13 +154,15 @@ export const appWhich = {
   'app.which.packet.start-head.sets':
     '{held, select, yes {Plant your sets} other {Get it as sets and plant them}} {now, select, yes {now} other {around {date}}}',
   'app.which.packet.in-time': 'In time until {until}.',
+  'app.which.packet.this-week': 'In time this week only.',
   'app.which.packet.taken':
-    'Nothing says which kind it is, so it is taken as {type}, what suits best here that way. Its name, or the day length on it, tells more surely.',
+    'Taken as {type}, what suits best here: its name, or the day length on it, tells more surely.',
   'app.which.packet.against': 'Beside the best here',
   'app.which.packet.level': 'Crop, size, keeping and work taken together, nothing we know does better here.',
   'app.which.packet.behind': 'Others come before it here, first of all {kind} ({names}): {why}.',
   'app.which.packet.surer': 'good bulbs {years}, with this one {ownYears}',
   'app.which.packet.keeps-longer': 'they keep {months} months, this one {ownMonths}',
+  'app.which.packet.keeps': 'they are known to keep {months} months',
   'app.which.packet.easier': 'as sure of good bulbs, but bigger, less work, or easier to come by',
   'app.which.packet.comparing': 'Setting it beside all others…',
   'app.which.packet.best': 'Best here: {name}',

@@ -44,6 +44,7 @@ export const where = {
   'today.next': 'Next in turn: {starts}.',
   'today.nothing-now': 'Nothing to start just now. Next in turn: {starts}.',
   'today.until-then.seed':
+  'list.parts': '{first}; {rest}',
     'Until then: get fresh seed by {date}; onion seed keeps for a year or two at most.',
   'today.until-then.plants': 'Until then: order plants in good time, to come around {date}.',
   'today.until-then.no-sets':

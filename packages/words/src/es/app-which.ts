@@ -161,8 +161,9 @@ export const appWhich = {
   'app.which.packet.start-head.sets':
     '{held, select, yes {Planta tus bulbillos} other {Consíguela en bulbillos y plántalos}} {now, select, yes {ahora} other {hacia el {date}}}',
   'app.which.packet.in-time': 'A tiempo hasta el {until}.',
+  'app.which.packet.this-week': 'A tiempo solo esta semana.',
   'app.which.packet.taken':
-    'Nada dice de qué clase es, así que se toma como cebolla {type}, la que mejor va aquí de esa manera. Su nombre, o la duración del día que lleve escrita, lo dice con más seguridad.',
+    'Se toma como cebolla {type}, la que mejor va aquí: su nombre, o la duración del día que lleve escrita, lo dice con más seguridad.',
   'app.which.packet.against': 'Junto a lo mejor de aquí',
   'app.which.packet.level':
     'Si se juntan cosecha, tamaño, conservación y trabajo, aquí no conocemos ninguna mejor.',
@@ -170,6 +171,7 @@ export const appWhich = {
     'Otras van por delante de ella aquí, antes que ninguna las {kind} ({names}): {why}.',
   'app.which.packet.surer': 'buenos bulbos {years}, con esta {ownYears}',
   'app.which.packet.keeps-longer': 'se conservan {months} meses, esta {ownMonths}',
+  'app.which.packet.keeps': 'de ellas se sabe que se conservan {months} meses',
   'app.which.packet.easier':
     'igual de seguras en buenos bulbos, pero más grandes, con menos trabajo o más fáciles de conseguir',
   'app.which.packet.comparing': 'Comparándola con todas las demás…',

@@ -45,6 +45,7 @@ export const where = {
   'today.next': 'Lo siguiente: {starts}.',
   'today.nothing-now': 'Ahora mismo no hay nada que empezar. Lo siguiente: {starts}.',
   'today.until-then.seed':
+  'list.parts': '{first}; {rest}',
     'Hasta entonces: consigue semilla fresca antes del {date}; la semilla de cebolla dura un año o dos como mucho.',
   'today.until-then.plants':
     'Hasta entonces: encarga las plántulas con tiempo, para que lleguen hacia el {date}.',

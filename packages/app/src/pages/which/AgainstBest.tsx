@@ -25,23 +25,35 @@ type Props = {
 
 /** Names said of the best. */
 const namesSaid = 4;
-/** Kinds drawn beside the onion. */
-const bestShown = 2;
+function isSurer(best: Choice, own: Choice): boolean {
+  return Math.round(10 * best.summary.seasonShares.good) > Math.round(10 * own.summary.seasonShares.good);
+}
 
-/** What puts the best before the one in the hand, in numbers that show it. */
-function aheadIn(best: Choice, own: Choice, { say, all, years, numberRange }: Speaker): string {
+/** What puts the best before the one in the hand, in numbers that show it. @param isKeepingKnown how long that keeps */
+function aheadIn(
+  best: Choice,
+  own: Choice,
+  isKeepingKnown: boolean,
+  { say, years, numberRange }: Speaker,
+): string {
   const good = ({ summary }: Choice) => years(summary.seasonShares.good, summary.years);
   const keeps = ({ kind }: Choice) => numberRange(...kind.keepsMonths, 1);
-  const isSurer =
-    Math.round(10 * best.summary.seasonShares.good) > Math.round(10 * own.summary.seasonShares.good);
   const isKeeper = best.kind.keepsMonths[0] > own.kind.keepsMonths[0];
   const facts = [
-    ...(isSurer ? [say('app.which.packet.surer', { years: good(best), ownYears: good(own) })] : []),
+    ...(isSurer(best, own)
+      ? [say('app.which.packet.surer', { years: good(best), ownYears: good(own) })]
+      : []),
     ...(isKeeper
-      ? [say('app.which.packet.keeps-longer', { months: keeps(best), ownMonths: keeps(own) })]
+      ? [
+          say(isKeepingKnown ? 'app.which.packet.keeps-longer' : 'app.which.packet.keeps', {
+            months: keeps(best),
+            ownMonths: keeps(own),
+          }),
+        ]
       : []),
   ];
-  return facts.length > 0 ? all(facts) : say('app.which.packet.easier');
+  if (facts.length === 0) return say('app.which.packet.easier');
+  return facts.reduceRight((rest, first) => say('list.parts', { first, rest }));
 }
 
 /** The onion in the hand among all that can be had here. */
@@ -81,18 +93,20 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, look }: Props) {
     ({ kind }) => kind.start === own.kind.start && kind.names.includes(own.kind.names[0]),
   );
   const rest = ranked.answer.filter((choice) => choice !== mine);
-  const others = groupKinds(choicesHereFirst(rest, country.value)).slice(0, bestShown);
-  const [best] = others[0].choices;
+  const [{ choices: group }] = groupKinds(choicesHereFirst(rest, country.value));
+  const [best] = group;
+  // what is started today may do worse than at its best of the year
+  const isLevel = mine?.rank === 1 && !isSurer(best, own);
   const nameOf = ({ kind }: Choice) =>
     say('which.kind', { type: say(`type.${kind.type}`), start: say(`start.${kind.start}`) });
   const { picture } = sectionRowOf(
     [
       { name: own.kind.names[0], summary: own.summary, look },
-      ...others.map(({ choices: [choice] }) => ({
-        name: say('app.which.packet.best', { name: nameOf(choice) }),
-        summary: choice.summary,
-        look: lookOf(choice.kind),
-      })),
+      {
+        name: say('app.which.packet.best', { name: nameOf(best) }),
+        summary: best.summary,
+        look: lookOf(best.kind),
+      },
     ],
     speaker,
   );
@@ -100,16 +114,16 @@ export function AgainstBest({ choices, grown, isFresh, isNamed, look }: Props) {
     <section aria-labelledby="against">
       <h2 id="against">{say('app.which.packet.against')}</h2>
       <p>
-        {mine?.rank === 1
+        {isLevel
           ? say('app.which.packet.level', { years: own.summary.years })
           : say('app.which.packet.behind', {
               kind: nameOf(best),
               names: namesOf(best, speaker, namesSaid, country.value),
-              why: aheadIn(best, own, speaker),
+              why: aheadIn(best, own, isNamed || own.kind.keepsFrom === 'cultivar', speaker),
             })}{' '}
         <a href={hrefOfList()}>{say('app.which.way.list')}</a>
       </p>
-      <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
+      {!isLevel && <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>}
     </section>
   );
 }

@@ -1,4 +1,5 @@
 import { comingDay, meanwhileSentence, packetHeadline } from '@neckfall/answers';
+import type { Speaker } from '@neckfall/words';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { startsHeld } from '../../state/held.ts';
@@ -9,26 +10,33 @@ import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { WhichOnionReply } from '../../worker/which-onion.ts';
 
-/** Whether this onion suits, why, and where to go from it. */
-export function PacketLead({ reply: { choices, now, taken } }: { reply: WhichOnionReply }) {
+type Props = { reply: WhichOnionReply };
+
+/** Whether this onion suits, and what to do with it today. */
+export function PacketLead({ reply: { choices, now } }: Props) {
   const speaker = voice.value;
-  const { say, reason } = speaker;
-  const { kind } = choices[now?.at ?? 0];
-  const summary = now?.summary ?? choices[0].summary;
+  const isHeld = startsHeld.value.length > 0;
+  return (
+    <>
+      <AnswerHeading text={packetHeadline({ choices, now, isHeld }, placeName.value, today.value, speaker)} />
+      <p class="today">
+        {now ? inTimeWords(now.until, speaker) : meanwhileSentence(choices[0].summary, today.value, speaker)}
+      </p>
+    </>
+  );
+}
+
+/** Why, what was made of it, and where to go from the answer. */
+export function PacketOnward({ reply: { choices, now, taken } }: Props) {
+  const { say, reason } = voice.value;
+  const { kind, summary } = choices[now?.at ?? 0];
   const [name] = kind.names;
   const { cultivar, unknown } = onion.value;
-  const isHeld = startsHeld.value.length > 0;
   const isStranger = unknown !== null && !unknown.isOtherCrop;
   const typed = cultivar && otherNameTyped(name);
   const { start, startDay, type } = summary.plan;
   return (
     <>
-      <AnswerHeading text={packetHeadline({ choices, now, isHeld }, placeName.value, today.value, speaker)} />
-      <p class="today">
-        {now
-          ? say('app.which.packet.in-time', { until: comingDay(now.until, today.value, speaker) })
-          : meanwhileSentence(summary, today.value, speaker)}
-      </p>
       <p class="because">{reason(summary.reason)}</p>
       {taken !== null && <p>{say('app.which.packet.taken', { type: say(`type.${type}`) })}</p>}
       {isStranger && taken === null && <p>{say('app.which.packet.stranger', { name })}</p>}
@@ -44,6 +52,13 @@ export function PacketLead({ reply: { choices, now, taken } }: { reply: WhichOni
       />
     </>
   );
+}
+
+function inTimeWords(until: number, speaker: Speaker): string {
+  const isLast = until <= today.value;
+  return speaker.say(isLast ? 'app.which.packet.this-week' : 'app.which.packet.in-time', {
+    until: comingDay(until, today.value, speaker),
+  });
 }
 
 /** What was typed, where the onion goes by another name here. */

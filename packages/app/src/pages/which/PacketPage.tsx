@@ -12,7 +12,7 @@ import { voice } from '../../state/settings.ts';
 import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
 import { PacketForm } from './PacketForm.tsx';
-import { PacketLead } from './PacketLead.tsx';
+import { PacketLead, PacketOnward } from './PacketLead.tsx';
 import { PacketRest } from './PacketRest.tsx';
 import { packetOnion } from './packet-onion.ts';
 import { SaveOnion } from './SaveOnion.tsx';
@@ -62,6 +62,7 @@ export function PacketPage() {
           </div>
         )}
         <div key="rest" class="rest">
+          {held !== null && answer && <PacketOnward key="onward" reply={answer} />}
           <PacketForm key="form" isKnown={held !== null} />
           {held !== null && cultivar === null && own === null && <SaveOnion key="save" named={stranger} />}
           {held !== null && choices && <SetsUsed key="sets" choices={choices} />}

@@ -1,4 +1,10 @@
-import { cultivarAssumption, packetAssumptions, practiceAssumptions, spanSentence } from '@neckfall/answers';
+import {
+  cultivarAssumption,
+  packetAssumptions,
+  practiceAssumptions,
+  setsWarning,
+  spanSentence,
+} from '@neckfall/answers';
 import type { Cultivar } from '@neckfall/data';
 import type { Choice } from '@neckfall/engine';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
@@ -25,6 +31,9 @@ export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh 
   const speaker = voice.value;
   const { say, day } = speaker;
   const look = onionLook.value;
+  // where many run to flower, that is said beside the ways to start
+  const isOfSets =
+    choices.some(({ kind }) => kind.start === 'sets') && setsWarning(choices, speaker) === null;
   const assumed = [
     ...(cultivar ? [cultivarAssumption(cultivar, speaker)] : []),
     ...(read ? packetAssumptions(read, speaker) : []),
@@ -44,7 +53,12 @@ export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh 
         look={look}
       />
       <Cautions
-        of={['app.caution.sets', 'app.caution.bought', 'app.caution.treated', 'app.caution.promise']}
+        of={[
+          ...(isOfSets ? (['app.caution.sets'] as const) : []),
+          'app.caution.bought',
+          'app.caution.treated',
+          'app.caution.promise',
+        ]}
       />
       <HowWeKnow assumed={assumed} span={spanSentence(choices[0].summary, 'lead', speaker)} />
       <AnswerFoot />
