@@ -9,7 +9,7 @@ import {
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { betterThanLead, namesHereFirst, namesKnownHere } from '../facts/index.ts';
-import { type Advice, toldOf } from './where-headline.ts';
+import { type Advice, type Told, toldOf } from './where-headline.ts';
 
 /** What a headline says of a list, the best first. @param now the season of the first of them that is in time today */
 export function adviceOfList(choices: readonly Choice[], now: SeasonSummary | null): Advice {
@@ -26,6 +26,17 @@ export function adviceOfPlace(survey: ClassSurvey): PlaceAdvice {
   // the other classes take their time, and no headline speaks of all where one that is good is named
   const better = lead.verdict === 'good' || now ? null : betterThanLead(survey.classes());
   return { lead, better, now };
+}
+
+/** What a headline says where no kind as a whole does well at a place, but some of the first by name do; null elsewhere. */
+export function adviceOfFew({ lead, better, now }: Advice, choices: readonly Choice[]): Advice | null {
+  const isGood = ({ verdict, gamble }: Told) => verdict === 'good' && !gamble;
+  if ([lead, better, now].some((told) => told !== null && isGood(told))) return null;
+  const surest = choices
+    .filter(({ rank }) => rank === 1)
+    .reduce((a, b) => (b.summary.seasonShares.good > a.summary.seasonShares.good ? b : a));
+  const told = toldOf(surest.summary);
+  return isGood(told) ? { lead: told, better: null, now: null } : null;
 }
 
 /** What told a choice from the best of the next kind in rank, or why it fails. */
@@ -57,10 +68,13 @@ export function namesOf(
   ]);
 }
 
-/** Kinds that nothing tells from the leading one; null where it stands alone. */
-export function alikeSentence(choices: readonly Choice[], speaker: Speaker): string | null {
+/** Kinds that nothing tells from one that is told; null where others are better, or none is as good. */
+export function alikeSentence(choices: readonly Choice[], told: Choice, speaker: Speaker): string | null {
+  if (told.rank !== 1) return null;
   const { say, all } = speaker;
-  const [, ...others] = groupKinds(choices.filter(({ rank }) => rank === 1));
+  const others = groupKinds(choices.filter(({ rank }) => rank === 1)).filter(
+    ({ type, start }) => type !== told.kind.type || start !== told.kind.start,
+  );
   if (others.length === 0) return null;
   const kinds = others.map(({ type, start }) => say(`crop-kind.${start}`, { type: say(`type.${type}`) }));
   return say('which.alike', { kinds: all(kinds) });

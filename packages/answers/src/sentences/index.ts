@@ -6,6 +6,7 @@ export {
   sizesAssumption,
 } from './assumptions.ts';
 export {
+  adviceOfFew,
   adviceOfList,
   adviceOfPlace,
   alikeSentence,
@@ -39,6 +40,7 @@ export { type WindowEdges, windowEdges } from './when-edges.ts';
 export { whenHeadline } from './when-headline.ts';
 export {
   type Advice,
+  type Among,
   bestOfYearSentence,
   namedOf,
   type Told,

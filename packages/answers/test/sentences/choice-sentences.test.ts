@@ -1,7 +1,7 @@
 import type { Choice, SeasonSummary } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
-import { choiceWhy, packetHeadline } from '../../src/index.ts';
+import { alikeSentence, choiceWhy, packetHeadline } from '../../src/index.ts';
 
 const british = speaker('metric');
 const american = speaker('us');
@@ -20,6 +20,27 @@ describe('why a choice comes before the next', () => {
     expect(choiceWhy(choice({ code: 'choice-last', values: { goodYearShare: 1, years: 30 } }), british)).toBe(
       'Good bulbs come in all 30 years tried; no other kind comes after.',
     );
+  });
+});
+
+describe('what is just as good', () => {
+  const choices = [
+    [1, 'northern-long', 'sets'],
+    [1, 'early-long', 'sets'],
+    [3, 'short', 'sets'],
+  ].map(([rank, type, start]) => ({ rank, kind: { type, start } }) as Choice);
+
+  test('leaves out the kind that is told, whichever of the best that is', () => {
+    expect(alikeSentence(choices, choices[0], british)).toBe(
+      'Just as good here: early long-day onions from sets.',
+    );
+    expect(alikeSentence(choices, choices[1], british)).toBe(
+      'Just as good here: northern long-day onions from sets.',
+    );
+  });
+
+  test('is not said of a kind that others come before', () => {
+    expect(alikeSentence(choices, choices[2], british)).toBeNull();
   });
 });
 

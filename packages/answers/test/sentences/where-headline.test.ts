@@ -1,7 +1,13 @@
 import type { Choice, SeasonSummary, Verdict } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
-import { adviceOfList, bestOfYearSentence, betterThanLead, whereHeadline } from '../../src/index.ts';
+import {
+  adviceOfFew,
+  adviceOfList,
+  bestOfYearSentence,
+  betterThanLead,
+  whereHeadline,
+} from '../../src/index.ts';
 import type { Told } from '../../src/sentences/where-headline.ts';
 
 const british = speaker('metric');
@@ -29,11 +35,11 @@ const say = (...kinds: Told[]) =>
 
 describe('the headline of a place', () => {
   test('speaks ill of all onions only where none does better than the best in rank', () => {
-    expect(say(fails, told('short', 'no-bulb', 0))).toMatch(/^Lyon: no bulb onion does well/);
+    expect(say(fails, told('short', 'no-bulb', 0))).toMatch(/^Lyon: hardly any bulb onion does well/);
     expect(say(fails, good)).toMatch(
       /^Lyon: northern long-day onions do badly in open ground here\. Good bulbs are likelier if you buy short-day sets .+: in 7 years in 10\. Or grow bunching onions, /,
     );
-    for (const other of [small, gamble]) expect(say(fails, other)).not.toContain('no bulb onion');
+    for (const other of [small, gamble]) expect(say(fails, other)).not.toContain('any bulb onion');
   });
 
   test('calls bulb onions a gamble, or small, only where all are', () => {
@@ -89,6 +95,28 @@ describe('today', () => {
     expect(of(now, startingToday)).toMatch(/^Its best day of the year here is around /);
     expect(of(now, now)).toBeNull();
     expect(of(now, null)).toBeNull();
+  });
+});
+
+describe('the headline where kinds fail as a whole', () => {
+  const ranked = (...kinds: [number, Told][]) =>
+    kinds.map(([rank, { summary }]) => ({ rank, summary })) as Choice[];
+  const place = { lead: fails, better: null, now: null };
+
+  test('tells the surest of the first by name, where such do well', () => {
+    const surer = told('northern-long', 'good', 0.9);
+    const few = adviceOfFew(place, ranked([1, good], [1, surer], [3, told('short', 'good', 1)]));
+    expect(few?.lead.summary).toBe(surer.summary);
+    expect(whereHeadline(few!, 'Tromsø', today, british, 'few')).toMatch(
+      /^Tromsø: few bulb onions do well in open ground here. Best odds: buy northern long-day sets .+ in 9 years in 10\.$/,
+    );
+  });
+
+  test('stays as it is where none does, or a kind does well', () => {
+    expect(adviceOfFew(place, ranked([1, small], [1, gamble]))).toBeNull();
+    expect(adviceOfFew({ ...place, lead: good }, ranked([1, good]))).toBeNull();
+    expect(adviceOfFew({ ...place, now: good }, ranked([1, good]))).toBeNull();
+    expect(adviceOfFew({ ...place, better: good }, ranked([1, good]))).toBeNull();
   });
 });
 

@@ -1,5 +1,6 @@
 import {
   type Advice,
+  type Among,
   alikeSentence,
   bestOfYearSentence,
   choiceWhy,
@@ -35,10 +36,10 @@ export function whichText(
   {
     limit,
     advice,
-    isAll,
+    among,
     compare,
     country,
-  }: { limit: number; advice: Advice; isAll: boolean; compare: boolean; country: string | null },
+  }: { limit: number; advice: Advice; among: Among; compare: boolean; country: string | null },
 ): string {
   const found = all.slice(0, limit);
   const considered = all.length;
@@ -52,10 +53,10 @@ export function whichText(
   const names = namesOf(best, speaker, namesAhead, country);
   const elsewhere =
     noNameHereSentence(all, country, speaker) ?? elsewhereSentence(best, all, country, speaker);
-  const alike = best.rank === 1 ? alikeSentence(choices, speaker) : null;
+  const alike = alikeSentence(choices, best, speaker);
   const sections = [
     [
-      wrap(whereHeadline(advice, label, today, speaker, isAll ? 'all' : 'list')),
+      wrap(whereHeadline(advice, label, today, speaker, among)),
       ...(bestOfYear === null ? [] : [wrap(bestOfYear)]),
       wrap(say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names })),
       ...(elsewhere === null ? [] : [wrap(elsewhere)]),

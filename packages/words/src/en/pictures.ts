@@ -44,7 +44,7 @@ export const pictures = {
 
   'picture.disc': 'coin, {across}',
   'picture.across': '{across} across',
-  'picture.across-as-globe': '{across} across if it were a globe',
+  'picture.across-as-globe': 'as big as a globe of {across}',
   'picture.in-poor-year': '1 year in 10 is smaller',
   'picture.in-middle-year': 'the middle year',
   'picture.in-good-year': '1 year in 10 is bigger',

@@ -19,6 +19,8 @@ export const where = {
   'buy-head.bought-transplants': 'Buy {type} plants and set them out around {date}',
   'buy-head.sets': 'Buy {type} sets and plant them around {date}',
   'where.good': '{place}: {buy}; tops go over around {neckFall}.',
+  'where.few':
+    '{place}: few bulb onions do well in open ground here. Best odds: {buy}; good bulbs come {years}.',
   'where.best-of-year': 'Best of the whole year: {buy}; tops go over around {neckFall}.',
   'where.best-day': 'Its best day of the year here is around {date}.',
   'where.nearly':
@@ -32,7 +34,7 @@ export const where = {
   'where.gamble-but':
     '{place}: {buy}, which is a gamble: good bulbs come {years}. They are likelier if you {better}: {betterYears}.',
   'where.none':
-    '{place}: {among, select, list {none of these onions} other {no bulb onion}} does well in open ground here. Grow {instead} instead.',
+    '{place}: {among, select, list {none of these onions} other {hardly any bulb onion}} does well in open ground here. Grow {instead} instead.',
   'where.none-but':
     '{place}: {type} onions do badly in open ground here. Good bulbs are likelier if you {better}: {betterYears}. Or grow {instead}.',
   'instead.bunching': 'bunching onions',

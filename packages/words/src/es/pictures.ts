@@ -43,7 +43,7 @@ export const pictures = {
   'picture.year.high-column': 'Máxima del día',
 
   'picture.disc': 'moneda, {across}',
-  'picture.across-as-globe': '{across} de ancho si fuera un globo',
+  'picture.across-as-globe': 'como un globo de {across}',
   'picture.across': '{across} de ancho',
   'picture.in-poor-year': '1 de cada 10 años es menor',
   'picture.in-middle-year': 'el año medio',

@@ -20,6 +20,8 @@ export const where = {
   'buy-head.bought-transplants': 'Compra plántulas de cebolla {type} y trasplántalas hacia el {date}',
   'buy-head.sets': 'Compra bulbillos de cebolla {type} y plántalos hacia el {date}',
   'where.good': '{place}: {buy}; las hojas se tumban hacia el {neckFall}.',
+  'where.few':
+    '{place}: pocas cebollas de bulbo van bien aquí en terreno abierto. Lo más probable: {buy}; hay buenos bulbos {years}.',
   'where.best-of-year': 'Lo mejor de todo el año: {buy}; las hojas se tumban hacia el {neckFall}.',
   'where.best-day': 'Su mejor día del año aquí es hacia el {date}.',
   'where.nearly':
@@ -33,7 +35,7 @@ export const where = {
   'where.gamble-but':
     '{place}: {buy}, que es una apuesta: hay buenos bulbos {years}. Son más probables así: {better} ({betterYears}).',
   'where.none':
-    '{place}: {among, select, list {ninguna de estas cebollas} other {ninguna cebolla de bulbo}} va bien aquí en terreno abierto. Cultiva {instead} en su lugar.',
+    '{place}: {among, select, list {ninguna de estas cebollas} other {casi ninguna cebolla de bulbo}} va bien aquí en terreno abierto. Cultiva {instead} en su lugar.',
   'where.none-but':
     '{place}: las cebollas {type} van mal aquí en terreno abierto. Los buenos bulbos son más probables así: {better} ({betterYears}). O cultiva {instead}.',
   'instead.bunching': 'cebolletas de manojo',

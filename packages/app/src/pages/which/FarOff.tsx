@@ -9,12 +9,18 @@ const farDays = 60;
 /** Less is no gain. */
 const soonerDays = 30;
 
-/** Said where the best start is long to come: which kind has its turn before it. */
-export function FarOff({ choices }: { choices: readonly Choice[] }) {
+type Props = {
+  choices: readonly Choice[];
+  /** The start that the headline tells. */
+  startDay: number;
+};
+
+/** Said where that is long to come: which kind has its turn before it. */
+export function FarOff({ choices, startDay }: Props) {
   const { say, years } = voice.value;
   const [{ summary: best }] = choices;
-  if (best.outcome !== 'good' || best.plan.startDay - today.value <= farDays) return null;
-  const sooner = soonerThan(best.plan.startDay, choices);
+  if (best.outcome !== 'good' || startDay - today.value <= farDays) return null;
+  const sooner = soonerThan(startDay, choices);
   return (
     <p>
       {sooner

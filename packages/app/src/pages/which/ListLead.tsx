@@ -1,5 +1,6 @@
 import {
   type Advice,
+  type Among,
   alikeSentence,
   bestOfYearSentence,
   choiceWhy,
@@ -21,58 +22,57 @@ import { CameFrom } from './CameFrom.tsx';
 import { FarOff } from './FarOff.tsx';
 import { shopsOf } from './shops-of.ts';
 
-const namesAhead = 6;
+/** Names before the picture: more would push it off a phone. */
+const namesAhead = 3;
 
 type Props = {
   choices: readonly Choice[];
   /** What the headline tells; null while it is worked out. */
   advice: Advice | null;
-  /** Whether nothing narrows the list. */
-  isAll: boolean;
+  /** Of what the headline speaks. */
+  among: Among;
 };
 
-/** What to get in one sentence, its names and why. */
-export function ListLead({ choices, advice, isAll }: Props) {
+/** What to get in one sentence, and its names. */
+export function ListLead({ choices, advice, among }: Props) {
   const speaker = voice.value;
   const group = groupOf(choices, advice && namedOf(advice).summary.plan);
-  const level = levelOf(group);
-  const elsewhere =
-    noNameHereSentence(choices, shopsOf.value, speaker) ??
-    elsewhereSentence(level, choices, shopsOf.value, speaker);
   return (
     <>
       {advice ? (
-        <AnswerHeading
-          text={whereHeadline(advice, placeName.value, today.value, speaker, isAll ? 'all' : 'list')}
-        />
+        <AnswerHeading text={whereHeadline(advice, placeName.value, today.value, speaker, among)} />
       ) : (
         <HeadingToCome />
       )}
-      <p class="because">
-        {namesSentence(group, level, speaker)} {elsewhere !== null && `${elsewhere} `}
-        {choiceWhy(group[0], speaker)}
-      </p>
+      <p class="because">{namesSentence(group, levelOf(group), speaker)}</p>
     </>
   );
 }
 
-/** What is as good, or comes sooner, and where to go from the answer. */
-export function ListOnward({ choices, advice, isAll }: Props) {
+/** Where the names are sold, why this kind, what is as good or comes sooner, and where to go from the answer. */
+export function ListOnward({ choices, advice, among }: Props) {
   const speaker = voice.value;
   const named = advice && namedOf(advice).summary.plan;
-  const [best] = groupOf(choices, named);
+  const group = groupOf(choices, named);
+  const [best] = group;
+  const elsewhere =
+    noNameHereSentence(choices, shopsOf.value, speaker) ??
+    elsewhereSentence(levelOf(group), choices, shopsOf.value, speaker);
   const { names, type, start } = best.kind;
   const { startDay } = named ?? best.summary.plan;
-  const onward = isAll
-    ? onwardToClass(classOfType[type], start, startDay)
-    : onwardTo(names[0], start, startDay);
+  const onward =
+    among === 'all' ? onwardToClass(classOfType[type], start, startDay) : onwardTo(names[0], start, startDay);
   const bestOfYear = advice && bestOfYearSentence(advice, today.value, speaker);
-  const alike = best.rank === 1 ? alikeSentence(choices, speaker) : null;
+  const alike = alikeSentence(choices, best, speaker);
   return (
     <>
+      <p class="because">
+        {elsewhere !== null && `${elsewhere} `}
+        {choiceWhy(best, speaker)}
+      </p>
       {bestOfYear !== null && <p>{bestOfYear}</p>}
       {alike !== null && <p>{alike}</p>}
-      <FarOff choices={choices} />
+      <FarOff choices={choices} startDay={startDay} />
       <CameFrom choices={choices} />
       <AnswerLinks
         links={[

@@ -4,9 +4,12 @@ import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import { lookOf } from './look-of.ts';
 
+/** More kinds are told in words and numbers: two rows on a phone, one on a desk. */
+const mostDrawn = 5;
+
 type Props = { choices: readonly Choice[] };
 
-/** All kinds cut through, on one line and to one scale, in the order of the list. */
+/** The first kinds cut through, on one line and to one scale, in the order of the list. */
 export function Sections({ choices }: Props) {
   const { say } = voice.value;
   return (
@@ -23,7 +26,7 @@ export function Sections({ choices }: Props) {
 }
 
 function Drawn({ choices }: Props) {
-  const { picture } = sectionsOf(choices);
+  const { picture } = sectionsOf(choices, mostDrawn);
   return <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>;
 }
 
@@ -33,18 +36,20 @@ function InNumbers({ choices }: Props) {
       <summary>{voice.value.say('app.table')}</summary>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keyboard */}
       <section class="scroll" aria-labelledby="sections" tabIndex={0}>
-        <DataTable {...sectionsOf(choices).table} />
+        <DataTable {...sectionsOf(choices, choices.length).table} />
       </section>
     </details>
   );
 }
 
-function sectionsOf(choices: readonly Choice[]) {
+function sectionsOf(choices: readonly Choice[], most: number) {
   const { say } = voice.value;
-  const entries = groupKinds(choices).map(({ type, start, choices: [{ kind, summary }] }) => ({
-    name: say('which.kind', { type: say(`type-head.${type}`), start: say(`start.${start}`) }),
-    summary,
-    look: lookOf(kind),
-  }));
+  const entries = groupKinds(choices)
+    .slice(0, most)
+    .map(({ type, start, choices: [{ kind, summary }] }) => ({
+      name: say('which.kind', { type: say(`type-head.${type}`), start: say(`start.${start}`) }),
+      summary,
+      look: lookOf(kind),
+    }));
   return sectionRowOf(entries, voice.value);
 }
