@@ -2,10 +2,11 @@ import type { Town } from '@neckfall/data';
 import type { Speaker } from '@neckfall/words';
 import type { Place } from './place.ts';
 
-/** "Lyon, France"; in the United States with the state, by which people tell towns apart. */
+/** "Lyon, France", but "Singapore"; in the United States with the state, by which people tell towns apart. */
 export function townLabel(town: Town, { say, country }: Speaker): string {
   const { name, region } = town;
   const values = { name, country: country(town.country) };
+  if (name === values.country) return name;
   return town.country === 'US' && region !== null
     ? say('place.in-region', { ...values, region })
     : say('place.in-country', values);

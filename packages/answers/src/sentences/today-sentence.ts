@@ -21,28 +21,27 @@ export function todaySentence(
   today: DayNumber,
   speaker: Speaker,
 ): string {
-  const { say, all } = speaker;
+  const { say } = speaker;
   const [lead, ...rest] = classes;
   const starts = answers.filter((start) => start.class === lead.class);
   const open = starts.filter(({ stillGoodUntil }) => stillGoodUntil !== null);
   const next = starts
     .filter(({ nextFrom }) => nextFrom !== null)
-    .sort((a, b) => (a.nextFrom ?? 0) - (b.nextFrom ?? 0))
-    .map((start) =>
-      say('today.from', {
-        start: startWords(start, speaker),
-        date: comingDay(start.nextFrom ?? 0, today, speaker),
-      }),
+    .sort((a, b) => (a.nextFrom ?? 0) - (b.nextFrom ?? 0));
+  const nextWords = () =>
+    groupWords(
+      next,
+      ({ nextFrom }) => nextFrom ?? 0,
+      (start, from) => say('today.from', { start, date: comingDay(from, today, speaker) }),
+      speaker,
     );
   if (open.length > 0) {
-    const sentences = [
-      say('today.open', { starts: all(open.map((start) => untilWords(start, today, speaker))) }),
-    ];
-    if (next.length > 0) sentences.push(say('today.next', { starts: all(next) }));
+    const sentences = [say('today.open', { starts: openWords(open, today, speaker) })];
+    if (next.length > 0) sentences.push(say('today.next', { starts: nextWords() }));
     return sentences.join(' ');
   }
   const others = rest.flatMap((kind) => otherSentence(kind, answers, today, speaker));
-  const words = { type: say(`class.${lead.class}`), starts: all(next) };
+  const words = { type: say(`class.${lead.class}`), starts: next.length > 0 ? nextWords() : '' };
   const meanwhile = meanwhileSentence(lead.summary, today, speaker);
   if (next.length === 0) return [...others, say('today.never', words)].join(' ');
   if (others.length === 0) return `${say('today.nothing-now', words)} ${meanwhile}`;
@@ -79,24 +78,41 @@ function otherSentence(
 ): string[] {
   const open = answers.filter((start) => start.class === dayLengthClass && start.stillGoodUntil !== null);
   if (open.length === 0 || !isAtHome) return [];
-  const { say, all } = speaker;
-  return [
-    say('today.other', {
-      type: say(`type.${type}`),
-      starts: all(open.map((start) => untilWords(start, today, speaker))),
-    }),
-  ];
+  const { say } = speaker;
+  return [say('today.other', { type: say(`type.${type}`), starts: openWords(open, today, speaker) })];
 }
 
-function untilWords(answer: TodayAnswer, today: DayNumber, speaker: Speaker): string {
-  const start = startWords(answer, speaker);
-  const until = answer.stillGoodUntil ?? today;
-  if (until <= today) return speaker.say('today.this-week', { start });
-  return until - today >= allYearDays
-    ? speaker.say('today.any-week', { start })
-    : speaker.say('today.until', { start, date: comingDay(until, today, speaker) });
+/** Starts that are in time, and until when. */
+function openWords(open: readonly TodayAnswer[], today: DayNumber, speaker: Speaker): string {
+  const until = ({ stillGoodUntil }: TodayAnswer) =>
+    Math.min(Math.max(stillGoodUntil ?? today, today), today + allYearDays);
+  return groupWords(
+    open,
+    until,
+    (start, day) => {
+      if (day === today) return speaker.say('today.this-week', { start });
+      return day === today + allYearDays
+        ? speaker.say('today.any-week', { start })
+        : speaker.say('today.until', { start, date: comingDay(day, today, speaker) });
+    },
+    speaker,
+  );
 }
 
-function startWords({ start }: TodayAnswer, { say }: Speaker): string {
-  return say(`today.start.${start}`);
+/** Starts with their days; those of one day together. */
+function groupWords(
+  starts: readonly TodayAnswer[],
+  dayOf: (start: TodayAnswer) => DayNumber,
+  words: (start: string, day: DayNumber) => string,
+  { say, all }: Speaker,
+): string {
+  const days = [...new Set(starts.map(dayOf))];
+  const groups = days.map((day) =>
+    words(
+      all(starts.filter((start) => dayOf(start) === day).map(({ start }) => say(`today.start.${start}`))),
+      day,
+    ),
+  );
+  if (groups.length === starts.length) return all(groups);
+  return groups.reduceRight((rest, first) => say('list.parts', { first, rest }));
 }

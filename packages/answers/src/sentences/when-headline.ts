@@ -1,4 +1,4 @@
-import type { StartWindow, WhenAnswer } from '@neckfall/engine';
+import { classOfType, type StartWindow, type WhenAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 
 /** Less than this is told as no year in ten. */
@@ -19,7 +19,11 @@ export function whenHeadline(
   const { say, any, dayOfYear, numberRange } = speaker;
   const { plan } = starts[0].summary;
   // without a place the onion begins the sentence
-  const type = cultivar ?? say(place === null ? `type-head.${plan.type}` : `type.${plan.type}`);
+  const form = place === null ? '-head' : '';
+  // spring and autumn may have types of their own: the year is that of all
+  const isMixed = starts.some(({ summary }) => summary.plan.type !== plan.type);
+  const type =
+    cultivar ?? (isMixed ? say(`class${form}.${classOfType[plan.type]}`) : say(`type${form}.${plan.type}`));
   const values = { place: place ?? 'none', crop: say(`crop-kind.${plan.start}`, { type }) };
   if (windows.length === 0) {
     // a table with good years in it must not stand under a sentence that knows of none

@@ -1,15 +1,22 @@
 import { findTowns } from '@neckfall/data';
 import { loadGazetteer, loadLandMask, readClimateNodes } from '@neckfall/data/node';
 import { coverageKm } from '@neckfall/engine';
+import { speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { locatePoint, locateTown } from '../../src/index.ts';
+import { locatePoint, locateTown, townLabel } from '../../src/index.ts';
 
 const gazetteer = loadGazetteer();
 const land = loadLandMask();
 const climate = readClimateNodes();
 const assets = { gazetteer: () => gazetteer, land: () => land, climate: () => climate };
 const [lyon] = findTowns(gazetteer, 'Lyon', 1).towns;
+
+test('a town that is called as its country is said once', () => {
+  const [singapore] = findTowns(gazetteer, 'Singapore', 1).towns;
+  expect(townLabel(singapore, speaker('metric'))).toBe('Singapore');
+  expect(townLabel(lyon, speaker('metric'))).toBe('Lyon, France');
+});
 
 describe('a town', () => {
   test('brings its own elevation and time zone', () => {

@@ -35,6 +35,20 @@ test('says until when a start is in time, and what comes next', () => {
   );
 });
 
+test('starts of one day are said together', () => {
+  const until = dayNumber(2027, 5, 28);
+  const next = dayNumber(2027, 8, 20);
+  const answers: TodayAnswer[] = [
+    { ...seed, stillGoodUntil: dayNumber(2027, 5, 21) },
+    { ...sets, start: 'bought-transplants', stillGoodUntil: until },
+    { ...sets, stillGoodUntil: until, nextFrom: next },
+    { ...sets, start: 'raised-seedlings', nextFrom: next },
+  ];
+  expect(todaySentence({ classes: [lead], today: answers }, today, voice)).toBe(
+    'Still in time: seed in place until 21 May; bought plants and sets until 28 May. Next in turn: sets and seed in trays from 20 August.',
+  );
+});
+
 test('the last week of a start is said so', () => {
   const answers = [{ ...sets, stillGoodUntil: today }];
   expect(todaySentence({ classes: [lead], today: answers }, today, voice)).toBe(
@@ -78,7 +92,7 @@ test('until then seed is ordered in time, and sets that would not last are eaten
   expect(until('direct-seed', today + 5)).toContain('get fresh seed by 3 May');
   expect(until('bought-transplants', dayNumber(2027, 9, 1))).toContain('to come around 1 September');
   expect(until('sets', today + 200)).toContain('keep those you have');
-  expect(until('sets', today + 201)).toContain('eat them as green onions');
+  expect(until('sets', today + 201)).toContain('eat as green onions');
 });
 
 test('days far ahead are said with their year', () => {

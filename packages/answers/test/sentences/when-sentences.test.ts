@@ -16,6 +16,17 @@ describe('the headline of a year of starts', () => {
     expect(said).toMatch(/^Pencarreg Bank: short-day onions .+ from 24 September to 12 February/);
   });
 
+  test('names the class where spring and autumn start different types of it', () => {
+    const starts = autumn.starts.map((trial, week) => {
+      const plan = { ...trial.summary.plan, type: week < 26 ? 'northern-long' : 'early-long' } as const;
+      return { ...trial, summary: { ...trial.summary, plan } };
+    });
+    const mixed = { ...autumn, starts };
+    expect(whenHeadline(mixed, null, null, british)).toMatch(/^Long-day onions /);
+    expect(whenHeadline(mixed, null, 'Lyon', british)).toMatch(/^Lyon: long-day onions /);
+    expect(whenHeadline(mixed, 'Copra', null, british)).toMatch(/^Copra onions /);
+  });
+
   test('begins with the onion where the place is known', () => {
     expect(whenHeadline(autumn, null, null, british)).toMatch(/^Short-day onions set out as bought plants /);
     expect(whenHeadline(autumn, 'Copra', null, british)).toMatch(/^Copra onions /);

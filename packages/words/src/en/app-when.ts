@@ -3,11 +3,13 @@ export const appWhen = {
   'app.when.now.always':
     '{place}: today, {date}, is in time for {crop}, as is nearly every week of the year.',
   'app.when.now.open': '{place}: today, {date}, is in time for {crop}, until {until}.',
+  'app.when.now.last': '{place}: today, {date}, is in time for {crop}, but this week only.',
   'app.when.now.late': '{place}: today, {date}, is too late for {crop}; next from {from}.',
   'app.when.now.early': '{place}: today, {date}, is too early for {crop}; start from {from}.',
   'app.when.now.never': '{place}: no week of the year can be counted on for {crop}.',
   'app.when.ways.always': 'In time in nearly every week of the year: {starts}.',
   'app.when.ways.open': 'Still good today: {starts}.',
+  'app.when.ways.last': 'Good this week only: {starts}.',
   'app.when.ways.late': 'Too late for {starts}.',
   'app.when.ways.early': 'Too early for {starts}.',
   'app.when.ways.never': 'No week of the year can be counted on for {starts}.',

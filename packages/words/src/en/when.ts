@@ -8,7 +8,7 @@ export const when = {
   'when.window': 'from {from} to {to} (best around {best})',
   'when.window-one': 'around {from}',
   'when.any-week':
-    '{place, select, none {} other {{place}: }}{crop} make good bulbs in {good} years in 10, whichever of the 52 weeks tried they are started in; best around {best}.',
+    '{place, select, none {} other {{place}: }}{crop} make good bulbs in {good, select, 10 {nearly every year} other {{good} years in 10}}, whichever of the 52 weeks tried they are started in; best around {best}.',
   'when.few':
     '{place, select, none {} other {{place}: }}{crop} make good bulbs now and then, but from no week of the year often enough to count on.',
   'when.none':

@@ -44,13 +44,13 @@ export const where = {
   'today.line': 'Today is {date}. {sentence}',
   'today.open': 'Still in time: {starts}.',
   'today.next': 'Next in turn: {starts}.',
+  'list.parts': '{first}; {rest}',
   'today.nothing-now': 'Nothing to start just now. Next in turn: {starts}.',
   'today.until-then.seed':
-  'list.parts': '{first}; {rest}',
     'Until then: get fresh seed by {date}; onion seed keeps for a year or two at most.',
   'today.until-then.plants': 'Until then: order plants in good time, to come around {date}.',
   'today.until-then.no-sets':
-    'Until then: order sets when they come on sale. Those you have now won’t keep so long: plant them close together and eat them as green onions.',
+    'Until then: order sets when they come on sale. Those you have now won’t keep so long: plant them soon, and eat as green onions what makes no bulb.',
   'today.until-then.sets':
     'Until then: order sets in good time, and keep those you have dry, airy and cool until {date}.',
   'today.lead-waits': 'No {type} onions to start just now; next in turn: {starts}.',

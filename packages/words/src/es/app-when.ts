@@ -3,6 +3,8 @@ export const appWhen = {
   'app.when.now.always':
     '{place}: hoy, {date}, estás a tiempo para las cebollas {crop}, como en casi todas las semanas del año.',
   'app.when.now.open': '{place}: hoy, {date}, estás a tiempo para las cebollas {crop}, hasta el {until}.',
+  'app.when.now.last':
+    '{place}: hoy, {date}, estás a tiempo para las cebollas {crop}, pero solo esta semana.',
   'app.when.now.late':
     '{place}: hoy, {date}, es demasiado tarde para las cebollas {crop}; otra vez a partir del {from}.',
   'app.when.now.early':
@@ -10,6 +12,7 @@ export const appWhen = {
   'app.when.now.never': '{place}: para las cebollas {crop} no se puede contar con ninguna semana del año.',
   'app.when.ways.always': 'A tiempo en casi todas las semanas del año: {starts}.',
   'app.when.ways.open': 'Todavía a tiempo hoy: {starts}.',
+  'app.when.ways.last': 'A tiempo solo esta semana: {starts}.',
   'app.when.ways.late': 'Demasiado tarde para {starts}.',
   'app.when.ways.early': 'Demasiado pronto para {starts}.',
   'app.when.ways.never': 'No se puede contar con ninguna semana del año para {starts}.',

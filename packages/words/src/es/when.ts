@@ -9,7 +9,7 @@ export const when = {
   'when.window': 'del {from} al {to} (lo mejor, hacia el {best})',
   'when.window-one': 'hacia el {from}',
   'when.any-week':
-    '{place, select, none {{crop}: dan} other {{place}: las cebollas {crop} dan}} buenos bulbos en {good} de cada 10 años, sea cual sea de las 52 semanas probadas en la que se empiecen; lo mejor, hacia el {best}.',
+    '{place, select, none {{crop}: dan} other {{place}: las cebollas {crop} dan}} buenos bulbos en {good, select, 10 {casi todos los años} other {{good} de cada 10 años}}, sea cual sea de las 52 semanas probadas en la que se empiecen; lo mejor, hacia el {best}.',
   'when.few':
     '{place, select, none {{crop}: dan} other {{place}: las cebollas {crop} dan}} buenos bulbos de vez en cuando, pero en ninguna semana del año lo bastante a menudo para contar con ello.',
   'when.none':

@@ -45,14 +45,14 @@ export const where = {
   'today.line': 'Hoy es {date}. {sentence}',
   'today.open': 'Todavía a tiempo: {starts}.',
   'today.next': 'Lo siguiente: {starts}.',
+  'list.parts': '{first}; {rest}',
   'today.nothing-now': 'Ahora mismo no hay nada que empezar. Lo siguiente: {starts}.',
   'today.until-then.seed':
-  'list.parts': '{first}; {rest}',
     'Hasta entonces: consigue semilla fresca antes del {date}; la semilla de cebolla dura un año o dos como mucho.',
   'today.until-then.plants':
     'Hasta entonces: encarga las plántulas con tiempo, para que lleguen hacia el {date}.',
   'today.until-then.no-sets':
-    'Hasta entonces: encarga bulbillos cuando salgan a la venta. Los que tengas ahora no durarán tanto: plántalos muy juntos y cómelos como cebolletas.',
+    'Hasta entonces: encarga bulbillos cuando salgan a la venta. Los que tengas ahora no durarán tanto: plántalos pronto, y come como cebolletas los que no formen bulbo.',
   'today.until-then.sets':
     'Hasta entonces: encarga bulbillos con tiempo, y guarda los que tengas en un sitio seco, aireado y fresco hasta el {date}.',
   'today.lead-waits': 'Ahora mismo no hay cebollas {type} que empezar; lo siguiente: {starts}.',

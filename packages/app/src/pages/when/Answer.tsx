@@ -51,7 +51,7 @@ export function Answer({ crop, start, isKnown }: Props) {
         <Working />
       </>
     );
-  const { answer, now: standing, ahead, needSunUpH, notes } = tried.answer;
+  const { answer, now: standing, ahead, type, needSunUpH, notes } = tried.answer;
   const isFresh = isKnown && tried.isFresh;
   const { plan } = answer.starts[0].summary;
   const shown = {
@@ -59,7 +59,7 @@ export function Answer({ crop, start, isKnown }: Props) {
     start: plan.start,
     date: asked.value.date ?? ahead,
   };
-  const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${standing.type}`) });
+  const words = say(`crop-kind.${plan.start}`, { type: name ?? say(`type.${type}`) });
   return (
     <div class={isFresh ? '' : 'waiting'} data-waiting={isFresh ? undefined : true}>
       <InTurn>

@@ -11,7 +11,7 @@ const soonDays = 150;
 /** A start that is good so long, days, is good all year round. */
 const allYearDays = 340;
 
-type Standing = 'always' | 'open' | 'early' | 'late' | 'never';
+type Standing = 'always' | 'open' | 'last' | 'early' | 'late' | 'never';
 
 /** What today is good for: the answer of the page. @param crop the onion and its start, in words */
 export function NowHeading({ now, crop }: { now: TodayAnswer; crop: string }) {
@@ -42,13 +42,13 @@ export function OtherWays({ others }: { others: readonly TodayAnswer[] | null })
 }
 
 function waysSentence(others: readonly TodayAnswer[], speaker: Speaker): string {
-  const standings = ['always', 'open', 'late', 'early', 'never'] as const;
+  const standings = ['always', 'open', 'last', 'late', 'early', 'never'] as const;
   const { say, all, any } = speaker;
   return standings
     .flatMap((standing) => {
       const alike = others.filter((other) => standingOf(other) === standing);
       if (alike.length === 0) return [];
-      const isGood = standing === 'always' || standing === 'open';
+      const isGood = standing === 'always' || standing === 'open' || standing === 'last';
       const words = alike.map((way) => wayWords(way, standing, speaker));
       // "for seed and sets" is good for both, "for seed or sets" good for neither
       return [say(`app.when.ways.${standing}`, { starts: isGood ? all(words) : any(words) })];
@@ -60,13 +60,16 @@ function wayWords(way: TodayAnswer, standing: Standing, speaker: Speaker): strin
   const { say } = speaker;
   const start = say(`today.start.${way.start}`);
   const date = way.stillGoodUntil ?? way.nextFrom;
-  return standing === 'never' || standing === 'always' || date === null
+  return standing === 'never' || standing === 'always' || standing === 'last' || date === null
     ? start
     : say(`app.when.way.${standing}`, { start, date: comingDay(date, today.value, speaker) });
 }
 
 function standingOf({ stillGoodUntil, nextFrom }: TodayAnswer): Standing {
-  if (stillGoodUntil !== null) return stillGoodUntil - today.value >= allYearDays ? 'always' : 'open';
+  if (stillGoodUntil !== null) {
+    if (stillGoodUntil <= today.value) return 'last';
+    return stillGoodUntil - today.value >= allYearDays ? 'always' : 'open';
+  }
   if (nextFrom === null) return 'never';
   return nextFrom - today.value <= soonDays ? 'early' : 'late';
 }
