@@ -10,8 +10,7 @@ export const appGarden = {
     'Kept in this browser and sent nowhere. A browser may clear what it holds: save the garden as a file now and then.',
   'app.garden.no-place': 'Without a place',
   'app.garden.no-place.how': 'The garden names no place for these, so they are shown for the one above.',
-  'app.garden.plan':
-    '{onion, select, none {} other {{onion}}}{start, select, none {} other {, {start}}}{date, select, none {} other {, {date}}}',
+  'app.garden.plan': '{first}, {rest}',
   'app.garden.plan.remove': 'Remove',
   'app.garden.plan.remove-of': 'Remove “{name}”',
   'app.garden.onions': 'Onions of your own',

@@ -13,8 +13,7 @@ export const appGarden = {
   'app.garden.no-place': 'Sin lugar',
   'app.garden.no-place.how':
     'El huerto no nombra ningún lugar para estos, así que se muestran para el de arriba.',
-  'app.garden.plan':
-    '{onion, select, none {} other {{onion}}}{start, select, none {} other {, {start}}}{date, select, none {} other {, {date}}}',
+  'app.garden.plan': '{first}, {rest}',
   'app.garden.plan.remove': 'Quitar',
   'app.garden.plan.remove-of': 'Quitar “{name}”',
   'app.garden.onions': 'Cebollas tuyas',

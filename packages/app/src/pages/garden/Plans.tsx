@@ -70,12 +70,13 @@ function hrefOf(garden: Garden, planting: GardenPlanting): string {
   return writeAddress('season', { ...nothingAsked, ...here, ...plan });
 }
 
-function inWords({ cultivar, class: printed, start, startDate }: GardenPlanting): string {
+/** What its name does not say already. */
+function inWords({ name, cultivar, class: printed, start, startDate }: GardenPlanting): string {
   const { say, dayWithYear } = voice.value;
   const day = startDate === null ? null : parseDay(startDate);
-  return say('app.garden.plan', {
-    onion: cultivar ?? (printed === null ? 'none' : say(`class.${printed}`)),
-    start: start === null ? 'none' : say(`start.${start}`),
-    date: day === null ? 'none' : dayWithYear(day),
-  });
+  const known = [cultivar ?? (printed && say(`class.${printed}`)), start && say(`start.${start}`)];
+  const parts = known.flatMap((words) => (words === null || name.includes(words) ? [] : [words]));
+  if (day !== null) parts.push(dayWithYear(day));
+  if (parts.length === 0) return '';
+  return parts.reduceRight((rest, first) => say('app.garden.plan', { first, rest }));
 }
