@@ -12,18 +12,22 @@ const pages = [
   'where',
   'which',
   'which?cultivar=Zebrune',
+  'which?mild=yes',
   'which?packet=yes',
+  'which?packet=yes&holds=sets',
   'when',
   'season',
   'about',
   'kept',
 ];
-const answers = ['where', 'which', 'which?cultivar=Sturon', 'when', 'season'];
+const answers = ['where', 'which', 'which?packet=yes&holds=sets', 'which?cultivar=Sturon', 'when', 'season'];
 const hashOf = (page: string, town: keyof typeof towns) =>
   `#/${page}${page.includes('?') ? '&' : '?'}${towns[town]}`;
 
 /** More is not read on a phone. */
 const mostWords = 350;
+/** The picture begins on the first screen of a phone of 740 px, and enough of it to be made out. */
+const lowestPicture = 580;
 
 /** The reader's text at twice its usual size. */
 async function doubleText(page: Page): Promise<void> {
@@ -115,6 +119,18 @@ describe.skipIf(!hasChromium)('the look of every page', () => {
     expect(below!.y).toBeGreaterThan(above!.y + above!.height);
     await page.close();
   });
+
+  test.each(Object.keys(towns) as (keyof typeof towns)[])(
+    'on a phone the first screen has the answer and its picture: %s',
+    async (town) => {
+      for (const name of answers) {
+        const page = await app.page(hashOf(name, town), { width: 360, height: 740 });
+        const { y } = (await page.locator('.seen figure, .seen svg').first().boundingBox())!;
+        expect({ name, isSeen: y <= lowestPicture, y }).toMatchObject({ isSeen: true });
+        await page.close();
+      }
+    },
+  );
 
   test.each(answers)('%s leads on by one button and at most two links', async (name) => {
     const page = await app.page(hashOf(name, 'Oslo'));

@@ -28,11 +28,12 @@ export function adviceOfPlace(survey: ClassSurvey): PlaceAdvice {
   return { lead, better, now };
 }
 
-/** What a headline says where no kind as a whole does well at a place, but some of the first by name do; null elsewhere. */
+/** What a headline says where no kind as a whole does well at a place, but the first of one does by name; null elsewhere. */
 export function adviceOfFew({ lead, better, now }: Advice, choices: readonly Choice[]): Advice | null {
   const isGood = ({ verdict, gamble }: Told) => verdict === 'good' && !gamble;
   if ([lead, better, now].some((told) => told !== null && isGood(told))) return null;
-  const surest = choices
+  const surest = groupKinds(choices)
+    .map(({ choices: [first] }) => first)
     .filter(({ rank }) => rank === 1)
     .reduce((a, b) => (b.summary.seasonShares.good > a.summary.seasonShares.good ? b : a));
   const told = toldOf(surest.summary);

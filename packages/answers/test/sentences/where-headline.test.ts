@@ -100,12 +100,19 @@ describe('today', () => {
 
 describe('the headline where kinds fail as a whole', () => {
   const ranked = (...kinds: [number, Told][]) =>
-    kinds.map(([rank, { summary }]) => ({ rank, summary })) as Choice[];
+    kinds.map(([rank, { type, bestStart: start, summary }]) => ({
+      rank,
+      kind: { type, start },
+      summary,
+    })) as Choice[];
   const place = { lead: fails, better: null, now: null };
 
   test('tells the surest of the first by name, where such do well', () => {
     const surer = told('northern-long', 'good', 0.9);
-    const few = adviceOfFew(place, ranked([1, good], [1, surer], [3, told('short', 'good', 1)]));
+    const few = adviceOfFew(
+      place,
+      ranked([1, good], [1, told('short', 'good', 1)], [1, surer], [4, told('intermediate', 'good', 1)]),
+    );
     expect(few?.lead.summary).toBe(surer.summary);
     expect(whereHeadline(few!, 'Tromsø', today, british, 'few')).toMatch(
       /^Tromsø: few bulb onions do well in open ground here. Best odds: buy northern long-day sets .+ in 9 years in 10\.$/,

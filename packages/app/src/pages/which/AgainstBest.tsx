@@ -16,7 +16,8 @@ import { grownOf, useGrown } from './use-grown.ts';
 import { allKinds } from './wanted.ts';
 
 type Props = {
-  choices: readonly Choice[];
+  /** The way to start it that is told. */
+  own: Choice;
   grown: readonly GrownKind[];
   isFresh: boolean;
   isNamed: boolean;
@@ -57,13 +58,12 @@ function aheadIn(
 }
 
 /** The onion in the hand among all that can be had here. */
-export function AgainstBest({ choices, grown, isFresh, isNamed, look }: Props) {
+export function AgainstBest({ own, grown, isFresh, isNamed, look }: Props) {
   const speaker = voice.value;
   const { say } = speaker;
   // grown with those of their own, as for the list; ranked among what can be bought
   const all = useAllKinds();
   const placeKey = all.key;
-  const [own] = choices;
   // what is in the hand comes first
   const growing = useGrown(isFresh ? placeKey : null, () => ({
     site: site.value!,

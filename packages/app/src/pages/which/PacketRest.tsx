@@ -27,7 +27,7 @@ type Props = {
 };
 
 /** The onion beside the best that can be had, its ways of starting, and what all this rests on. */
-export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh }: Props) {
+export function PacketRest({ reply: { read, grown, now }, choices, cultivar, isFresh }: Props) {
   const speaker = voice.value;
   const { say, day } = speaker;
   const look = onionLook.value;
@@ -46,7 +46,7 @@ export function PacketRest({ reply: { read, grown }, choices, cultivar, isFresh 
     <InTurn>
       <Starts choices={choices} isNamed={cultivar !== null} />
       <AgainstBest
-        choices={choices}
+        own={choices[now?.at ?? 0]}
         grown={grown}
         isFresh={isFresh}
         isNamed={cultivar !== null}

@@ -5,7 +5,7 @@ import { InTurn } from '../../turns/InTurn.tsx';
 import { lookOf } from './look-of.ts';
 
 /** More kinds are told in words and numbers: two rows on a phone, one on a desk. */
-const mostDrawn = 5;
+const mostDrawn = 4;
 
 type Props = { choices: readonly Choice[] };
 
