@@ -9,6 +9,8 @@ import { root } from '../setup/steps.mjs';
 
 const target = join(root, 'docs', 'app');
 const garden = 'at=52.08,-3.13&name=Pencarreg+Bank&elevation=160&sun=14&today=2027-03-01';
+// the same grower on a visit, for the talk to friends there; invented
+const elsewhere = 'at=19.9,73.8&name=Mango+Terrace&today=2027-08-20';
 const onion = 'class=long&start=sets';
 const phone = { width: 360, height: 740 };
 const desk = { width: 1100, height: 900 };
@@ -18,6 +20,9 @@ const pages = [
   { name: 'where', hash: `#/where?${garden}`, size: desk, scheme: 'light' },
   { name: 'where-phone', hash: `#/where?${garden}`, size: phone, scheme: 'dark' },
   { name: 'which', hash: `#/which?${garden}`, size: desk, scheme: 'light' },
+  { name: 'sets-in-hand', hash: `#/which?${garden}&packet=yes&holds=sets`, size: phone, scheme: 'light' },
+  { name: 'mild', hash: `#/which?${garden}&mild=yes`, size: phone, scheme: 'light' },
+  { name: 'elsewhere', hash: `#/where?${elsewhere}`, size: phone, scheme: 'light' },
   { name: 'when', hash: `#/when?${garden}&${onion}`, size: desk, scheme: 'light' },
   { name: 'season', hash: `#/season?${garden}&${onion}&date=2027-04-14`, size: desk, scheme: 'light' },
 ];
