@@ -28,16 +28,10 @@ export function adviceOfPlace(survey: ClassSurvey): PlaceAdvice {
   return { lead, better, now };
 }
 
-/** What a headline says where no kind as a whole does well at a place, but the first of one does by name; null elsewhere. */
-export function adviceOfFew({ lead, better, now }: Advice, choices: readonly Choice[]): Advice | null {
+/** Whether a headline knows of nothing good, while the first of a list does well by name: that is no more than a chance. */
+export function isDoubtful({ lead, better, now }: Advice, [first]: readonly Choice[]): boolean {
   const isGood = ({ verdict, gamble }: Told) => verdict === 'good' && !gamble;
-  if ([lead, better, now].some((told) => told !== null && isGood(told))) return null;
-  const surest = groupKinds(choices)
-    .map(({ choices: [first] }) => first)
-    .filter(({ rank }) => rank === 1)
-    .reduce((a, b) => (b.summary.seasonShares.good > a.summary.seasonShares.good ? b : a));
-  const told = toldOf(surest.summary);
-  return isGood(told) ? { lead: told, better: null, now: null } : null;
+  return ![lead, better, now].some((told) => told !== null && isGood(told)) && isGood(toldOf(first.summary));
 }
 
 /** What told a choice from the best of the next kind in rank, or why it fails. */

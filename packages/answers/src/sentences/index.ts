@@ -6,11 +6,11 @@ export {
   sizesAssumption,
 } from './assumptions.ts';
 export {
-  adviceOfFew,
   adviceOfList,
   adviceOfPlace,
   alikeSentence,
   choiceWhy,
+  isDoubtful,
   namesOf,
   type PlaceAdvice,
   rankingSentence,
@@ -40,7 +40,6 @@ export { type WindowEdges, windowEdges } from './when-edges.ts';
 export { whenHeadline } from './when-headline.ts';
 export {
   type Advice,
-  type Among,
   bestOfYearSentence,
   namedOf,
   type Told,

@@ -12,8 +12,8 @@ export function toldOf(summary: SeasonSummary): Told {
   return { type: plan.type, bestStart: plan.start, verdict: outcome, gamble, summary };
 }
 
-/** Who is meant: all that a place might grow, those of a list, or the few names that do well where kinds as a whole do not. */
-export type Among = 'all' | 'list' | 'few';
+/** Who is meant where no kind does well: all that a place might grow, or those of a list. */
+export type Among = 'all' | 'list';
 
 /** What a headline knows. */
 export type Advice = {
@@ -55,7 +55,7 @@ export function whereHeadline(
     neckFall: neckFall === undefined ? '' : comingDay(neckFall, today, speaker),
     instead: any(insteads.map((instead) => say(instead))),
   };
-  if (verdict === 'good') return say(among === 'few' ? 'where.few' : 'where.good', values);
+  if (verdict === 'good') return say('where.good', values);
   const form = gamble ? 'gamble' : verdict === 'small' ? 'small' : 'none';
   if (better === null) return say(isNearlyFull(summary) ? 'where.nearly' : `where.${form}`, values);
   return say(`where.${form}-but`, {

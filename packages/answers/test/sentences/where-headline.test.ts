@@ -2,10 +2,10 @@ import type { Choice, SeasonSummary, Verdict } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
 import {
-  adviceOfFew,
   adviceOfList,
   bestOfYearSentence,
   betterThanLead,
+  isDoubtful,
   whereHeadline,
 } from '../../src/index.ts';
 import type { Told } from '../../src/sentences/where-headline.ts';
@@ -98,32 +98,16 @@ describe('today', () => {
   });
 });
 
-describe('the headline where kinds fail as a whole', () => {
-  const ranked = (...kinds: [number, Told][]) =>
-    kinds.map(([rank, { type, bestStart: start, summary }]) => ({
-      rank,
-      kind: { type, start },
-      summary,
-    })) as Choice[];
+describe('a headline that knows of nothing good', () => {
+  const ranked = (...kinds: Told[]) => kinds.map(({ summary }) => ({ summary })) as Choice[];
   const place = { lead: fails, better: null, now: null };
 
-  test('tells the surest of the first by name, where such do well', () => {
-    const surer = told('northern-long', 'good', 0.9);
-    const few = adviceOfFew(
-      place,
-      ranked([1, good], [1, told('short', 'good', 1)], [1, surer], [4, told('intermediate', 'good', 1)]),
-    );
-    expect(few?.lead.summary).toBe(surer.summary);
-    expect(whereHeadline(few!, 'Tromsø', today, british, 'few')).toMatch(
-      /^Tromsø: few bulb onions do well in open ground here. Best odds: buy northern long-day sets .+ in 9 years in 10\.$/,
-    );
-  });
-
-  test('stays as it is where none does, or a kind does well', () => {
-    expect(adviceOfFew(place, ranked([1, small], [1, gamble]))).toBeNull();
-    expect(adviceOfFew({ ...place, lead: good }, ranked([1, good]))).toBeNull();
-    expect(adviceOfFew({ ...place, now: good }, ranked([1, good]))).toBeNull();
-    expect(adviceOfFew({ ...place, better: good }, ranked([1, good]))).toBeNull();
+  test('leaves a doubt where the first by name does well, and only there', () => {
+    expect(isDoubtful(place, ranked(good))).toBe(true);
+    expect(isDoubtful(place, ranked(small, good))).toBe(false);
+    expect(isDoubtful(place, ranked(gamble))).toBe(false);
+    for (const known of ['lead', 'better', 'now'])
+      expect(isDoubtful({ ...place, [known]: good }, ranked(good))).toBe(false);
   });
 });
 

@@ -1,5 +1,4 @@
 import {
-  adviceOfFew,
   adviceOfList,
   adviceOfPlace,
   choicesHereFirst,
@@ -76,12 +75,9 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
   const choices = choicesHereFirst(ranked, country, survey && (survey.now() ?? survey.lead()).summary.plan);
   const shown = choices.slice(0, wanted.limit);
   const firsts = groupKinds(choices).map(({ choices: [{ kind }] }) => kind);
-  const ofPlace = survey && adviceOfPlace(survey);
-  const ofFew = ofPlace && adviceOfFew(ofPlace, choices);
-  const advice =
-    ofFew ??
-    ofPlace ??
-    adviceOfList(choices, kindNow(site, firsts, options.today, practice)?.summary ?? null);
+  const advice = survey
+    ? adviceOfPlace(survey)
+    : adviceOfList(choices, kindNow(site, firsts, options.today, practice)?.summary ?? null);
   // a size that was asked for is worth a word wherever its crop comes in
   const flowers = setsWarning(raw.setSize === undefined ? shown : choices, speaker);
   if (flowers !== null) warnings.push(flowers);
@@ -98,7 +94,7 @@ async function which(town: string | undefined, raw: Raw): Promise<Answer> {
       whichText(frame, choices, {
         limit: wanted.limit,
         advice,
-        among: ofFew ? 'few' : survey ? 'all' : 'list',
+        isAll: survey !== null,
         compare: wanted.have?.length === 1,
         // who says which names they can get need not be told what shops have
         country: wanted.have === null ? country : null,

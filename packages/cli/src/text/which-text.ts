@@ -1,10 +1,10 @@
 import {
   type Advice,
-  type Among,
   alikeSentence,
   bestOfYearSentence,
   choiceWhy,
   elsewhereSentence,
+  isDoubtful,
   keepingWords,
   kindsElsewhereSentence,
   namedOf,
@@ -36,10 +36,10 @@ export function whichText(
   {
     limit,
     advice,
-    among,
+    isAll,
     compare,
     country,
-  }: { limit: number; advice: Advice; among: Among; compare: boolean; country: string | null },
+  }: { limit: number; advice: Advice; isAll: boolean; compare: boolean; country: string | null },
 ): string {
   const found = all.slice(0, limit);
   const considered = all.length;
@@ -56,12 +56,16 @@ export function whichText(
   const alike = alikeSentence(choices, best, speaker);
   const sections = [
     [
-      wrap(whereHeadline(advice, label, today, speaker, among)),
-      ...(bestOfYear === null ? [] : [wrap(bestOfYear)]),
-      wrap(say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names })),
-      ...(elsewhere === null ? [] : [wrap(elsewhere)]),
-      wrap(choiceWhy(best, speaker)),
-      ...(alike === null ? [] : [wrap(alike)]),
+      wrap(whereHeadline(advice, label, today, speaker, isAll ? 'all' : 'list')),
+      ...(isDoubtful(advice, all)
+        ? [wrap(say('which.might', { names }))]
+        : [
+            ...(bestOfYear === null ? [] : [wrap(bestOfYear)]),
+            wrap(say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names })),
+            ...(elsewhere === null ? [] : [wrap(elsewhere)]),
+            wrap(choiceWhy(best, speaker)),
+            ...(alike === null ? [] : [wrap(alike)]),
+          ]),
     ].join('\n'),
   ];
   if (compare) sections.push(startsTable(choices, speaker));

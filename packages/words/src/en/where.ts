@@ -19,8 +19,6 @@ export const where = {
   'buy-head.bought-transplants': 'Buy {type} plants and set them out around {date}',
   'buy-head.sets': 'Buy {type} sets and plant them around {date}',
   'where.good': '{place}: {buy}; tops go over around {neckFall}.',
-  'where.few':
-    '{place}: few bulb onions do well in open ground here. Best odds: {buy}; good bulbs come {years}.',
   'where.best-of-year': 'Best of the whole year: {buy}; tops go over around {neckFall}.',
   'where.best-day': 'Its best day of the year here is around {date}.',
   'where.nearly':

@@ -21,6 +21,7 @@ export const which = {
     'As far as we know none of these is sold or grown here ({country}): ask for the kind.',
   'which.kinds-not-here':
     'As far as we know no name of these kinds is sold or grown here ({country}): {kinds}. Ask for the kind.',
+  'which.might': 'Some by name might: {names}. Try a few before you count on them.',
   'which.alike': 'Just as good here: {kinds}.',
   'which.table': 'Kinds, each at its best start',
   'which.column.rank': 'Rank',

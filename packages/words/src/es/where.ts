@@ -20,8 +20,6 @@ export const where = {
   'buy-head.bought-transplants': 'Compra plántulas de cebolla {type} y trasplántalas hacia el {date}',
   'buy-head.sets': 'Compra bulbillos de cebolla {type} y plántalos hacia el {date}',
   'where.good': '{place}: {buy}; las hojas se tumban hacia el {neckFall}.',
-  'where.few':
-    '{place}: pocas cebollas de bulbo van bien aquí en terreno abierto. Lo más probable: {buy}; hay buenos bulbos {years}.',
   'where.best-of-year': 'Lo mejor de todo el año: {buy}; las hojas se tumban hacia el {neckFall}.',
   'where.best-day': 'Su mejor día del año aquí es hacia el {date}.',
   'where.nearly':

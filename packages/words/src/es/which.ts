@@ -24,6 +24,7 @@ export const which = {
     'Que sepamos, ninguna de estas se vende ni se cultiva aquí ({country}): pide la clase.',
   'which.kinds-not-here':
     'Que sepamos, ningún nombre de estas clases se vende ni se cultiva aquí ({country}): {kinds}. Pide la clase.',
+  'which.might': 'Alguna podría, por su nombre: {names}. Prueba unas pocas antes de contar con ellas.',
   'which.alike': 'Igual de buenas aquí: {kinds}.',
   'which.table': 'Clases, cada una en su mejor momento',
   'which.column.rank': 'Puesto',

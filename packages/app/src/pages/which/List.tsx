@@ -1,4 +1,4 @@
-import { adviceOfFew, choicesHereFirst, namedOf } from '@neckfall/answers';
+import { choicesHereFirst, namedOf } from '@neckfall/answers';
 import { useMemo, useState } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
@@ -51,11 +51,9 @@ export function List() {
     () => (isNone ? null : ranked.answer && choicesHereFirst(ranked.answer, country.value, named)),
     [isNone, ranked.answer, country.value, named],
   );
-  const ofFew = isAll && ofPlace.answer && choices ? adviceOfFew(ofPlace.answer, choices) : null;
   const ofList = useListAdvice(isAll ? null : rankKey, ranked.isFresh ? choices : null);
   const found = isAll ? ofPlace : ofList;
-  const advice = ofFew ?? found.answer;
-  const among = ofFew ? 'few' : isAll ? 'all' : 'list';
+  const advice = found.answer;
   const failed = all.failed ?? growing.failed ?? ranked.failed ?? found.failed;
   if (failed !== null) return <Fault reason={failed} />;
   const isRanking = rankKey !== null && !(ranked.isFresh && advice);
@@ -69,7 +67,7 @@ export function List() {
           <InTurn>
             <div key="said" class="said">
               {choices ? (
-                <ListLead choices={choices} advice={advice} among={among} />
+                <ListLead choices={choices} advice={advice} isAll={isAll} />
               ) : (
                 <h1>{voice.value.say('app.which.title', { place: placeName.value })}</h1>
               )}
@@ -82,7 +80,7 @@ export function List() {
               )}
             </div>
             <div key="rest" class="rest">
-              {choices && <ListOnward key="onward" choices={choices} advice={advice} among={among} />}
+              {choices && <ListOnward key="onward" choices={choices} advice={advice} isAll={isAll} />}
               <Narrow key="narrow" filters={filters} wanted={wanted} />
               <BareOnions key="bare" />
               <SetsUsed key="sets" choices={choices} />

@@ -1,10 +1,10 @@
 import {
   type Advice,
-  type Among,
   alikeSentence,
   bestOfYearSentence,
   choiceWhy,
   elsewhereSentence,
+  isDoubtful,
   namedOf,
   namesOf,
   noNameHereSentence,
@@ -29,28 +29,32 @@ type Props = {
   choices: readonly Choice[];
   /** What the headline tells; null while it is worked out. */
   advice: Advice | null;
-  /** Of what the headline speaks. */
-  among: Among;
+  /** Whether nothing narrows the list. */
+  isAll: boolean;
 };
 
 /** What to get in one sentence, and its names. */
-export function ListLead({ choices, advice, among }: Props) {
+export function ListLead({ choices, advice, isAll }: Props) {
   const speaker = voice.value;
   const group = groupOf(choices, advice && namedOf(advice).summary.plan);
   return (
     <>
       {advice ? (
-        <AnswerHeading text={whereHeadline(advice, placeName.value, today.value, speaker, among)} />
+        <AnswerHeading
+          text={whereHeadline(advice, placeName.value, today.value, speaker, isAll ? 'all' : 'list')}
+        />
       ) : (
         <HeadingToCome />
       )}
-      <p class="because">{namesSentence(group, levelOf(group), speaker)}</p>
+      <p class="because">
+        {namesSentence(group, levelOf(group), advice !== null && isDoubtful(advice, choices), speaker)}
+      </p>
     </>
   );
 }
 
 /** Where the names are sold, why this kind, what is as good or comes sooner, and where to go from the answer. */
-export function ListOnward({ choices, advice, among }: Props) {
+export function ListOnward({ choices, advice, isAll }: Props) {
   const speaker = voice.value;
   const named = advice && namedOf(advice).summary.plan;
   const group = groupOf(choices, named);
@@ -60,19 +64,25 @@ export function ListOnward({ choices, advice, among }: Props) {
     elsewhereSentence(levelOf(group), choices, shopsOf.value, speaker);
   const { names, type, start } = best.kind;
   const { startDay } = named ?? best.summary.plan;
-  const onward =
-    among === 'all' ? onwardToClass(classOfType[type], start, startDay) : onwardTo(names[0], start, startDay);
+  const onward = isAll
+    ? onwardToClass(classOfType[type], start, startDay)
+    : onwardTo(names[0], start, startDay);
   const bestOfYear = advice && bestOfYearSentence(advice, today.value, speaker);
+  const isUnsure = advice !== null && isDoubtful(advice, choices);
   const alike = alikeSentence(choices, best, speaker);
   return (
     <>
-      <p class="because">
-        {elsewhere !== null && `${elsewhere} `}
-        {choiceWhy(best, speaker)}
-      </p>
-      {bestOfYear !== null && <p>{bestOfYear}</p>}
-      {alike !== null && <p>{alike}</p>}
-      <FarOff choices={choices} startDay={startDay} />
+      {!isUnsure && (
+        <>
+          <p class="because">
+            {elsewhere !== null && `${elsewhere} `}
+            {choiceWhy(best, speaker)}
+          </p>
+          {bestOfYear !== null && <p>{bestOfYear}</p>}
+          {alike !== null && <p>{alike}</p>}
+          <FarOff choices={choices} startDay={startDay} />
+        </>
+      )}
       <CameFrom choices={choices} />
       <AnswerLinks
         links={[
@@ -99,9 +109,15 @@ function levelOf(group: readonly Choice[]): Choice {
 }
 
 /** The names to look for. */
-function namesSentence([best]: readonly Choice[], level: Choice, speaker: Speaker): string {
+function namesSentence(
+  [best]: readonly Choice[],
+  level: Choice,
+  isUnsure: boolean,
+  speaker: Speaker,
+): string {
   const { say } = speaker;
   const words = namesOf(level, speaker, namesAhead, country.value);
+  if (isUnsure) return say('which.might', { names: words });
   if (level.kind.names.length > best.kind.names.length)
     return say('app.which.names-level', { names: words, years: best.summary.years });
   return say(best.kind.names.length > 1 ? 'which.names' : 'which.name', { names: words });
