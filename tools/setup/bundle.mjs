@@ -6,9 +6,9 @@ import { root } from './steps.mjs';
 const source = join(root, 'packages', 'cli', 'src');
 const target = join(root, 'packages', 'cli', 'dist');
 
-/** Bundles the command line and the demo to packages/cli/dist; returns the bytes written. */
-export async function bundle() {
-  const { outputFiles } = await esbuild.build({
+/** The command line and the demo, bundled as `options` of esbuild ask. */
+export function bundled(options) {
+  return esbuild.build({
     entryPoints: { neckfall: join(source, 'main.ts'), demo: join(source, 'demo.ts') },
     outdir: target,
     outExtension: { '.js': '.mjs' },
@@ -19,10 +19,15 @@ export async function bundle() {
     format: 'esm',
     legalComments: 'none',
     logLevel: 'warning',
-    write: false,
     // packages in the CommonJS form ask for require()
     banner: { js: "import{createRequire as _cr}from'node:module';const require=_cr(import.meta.url);" },
+    ...options,
   });
+}
+
+/** Bundles them to packages/cli/dist; returns the bytes written. */
+export async function bundle() {
+  const { outputFiles } = await bundled({ write: false });
   mkdirSync(target, { recursive: true });
   for (const file of outputFiles) {
     // whole or not at all: tests may be running the old one
