@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, openDetails, ready } from './open-app.ts';
 
 const place = 'at=45.748,4.847&name=Lyon&today=2027-05-03';
 const pages = [
@@ -26,30 +26,26 @@ describe.skipIf(!hasChromium)('every page', () => {
     app = await openApp();
   });
   afterAll(() => app.close());
+  /** A first visit has a window of its own. */
+  const open = (hash: string, look: { width: number; dark?: boolean }) =>
+    hash === '' ? app.page(hash, look) : app.at(hash, look);
 
   test.each(views)(
     '$name at $width px, dark $dark: nothing for axe to find, all folds open',
     async (view) => {
-      const page = await app.page(view.hash, view);
-      for (const fold of await page.locator('main details').all()) {
-        await fold.evaluate((details: HTMLDetailsElement) => {
-          details.open = true;
-        });
-      }
-      await ready(page);
+      const page = await open(view.hash, view);
+      await openDetails(page);
       expect(await axe(page)).toEqual([]);
-      await page.close();
     },
   );
 
   test.each(pages)('$name needs no sideways scrolling, from 320 px on', async ({ hash }) => {
-    const page = await app.page(hash, { width: 320 });
+    const page = await open(hash, { width: 320 });
     for (const width of [320, 480, 640]) {
       await page.setViewportSize({ width, height: 700 });
       const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect({ width, over }).toEqual({ width, over: 0 });
     }
-    await page.close();
   });
 
   test('can be worked by keyboard alone, from the town to the next page', async () => {

@@ -60,7 +60,7 @@ describe.skipIf(!hasChromium)('the language of the app', () => {
       '#/kept',
     ];
     for (const hash of hashes) {
-      const page = await app.page(hash, { locale: 'es-ES', width: 360 });
+      const page = await app.at(hash, { locale: 'es-ES', width: 360 });
       const said = await page.evaluate(() => {
         const labels = [...document.querySelectorAll('[aria-label]')].map((at) =>
           at.getAttribute('aria-label'),
@@ -71,7 +71,6 @@ describe.skipIf(!hasChromium)('the language of the app', () => {
       const [wide, room] = await page.evaluate(() => [document.body.scrollWidth, innerWidth]);
       expect(wide, hash).toBeLessThanOrEqual(room);
       expect({ hash, wrong: await axe(page) }).toEqual({ hash, wrong: [] });
-      await page.close();
     }
   });
 

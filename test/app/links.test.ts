@@ -27,43 +27,41 @@ describe.skipIf(!hasChromium)('the link of an answer', () => {
   const heading = async (page: Page) => (await page.locator('h1').textContent()) ?? '';
 
   test('of Season carries the plan that was chosen for the reader, and opens to it on another day', async () => {
-    const page = await app.page(`#/season?${place}&today=${now}`, { context });
+    const page = await app.at(`#/season?${place}&today=${now}`, { context });
     const link = await copied(page);
+    const answer = await heading(page);
     expect(link).toMatch(/[?&]class=[a-z]+&.*start=[a-z-]+&date=20\d\d-\d\d-\d\d/);
     expect(link).not.toContain('today');
     const later = await app.page(`${link}&today=${yearOn}`, { context });
-    expect(await heading(later)).toBe(await heading(page));
+    expect(await heading(later)).toBe(answer);
+    await later.close();
     // without the link another plan would be chosen that day
-    const chosen = await app.page(`#/season?${place}&today=${yearOn}`, { context });
+    const chosen = await app.at(`#/season?${place}&today=${yearOn}`, { context });
     expect(await copied(chosen)).not.toBe(link);
-    await Promise.all([page, later, chosen].map((opened) => opened.close()));
   });
 
   test('of Season keeps a day of planting out', async () => {
     const plan = 'class=long&start=raised-seedlings&date=2027-02-20&plant-out=2027-04-18';
-    const page = await app.page(`#/season?${place}&${plan}&today=${now}`, { context });
+    const page = await app.at(`#/season?${place}&${plan}&today=${now}`, { context });
     expect(await copied(page)).toBe(`#/season?${place}&${plan}`);
-    await page.close();
   });
 
   test('of Season names the kind that stands in for an onion we do not know', async () => {
-    const page = await app.page(`#/season?${place}&cultivar=Nobody's+Globe&today=${now}`, { context });
+    const page = await app.at(`#/season?${place}&cultivar=Nobody's+Globe&today=${now}`, { context });
     expect(await copied(page)).toMatch(/class=[a-z]+&cultivar=/);
-    await page.close();
   });
 
   test('of When carries the onion, its start and the day shown', async () => {
-    const page = await app.page(`#/when?${place}&today=${now}`, { context });
+    const page = await app.at(`#/when?${place}&today=${now}`, { context });
     const shown = await page.getByRole('slider', { name: 'Start' }).getAttribute('aria-valuetext');
     const link = await copied(page);
     expect(link).toMatch(/class=[a-z]+&start=[a-z-]+&date=2/);
-    const later = await app.page(`${link}&today=${yearOn}`, { context });
+    const later = await app.at(`${link}&today=${yearOn}`, { context });
     expect(await later.getByRole('slider', { name: 'Start' }).getAttribute('aria-valuetext')).toBe(shown);
-    await Promise.all([page, later].map((opened) => opened.close()));
   });
 
   test('says no more that it was copied once the answer is another', async () => {
-    const page = await app.page(`#/season?${place}&today=${now}`, { context });
+    const page = await app.at(`#/season?${place}&today=${now}`, { context });
     await copied(page);
     await page.getByText('Change it', { exact: false }).last().click();
     // whatever was chosen, another
@@ -71,7 +69,6 @@ describe.skipIf(!hasChromium)('the link of an answer', () => {
     await startedAs.selectOption((await startedAs.inputValue()) === 'sets' ? 'raised-seedlings' : 'sets');
     await ready(page);
     expect(await page.getByText('Copied.').count()).toBe(0);
-    await page.close();
     app.expectClean();
   });
 });

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type App, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, hasChromium, openApp, openDetails, ready } from './open-app.ts';
 
 const towns = {
   London: 'at=51.50853,-0.12574&name=London&today=2027-05-03',
@@ -50,18 +50,17 @@ describe.skipIf(!hasChromium)('the look of every page', () => {
     'on a phone it says no more than is read, until something is opened: %s',
     async (town) => {
       for (const name of pages) {
-        const page = await app.page(hashOf(name, town), { width: 360, height: 740 });
+        const page = await app.at(hashOf(name, town), { width: 360, height: 740 });
         // biome-ignore lint/performance/useDomNodeTextContent: what is folded away is not counted
         const text = await page.locator('main').innerText();
         const words = text.split(/\s+/).filter((word) => word !== '').length;
         expect({ name, isShort: words <= mostWords, words }).toMatchObject({ isShort: true });
-        await page.close();
       }
     },
   );
 
   test.each(pages)('%s does not scroll sideways at 320 px with text of twice the size', async (name) => {
-    const page = await app.page(hashOf(name, 'Nashik'), { width: 320, height: 740 });
+    const page = await app.at(hashOf(name, 'Nashik'), { width: 320, height: 740 });
     await doubleText(page);
     const wide = () =>
       page.evaluate(() => ({
@@ -75,20 +74,14 @@ describe.skipIf(!hasChromium)('the look of every page', () => {
           .slice(0, 3),
       }));
     expect(await wide()).toMatchObject({ over: 0 });
-    for (const fold of await page.locator('main details').all()) {
-      await fold.evaluate((details: HTMLDetailsElement) => {
-        details.open = true;
-      });
-    }
-    await ready(page);
+    await openDetails(page);
     expect(await wide()).toMatchObject({ over: 0 });
-    await page.close();
   });
 
   test.each(answers)(
     'words in the pictures of %s are 14 px or more, and grow with the text',
     async (name) => {
-      const page = await app.page(hashOf(name, 'London'), { width: 360, height: 740 });
+      const page = await app.at(hashOf(name, 'London'), { width: 360, height: 740 });
       // as drawn: what is written in a picture, times what the page makes of it
       const least = () =>
         page.evaluate(() =>
@@ -103,12 +96,11 @@ describe.skipIf(!hasChromium)('the look of every page', () => {
       expect(await least()).toBeGreaterThanOrEqual(13.99);
       await doubleText(page);
       expect(await least()).toBeGreaterThanOrEqual(27.9);
-      await page.close();
     },
   );
 
   test.each(answers)('%s has its picture beside the answer on a desk, under it on a phone', async (name) => {
-    const page = await app.page(hashOf(name, 'Denver'), { width: 1000, height: 800 });
+    const page = await app.at(hashOf(name, 'Denver'), { width: 1000, height: 800 });
     const boxes = () =>
       Promise.all(['h1', '.seen figure'].map((what) => page.locator(what).first().boundingBox()));
     const [said, seen] = await boxes();
@@ -117,7 +109,6 @@ describe.skipIf(!hasChromium)('the look of every page', () => {
     await page.setViewportSize({ width: 600, height: 800 });
     const [above, below] = await boxes();
     expect(below!.y).toBeGreaterThan(above!.y + above!.height);
-    await page.close();
   });
 
   test.each(Object.keys(towns) as (keyof typeof towns)[])(
@@ -133,15 +124,14 @@ describe.skipIf(!hasChromium)('the look of every page', () => {
   );
 
   test.each(answers)('%s leads on by one button and at most two links', async (name) => {
-    const page = await app.page(hashOf(name, 'Oslo'));
+    const page = await app.at(hashOf(name, 'Oslo'));
     const ways = page.locator('main nav[aria-label="Go on"]').first();
     expect(await ways.locator('a.next').count()).toBe(1);
     expect(await ways.locator('a:not(.next)').count()).toBeLessThanOrEqual(2);
-    await page.close();
   });
 
   test('folds open and close by keys, and say what they hold', async () => {
-    const page = await app.page(hashOf('where', 'London'));
+    const page = await app.at(hashOf('where', 'London'));
     const fold = page.locator('details:has(#how)');
     await fold.locator('summary').focus();
     await page.keyboard.press('Enter');
@@ -149,7 +139,6 @@ describe.skipIf(!hasChromium)('the look of every page', () => {
     await page.keyboard.press('Space');
     expect(await fold.locator('li').first().isVisible()).toBe(false);
     expect(await page.getByRole('heading', { name: 'How we know' }).count()).toBe(1);
-    await page.close();
     app.expectClean();
   });
 });

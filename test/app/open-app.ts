@@ -29,11 +29,9 @@ const flags = [
   '--disable-sync',
 ];
 
-type PageOptions = {
-  width?: number;
-  height?: number;
-  dark?: boolean;
-  locale?: string;
+type Look = { width?: number; height?: number; dark?: boolean; locale?: string };
+
+type PageOptions = Look & {
   /** Service workers are let in only where a test is about them. */
   offline?: boolean;
   /** A window to share with other pages; else each page has its own. */
@@ -52,6 +50,11 @@ export type App = {
   context: (options?: PageOptions) => Promise<BrowserContext>;
   /** Opens an address of the app, such as `#/where?at=45.7485,4.8467&name=Lyon`, and waits until it stands. */
   page: (hash?: string, options?: PageOptions) => Promise<Page>;
+  /**
+   * The same in a page that stands open and goes on to each address: for tests of what is there, whoever came before.
+   * What they did to the page itself they undo, or close it.
+   */
+  at: (hash: string, look?: Look & { context?: BrowserContext }) => Promise<Page>;
   /** Fails where a page had an error, or asked anything of another origin. */
   expectClean: () => void;
   /** The server goes: nothing can be fetched any more. (Chromium's own switch cuts workers off from what is kept.) */
@@ -64,12 +67,14 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
   const { server, url, sent } = await serve(folder);
   const browser = await chromium.launch({ executablePath: chromiumPath, args: flags });
   const faults: string[] = [];
+  /** Pages that go on from address to address: one for each locale, and for each window of a test's own. */
+  const standing = new Map<string | BrowserContext, Page>();
 
   async function context(options: PageOptions = {}): Promise<BrowserContext> {
-    const { width = 1280, height = 800, dark = false, locale = 'en-GB', offline = false } = options;
+    const { locale = 'en-GB', offline = false } = options;
     const settings: BrowserContextOptions = {
-      viewport: { width, height },
-      colorScheme: dark ? 'dark' : 'light',
+      viewport: viewportOf(options),
+      colorScheme: schemeOf(options),
       locale,
       serviceWorkers: offline ? 'allow' : 'block',
       reducedMotion: 'reduce',
@@ -85,9 +90,10 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
   async function page(hash = '', options: PageOptions = {}): Promise<Page> {
     const opened = await (options.context ?? (await context(options))).newPage();
     if (options.before) await opened.addInitScript(options.before);
-    opened.on('pageerror', (error) => faults.push(`${hash}: ${error.message}`));
+    const here = () => opened.url().slice(url.length);
+    opened.on('pageerror', (error) => faults.push(`${here()}: ${error.message}`));
     opened.on('console', (message) => {
-      if (message.type() === 'error') faults.push(`${hash}: ${message.text()}`);
+      if (message.type() === 'error') faults.push(`${here()}: ${message.text()}`);
     });
     await opened.goto(url + hash);
     await ready(opened);
@@ -95,6 +101,20 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
       const session = await opened.context().newCDPSession(opened);
       await session.send('Emulation.setCPUThrottlingRate', { rate: options.slowed });
     }
+    return opened;
+  }
+
+  async function at(hash: string, look: Look & { context?: BrowserContext } = {}): Promise<Page> {
+    const window = look.context ?? look.locale ?? 'en-GB';
+    const opened = standing.get(window);
+    if (!opened || opened.isClosed()) {
+      const fresh = await page(hash, look);
+      standing.set(window, fresh);
+      return fresh;
+    }
+    if (!look.context) await opened.setViewportSize(viewportOf(look));
+    await opened.emulateMedia({ media: null, colorScheme: look.context ? null : schemeOf(look) });
+    await goOn(opened, hash);
     return opened;
   }
 
@@ -109,6 +129,7 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
     sent,
     context,
     page,
+    at,
     expectClean: () => expect(faults).toEqual([]),
     cut,
     async close() {
@@ -116,6 +137,33 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
       cut();
     },
   };
+}
+
+const viewportOf = ({ width = 1280, height = 800 }: Look) => ({ width, height });
+const schemeOf = ({ dark = false }: Look) => (dark ? 'dark' : 'light');
+
+/**
+ * Goes on to another address in a page that stands open. Another page of the app comes between, which takes the whole
+ * of the old answer away, folds opened and all.
+ */
+async function goOn(page: Page, hash: string): Promise<void> {
+  await page.evaluate(async (wanted) => {
+    document.documentElement.removeAttribute('style');
+    const others = ['#/about', '#/kept', '#/where'];
+    const between = others.find((other) => ![location.hash, wanted].some((hash) => hash.startsWith(other)))!;
+    for (const next of [between, wanted]) {
+      const old = document.querySelector('main')?.firstElementChild;
+      await new Promise<void>((resolve) => {
+        // the app listens too, and draws before the next task
+        addEventListener('hashchange', () => setTimeout(resolve), { once: true });
+        location.hash = next;
+      });
+      if (old?.isConnected) throw new Error(`the page before ${next} still stands`);
+    }
+  }, hash);
+  await ready(page);
+  // what follows a drawing, such as the title
+  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
 }
 
 /** Waits until nothing on the page is still being worked out. */
@@ -133,9 +181,19 @@ export async function openFolds(page: Page): Promise<void> {
   });
 }
 
+/** Opens all that can be opened, and waits for what that shows. */
+export async function openDetails(page: Page): Promise<void> {
+  await page.locator('main details').evaluateAll((all) => {
+    for (const details of all as HTMLDetailsElement[]) details.open = true;
+  });
+  await ready(page);
+}
+
 /** What axe finds wrong on a page as it stands: rule and element. */
 export async function axe(page: Page): Promise<string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
+  // the app has no frames, and what is right need not be told at length
+  const builder = new AxeBuilder({ page }).setLegacyMode(true).options({ resultTypes: ['violations'] });
+  const { violations } = await builder.analyze();
   return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
 }
 

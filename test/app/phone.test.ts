@@ -24,19 +24,18 @@ describe.skipIf(!hasChromium)('on a phone of 360 × 740 px, worked by a finger',
   afterAll(() => app.close());
 
   test('headline and what is in time today stand whole on the first screen', async () => {
-    const page = await app.page(`#/where?${place}`, { context: phone });
+    const page = await app.at(`#/where?${place}`, { context: phone });
     const [headline, today] = await Promise.all(
       ['h1.answer', '.today'].map((what) => page.locator(what).boundingBox()),
     );
     expect(headline!.y + headline!.height).toBeLessThan(today!.y);
     expect(today!.y + today!.height).toBeLessThan(740);
-    await page.close();
   });
 
   test.each(['where', 'which', 'when', 'season', 'about'])(
     'everything to be hit on %s is 44 px high or more',
     async (name) => {
-      const page = await app.page(`#/${name}?${place}`, { context: phone });
+      const page = await app.at(`#/${name}?${place}`, { context: phone });
       const small = await page.evaluate((least) => {
         // links in running text are as high as their line
         const alone = ':is(.pages, .onward, .ways-in, .names, dt, h2, h3, h4) a, .foot a';
@@ -52,12 +51,11 @@ describe.skipIf(!hasChromium)('on a phone of 360 × 740 px, worked by a finger',
         });
       }, leastPx);
       expect(small).toEqual([]);
-      await page.close();
     },
   );
 
   test('a table is cards: each figure beside the name of its column, no wider than the screen', async () => {
-    const page = await app.page(`#/where?${place}`, { context: phone });
+    const page = await app.at(`#/where?${place}`, { context: phone });
     await page.getByText('The year here').click();
     const { cells, over } = await page
       .locator('.scroll')
@@ -74,30 +72,27 @@ describe.skipIf(!hasChromium)('on a phone of 360 × 740 px, worked by a finger',
     expect(cells.map(({ name }) => name)).toContain('"Rain"');
     expect(cells.map(({ top }) => top)).toEqual(cells.map(({ top }) => top).toSorted((a, b) => a - b));
     expect(new Set(cells.map(({ top }) => top)).size).toBe(cells.length);
-    await page.close();
   });
 
   test('pictures stand on the first screen, under the answer', async () => {
     for (const name of ['where', 'when', 'season']) {
-      const page = await app.page(`#/${name}?${place}`, { context: phone });
+      const page = await app.at(`#/${name}?${place}`, { context: phone });
       const [answer, picture] = await Promise.all(
         ['h1.answer', '.seen figure'].map((what) => page.locator(what).first().boundingBox()),
       );
       expect(answer!.y + answer!.height).toBeLessThan(picture!.y);
       // the ridge down to the ground; the rows of words may follow
       expect(picture!.y + 240).toBeLessThan(740);
-      await page.close();
     }
   });
 
   test('the place is said once to the eye, and in full to those who listen', async () => {
-    const page = await app.page(`#/where?${place}`, { context: phone });
+    const page = await app.at(`#/where?${place}`, { context: phone });
     expect(await page.locator('h1').textContent()).toMatch(/^London, United Kingdom: /);
     const said = await page.locator('.place-said').boundingBox();
     expect(said!.width).toBeLessThanOrEqual(1);
     await page.emulateMedia({ media: 'print' });
     expect((await page.locator('.place-said').boundingBox())!.width).toBeGreaterThan(50);
-    await page.close();
     app.expectClean();
   });
 });

@@ -14,20 +14,18 @@ describe.skipIf(!hasChromium)('the app', () => {
     const nasty = '<img src=x onerror="document.title=1"><script>document.title=2</script>';
     const keys = ['name', 'cultivar', 'have', 'class', 'date', 'sun', 'at', 'soil', 'colour'];
     const params = keys.map((key) => `${key}=${encodeURIComponent(nasty)}`).join('&');
-    const page = await app.page(`#/where?at=52.08,-3.13&${params.replace(/&at=[^&]*/, '')}`);
+    const page = await app.at(`#/where?at=52.08,-3.13&${params.replace(/&at=[^&]*/, '')}`);
     expect(await page.locator('h1').textContent()).toContain(nasty);
     expect(await page.locator('.notice').textContent()).toContain(nasty.slice(0, 80));
     expect(await page.locator('main img, main script, .notice img, .place img').count()).toBe(0);
     expect(await page.title()).toContain('Where: <img');
-    await page.close();
   });
 
   test('names the values of a link that it leaves out', async () => {
-    const page = await app.page(`${lyon}&sun=lots&date=2027-02-30`);
+    const page = await app.at(`${lyon}&sun=lots&date=2027-02-30`);
     const notice = await page.locator('.notice').textContent();
     expect(notice).toContain('sun as “lots”');
     expect(notice).toContain('date as “2027-02-30”');
-    await page.close();
   });
 
   test('lets no inline script run and frames nothing', async () => {

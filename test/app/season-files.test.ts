@@ -66,7 +66,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
   afterAll(() => app.close());
 
   test.each(['year', 'bulbs'])('the picture of the %s stands alone as SVG and PNG', async (what) => {
-    const page = await app.page(bank);
+    const page = await app.at(bank);
     const svg = await download(page, `Picture of the ${what} (SVG)`);
     expect(svg.name).toBe(`neckfall-pencarreg-bank-2027-02-20-${what}.svg`);
     const { title, isFaulty, rest } = await page.evaluate((text) => {
@@ -82,7 +82,6 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     const png = await download(page, `Picture of the ${what} (PNG)`);
     expect(png.bytes.subarray(1, 4).toString()).toBe('PNG');
     expect(png.bytes.readUInt32BE(16)).toBe(1920);
-    await page.close();
   });
 
   test('the plan comes back from its file as it was', async () => {
@@ -189,8 +188,8 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     ['another document', { schema: 'neckfall/season@1' }, 'its schema is “neckfall/season@1”'],
     ['a list', [1, 2], 'its schema is'],
     ['more than a garden', ' '.repeat(8_000_001), 'at most 8 MB'],
-  ])('refuses %s with the reason, and changes nothing', async (_, content, reason) => {
-    const page = await app.page(bank);
+  ])('refuses %s with the reason, and changes nothing', async (what, content, reason) => {
+    const page = await app.at(bank);
     const before = page.url();
     await open(page, content, 'odd.json');
     const alert = page.getByRole('alert');
@@ -199,10 +198,9 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     expect(await alert.textContent()).toContain('odd.json');
     expect(page.url()).toBe(before);
     expect(await page.locator('h1').textContent()).toContain('Pencarreg Bank');
-    await open(page, { ...garden, plantings: [] }, 'empty.json');
-    await page.getByText('empty.json is open: it holds no crop').waitFor();
+    await open(page, { ...garden, plantings: [] }, `not ${what}.json`);
+    await page.getByText(`not ${what}.json is open: it holds no crop`).waitFor();
     expect(await alert.count()).toBe(0);
-    await page.close();
   });
 
   test('reads the file of a later version for what it knows', async () => {

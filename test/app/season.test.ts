@@ -63,7 +63,7 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     ],
   ])('says of %s what the command line says', async (_, hash, command) => {
     const args = [...(typeof command === 'string' ? command.split(' ') : command), '--today', '2027-05-03'];
-    const page = await app.page(`${hash}&today=2027-05-03`);
+    const page = await app.at(`${hash}&today=2027-05-03`);
     const said = plain(neckfall(args));
     const { reason, assumed } = JSON.parse(neckfall([...args, '--json']));
     const text = await mainText(page);
@@ -79,16 +79,14 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     for (const end of ends) expect(said.toLowerCase()).toContain(plain(end).toLowerCase().replace(/\.$/, ''));
     const csv = await download(page, 'Day-by-day table');
     expect(csv.bytes.toString()).toBe(neckfall([...args, '--days', '--csv']));
-    await page.close();
   });
 
   test('leads with this week, what should be seen now, and when tops go over', async () => {
-    const page = await app.page(trays);
+    const page = await app.at(trays);
     const now = plain(await page.locator('.today').textContent());
     expect(now).toMatch(
       /^This week: .+ You should see \S+ green leaves on each plant now.* Tops go over about /,
     );
-    await page.close();
   });
 
   test.each([
@@ -98,39 +96,35 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     ['in the trays', '2027-03-10', 'Keep the trays light'],
     ['years later', '2028-12-20', 'These are over by now'],
   ])('knows what is to be done %s', async (_, day, words) => {
-    const page = await app.page(trays.replace('2027-06-20', day));
+    const page = await app.at(trays.replace('2027-06-20', day));
     expect(plain(await page.locator('.today').textContent())).toContain(`This week: ${words}`);
-    await page.close();
   });
 
   test('says beforehand when to count leaves, and not once the day is long past', async () => {
     for (const day of ['2027-03-20', '2027-08-01']) {
-      const page = await app.page(`${bank}&class=long&start=direct-seed&date=2027-03-25&today=${day}`);
+      const page = await app.at(`${bank}&class=long&start=direct-seed&date=2027-03-25&today=${day}`);
       const jobs = plain(await page.locator('.jobs').textContent());
       expect(jobs.includes('three weeks before bulbs start')).toBe(day < '2027-04');
-      await page.close();
     }
   });
 
   test('tells its own spans, the weather apart from the onion', async () => {
-    const page = await app.page(trays);
+    const page = await app.at(trays);
     const how = plain(await page.locator('.how').textContent());
     expect(how).toMatch(
       /tops go over within \d+ days of each other, and bulbs are within \d+ mm\. The weather/,
     );
     expect(how.match(/an ordinary garden gives about four fifths/g)).toHaveLength(1);
-    await page.close();
   });
 
   test('asks nothing: without a plan it takes what suits the place, says so, and writes it into its links', async () => {
-    const page = await app.page(`${lyon}&today=2027-05-03`);
+    const page = await app.at(`${lyon}&today=2027-05-03`);
     expect(await mainText(page)).toContain('You had not said how');
     const link = await page.getByRole('link', { name: 'When: other days' }).getAttribute('href');
     expect(link).toMatch(/class=\w+&start=[a-z-]+&date=20\d\d-\d\d-\d\d/);
     await page.goto(app.url + (link ?? '').replace('#/when', '#/season'));
     await ready(page);
     expect(await mainText(page)).not.toContain('You had not said how');
-    await page.close();
   });
 
   test.each([1, 6])(
@@ -165,7 +159,7 @@ describe.skipIf(!hasChromium)('the Season page', () => {
   );
 
   test('reckons plants and row into a crop, either way', async () => {
-    const page = await app.page(trays);
+    const page = await app.at(trays);
     await openFolds(page);
     await page.getByLabel('Or row').fill('25');
     await page.getByLabel('Or row').press('Tab');
@@ -174,27 +168,24 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     expect(page.url()).toContain('plants=250');
     const text = plain(await page.locator('.yield').textContent());
     expect(text).toContain('250 plants take 25 m of row');
-    await page.close();
   });
 
   test('keeps plants in ten and years in ten apart', async () => {
-    const page = await app.page(
+    const page = await app.at(
       `${lyon}&class=intermediate&start=direct-seed&date=2026-08-25&today=2027-05-03`,
     );
     const [years, plants] = await page.locator('.risks .two > div').allTextContents();
     expect(years).not.toContain('plants in 10');
     expect(plants).toMatch(/plants? in 10/);
-    await page.close();
   });
 
   test('has the days in a box that keys can scroll, made when it is opened', async () => {
-    const page = await app.page(trays);
+    const page = await app.at(trays);
     expect(await page.locator('.days tr').count()).toBe(0);
     await page.locator('.days summary').click();
     await page.locator('.days tbody tr').first().waitFor();
     expect(await page.locator('.days tbody tr').count()).toBeGreaterThan(60);
     expect(await page.locator('.days .scroll').getAttribute('tabindex')).toBe('0');
-    await page.close();
   });
 
   test('speaks American with American units', async () => {
@@ -211,7 +202,7 @@ describe.skipIf(!hasChromium)('the Season page', () => {
   });
 
   test('has a southern season over New Year', async () => {
-    const page = await app.page(
+    const page = await app.at(
       '#/season?at=-46.413,168.352&name=Invercargill&class=long&start=direct-seed&date=2027-10-05&today=2027-12-20',
     );
     const csv = (await download(page, 'Day-by-day table')).bytes.toString().trim().split('\r\n').slice(1);
@@ -219,80 +210,75 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     expect(first.slice(0, 4)).toBe('2027');
     expect(last.slice(0, 4)).toBe('2028');
     expect(await page.locator('.today').textContent()).toContain('green leaves on each plant');
-    await page.close();
   });
 
   test('says what else to grow where no bulbs come', async () => {
-    const page = await app.page(
+    const page = await app.at(
       '#/season?at=14.604,120.982&name=Manila&class=long&start=direct-seed&date=2027-06-01&today=2027-09-20',
     );
     const text = await mainText(page);
     expect(text).toContain('no bulbs');
     expect(text).toContain('bunching onions');
     expect(text).toContain('No crop worth keeping');
-    await page.close();
   });
 
   test('names an onion that it does not know, as text, and goes on with the kind', async () => {
     const nasty = '<img src=x onerror=alert(1)>';
-    const page = await app.page(`${trays}&cultivar=${encodeURIComponent(nasty)}`);
+    const page = await app.at(`${trays}&cultivar=${encodeURIComponent(nasty)}`);
     expect(await mainText(page)).toContain(`No onion here is called “${nasty}”, so the long-day kind`);
     expect(await page.locator('main img').count()).toBe(0);
-    await page.close();
   });
 
   test('says what of a link does not go together', async () => {
-    const early = await app.page(`${trays}&plant-out=2027-02-01`);
+    const early = await app.at(`${trays}&plant-out=2027-02-01`);
     expect(await mainText(early)).toContain('Planted out on 1 February 2027 does not go with that sowing');
-    await early.close();
     const onlySeed = cultivars.find(({ kind, starts }) => kind === 'bulb-onion' && !starts.includes('sets'))!;
     const name = encodeURIComponent(onlySeed.name);
-    const page = await app.page(`${bank}&cultivar=${name}&start=sets&date=2027-03-20&today=2027-06-20`);
+    const page = await app.at(`${bank}&cultivar=${name}&start=sets&date=2027-03-20&today=2027-06-20`);
     expect(await mainText(page)).toContain(`As far as we know ${onlySeed.name} is not sold as sets`);
     expect(await page.locator('h1').textContent()).not.toContain('from sets');
-    await page.close();
   });
 
   test.each([
     { width: 360, dark: false },
     { width: 1280, dark: true },
   ])('leaves axe nothing to find at $width px, dark $dark, all folds open', async (view) => {
-    const page = await app.page(trays, view);
+    const page = await app.at(trays, view);
     for (const fold of await page.locator('main details > summary').all()) await fold.click();
     expect(await axe(page)).toEqual([]);
-    await page.close();
   });
 
   test('needs no sideways scrolling from 320 px on', async () => {
-    const page = await app.page(trays, { width: 320 });
+    const page = await app.at(trays, { width: 320 });
     for (const fold of await page.locator('main details > summary').all()) await fold.click();
     for (const width of [320, 480, 640]) {
       await page.setViewportSize({ width, height: 700 });
       const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect({ width, over }).toEqual({ width, over: 0 });
     }
-    await page.close();
   });
 
-  test.each(['A4', 'Letter'])('prints on one sheet of %s what matters in the shed', async (format) => {
+  test('prints on one sheet of A4 or Letter what matters in the shed', async () => {
     const page = await app.page(trays);
     await page.evaluate(() => document.documentElement.setAttribute('data-theme', 'dark'));
     const headline = await page.locator('h1').textContent();
     const jobs = await page.locator('.jobs dt').allTextContents();
-    const { pages, text } = readPdf(await page.pdf({ format }));
-    expect(pages).toBe(1);
     const squeezed = (words: string | null) => (words ?? '').replace(/\s/g, '');
-    for (const words of [
-      headline,
-      ...jobs,
-      'What to expect',
-      'How it may go',
-      'How we know',
-      'Worked out on 20 June',
-    ])
-      expect(text).toContain(squeezed(words));
-    for (const words of ['Keep a copy', 'Change it', 'Another place'])
-      expect(text).not.toContain(squeezed(words));
+    for (const format of ['A4', 'Letter']) {
+      const { pages, text } = readPdf(await page.pdf({ format }));
+      expect({ format, pages }).toEqual({ format, pages: 1 });
+      for (const words of [
+        headline,
+        ...jobs,
+        'What to expect',
+        'How it may go',
+        'How we know',
+        'Worked out on 20 June',
+      ])
+        expect(text, format).toContain(squeezed(words));
+      for (const words of ['Keep a copy', 'Change it', 'Another place'])
+        expect(text, format).not.toContain(squeezed(words));
+    }
     await page.close();
     app.expectClean();
   });

@@ -25,7 +25,7 @@ describe.skipIf(!hasChromium)('the start on the When page', () => {
   };
 
   test('moves the start by keys: days, weeks, and the ends of the year', async () => {
-    const page = await app.page(`${sets}&date=2027-03-20`);
+    const page = await app.at(`${sets}&date=2027-03-20`);
     await slider(page).focus();
     const from = await dayOf(page);
     expect(shownDate(from)).toBe('2027-03-20');
@@ -50,7 +50,6 @@ describe.skipIf(!hasChromium)('the start on the When page', () => {
     await follows(page, first + 364);
     expect(await slider(page).getAttribute('aria-valuetext')).toMatch(/^\d+ \w+: .+ (year|no|work|had)/);
     await page.waitForFunction(() => document.activeElement?.getAttribute('type') === 'range');
-    await page.close();
   });
 
   test('loses no key press on a slow machine', async () => {
@@ -66,6 +65,7 @@ describe.skipIf(!hasChromium)('the start on the When page', () => {
   });
 
   test('moves the start by hand, the season with it, without a step in the history for each day', async () => {
+    // with a history of its own, which is short enough to grow
     const page = await app.page(`${sets}&date=2027-03-20`);
     const steps = await page.evaluate(() => history.length);
     await page.locator('.start-drag').scrollIntoViewIfNeeded();
@@ -93,11 +93,10 @@ describe.skipIf(!hasChromium)('the start on the When page', () => {
     await page.getByRole('button', { name: /^Back to the best/ }).click();
     await follows(page, await dayOf(page));
     expect(await page.getByRole('button', { name: /^Back to the best/ }).count()).toBe(0);
-    await page.close();
   });
 
   test('opens the season of a day typed in, in another year too, and refuses others in words', async () => {
-    const page = await app.page(sets);
+    const page = await app.at(sets);
     await page.getByText('Another onion, another start, or a day of your own').click();
     const field = page.getByLabel('Planting day');
     await field.fill('2025-10-14');
@@ -111,6 +110,5 @@ describe.skipIf(!hasChromium)('the start on the When page', () => {
     expect(page.url()).toContain('date=2025-10-14');
     await page.goBack();
     await page.waitForFunction(() => !location.hash.includes('date='));
-    await page.close();
   });
 });

@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, openDetails, ready } from './open-app.ts';
 
 const program = fileURLToPath(new URL('../../packages/cli/bin/neckfall.mjs', import.meta.url));
 const today = 'today=2027-05-03';
@@ -39,7 +39,7 @@ describe.skipIf(!hasChromium)('the When page', () => {
         encoding: 'utf8',
       });
     const { starts, reason, assumed } = JSON.parse(run('--json'));
-    const page = await app.page(`${lyon}&${address}`);
+    const page = await app.at(`${lyon}&${address}`);
     const text = await textOf(page);
     const [headline] = run().replace(/\s+/g, ' ').replace('Lyon, France: ', '').split('. ');
     expect(text.toLowerCase()).toContain(`${headline}.`.toLowerCase());
@@ -62,7 +62,6 @@ describe.skipIf(!hasChromium)('the When page', () => {
       else expect([0, 1]).toContain(Math.round(seasonShares.good));
     }
     expect(said.size).toBe(52);
-    await page.close();
   });
 
   test.each([
@@ -70,7 +69,7 @@ describe.skipIf(!hasChromium)('the When page', () => {
     // in a seedbed outdoors, where trays indoors are for January
     ['raised-seedlings', '2027-08-20'],
   ])('shows below the season that the command line has for %s started on %s', async (start, date) => {
-    const page = await app.page(`${lyon}&class=long&start=${start}&date=${date}`);
+    const page = await app.at(`${lyon}&class=long&start=${start}&date=${date}`);
     const args = ['--class', 'long', '--start', start, '--date', date, '--today', '2027-05-03', '--json'];
     const season = execFileSync(process.execPath, [program, 'season', 'Lyon', ...args], { encoding: 'utf8' });
     const { reason, neckFall } = JSON.parse(season);
@@ -80,11 +79,10 @@ describe.skipIf(!hasChromium)('the When page', () => {
     expect(shown).toContain(
       falls.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' }),
     );
-    await page.close();
   });
 
   test('leads with today, and takes what suits the place where nothing is asked', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     const heading = await page.locator('h1.answer').textContent();
     expect(heading).toMatch(/^Lyon, France: (today, 3 May, is|no day)/);
     expect(await page.locator('p.today').textContent()).toMatch(
@@ -95,11 +93,10 @@ describe.skipIf(!hasChromium)('the When page', () => {
     expect(page.url()).toMatch(/class=\w+/);
     expect(page.url()).toMatch(/start=[\w-]+/);
     expect(page.url()).toMatch(/date=20\d\d-\d\d-\d\d/);
-    await page.close();
   });
 
   test('changes onion and way of starting, with the words that go with it', async () => {
-    const page = await app.page(sets);
+    const page = await app.at(sets);
     await page.getByText(otherStart).click();
     await page.getByLabel('How you start it').selectOption('direct-seed');
     await ready(page);
@@ -109,11 +106,10 @@ describe.skipIf(!hasChromium)('the When page', () => {
     await ready(page);
     expect(page.url()).toContain('class=short');
     expect(await page.locator('h1').textContent()).toContain('short-day onions sown in place');
-    await page.close();
   });
 
   test('takes the way of starting that is asked for, with the onion that suits the place', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     await page.getByText(otherStart).click();
     const { length } = await page.getByLabel('How you start it').locator('option').all();
     expect(length).toBe(4);
@@ -124,34 +120,29 @@ describe.skipIf(!hasChromium)('the When page', () => {
     await page.getByLabel('How you start it').selectOption('sets');
     await ready(page);
     expect(await page.locator('h1').textContent()).toContain('from sets');
-    await page.close();
   });
 
   test('says what to grow instead where no week is good, and draws an onion without a bulb', async () => {
-    const page = await app.page(`#/when?at=1.35,103.82&name=Singapore&class=long&start=direct-seed&${today}`);
+    const page = await app.at(`#/when?at=1.35,103.82&name=Singapore&class=long&start=direct-seed&${today}`);
     const text = await textOf(page);
     expect(text).toContain('make no good bulbs, whichever week of the year');
     expect(text).toContain('shallots');
     expect(await page.locator('.season-from figure').getAttribute('aria-label')).toMatch(/spring onion|lost/);
-    await page.close();
   });
 
   test('has the southern year the other way round', async () => {
-    const page = await app.page(
+    const page = await app.at(
       `#/when?at=-41.286,174.776&name=Wellington&class=intermediate&start=raised-seedlings&${today}`,
     );
     const label = await page.locator('.year-line').first().getAttribute('aria-label');
     expect(label).toMatch(/on the longest day, \d+ December/);
-    await page.close();
   });
 
   test('answers beyond the polar circle and near the equator', async () => {
-    const polar = await app.page(`#/when?at=69.649,18.956&name=Troms%C3%B8&class=long&start=sets&${today}`);
+    const polar = await app.at(`#/when?at=69.649,18.956&name=Troms%C3%B8&class=long&start=sets&${today}`);
     expect(await textOf(polar)).toContain('the sun does not set');
-    await polar.close();
-    const tropics = await app.page(`#/when?at=14.604,120.982&name=Manila&${today}`);
+    const tropics = await app.at(`#/when?at=14.604,120.982&name=Manila&${today}`);
     expect(await textOf(tropics)).toContain('all year');
-    await tropics.close();
   });
 
   test('speaks to Americans in inches and their words', async () => {
@@ -166,20 +157,18 @@ describe.skipIf(!hasChromium)('the When page', () => {
 
   test('shows a name it does not know as text, and takes names like it', async () => {
     const nasty = '<img src=x onerror=alert(1)>';
-    const page = await app.page(`${sets}&cultivar=${encodeURIComponent(nasty)}`);
+    const page = await app.at(`${sets}&cultivar=${encodeURIComponent(nasty)}`);
     expect(await textOf(page)).toContain(`“${nasty}”`);
     expect(await page.locator('main img').count()).toBe(0);
-    await page.close();
-    const near = await app.page(`${sets}&cultivar=Copre`);
+    const near = await app.at(`${sets}&cultivar=Copre`);
     await near.getByRole('link', { name: 'Copra', exact: true }).click();
     await ready(near);
     expect(near.url()).toContain('cultivar=Copra');
     expect(await near.locator('main .alarm').count()).toBe(0);
-    await near.close();
   });
 
   test('prints answer, pictures and season without the controls', async () => {
-    const page = await app.page(`${sets}&date=2027-03-20`);
+    const page = await app.at(`${sets}&date=2027-03-20`);
     await page.emulateMedia({ media: 'print' });
     const isSeen = (selector: string) => page.locator(selector).first().isVisible();
     expect(await isSeen('h1.answer')).toBe(true);
@@ -188,25 +177,18 @@ describe.skipIf(!hasChromium)('the When page', () => {
     expect(await isSeen('main form')).toBe(false);
     expect(await isSeen('.start-slider')).toBe(false);
     expect((await page.pdf()).subarray(0, 5).toString()).toBe('%PDF-');
-    await page.close();
   });
 
   test.each([
     { width: 360, dark: false },
     { width: 1280, dark: true },
   ])('leaves axe nothing to find at $width px, dark $dark, and needs no sideways scrolling', async (view) => {
-    const page = await app.page(sets, view);
-    for (const fold of await page.locator('main details').all()) {
-      await fold.evaluate((details: HTMLDetailsElement) => {
-        details.open = true;
-      });
-    }
-    await ready(page);
+    const page = await app.at(sets, view);
+    await openDetails(page);
     expect(await axe(page)).toEqual([]);
     await page.setViewportSize({ width: Math.min(view.width, 320), height: 700 });
     const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(over).toBe(0);
-    await page.close();
     app.expectClean();
   });
 });

@@ -14,10 +14,9 @@ describe.skipIf(!hasChromium)('the Where page', () => {
   });
   afterAll(() => app.close());
 
-  const textOf = async (hash: string, locale = 'en-GB') => {
-    const page = await app.page(hash, { locale });
+  const textOf = async (hash: string) => {
+    const page = await app.at(hash);
     const text = await page.locator('main').textContent();
-    await page.close();
     return (text ?? '').replace(/\s+/g, ' ');
   };
 
@@ -59,7 +58,7 @@ describe.skipIf(!hasChromium)('the Where page', () => {
   });
 
   test('has the southern year the other way round', async () => {
-    const page = await app.page(`#/where?at=-41.286,174.776&name=Wellington&${today}`);
+    const page = await app.at(`#/where?at=-41.286,174.776&name=Wellington&${today}`);
     const hours = await page.locator('tbody tr td:nth-of-type(1)').allTextContents();
     const minutes = hours.slice(-12).map((text) => {
       const [h, m = '0'] = text.match(/\d+/g) ?? [];
@@ -67,7 +66,6 @@ describe.skipIf(!hasChromium)('the Where page', () => {
     });
     expect(minutes.indexOf(Math.max(...minutes))).toBe(11);
     expect([5, 6]).toContain(minutes.indexOf(Math.min(...minutes)));
-    await page.close();
   });
 
   test('speaks to Americans in their units and words, and keeps what is chosen instead', async () => {
@@ -82,7 +80,7 @@ describe.skipIf(!hasChromium)('the Where page', () => {
   });
 
   test('takes what the grower knows of the ground into the answer and the link', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     await page.getByText('Your ground:').click();
     await page.getByLabel('Height above the sea').fill('420');
     await page.getByLabel('Height above the sea').press('Tab');
@@ -101,11 +99,10 @@ describe.skipIf(!hasChromium)('the Where page', () => {
     await page.getByLabel('Hours a day that the sun reaches').press('Tab');
     expect(await page.getByRole('alert').textContent()).toContain('“30”');
     expect(page.url()).toContain('sun=5.5');
-    await page.close();
   });
 
   test('prints the answer and its grounds without the controls', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     await page.emulateMedia({ media: 'print' });
     const isSeen = (text: string) => page.getByText(text).first().isVisible();
     expect(await isSeen('Lyon, France: ')).toBe(true);
@@ -113,7 +110,6 @@ describe.skipIf(!hasChromium)('the Where page', () => {
     expect(await isSeen('Another place')).toBe(false);
     expect(await isSeen('Copy a link')).toBe(false);
     expect((await page.pdf()).subarray(0, 5).toString()).toBe('%PDF-');
-    await page.close();
   });
 
   test('takes coordinates with points or commas, names for them, and refuses others in words', async () => {
@@ -153,9 +149,8 @@ describe.skipIf(!hasChromium)('the Where page', () => {
   test('says why there is no answer at sea and beyond the land covered, and asks for another place', async () => {
     expect(await textOf('#/where?at=0,-30')).toMatch(/at sea; the nearest town is .+ away/);
     expect(await textOf('#/where?at=78.2,15.6')).toContain('72° N');
-    const page = await app.page('#/where?at=0,-30');
+    const page = await app.at('#/where?at=0,-30');
     expect(await page.getByRole('combobox').count()).toBe(1);
-    await page.close();
     app.expectClean();
   });
 });

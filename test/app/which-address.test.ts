@@ -28,7 +28,7 @@ describe.skipIf(!hasChromium)('the address of the Which page', () => {
   afterAll(() => app.close());
 
   test('carries the size and storing of sets, which are ranked as the command line ranks them', async () => {
-    const page = await app.page(`${lyon}&only-start=sets`);
+    const page = await app.at(`${lyon}&only-start=sets`);
     const usual = await allRowsOf(page);
     await page.getByText('Sets are taken as 16 mm across, stored cold.').click();
     await page.getByLabel('Size of the sets').fill('10');
@@ -43,25 +43,22 @@ describe.skipIf(!hasChromium)('the address of the Which page', () => {
       sorted(rowsOfCommand('Lyon', '--start', 'sets', '--set-size', '10', '--set-store', 'warm')),
     );
     expect(rows).not.toEqual(usual);
-    await page.close();
   });
 
   test('asks for sets only where some are meant', async () => {
-    const page = await app.page(`${lyon}&only-start=direct-seed`);
+    const page = await app.at(`${lyon}&only-start=direct-seed`);
     expect(await page.getByText('Sets are taken as').count()).toBe(0);
-    const named = await app.page(`${lyon}&cultivar=Walla+Walla`);
+    const named = await app.at(`${lyon}&cultivar=Walla+Walla`);
     const hasSets = (await named.locator('.starts thead th').allTextContents()).includes('Sets');
     expect(await named.getByText('Sets are taken as').count()).toBe(hasSets ? 1 : 0);
-    const packet = await app.page(`${lyon}&packet=yes&class=long`);
+    const packet = await app.at(`${lyon}&packet=yes&class=long`);
     expect(await packet.getByText('Sets are taken as').count()).toBe(1);
-    for (const opened of [page, named, packet]) await opened.close();
   });
 
   test('shows all kinds to one who comes from another page, with what was looked at there told in words', async () => {
-    const plain = await app.page(lyon);
+    const plain = await app.at(lyon);
     const all = await allRowsOf(plain);
-    await plain.close();
-    const page = await app.page(`${lyon.replace('which', 'when')}&class=long&start=sets`);
+    const page = await app.at(`${lyon.replace('which', 'when')}&class=long&start=sets`);
     await follow(page, 'Which', '#/which');
     expect(await narrowed(page)).toContain('Among all onions we know.');
     expect(await allRowsOf(page)).toEqual(all);
@@ -82,11 +79,10 @@ describe.skipIf(!hasChromium)('the address of the Which page', () => {
     await page.locator('.kind').first().waitFor({ state: 'attached' });
     await ready(page);
     expect(await narrowed(page)).toContain('Among all onions we know.');
-    await page.close();
   });
 
   test('keeps what the reader narrowed by hand over a visit to another page', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     await page.getByText('Narrow it down').click();
     await page.getByLabel('Started as').selectOption('raised-seedlings');
     await page.getByText('Only: sown in trays.').waitFor();
@@ -96,11 +92,10 @@ describe.skipIf(!hasChromium)('the address of the Which page', () => {
     await follow(page, 'Which', '#/which');
     expect(await narrowed(page)).toContain('Only: sown in trays.');
     expect(new Set((await rowsOf(page)).map(({ start }) => start))).toEqual(new Set(['raised-seedlings']));
-    await page.close();
   });
 
   test('goes from a packet to the list without its skin or its start narrowing anything', async () => {
-    const page = await app.page(`${lyon}&packet=yes&class=intermediate&skin=red&start=sets`);
+    const page = await app.at(`${lyon}&packet=yes&class=intermediate&skin=red&start=sets`);
     await page
       .getByRole('navigation', { name: 'What do you have?' })
       .getByRole('link', { name: 'What can I get here?' })
@@ -109,14 +104,12 @@ describe.skipIf(!hasChromium)('the address of the Which page', () => {
     await ready(page);
     expect(await narrowed(page)).toContain('Among all onions we know.');
     expect(page.url()).not.toContain('skin');
-    await page.close();
   });
 
   test('opens links that were made when class and start narrowed the list', async () => {
-    const page = await app.page(`${lyon}&class=intermediate&start=raised-seedlings`);
+    const page = await app.at(`${lyon}&class=intermediate&start=raised-seedlings`);
     expect(await page.locator('h1.answer').textContent()).toMatch(/^Lyon, France: /);
     expect(await page.locator('.notice').textContent()).not.toContain('class');
-    await page.close();
     app.expectClean();
   });
 });

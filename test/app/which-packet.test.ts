@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type App, axe, hasChromium, openApp, ready, textOf } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, openDetails, ready, textOf } from './open-app.ts';
 import { lyon, rowsOfCommand } from './which-rows.ts';
 
 const nashik = '#/which?at=19.997,73.791&name=Nashik&today=2027-05-03';
@@ -12,7 +12,7 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
   afterAll(() => app.close());
 
   test('takes a packet by its day length and days, and says what was made of it', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     await page.getByRole('link', { name: 'I have this packet' }).click();
     await page.getByRole('heading', { name: 'What do you have in your hand?' }).waitFor();
     await page.getByText('What else it says').click();
@@ -30,11 +30,10 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     await page.getByLabel('Days to maturity').fill('1200');
     await page.getByLabel('Days to maturity').press('Tab');
     expect(await page.getByRole('alert').textContent()).toContain('“1200”');
-    await page.close();
   });
 
   test('takes a packet by its name as the command line does, with ways of starting and their sources', async () => {
-    const page = await app.page(`${lyon}&packet=yes`);
+    const page = await app.at(`${lyon}&packet=yes`);
     await page.getByLabel('Its name').fill('walla walla');
     await page.getByLabel('Its name').press('Tab');
     await page.locator('h1.answer', { hasText: 'Walla Walla' }).waitFor();
@@ -46,21 +45,18 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     const facts = await page.locator('.starts li').allTextContents();
     expect(facts.some((fact) => /\(source 1\)/.test(fact))).toBe(true);
     expect(await page.locator('.starts ol li').count()).toBeGreaterThan(1);
-    await page.close();
   });
 
   test('offers names like one it does not know, and tells shallots apart', async () => {
-    const page = await app.page(`${lyon}&cultivar=Copraa`);
+    const page = await app.at(`${lyon}&cultivar=Copraa`);
     await page.getByRole('button', { name: 'Did you mean Copra?' }).click();
     await page.locator('h1.answer', { hasText: 'Copra' }).waitFor();
-    await page.close();
-    const other = await app.page(`${lyon}&cultivar=Golden+Gourmet`);
+    const other = await app.at(`${lyon}&cultivar=Golden+Gourmet`);
     expect(await other.getByRole('alert').textContent()).toContain('shallot');
-    await other.close();
   });
 
   test('says plainly that it does not know a name, keeps it, and goes by what else is printed', async () => {
-    const page = await app.page(`${lyon}&packet=yes`);
+    const page = await app.at(`${lyon}&packet=yes`);
     await page.getByLabel('Its name').fill('Bobs Giant');
     await page.getByLabel('Its name').press('Tab');
     await page.getByRole('heading', { level: 1, name: 'We don’t know “Bobs Giant”' }).waitFor();
@@ -73,17 +69,15 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     expect(text).toContain('We don’t know “Bobs Giant” by name: this goes by what its packet says.');
     expect(text).toContain('Ways to start Bobs Giant');
     expect(page.url()).toContain('class=long&cultivar=Bobs+Giant');
-    await page.close();
   });
 
   test('asks for more than days to maturity', async () => {
-    const page = await app.page(`${lyon}&packet=yes`);
+    const page = await app.at(`${lyon}&packet=yes`);
     await page.getByText('What else it says').click();
     await page.getByLabel('Days to maturity').fill('110');
     await page.getByLabel('Days to maturity').press('Tab');
     await page.getByText('Days to maturity alone don’t say when bulbs start').waitFor();
     expect(await page.locator('h1').textContent()).toBe('What do you have in your hand?');
-    await page.close();
   });
 
   test.each([
@@ -91,7 +85,7 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     ['young plants', /Set your plants out/, ['Bought plants']],
     ['sets', /Plant your sets/, ['Sets']],
   ])('answers from %s in the hand, whatever else is said', async (content, answer, ways) => {
-    const page = await app.page(`${lyon}&packet=yes`);
+    const page = await app.at(`${lyon}&packet=yes`);
     await page.getByLabel('What do you have in your hand?').selectOption(content);
     await page.locator('h1.answer').waitFor();
     await ready(page);
@@ -100,28 +94,25 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     const heads = (await page.locator('.starts thead th').allTextContents()).slice(1);
     expect(heads.sort()).toEqual([...ways].sort());
     expect(await textOf(page)).not.toContain('not on sale');
-    await page.close();
   });
 
   test('keeps what is in the hand when a name is mended', async () => {
-    const page = await app.page(`${lyon}&packet=yes&holds=sets&skin=red&cultivar=Sturonn`);
+    const page = await app.at(`${lyon}&packet=yes&holds=sets&skin=red&cultivar=Sturonn`);
     await page.getByRole('button', { name: 'Did you mean Sturon?' }).click();
     await page.locator('h1.answer', { hasText: 'Sturon' }).waitFor();
     for (const kept of ['holds=sets', 'skin=red', 'cultivar=Sturon']) expect(page.url()).toContain(kept);
     await page.getByRole('button', { name: 'Does it suit?' }).click();
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('H1');
-    await page.close();
   });
 
   test('tells the name an onion goes by here, and in words which start was chosen', async () => {
-    const page = await app.page(`${lyon}&cultivar=Senshyu&start=raised-seedlings`);
+    const page = await app.at(`${lyon}&cultivar=Senshyu&start=raised-seedlings`);
     expect(await textOf(page)).toContain('“Senshyu” is Senshuki in our list.');
     expect(await page.locator('.starts th.chosen').textContent()).toBe('Sown in trays, as you chose');
-    await page.close();
   });
 
   test('says no in a whole sentence, and what comes before it with its numbers', async () => {
-    const page = await app.page(`${nashik}&cultivar=Copra`);
+    const page = await app.at(`${nashik}&cultivar=Copra`);
     expect(await page.locator('h1.answer').textContent()).toBe(
       'Nashik, India: not Copra. However it is started, it makes no bulbs.',
     );
@@ -129,25 +120,18 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     expect(await against.textContent()).toMatch(
       /^Others come before it here, first of all tropical short-day, .+: good bulbs in .+, with this one in none of 30 years tried\./,
     );
-    await page.close();
   });
 
   test.each([360, 1280])('at %i px has nothing for axe to find with all that can be said', async (width) => {
-    const page = await app.page(
+    const page = await app.at(
       `${lyon}&packet=yes&cultivar=Bobs+Giant&class=long&holds=sets&start=sets&skin=red`,
       {
         width,
       },
     );
-    for (const fold of await page.locator('main details').all()) {
-      await fold.evaluate((details: HTMLDetailsElement) => {
-        details.open = true;
-      });
-    }
-    await ready(page);
+    await openDetails(page);
     expect(await axe(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
-    await page.close();
     app.expectClean();
   });
 });

@@ -1,6 +1,6 @@
 import { cultivars } from '@neckfall/data';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type App, axe, hasChromium, openApp, openFolds, ready, textOf } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, openDetails, openFolds, ready, textOf } from './open-app.ts';
 import { lyon, rowsOf, rowsOfCommand, sorted } from './which-rows.ts';
 
 const wellington = '#/which?at=-41.286,174.776&name=Wellington&today=2027-05-03';
@@ -27,16 +27,15 @@ describe.skipIf(!hasChromium)('the Which page', () => {
       ['--at', '-41.286,174.776', '--class', 'intermediate'],
     ],
   ])('ranks %s as the command line does', async (_, hash, args) => {
-    const page = await app.page(hash);
+    const page = await app.at(hash);
     const all = page.getByRole('button', { name: /^Show all/ });
     if (await all.count()) await all.click();
     await ready(page);
     expect(sorted(await rowsOf(page))).toEqual(sorted(rowsOfCommand(...args)));
-    await page.close();
   });
 
   test('leads with what to get, draws every kind, and puts those that nothing tells apart under one head', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     expect(await page.locator('h1.answer').textContent()).toMatch(/^Lyon, France: /);
     const kinds = await page.locator('.kind').count();
     const numbers = page.locator('[aria-labelledby=sections] tbody tr');
@@ -55,19 +54,16 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     }
     const text = await textOf(page);
     expect(text).toContain('at least');
-    await page.close();
   });
 
   test('leads with names sold in the country of the place, and says where there are none', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     // sold in France: memory, as the catalogue says of each
     const lead = await page.locator('.said p.because').textContent();
     expect(cultivars.some(({ name, soldIn }) => soldIn.includes('FR') && lead?.includes(name))).toBe(true);
     expect(await textOf(page)).not.toContain('(France) is not known');
-    await page.close();
-    const ulaanbaatar = await app.page('#/which?at=47.908,106.883&name=Ulan+Bator&today=2027-05-03');
+    const ulaanbaatar = await app.at('#/which?at=47.908,106.883&name=Ulan+Bator&today=2027-05-03');
     expect(await textOf(ulaanbaatar)).toContain('sold here (Mongolia) is not known');
-    await ulaanbaatar.close();
   });
 
   test('shows first rows before the years are tried, stops when told, and goes on', async () => {
@@ -94,7 +90,7 @@ describe.skipIf(!hasChromium)('the Which page', () => {
   });
 
   test('narrows by skin, keeping and taste, tells it in a sentence, and keeps it in the address', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     await page.getByText('Narrow it down').click();
     await page.getByLabel('Skin').selectOption('red');
     await page.getByLabel('Keeps at least').fill('5');
@@ -112,14 +108,12 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     await page.getByRole('button', { name: 'All onions again' }).click();
     await page.locator('.kind').first().waitFor({ state: 'attached' });
     expect(page.url()).not.toContain('colour');
-    await page.close();
   });
 
   test('tells names it does not know, and takes the others', async () => {
-    const page = await app.page(`${lyon}&have=Stutgarter,Copra`);
+    const page = await app.at(`${lyon}&have=Stutgarter,Copra`);
     expect(await page.getByRole('alert').textContent()).toMatch(/“Stutgarter”.+Did you mean .*Stuttgarter/);
     expect((await rowsOf(page)).every(({ names }) => names === 'Copra')).toBe(true);
-    await page.close();
   });
 
   test('sets up to four side by side in one table, keeps them in the link, and takes them away', async () => {
@@ -149,7 +143,7 @@ describe.skipIf(!hasChromium)('the Which page', () => {
   });
 
   test('goes on to the weeks and the season with the onion and its start in the address', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     const kind = page.locator('.kind').first();
     const [name] = ((await kind.locator('.names').first().getAttribute('data-names')) ?? '').split(';');
     const start = await kind.getAttribute('data-start');
@@ -161,20 +155,16 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     expect(params.get('date')).toMatch(/^\d{4}-\d\d-\d\d$/);
     await page.goBack();
     await page.locator('.kind').first().waitFor({ state: 'attached' });
-    await page.close();
   });
 
   test('shows names of the address as text, whatever they are', async () => {
     const nasty = '<img src=x onerror="document.title=1"><script>document.title=2</script>';
     const written = encodeURIComponent(nasty);
-    const page = await app.page(`${lyon}&cultivar=${written}`);
-    expect(await textOf(page)).toContain(nasty);
-    const list = await app.page(`${lyon}&have=${written}&beside=sets~${written}`);
-    expect(await textOf(list)).toContain(nasty);
-    for (const shown of [page, list]) {
-      expect(await shown.locator('main img, main script').count()).toBe(0);
-      expect(await shown.title()).toMatch(/^Which: Lyon/);
-      await shown.close();
+    for (const asked of [`cultivar=${written}`, `have=${written}&beside=sets~${written}`]) {
+      const page = await app.at(`${lyon}&${asked}`);
+      expect(await textOf(page)).toContain(nasty);
+      expect(await page.locator('main img, main script').count()).toBe(0);
+      expect(await page.title()).toMatch(/^Which: Lyon/);
     }
   });
 
@@ -194,10 +184,9 @@ describe.skipIf(!hasChromium)('the Which page', () => {
       'at=14.604,120.982&name=Manila',
       'at=-0.22,-78.51&name=Quito',
     ]) {
-      const page = await app.page(`#/which?${at}&today=2027-05-03`);
+      const page = await app.at(`#/which?${at}&today=2027-05-03`);
       expect((await page.locator('h1').textContent())?.length).toBeGreaterThan(20);
       expect(await page.locator('.kind').count()).toBeGreaterThan(0);
-      await page.close();
     }
   });
 
@@ -211,17 +200,11 @@ describe.skipIf(!hasChromium)('the Which page', () => {
       `${lyon}&packet=yes`,
     ];
     for (const hash of hashes) {
-      const page = await app.page(hash, { width, dark });
-      for (const fold of await page.locator('main details').all()) {
-        await fold.evaluate((details: HTMLDetailsElement) => {
-          details.open = true;
-        });
-      }
-      await ready(page);
+      const page = await app.at(hash, { width, dark });
+      await openDetails(page);
       expect({ hash, found: await axe(page) }).toEqual({ hash, found: [] });
       if (width === 360) await page.setViewportSize({ width: 320, height: 700 });
       expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
-      await page.close();
     }
     app.expectClean();
   });
