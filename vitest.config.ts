@@ -34,6 +34,7 @@ export default defineConfig({
         // these open the built app in Chromium
         test: {
           name: 'app',
+          isolate: false,
           include: appTests,
           testTimeout: 60_000,
           globalSetup: 'tools/setup/vitest-build-app.mjs',

@@ -65,7 +65,7 @@ describe.skipIf(!hasChromium)('the app', () => {
   });
 
   test('goes back and forward through places and pages', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     await page.getByRole('link', { name: 'About' }).click();
     await page.locator('h1', { hasText: 'Which onion' }).waitFor();
     await page.getByRole('button', { name: 'Another place' }).click();
@@ -80,7 +80,6 @@ describe.skipIf(!hasChromium)('the app', () => {
     await page.goForward();
     await page.locator('h1.answer', { hasText: 'Oslo' }).waitFor();
     expect(await page.title()).toBe('Where: Oslo, Norway – Neckfall');
-    await page.close();
   });
 
   test('opens again where one left, without the day that a link named', async () => {
@@ -107,14 +106,13 @@ describe.skipIf(!hasChromium)('the app', () => {
   });
 
   test('copies a link that opens to the same answer', async () => {
-    const context = await app.context();
-    await context.grantPermissions(['clipboard-read', 'clipboard-write'], { origin: app.url });
-    const page = await app.page(`${lyon}&sun=7`, { context });
+    const page = await app.at(`${lyon}&sun=7`);
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write'], { origin: app.url });
     await page.getByRole('button', { name: 'Copy a link' }).click();
     await page.getByText('Copied.').waitFor();
     const link = await page.evaluate(() => navigator.clipboard.readText());
     expect(link).toBe(`${app.url}#/where?at=45.748,4.847&name=Lyon&sun=7`);
-    await context.close();
+    await page.context().clearPermissions();
   });
 
   test('shows the link where it may not be copied', async () => {
@@ -151,14 +149,13 @@ describe.skipIf(!hasChromium)('the app', () => {
   });
 
   test('follows the look one chooses, against that of the device', async () => {
-    const page = await app.page(lyon, { dark: true });
+    const page = await app.at(lyon, { dark: true });
     const ground = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
     const night = await ground();
     await page.getByLabel('light', { exact: true }).check();
     expect(await ground()).not.toBe(night);
     await page.getByLabel('as the device has it').check();
     expect(await ground()).toBe(night);
-    await page.close();
   });
 
   test('says what did not arrive, and answers once it does', async () => {

@@ -1,13 +1,11 @@
-import { execFileSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
 import { cultivars } from '@neckfall/data';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { neckfall } from './command-line.ts';
 import { download } from './download.ts';
 import { type App, axe, hasChromium, openApp, openFolds, ready } from './open-app.ts';
 import { readPdf } from './pdf-text.ts';
 
-const program = fileURLToPath(new URL('../../packages/cli/bin/neckfall.mjs', import.meta.url));
 const lyon = '#/season?at=45.748,4.847&name=Lyon';
 const bank = '#/season?at=52.08,-3.13&name=Pencarreg+Bank';
 const trays = `${bank}&class=long&start=raised-seedlings&date=2027-02-20&today=2027-06-20`;
@@ -15,13 +13,6 @@ const named = cultivars.find(({ kind, starts }) => kind === 'bulb-onion' && star
 
 const plain = (text: string | null) => (text ?? '').replace(/\s+/g, ' ').trim();
 const mainText = async (page: Page) => plain(await page.locator('main').textContent());
-
-function neckfall(args: readonly string[]): string {
-  return execFileSync(process.execPath, [program, 'season', ...args], {
-    encoding: 'utf8',
-    stdio: ['ignore', 'pipe', 'ignore'],
-  });
-}
 
 describe.skipIf(!hasChromium)('the Season page', () => {
   let app: App;
@@ -64,8 +55,8 @@ describe.skipIf(!hasChromium)('the Season page', () => {
   ])('says of %s what the command line says', async (_, hash, command) => {
     const args = [...(typeof command === 'string' ? command.split(' ') : command), '--today', '2027-05-03'];
     const page = await app.at(`${hash}&today=2027-05-03`);
-    const said = plain(neckfall(args));
-    const { reason, assumed } = JSON.parse(neckfall([...args, '--json']));
+    const said = plain(await neckfall('season', ...args));
+    const { reason, assumed } = JSON.parse(await neckfall('season', ...args, '--json'));
     const text = await mainText(page);
     expect(said.startsWith(plain(await page.locator('h1').textContent()))).toBe(true);
     for (const sentence of [reason, ...assumed]) expect(text).toContain(sentence);
@@ -78,7 +69,7 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     const ends = await page.locator('.risks ul').first().locator('li').allTextContents();
     for (const end of ends) expect(said.toLowerCase()).toContain(plain(end).toLowerCase().replace(/\.$/, ''));
     const csv = await download(page, 'Day-by-day table');
-    expect(csv.bytes.toString()).toBe(neckfall([...args, '--days', '--csv']));
+    expect(csv.bytes.toString()).toBe(await neckfall('season', ...args, '--days', '--csv'));
   });
 
   test('leads with this week, what should be seen now, and when tops go over', async () => {

@@ -1,10 +1,8 @@
-import { execFileSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { neckfall } from './command-line.ts';
 import { type App, axe, hasChromium, openApp, openDetails, ready } from './open-app.ts';
 
-const program = fileURLToPath(new URL('../../packages/cli/bin/neckfall.mjs', import.meta.url));
 const today = 'today=2027-05-03';
 const lyon = `#/when?at=45.748,4.847&name=Lyon&${today}`;
 const sets = `${lyon}&class=long&start=sets`;
@@ -34,14 +32,11 @@ describe.skipIf(!hasChromium)('the When page', () => {
       ),
     ],
   ])('says of %s what the command line says', async (_, address, args) => {
-    const run = (...more: string[]) =>
-      execFileSync(process.execPath, [program, 'when', 'Lyon', ...args, '--today', '2027-05-03', ...more], {
-        encoding: 'utf8',
-      });
-    const { starts, reason, assumed } = JSON.parse(run('--json'));
+    const run = (...more: string[]) => neckfall('when', 'Lyon', ...args, '--today', '2027-05-03', ...more);
+    const { starts, reason, assumed } = JSON.parse(await run('--json'));
     const page = await app.at(`${lyon}&${address}`);
     const text = await textOf(page);
-    const [headline] = run().replace(/\s+/g, ' ').replace('Lyon, France: ', '').split('. ');
+    const [headline] = (await run()).replace(/\s+/g, ' ').replace('Lyon, France: ', '').split('. ');
     expect(text.toLowerCase()).toContain(`${headline}.`.toLowerCase());
     expect(text).toContain(reason);
     for (const sentence of assumed) expect(text).toContain(sentence);
@@ -71,7 +66,7 @@ describe.skipIf(!hasChromium)('the When page', () => {
   ])('shows below the season that the command line has for %s started on %s', async (start, date) => {
     const page = await app.at(`${lyon}&class=long&start=${start}&date=${date}`);
     const args = ['--class', 'long', '--start', start, '--date', date, '--today', '2027-05-03', '--json'];
-    const season = execFileSync(process.execPath, [program, 'season', 'Lyon', ...args], { encoding: 'utf8' });
+    const season = await neckfall('season', 'Lyon', ...args);
     const { reason, neckFall } = JSON.parse(season);
     const shown = (await page.locator('.season-from').textContent()) ?? '';
     expect(shown).toContain(reason);

@@ -1,9 +1,7 @@
-import { execFileSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { neckfall } from './command-line.ts';
 import { type App, hasChromium, openApp, ready } from './open-app.ts';
 
-const program = fileURLToPath(new URL('../../packages/cli/bin/neckfall.mjs', import.meta.url));
 const today = 'today=2027-05-03';
 const lyon = `#/where?at=45.748,4.847&name=Lyon&${today}`;
 
@@ -30,12 +28,9 @@ describe.skipIf(!hasChromium)('the Where page', () => {
     ],
   ])('says of %s what the command line says', async (_, hash, args) => {
     const page = await textOf(`${hash}&${today}`);
-    const run = (...more: string[]) =>
-      execFileSync(process.execPath, [program, 'where', ...args, '--today', '2027-05-03', ...more], {
-        encoding: 'utf8',
-      });
-    const { today: outlook, classes, climate, assumed } = JSON.parse(run('--json'));
-    const [headline] = run().replace(/\s+/g, ' ').split('. ');
+    const run = (...more: string[]) => neckfall('where', ...args, '--today', '2027-05-03', ...more);
+    const { today: outlook, classes, climate, assumed } = JSON.parse(await run('--json'));
+    const [headline] = (await run()).replace(/\s+/g, ' ').split('. ');
     expect(page).toContain(`${headline}.`);
     expect(page).toContain(outlook.sentence);
     for (const { reason } of classes) expect(page).toContain(reason);

@@ -40,7 +40,7 @@ describe.skipIf(!hasChromium)('the address of the Which page', () => {
     expect(page.url()).toMatch(/set-size=10&set-store=warm/);
     const rows = await allRowsOf(page);
     expect(rows).toEqual(
-      sorted(rowsOfCommand('Lyon', '--start', 'sets', '--set-size', '10', '--set-store', 'warm')),
+      sorted(await rowsOfCommand('Lyon', '--start', 'sets', '--set-size', '10', '--set-store', 'warm')),
     );
     expect(rows).not.toEqual(usual);
   });

@@ -38,7 +38,8 @@ describe.skipIf(!hasChromium)('the packet in the hand', () => {
     await page.getByLabel('Its name').press('Tab');
     await page.locator('h1.answer', { hasText: 'Walla Walla' }).waitFor();
     await ready(page);
-    const starts = rowsOfCommand('Lyon', '--have', 'Walla Walla').map(({ start }) => start);
+    const rows = await rowsOfCommand('Lyon', '--have', 'Walla Walla');
+    const starts = rows.map(({ start }) => start);
     const heads = await page.locator('.starts thead th').allTextContents();
     expect(heads.length - 1).toBe(starts.length);
     await page.getByText('What is known of each way').click();

@@ -1,19 +1,13 @@
-import { execFileSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
+import { neckfall } from './command-line.ts';
 
-const program = fileURLToPath(new URL('../../packages/cli/bin/neckfall.mjs', import.meta.url));
 export const lyon = '#/which?at=45.748,4.847&name=Lyon&today=2027-05-03';
 
 export type Row = { rank: number; start: string; names: string };
 
 /** What the command line answers, as the page has it. */
-export function rowsOfCommand(...args: string[]): Row[] {
-  const out = execFileSync(
-    process.execPath,
-    [program, 'which', ...args, '--today', '2027-05-03', '--json', '--limit', '1000'],
-    { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] },
-  );
+export async function rowsOfCommand(...args: string[]): Promise<Row[]> {
+  const out = await neckfall('which', ...args, '--today', '2027-05-03', '--json', '--limit', '1000');
   const { choices } = JSON.parse(out) as { choices: { rank: number; start: string; cultivars: string[] }[] };
   return choices.map(({ rank, start, cultivars }) => ({ rank, start, names: cultivars.join(';') }));
 }

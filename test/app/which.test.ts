@@ -31,7 +31,7 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     const all = page.getByRole('button', { name: /^Show all/ });
     if (await all.count()) await all.click();
     await ready(page);
-    expect(sorted(await rowsOf(page))).toEqual(sorted(rowsOfCommand(...args)));
+    expect(sorted(await rowsOf(page))).toEqual(sorted(await rowsOfCommand(...args)));
   });
 
   test('leads with what to get, draws every kind, and puts those that nothing tells apart under one head', async () => {
@@ -117,7 +117,7 @@ describe.skipIf(!hasChromium)('the Which page', () => {
   });
 
   test('sets up to four side by side in one table, keeps them in the link, and takes them away', async () => {
-    const page = await app.page(lyon);
+    const page = await app.at(lyon);
     // of the best alone there may be no more than four
     await page.getByRole('button', { name: /^Show all/ }).click();
     await ready(page);
@@ -128,9 +128,9 @@ describe.skipIf(!hasChromium)('the Which page', () => {
     expect(await heads.count()).toBe(5);
     expect(await put.first().isDisabled()).toBe(true);
     expect(page.url()).toContain('beside=');
-    const again = await app.page(page.url().slice(page.url().indexOf('#')));
-    expect(await again.locator('.beside thead th').allTextContents()).toEqual(await heads.allTextContents());
-    await again.close();
+    const shown = await heads.allTextContents();
+    await app.at(page.url().slice(page.url().indexOf('#')));
+    expect(await heads.allTextContents()).toEqual(shown);
     for (const cells of await page.locator('.beside tbody tr').all())
       expect(await cells.locator('td').count()).toBe(4);
     await page
@@ -139,7 +139,6 @@ describe.skipIf(!hasChromium)('the Which page', () => {
       .first()
       .click();
     expect(await heads.count()).toBe(4);
-    await page.close();
   });
 
   test('goes on to the weeks and the season with the onion and its start in the address', async () => {
