@@ -1,6 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { type Choice, chooseKinds, classOfType, tryStarts, waysOf } from '../../packages/engine/src/index.ts';
+import {
+  type Choice,
+  chooseKinds,
+  classOfType,
+  type Site,
+  tryStarts,
+  type WhenAnswer,
+  waysOf,
+} from '../../packages/engine/src/index.ts';
 import { type CalendarRow, readCalendarRows } from '../../tools/score/calendar-rows.ts';
 import { advisedRows, bestDateMiss, missOfSeason, nearDays, placesOf } from '../../tools/score/leads.ts';
 import { exceptions } from './exceptions.ts';
@@ -36,21 +44,29 @@ const fullRows = advisedRows(
 /** Where nearly any week of the year will do, no date is the best: three quarters of them. */
 const mostWeeks = 39;
 
+const tried = new Map<CalendarRow, { site: Site; year: WhenAnswer }>();
+
+/** What comes of a row's class and start in each week of the year; more than one test asks. */
+function triedOf(row: CalendarRow): { site: Site; year: WhenAnswer } {
+  const known = tried.get(row);
+  if (known) return known;
+  const site = siteOf(row);
+  const ways = waysOf(site, { class: row.class }, [row.start]);
+  const answer = { site, year: tryStarts(site, ways, {}, newYear) };
+  tried.set(row, answer);
+  return answer;
+}
+
 /** Weeks of the year in which a start as published is in time. */
 function openWeeks(row: CalendarRow): number {
-  const site = siteOf(row);
-  const { windows } = tryStarts(site, waysOf(site, { class: row.class }, [row.start]), {}, newYear);
+  const { windows } = triedOf(row).year;
   return windows.reduce((sum, { from, to }) => sum + (((to - from) / 7 + 52) % 52) + 1, 0);
 }
 
 describe('for calendar rows read in full', () => {
   test('the published start lies near a week that ends well', () => {
     const far = fullRows.filter((row) => {
-      const site = siteOf(row);
-      const ways = waysOf(site, { class: row.class }, [row.start]);
-      const good = tryStarts(site, ways, {}, newYear).starts.filter(
-        ({ summary }) => summary.outcome === 'good',
-      );
+      const good = triedOf(row).year.starts.filter(({ summary }) => summary.outcome === 'good');
       return !good.some(({ summary }) => missOfSeason(row, summary) <= nearDays);
     });
     console.info(`published starts near no good week: ${far.map(({ id }) => id).join(', ')}`);
@@ -60,7 +76,7 @@ describe('for calendar rows read in full', () => {
   test('the best date of its class and start lies in its window or near it', () => {
     const misses = fullRows
       .filter((row) => openWeeks(row) <= mostWeeks)
-      .map((row) => ({ id: row.id, days: bestDateMiss(row, fullRows, siteOf(row)) }));
+      .map((row) => ({ id: row.id, days: bestDateMiss(row, fullRows, triedOf(row).site) }));
     const far = misses.filter(({ days }) => days > nearDays);
     console.info(
       `best dates beyond 14 days of a published window: ${far.length} of ${misses.length}: ${far
