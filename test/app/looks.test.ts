@@ -115,10 +115,9 @@ describe.skipIf(!hasChromium)('the look of every page', () => {
     'on a phone the first screen has the answer and its picture: %s',
     async (town) => {
       for (const name of answers) {
-        const page = await app.page(hashOf(name, town), { width: 360, height: 740 });
+        const page = await app.at(hashOf(name, town), { width: 360, height: 740 });
         const { y } = (await page.locator('.seen figure, .seen svg').first().boundingBox())!;
         expect({ name, isSeen: y <= lowestPicture, y }).toMatchObject({ isSeen: true });
-        await page.close();
       }
     },
   );

@@ -162,8 +162,12 @@ async function goOn(page: Page, hash: string): Promise<void> {
     }
   }, hash);
   await ready(page);
-  // what follows a drawing, such as the title
-  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve))));
+  // what follows a drawing, such as the title; then as on arrival, at the head of the page and nothing in focus
+  await page.evaluate(async () => {
+    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+    (document.activeElement as HTMLElement | null)?.blur();
+    scrollTo(0, 0);
+  });
 }
 
 /** Waits until nothing on the page is still being worked out. */
