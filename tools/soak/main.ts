@@ -1,59 +1,99 @@
-// npm run soak -- [--cases N] [--seed S]: the fuzz tests' own cases, as many as asked for, on all cores.
+// npm run soak -- [--cases N] [--minutes M] [--seed S] [--kills N] [--write]: the hostile inputs of the tests, many more
+// of them, on all cores; then N kills, a fifth of them of the browser. --write puts the tables in docs/robustness.md.
 import { fork } from 'node:child_process';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { randomSource } from '../../packages/engine/src/math/index.ts';
+import { killOut } from './kill-out.ts';
+import { killPages } from './kill-pages.ts';
+import { casesOf, count, type Tally, tableOf } from './tally.ts';
+import type { Round } from './worker.ts';
 
 const { values } = parseArgs({
-  options: { cases: { type: 'string', default: '1000000' }, seed: { type: 'string', default: '1' } },
+  options: {
+    cases: { type: 'string', default: '1000000' },
+    minutes: { type: 'string', default: '1440' },
+    seed: { type: 'string', default: '1' },
+    kills: { type: 'string', default: '0' },
+    write: { type: 'boolean', default: false },
+  },
 });
-const cases = Number(values.cases);
-const seed = Number(values.seed);
-if (!Number.isInteger(cases) || cases < 1)
-  throw new Error(`--cases ${values.cases}: expected a whole number`);
-if (!Number.isInteger(seed)) throw new Error(`--seed ${values.seed}: expected a whole number`);
+const cases = whole('cases', values.cases);
+const minutes = whole('minutes', values.minutes);
+const seed = whole('seed', values.seed);
+const kills = Number(values.kills);
 
 /** A round of cases that takes longer hangs, ms. */
 const longest = 300_000;
 
 const hands = availableParallelism();
 const from = performance.now();
-const done = Array.from({ length: hands }, () => 0);
-let failed = false;
+const tally: Tally = new Map();
+let broken = false;
 
-const ends = Array.from({ length: hands }, (_, hand) => {
-  const share = Math.floor((cases * (hand + 1)) / hands) - Math.floor((cases * hand) / hands);
-  const child = fork(
+const children = Array.from({ length: hands }, (_, hand) =>
+  fork(
     fileURLToPath(new URL('./worker.ts', import.meta.url)),
-    [String(share), String(seed + hand)],
-    {
-      execArgv: [...process.execArgv, '--max-old-space-size=512'],
-    },
-  );
-  const watch = setInterval(() => {
-    process.stderr.write(`\nno end after case ${done[hand]} of seed ${seed + hand}\n`);
+    [String(Math.ceil(cases / hands)), String(seed + hand)],
+    { execArgv: [...process.execArgv, '--max-old-space-size=512'] },
+  ),
+);
+const ending = setTimeout(() => {
+  for (const child of children) child.kill('SIGKILL');
+}, minutes * 60_000);
+await Promise.all(children.map((child, hand) => ended(child, seed + hand)));
+clearTimeout(ending);
+
+const seconds = ((performance.now() - from) / 1000).toFixed(0);
+if (kills > 0) {
+  const { uniform } = randomSource(seed);
+  count(tally, await killOut(Math.round(kills * 0.8), uniform));
+  count(tally, await killPages(Math.round(kills * 0.2), uniform));
+}
+const failures = [...tally.values()].flatMap((row) => row.failures);
+for (const failure of failures) process.stderr.write(`${failure}\n`);
+const told = `${casesOf(tally).toLocaleString('en')} tries in ${seconds} s, seed ${seed}, Node ${process.versions.node}:`;
+process.stdout.write(`\n${told}\n\n${tableOf(tally)}\n`);
+if (values.write) writeTable(`${told}\n\n${tableOf(tally)}`);
+process.exitCode = failures.length > 0 || broken ? 1 : 0;
+
+function ended(child: ReturnType<typeof fork>, ownSeed: number): Promise<void> {
+  let before = '';
+  const watch = setTimeout(() => {
+    process.stderr.write(`\nno end after ${before} of seed ${ownSeed}\n`);
+    broken = true;
     child.kill('SIGKILL');
   }, longest);
-  child.on('message', (count) => {
+  child.on('message', (message) => {
+    const round = message as Round;
     watch.refresh();
-    done[hand] = Number(count);
-    const total = done.reduce((sum, each) => sum + each, 0);
-    const rate = (1000 * total) / (performance.now() - from);
-    process.stderr.write(`\r${total} of ${cases} cases, ${rate.toFixed(0)} a second`);
+    count(tally, round);
+    before = round.name;
+    process.stderr.write(`\r${casesOf(tally)} of ${cases}`);
   });
-  return new Promise<void>((resolve) =>
+  return new Promise((resolve) =>
     child.on('exit', (code) => {
-      clearInterval(watch);
-      if (code !== 0) failed = true;
+      clearTimeout(watch);
+      // null: the time was up
+      if (code !== 0 && code !== null) broken = true;
       resolve();
     }),
   );
-});
-await Promise.all(ends);
-const seconds = ((performance.now() - from) / 1000).toFixed(0);
-process.stdout.write(
-  failed
-    ? '\nSome cases misbehaved; see above.\n'
-    : `\n${cases} cases in ${seconds} s, seed ${seed}: all well behaved\n`,
-);
-process.exitCode = failed ? 1 : 0;
+}
+
+function writeTable(table: string): void {
+  const path = fileURLToPath(new URL('../../docs/robustness.md', import.meta.url));
+  const [begin, end] = ['<!-- soak: written by npm run soak -- --write -->', '<!-- soak: end -->'];
+  const page = readFileSync(path, 'utf8');
+  const [head] = page.split(begin);
+  const [, tail] = page.split(end);
+  writeFileSync(path, `${head}${begin}\n\n${table}\n\n${end}${tail}`);
+}
+
+function whole(name: string, text: string): number {
+  const number = Number(text);
+  if (Number.isInteger(number) && number > 0) return number;
+  throw new Error(`--${name} ${text}: expected a whole number above 0`);
+}
