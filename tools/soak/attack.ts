@@ -11,7 +11,7 @@ export type Attack = {
 };
 
 /** Failures are inputs told with what was wrong, the first of each run shrunk. */
-export type Tries = { cases: number; failures: readonly string[]; slowestMs: number };
+type Tries = { cases: number; failures: readonly string[]; slowestMs: number };
 
 /** A result of null says that all is well; a throw is a failure too. */
 export function attack<Input>(
