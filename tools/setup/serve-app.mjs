@@ -1,8 +1,8 @@
-import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
-import { createGzip } from 'node:zlib';
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
 
 const types = {
   '.html': 'text/html; charset=utf-8',
@@ -14,6 +14,8 @@ const types = {
   '.txt': 'text/plain; charset=utf-8',
   '.woff2': 'font/woff2',
 };
+
+const zipped = promisify(gzip);
 
 /** As docs/hosting.md asks of any host. */
 const headers = {
@@ -32,10 +34,11 @@ const headers = {
 export function serve(folder, port = 0) {
   const sent = [];
   const server = createServer((request, response) => {
-    send(folder, request, response, sent).catch(() => {
-      if (!response.headersSent) response.writeHead(404);
-      response.end();
-    });
+    if (request.method !== 'GET' && request.method !== 'HEAD') {
+      response.writeHead(405, { Allow: 'GET, HEAD' }).end();
+      return;
+    }
+    send(folder, request, response, sent).catch(() => response.writeHead(404).end());
   });
   return new Promise((resolve, reject) => {
     server.once('error', reject);
@@ -45,25 +48,26 @@ export function serve(folder, port = 0) {
   });
 }
 
+/** Fails, before anything is sent, where there is no such file or it cannot be read. */
 async function send(folder, request, response, sent) {
   const path = normalize(decodeURIComponent(new URL(request.url, 'http://localhost').pathname));
   const file = join(folder, path.endsWith(sep) || path.endsWith('/') ? join(path, 'index.html') : path);
-  if (!file.startsWith(folder + sep) || !(await stat(file)).isFile()) throw new Error(path);
+  if (!file.startsWith(folder + sep)) throw new Error(path);
   const type = types[extname(file)] ?? 'application/octet-stream';
   const isText = !/^(application\/octet|font)/.test(type);
   const zips = isText && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
+  // whole, so that no file stays open behind a download that is broken off
+  const content = await readFile(file);
+  const body = zips ? await zipped(content) : content;
   response.writeHead(200, {
     ...headers,
     'Content-Type': type,
+    'Content-Length': body.length,
     'Cache-Control': path.includes('assets') ? 'public, max-age=31536000, immutable' : 'no-cache',
-    ...(zips ? { 'Content-Encoding': 'gzip', Vary: 'Accept-Encoding' } : {}),
+    ...(isText ? { Vary: 'Accept-Encoding' } : {}),
+    ...(zips ? { 'Content-Encoding': 'gzip' } : {}),
   });
-  const source = createReadStream(file);
-  const body = zips ? source.pipe(createGzip()) : source;
-  const record = { path, bytes: 0 };
-  sent.push(record);
-  body.on('data', (chunk) => {
-    record.bytes += chunk.length;
-  });
-  body.pipe(response);
+  // node leaves the body out for HEAD
+  response.end(body);
+  if (request.method === 'GET') sent.push({ path, bytes: body.length });
 }
