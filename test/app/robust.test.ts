@@ -170,4 +170,24 @@ describe.skipIf(!hasChromium)('the app', () => {
     await ready(page);
     await context.close();
   });
+
+  test('today moves on at midnight in a page left open, where the address names no day', async () => {
+    const context = await app.context();
+    const page = await context.newPage();
+    await page.clock.install({ time: new Date(2027, 5, 20, 23, 50) });
+    await page.goto(`${app.url}#/when?at=52.08,-3.13&name=Pencarreg+Bank`);
+    await ready(page);
+    const answer = page.locator('main');
+    await answer.getByText('20 June').first().waitFor();
+    await page.clock.fastForward('20:00');
+    await answer.getByText('21 June').first().waitFor();
+    await page.evaluate(() => {
+      location.hash += '&today=2027-05-03';
+    });
+    await answer.getByText('3 May').first().waitFor();
+    await page.clock.fastForward('24:00:00');
+    await ready(page);
+    expect(await answer.textContent()).toContain('3 May');
+    await context.close();
+  });
 });

@@ -11,9 +11,19 @@ function machineToday(now = new Date()): number {
   return dayNumber(now.getFullYear(), now.getMonth() + 1, now.getDate());
 }
 
-/** A page left open overnight tells the new day when it is looked at again. */
+/** A page left open tells the new day at midnight, or when it is looked at again after the machine slept. */
 export function followToday(): void {
-  addEventListener('visibilitychange', () => {
+  const look = () => {
     machineDay.value = machineToday();
-  });
+  };
+  addEventListener('visibilitychange', look);
+  const waitForMidnight = () => {
+    const now = new Date();
+    const midnight = new Date(now.getFullYear(), now.getMonth(), now.getDate() + 1);
+    setTimeout(() => {
+      look();
+      waitForMidnight();
+    }, midnight.getTime() - now.getTime());
+  };
+  waitForMidnight();
 }
