@@ -1,4 +1,5 @@
 import { type Garden, type GardenPlace, type GardenPlanting, parseDay } from '@neckfall/engine';
+import { writeAddress } from '../address/address.ts';
 import type { Asked } from '../address/address-form.ts';
 import { nameInAddress } from '../address/address-form.ts';
 import { askedOfOwn, ownOnion } from './own-onion.ts';
@@ -30,6 +31,12 @@ export function askedOf(garden: Garden, planting: GardenPlanting): Partial<Asked
     nurseryTemp: planting.nurseryTempC,
     lampHours: planting.lampHours,
   };
+}
+
+/** Whether an address asks for a planting as the garden has it: what is left open there may be worked out meanwhile. */
+export function isAskedFor(garden: Garden, planting: GardenPlanting, asked: Asked): boolean {
+  const asks = { ...asked, ...askedOf(garden, planting) };
+  return writeAddress('season', asks) === writeAddress('season', asked);
 }
 
 /** What an address says of a place of a garden. */

@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { nothingAsked } from '../../src/address/address.ts';
 import type { Asked } from '../../src/address/address-form.ts';
-import { askedOf } from '../../src/garden/asked-of.ts';
+import { askedOf, isAskedFor } from '../../src/garden/asked-of.ts';
 import { withPlan } from '../../src/garden/planting-of.ts';
 
 const isAsPublished = new Ajv({ strict: true, allErrors: true }).compile(
@@ -70,6 +70,20 @@ test('a plan kept in a garden comes back as it was asked', () => {
     }),
     { seed: 20270220, numRuns: 200 },
   );
+});
+
+test('a planting that leaves much open is asked for as it is, until more is said', () => {
+  const { garden } = restoreGarden({
+    schema: 'neckfall/garden@1',
+    places: [{ id: 'bank', name: 'Bank', latitudeDeg: 52.083_217, longitudeDeg: -3.131_99 }],
+    plantings: [{ id: 'a', name: 'The long bed', placeId: 'bank', class: 'long' }],
+  });
+  const [planting] = garden.plantings;
+  const page = { ...nothingAsked, ...askedOf(garden, planting), today: 21_000 };
+  const at = { latitudeDeg: 52.0832, longitudeDeg: -3.132 };
+  expect(isAskedFor(garden, planting, { ...page, at })).toBe(true);
+  expect(isAskedFor(garden, planting, { ...page, date: 21_000 })).toBe(false);
+  expect(isAskedFor(garden, planting, { ...page, plants: 90 })).toBe(false);
 });
 
 test('kept again it is the same planting; another goes beside it, in the same place', () => {

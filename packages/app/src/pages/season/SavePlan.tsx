@@ -5,6 +5,7 @@ import { Fold } from '../../controls/Fold.tsx';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
+import { isAskedFor } from '../../garden/asked-of.ts';
 import { type PlanToSave, withPlan } from '../../garden/planting-of.ts';
 import { changeGarden, gardenStanding } from '../../state/garden.ts';
 import { onion } from '../../state/onion.ts';
@@ -25,7 +26,9 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
   const wasSaved = useRef(false);
   if (saved) wasSaved.current = true;
   const isAsShown =
-    saved && JSON.stringify(withPlan(garden, saved.id, shown).garden) === JSON.stringify(garden);
+    saved &&
+    (isAskedFor(garden, saved, asked.value) ||
+      JSON.stringify(withPlan(garden, saved.id, shown).garden) === JSON.stringify(garden));
 
   /** In place of a planting, else beside the others; the garden may have been changed in another tab meanwhile. */
   async function put(inPlaceOf: string | null): Promise<void> {
