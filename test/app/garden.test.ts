@@ -72,7 +72,7 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
     await openFolds(again);
     await again.getByRole('button', { name: /^Do again: .* changed/ }).waitFor();
     expect((await whole(again)).plantings).toMatchObject([{ plants: 250 }]);
-    await press(again, /^Take back: .* kept/);
+    await press(again, /^Take back: .* added/);
     await heading(again).getByText('Nothing is kept').waitFor();
     await press(again, /^Do again/);
     await press(again, /^Do again: .* changed/);
@@ -92,7 +92,7 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
     expect(saved.name).toBe('bank.neckfall.json');
     expect(JSON.parse(saved.bytes.toString())).toMatchObject(garden);
     await openFile(again, { ...garden, keeper: 'Bram Okoro', plantings: [] }, 'other.neckfall.json');
-    await told(again, 'It took the place of the garden kept before.');
+    await told(again, 'It took the place of the garden that was here before.');
     expect(await whole(again)).toMatchObject({ keeper: 'Bram Okoro', plantings: [] });
     await press(again, 'Take back: other.neckfall.json opened');
     await again.getByRole('link', { name: 'By the wall' }).waitFor();
@@ -129,12 +129,12 @@ describe.skipIf(!hasChromium)('the garden kept on the device', () => {
     const before = `Object.defineProperty(window, 'indexedDB', { ${store} });`;
     const page = await app.page(bank, { before });
     expect(await page.getByText('does not keep your garden').count()).toBe(0);
-    await press(page, 'Keep it on this device');
-    await told(page, 'Kept on this device as');
+    await press(page, 'Hold it on this page');
+    await told(page, 'Held by this page alone, as');
     expect(await page.getByText('does not keep your garden').count()).toBe(1);
     expect((await whole(page)).plantings).toHaveLength(1);
     await press(page, /^Take back/);
-    await told(page, 'not among those kept');
+    await told(page, 'not among those held by this page');
     await page.close();
   });
 

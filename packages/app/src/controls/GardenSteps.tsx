@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { GardenStanding } from '../device/device-garden.ts';
 import { fileName } from '../files/file-name.ts';
 import { saveFile } from '../files/save-file.ts';
 import { changedElsewhere, gardenFault, gardenStanding, redoGarden, undoGarden } from '../state/garden.ts';
@@ -11,7 +12,7 @@ export function GardenSteps() {
   const { say } = voice.value;
   const [saved, tell] = useState<Saved | null>(null);
   if (!gardenStanding.value) return null;
-  const { garden, undo, redo } = gardenStanding.value;
+  const { garden, undo, redo, unkept, isShortened } = gardenStanding.value;
   const file = gardenStanding.value.file ?? fileName([garden?.places[0]?.name ?? ''], '.neckfall.json');
 
   function save(): void {
@@ -28,12 +29,12 @@ export function GardenSteps() {
       <div class="row">
         {undo && (
           <button type="button" onClick={() => void undoGarden()}>
-            {say('app.garden.undo', { what: say(`app.garden.step.${undo.code}`, { name: undo.name }) })}
+            {say('app.garden.undo', { what: inWords(undo) })}
           </button>
         )}
         {redo && (
           <button type="button" onClick={() => void redoGarden()}>
-            {say('app.garden.redo', { what: say(`app.garden.step.${redo.code}`, { name: redo.name }) })}
+            {say('app.garden.redo', { what: inWords(redo) })}
           </button>
         )}
         {garden && (
@@ -47,7 +48,8 @@ export function GardenSteps() {
           (saved.failed === null
             ? say('app.garden.saved', { file: saved.file })
             : say('app.garden.save-failed', { file: saved.file, reason: saved.failed }))}
-        {changedElsewhere.value && say('app.garden.elsewhere')}
+        {changedElsewhere.value && say('app.garden.elsewhere')}{' '}
+        {isShortened && unkept === null && say('app.garden.shortened')}
       </p>
       {gardenFault.value !== null && (
         <p role="alert" class="alarm">
@@ -56,4 +58,11 @@ export function GardenSteps() {
       )}
     </>
   );
+}
+
+/** What was done, and whose doing it was. */
+function inWords({ code, name, isElsewhere }: NonNullable<GardenStanding['undo']>): string {
+  const { say } = voice.value;
+  const what = say(`app.garden.step.${code}`, { name });
+  return isElsewhere ? say('app.garden.step.elsewhere', { what }) : what;
 }

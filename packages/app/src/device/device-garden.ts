@@ -1,62 +1,144 @@
 import type { Garden } from '@neckfall/engine';
 import { type Box, memoryShelf, type Shelf } from './box.ts';
-import { openDeviceShelf } from './device-shelf.ts';
-import { begin, empty, putStep, type Standing, type Step, standing, walk } from './garden-steps.ts';
+import { openDeviceShelf, type Unkept, whyUnkept } from './device-shelf.ts';
+import {
+  begin,
+  empty,
+  letGoOldest,
+  type MadeStep,
+  putStep,
+  type Standing,
+  type Step,
+  standing,
+  walk,
+} from './garden-steps.ts';
+import { otherTabs } from './other-tabs.ts';
 
-/** How the garden stands, and whether this browser keeps it. */
-export type GardenStanding = Standing & { isSaved: boolean };
+/** A step, and whether another tab that is or was open beside this one made it. */
+type ToldStep = Step & { isElsewhere: boolean };
 
-type Tell = (now: GardenStanding, from: 'here' | 'elsewhere') => void;
+/** How the garden stands, and how this browser keeps it. */
+export type GardenStanding = Omit<Standing, 'undo' | 'redo'> & {
+  undo: ToldStep | null;
+  redo: ToldStep | null;
+  /** Why memory holds it; null: the browser keeps it. */
+  unkept: Unkept | null;
+  /** Whether steps were let go for want of room. */
+  isShortened: boolean;
+};
+
+type From = 'here' | 'elsewhere';
+type Tell = (now: GardenStanding, from: From) => void;
 
 /** Keeps the garden of this browser; several tabs keep the same one. Where the browser refuses, memory holds it. */
-export async function openDeviceGarden(tell: Tell) {
-  let isSaved = true;
-  let shelf = await openDeviceShelf().catch(refused);
-  const line = isSaved && 'BroadcastChannel' in globalThis ? new BroadcastChannel('neckfall.garden') : null;
+export async function openDeviceGarden(tell: Tell, open = openDeviceShelf) {
+  let unkept: Unkept | null = null;
+  let isShortened = false;
+  let last: Standing | null = null;
+  let lastFrom: From = 'here';
+  let turn: Promise<unknown> = Promise.resolve();
 
-  function refused(): Shelf {
-    isSaved = false;
+  /** One thing at a time, so that nothing falls between the browser and memory. */
+  function inTurn<Result>(task: () => Promise<Result>): Promise<Result> {
+    const done = turn.then(task);
+    turn = done.catch(() => {});
+    return done;
+  }
+
+  let shelf: Shelf = await open((why) => void inTurn(() => lose(why))).catch((error) => {
+    unkept = whyUnkept(error);
     return memoryShelf();
+  });
+  const tabs = otherTabs({
+    changed: () => {
+      if (unkept === null) void inTurn(() => look('elsewhere'));
+    },
+    heard: () => say(lastFrom),
+  });
+
+  const told = (step: MadeStep | null): ToldStep | null =>
+    step && { code: step.code, name: step.name, isElsewhere: tabs.isTheirs(step.mark) };
+
+  function say(from: From): void {
+    lastFrom = from;
+    if (last) tell({ ...last, undo: told(last.undo), redo: told(last.redo), unkept, isShortened }, from);
   }
 
   /** What the browser can no longer keep goes on in memory, from the garden as it stood. */
-  async function toMemory(last: Standing | null): Promise<void> {
-    shelf = refused();
+  async function toMemory(why: Unkept): Promise<void> {
+    unkept = why;
+    shelf = memoryShelf();
     await shelf('readwrite', (box) => begin(box, last?.garden ?? null, last?.file ?? null));
   }
 
-  let last: Standing | null = null;
-  async function look(from: 'here' | 'elsewhere'): Promise<void> {
-    try {
-      last = await shelf('readonly', standing);
-    } catch {
-      await toMemory(last);
+  async function lose(why: Unkept): Promise<void> {
+    if (unkept === null) {
+      await toMemory(why);
       last = await shelf('readonly', standing);
     }
-    tell({ ...last, isSaved }, from);
+    unkept = why;
+    say('here');
   }
 
-  async function write(work: (box: Box) => Promise<Standing>): Promise<void> {
+  async function look(from: From): Promise<void> {
     try {
-      last = await shelf('readwrite', work);
+      last = await shelf('readonly', standing);
     } catch (error) {
-      if (!isSaved) throw error;
-      await toMemory(last);
-      last = await shelf('readwrite', work);
+      await toMemory(whyUnkept(error));
+      last = await shelf('readonly', standing);
     }
-    if (isSaved) line?.postMessage('changed');
-    tell({ ...last, isSaved }, 'here');
+    say(from);
   }
 
-  line?.addEventListener('message', () => void look('elsewhere'));
-  await look('here');
+  /** Where there is no room, the oldest steps go first. */
+  async function done(work: (box: Box) => Promise<Standing>): Promise<Standing> {
+    for (;;) {
+      try {
+        return await shelf('readwrite', work);
+      } catch (error) {
+        if (unkept !== null) throw error;
+        const why = whyUnkept(error);
+        if (why === 'full' && (await shelf('readwrite', letGoOldest).catch(() => false))) isShortened = true;
+        else await toMemory(why);
+      }
+    }
+  }
+
+  function write(work: (box: Box) => Promise<Standing>, from: () => From = () => 'here'): Promise<void> {
+    return inTurn(async () => {
+      last = await done(work);
+      if (unkept === null) tabs.tellChange();
+      say(from());
+    });
+  }
+
+  /** Only over the step that was seen, or one of this tab: what another tab did meanwhile is shown first. */
+  function step(by: -1 | 1): Promise<void> {
+    const side = by < 0 ? 'undo' : 'redo';
+    const seen = last?.[side]?.mark;
+    let from: From = 'here';
+    return write(
+      async (box) => {
+        const now = await standing(box);
+        const mark = now[side]?.mark ?? null;
+        from = mark === seen || tabs.isOurs(mark) ? 'here' : 'elsewhere';
+        return from === 'here' ? walk(box, by) : now;
+      },
+      () => from,
+    );
+  }
+
+  await inTurn(() => look('here'));
+  tabs.greet();
 
   return {
     /** Changes the garden as it stands now, whichever tab changed it last. */
-    change: (step: Step, make: (now: Garden | null) => Garden | null, file?: string) =>
-      write((box) => putStep(box, step, make, file)),
-    back: () => write((box) => walk(box, -1)),
-    on: () => write((box) => walk(box, 1)),
+    change: (step: Step, make: (now: Garden | null) => Garden | null, file?: string) => {
+      const made = { ...step, mark: tabs.newMark() };
+      return write((box) => putStep(box, made, make, file));
+    },
+    back: () => step(-1),
+    on: () => step(1),
     /** All steps are gone; nothing brings them back. */
     wipe: () => write(empty),
   };

@@ -14,18 +14,25 @@ const stepCodes = [
 /** What a change did, and to what by its name. */
 export type Step = { code: (typeof stepCodes)[number]; name: string };
 
+/** A step that was made: its mark tells the tab, and it from any other; null where none was set. */
+export type MadeStep = Step & { mark: string | null };
+
 /** The garden as it stands, the steps to either side of it, and what was mended in reading it. */
 export type Standing = {
   garden: Garden | null;
   /** Name of the file to save it as; null: none yet. */
   file: string | null;
-  undo: Step | null;
-  redo: Step | null;
+  undo: MadeStep | null;
+  redo: MadeStep | null;
   mended: readonly GardenChange[];
 };
 
 /** As a step lies in the box. Step 0 is the empty beginning. */
-type StepInBox = { garden: Garden | null; file: string | null; step: Step | null };
+type StepInBox = {
+  garden: Garden | null;
+  file: string | null;
+  step: (Step & { mark?: string | null }) | null;
+};
 
 /** More than anyone takes back; older steps are let go. */
 export const mostSteps = 50;
@@ -52,7 +59,7 @@ export async function begin(box: Box, garden: Garden | null, file: string | null
 /** Puts a step after the one that stands; what had been taken back is let go. */
 export async function putStep(
   box: Box,
-  step: Step,
+  step: Step & { mark?: string },
   make: (now: Garden | null) => Garden | null,
   file?: string,
 ): Promise<Standing> {
@@ -61,9 +68,10 @@ export async function putStep(
   if (numbers.length === 0) await begin(box, null, null);
   const number = at + 1;
   const garden = make(before.garden);
+  // first, since there may be little room
+  for (const old of numbers) if (old > number || old <= number - mostSteps) await box.remove(old);
   await box.put(number, { garden, file: file ?? before.file, step } satisfies StepInBox);
   await box.put('at', number);
-  for (const old of numbers) if (old > number || old <= number - mostSteps) await box.remove(old);
   return standing(box);
 }
 
@@ -73,6 +81,14 @@ export async function walk(box: Box, by: -1 | 1): Promise<Standing> {
   const next = numbers[numbers.indexOf(at) + by];
   if (next !== undefined) await box.put('at', next);
   return standing(box);
+}
+
+/** Lets go of the older half of what can be taken back; false where there is nothing. */
+export async function letGoOldest(box: Box): Promise<boolean> {
+  const { numbers, at } = await where(box);
+  const older = numbers.filter((number) => number < at);
+  for (const old of older.slice(0, Math.ceil(older.length / 2))) await box.remove(old);
+  return older.length > 0;
 }
 
 export async function empty(box: Box): Promise<Standing> {
@@ -90,7 +106,7 @@ async function where(box: Box): Promise<{ numbers: number[]; at: number }> {
 }
 
 /** Whatever lies there, damaged or of another version. */
-function read(found: unknown): Pick<Standing, 'garden' | 'mended' | 'file'> & { step: Step | null } {
+function read(found: unknown): Pick<Standing, 'garden' | 'mended' | 'file'> & { step: MadeStep } {
   const { garden, file, step } = (typeof found === 'object' && found !== null ? found : {}) as Record<
     string,
     unknown
@@ -105,10 +121,11 @@ function read(found: unknown): Pick<Standing, 'garden' | 'mended' | 'file'> & { 
   };
 }
 
-function stepOf(found: unknown): Step {
-  const { code, name } = (found ?? {}) as Record<string, unknown>;
+function stepOf(found: unknown): MadeStep {
+  const { code, name, mark } = (found ?? {}) as Record<string, unknown>;
   return {
     code: stepCodes.find((known) => known === code) ?? 'changed',
     name: typeof name === 'string' ? name : '',
+    mark: typeof mark === 'string' ? mark : null,
   };
 }

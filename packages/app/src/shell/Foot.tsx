@@ -3,7 +3,7 @@ import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { canRemember } from '../device/remembered.ts';
 import { allKept } from '../offline/updates.ts';
-import { gardenStanding } from '../state/garden.ts';
+import { gardenHolder, gardenStanding } from '../state/garden.ts';
 import { hrefTo, page } from '../state/route.ts';
 import { choose, language, theme, units, voice } from '../state/settings.ts';
 
@@ -39,7 +39,10 @@ function GardenLink() {
   return (
     <p>
       <a href={hrefTo('kept')} aria-current={page.value === 'kept' ? 'page' : undefined}>
-        {say('app.garden.link', { plans: standing.garden?.plantings.length ?? 0 })}
+        {say('app.garden.link', {
+          holder: gardenHolder.value,
+          plans: standing.garden?.plantings.length ?? 0,
+        })}
       </a>
     </p>
   );

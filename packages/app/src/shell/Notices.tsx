@@ -7,8 +7,7 @@ import { voice } from '../state/settings.ts';
 export function Notices() {
   const { say, dayWithYear } = voice.value;
   const { misread, asked } = address.value;
-  const isGardenLost =
-    gardenStanding.value !== null && !gardenStanding.value.isSaved && gardenStanding.value.garden !== null;
+  const { unkept = null, garden = null } = gardenStanding.value ?? {};
   return (
     <div class="notice" role="status">
       {misread.map(({ key, value, expects }) => (
@@ -30,7 +29,8 @@ export function Notices() {
           </button>
         </p>
       )}
-      {isGardenLost && <p>{say('app.garden.not-kept')}</p>}
+      {unkept !== null && unkept !== 'refused' && <p>{say('app.garden.unkept', { why: unkept })}</p>}
+      {unkept !== null && garden && <p>{say('app.garden.not-kept')}</p>}
       {elsewhere.value && <p>{say('app.update.elsewhere')}</p>}
     </div>
   );

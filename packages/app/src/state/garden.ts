@@ -8,6 +8,11 @@ const known = signal<GardenStanding | null>(null);
 /** The garden kept in this browser; null until it was looked for. */
 export const gardenStanding: ReadonlySignal<GardenStanding | null> = computed(() => known.value);
 
+/** What holds the garden: the device, or this page alone. */
+export const gardenHolder: ReadonlySignal<'device' | 'page'> = computed(() =>
+  known.value && known.value.unkept !== null ? 'page' : 'device',
+);
+
 const none: readonly OwnCultivar[] = [];
 
 /** Onions of the grower's own. */
@@ -51,7 +56,8 @@ const notFound: GardenStanding = {
   undo: null,
   redo: null,
   mended: [],
-  isSaved: true,
+  unkept: null,
+  isShortened: false,
 };
 
 /** Looks for the garden; without the means to, the app goes on as if there were none. */

@@ -5,6 +5,7 @@ import { memoryShelf } from '../../src/device/box.ts';
 import {
   begin,
   empty,
+  letGoOldest,
   mostSteps,
   putStep,
   type Standing,
@@ -114,4 +115,22 @@ test('work that fails in memory does not hold up the next', async () => {
   const shelf = memoryShelf();
   await expect(shelf('readwrite', () => Promise.reject(new Error('no')))).rejects.toThrow('no');
   expect(await shelf('readonly', async () => 3)).toBe(3);
+});
+
+test('the older half of what can be taken back is let go, and nothing else', async () => {
+  const shelf = memoryShelf();
+  for (let number = 1; number <= 6; number++)
+    await shelf('readwrite', (box) => putStep(box, { code: 'added', name: '' }, () => gardenOf(number)));
+  await shelf('readwrite', (box) => walk(box, -1));
+  const keys = async () => (await shelf('readonly', (box) => box.keys())).filter((key) => key !== 'at');
+  expect(await shelf('readwrite', letGoOldest)).toBe(true);
+  expect(await keys()).toEqual([3, 4, 5, 6]);
+  while (await shelf('readwrite', letGoOldest));
+  expect(await keys()).toEqual([5, 6]);
+  const now = await shelf('readonly', standing);
+  expect({ keeper: keeperOf(now), undo: now.undo, redo: now.redo?.code }).toEqual({
+    keeper: 5,
+    undo: null,
+    redo: 'added',
+  });
 });

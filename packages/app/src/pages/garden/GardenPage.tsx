@@ -3,7 +3,7 @@ import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { Mended, OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
 import { Working } from '../../controls/Working.tsx';
-import { changeGarden, gardenStanding, wipeGarden } from '../../state/garden.ts';
+import { changeGarden, gardenHolder, gardenStanding, wipeGarden } from '../../state/garden.ts';
 import { voice } from '../../state/settings.ts';
 import { OwnOnions } from './OwnOnions.tsx';
 import { Plans } from './Plans.tsx';
@@ -22,10 +22,11 @@ export function GardenPage() {
     );
   }
   const { garden, undo, mended } = standing;
+  const holder = gardenHolder.value;
   return (
     <div class="garden">
       <h1 class="answer">{titleOf(garden)}</h1>
-      <p>{say(garden ? 'app.garden.lead' : 'app.garden.none.how')}</p>
+      <p>{garden ? say('app.garden.lead', { holder }) : say('app.garden.none.how')}</p>
       <OpenedFile />
       {mended.length > 0 && (
         <div role="status">
@@ -54,7 +55,7 @@ export function GardenPage() {
         <>
           <p>
             <button type="button" aria-describedby="wipe-hint" onClick={() => void wipeGarden()}>
-              {say('app.garden.wipe')}
+              {say('app.garden.wipe', { holder })}
             </button>
           </p>
           <p id="wipe-hint" class="hint">
@@ -69,5 +70,9 @@ export function GardenPage() {
 function titleOf(garden: Garden | null): string {
   const { say } = voice.value;
   if (!garden) return say('app.garden.none');
-  return say('app.garden.title', { plans: garden.plantings.length, onions: garden.cultivars.length });
+  return say('app.garden.title', {
+    holder: gardenHolder.value,
+    plans: garden.plantings.length,
+    onions: garden.cultivars.length,
+  });
 }

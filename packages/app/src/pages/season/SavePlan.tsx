@@ -7,7 +7,7 @@ import { OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
 import { isAskedFor } from '../../garden/asked-of.ts';
 import { type PlanToSave, withPlan } from '../../garden/planting-of.ts';
-import { changeGarden, gardenStanding } from '../../state/garden.ts';
+import { changeGarden, gardenHolder, gardenStanding } from '../../state/garden.ts';
 import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';
 import { asked, go, hrefTo } from '../../state/route.ts';
@@ -25,6 +25,7 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
   // a plan that is kept says so, and one taken back is not folded away under the hand
   const wasSaved = useRef(false);
   if (saved) wasSaved.current = true;
+  const holder = gardenHolder.value;
   const isAsShown =
     saved &&
     (isAskedFor(garden, saved, asked.value) ||
@@ -47,8 +48,9 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
   return (
     <Fold class="take-along" id="save-plan" title={say('app.garden.keep')} open={wasSaved.current}>
       <p role="status">
-        {!saved && say('app.garden.keep.not-yet')}
-        {saved && say(isAsShown ? 'app.garden.keep.is' : 'app.garden.keep.differs', { name: saved.name })}
+        {!saved && say('app.garden.keep.not-yet', { holder })}
+        {saved &&
+          say(isAsShown ? 'app.garden.keep.is' : 'app.garden.keep.differs', { holder, name: saved.name })}
       </p>
       {!isAsShown && (
         <form
@@ -69,7 +71,9 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
             />
           </div>
           <div class="row">
-            <button type="submit">{say(saved ? 'app.garden.keep.beside' : 'app.garden.keep.do')}</button>
+            <button type="submit">
+              {saved ? say('app.garden.keep.beside') : say('app.garden.keep.do', { holder })}
+            </button>
             {saved && (
               <button type="button" onClick={() => void put(saved.id)}>
                 {say('app.garden.keep.again', { name: saved.name })}
@@ -80,7 +84,7 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
       )}
       {garden.plantings.length > 0 && (
         <p>
-          <a href={hrefTo('kept')}>{say('app.garden.link', { plans: garden.plantings.length })}</a>
+          <a href={hrefTo('kept')}>{say('app.garden.link', { holder, plans: garden.plantings.length })}</a>
         </p>
       )}
       <GardenSteps />

@@ -3,7 +3,7 @@ import { useId, useState } from 'preact/hooks';
 import { nameInAddress } from '../../address/address-form.ts';
 import { freeId } from '../../garden/free-id.ts';
 import { askedOfOwn, findOwn } from '../../garden/own-onion.ts';
-import { changeGarden, ownOnions } from '../../state/garden.ts';
+import { changeGarden, gardenHolder, ownOnions } from '../../state/garden.ts';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 
@@ -53,7 +53,9 @@ export function SaveOnion({ named }: { named: string | null }) {
             onInput={(event) => setName(event.currentTarget.value)}
           />
           <p id={`${id}-hint`} class={isTaken ? 'alarm' : 'hint'}>
-            {say(isTaken ? 'app.garden.onion.taken' : 'app.garden.onion.hint', { name: name.trim() })}
+            {isTaken
+              ? say('app.garden.onion.taken', { name: name.trim() })
+              : say('app.garden.onion.hint', { holder: gardenHolder.value })}
           </p>
         </div>
         <button type="submit">{say('app.garden.onion.keep')}</button>
