@@ -57,6 +57,7 @@ describe.skipIf(!hasChromium)('at the edges of what the browser keeps', () => {
     expect(await makeNewer(blank)).toBe(9);
     const page = await app.page(kept, { context });
     await told(page, 'a later version of Neckfall');
+    expect(await heading(page).textContent()).toBe('No garden on this page');
     await openFile(page, { ...garden, plantings: [] }, 'other.neckfall.json');
     expect(await versionOf(page)).toBe(9);
     await context.close();

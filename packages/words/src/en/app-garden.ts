@@ -5,7 +5,7 @@ export const appGarden = {
     '{holder, select, page {Held by this page alone} other {Kept on this device}}: {plans, plural, =0 {no crops} one {one crop} other {# crops}}',
   'app.garden.title':
     '{holder, select, page {Held by this page alone} other {Kept on this device}}: {plans, plural, =0 {no crops yet} one {one crop} other {# crops}}{onions, plural, =0 {} one {, one onion of your own} other {, # onions of your own}}',
-  'app.garden.none': 'Nothing is kept on this device',
+  'app.garden.none': '{holder, select, page {No garden on this page} other {Nothing is kept on this device}}',
   'app.garden.none.how': 'Keep a crop from its Season page, or open a garden file below.',
   'app.garden.lead':
     '{holder, select, page {It goes when you close this page, and is sent nowhere: save the garden as a file first.} other {Kept in this browser and sent nowhere. A browser may clear what it holds: save the garden as a file now and then.}}',

@@ -5,7 +5,8 @@ export const appGarden = {
     '{holder, select, page {Solo en esta página} other {Guardado en este dispositivo}}: {plans, plural, =0 {ningún cultivo} one {un cultivo} other {# cultivos}}',
   'app.garden.title':
     '{holder, select, page {Solo en esta página} other {Guardado en este dispositivo}}: {plans, plural, =0 {ningún cultivo todavía} one {un cultivo} other {# cultivos}}{onions, plural, =0 {} one {, una cebolla tuya} other {, # cebollas tuyas}}',
-  'app.garden.none': 'No hay nada guardado en este dispositivo',
+  'app.garden.none':
+    '{holder, select, page {No hay huerto en esta página} other {No hay nada guardado en este dispositivo}}',
   'app.garden.none.how':
     'Guarda un cultivo desde su página Temporada, o abre más abajo un archivo de huerto.',
   'app.garden.lead':

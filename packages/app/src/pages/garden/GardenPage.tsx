@@ -69,9 +69,10 @@ export function GardenPage() {
 
 function titleOf(garden: Garden | null): string {
   const { say } = voice.value;
-  if (!garden) return say('app.garden.none');
+  const holder = gardenHolder.value;
+  if (!garden) return say('app.garden.none', { holder });
   return say('app.garden.title', {
-    holder: gardenHolder.value,
+    holder,
     plans: garden.plantings.length,
     onions: garden.cultivars.length,
   });
