@@ -7,6 +7,7 @@ import { addWhere } from './commands/where.ts';
 import { addWhich } from './commands/which.ts';
 import { addCompletion } from './completion/add-completion.ts';
 import { example } from './options/example.ts';
+import { spareInput } from './output/spare-input.ts';
 import { version } from './version.ts';
 
 /** The whole command line; parsing it runs the command. */
@@ -23,6 +24,7 @@ export function program(voice: Speaker): Command {
       const { lang } = command.optsWithGlobals();
       if (lang !== undefined) command.setOptionValue('lang', lang);
     })
+    .hook('preAction', (_, command) => spareInput(command.opts()))
     .helpCommand(false);
   // what the option parser says of itself at the head of each list
   const titles = new Map([

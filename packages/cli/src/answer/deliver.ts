@@ -1,7 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
 import { type OutputForm, outputForm, type RawOutputOptions } from '../options/place-options.ts';
-import { print } from '../output/print.ts';
-import { writeWhole } from '../output/write-whole.ts';
+import { openSink } from '../output/open-sink.ts';
 import type { Answer } from './answer.ts';
 
 /** Prints an answer or writes it to `--out`; warnings go to stderr, and into the document where that is JSON. */
@@ -11,8 +10,9 @@ export async function deliver(answer: Answer, raw: RawOutputOptions): Promise<vo
   // the event loop.
   await setImmediate();
   await setImmediate();
-  if (raw.out === undefined) await print(text);
-  else writeWhole(raw.out, text);
+  const sink = await openSink(raw.out);
+  await sink.write(text);
+  sink.keep();
   for (const warning of answer.warnings) process.stderr.write(`${warning}\n`);
 }
 

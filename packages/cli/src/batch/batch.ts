@@ -2,6 +2,7 @@ import type { MessageKey } from '@neckfall/words';
 import type { RawSeason } from '../answer/season-answer.ts';
 import { readSetting } from '../options/place-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
+import { openSink } from '../output/open-sink.ts';
 import { refuse } from '../refusal/refusal.ts';
 import type { BatchCommand } from './columns.ts';
 import { type Crew, threadCrew } from './crew.ts';
@@ -9,7 +10,6 @@ import type { BatchJob } from './line-maker.ts';
 import { openRows } from './open-rows.ts';
 import { ownCrew } from './own-crew.ts';
 import { runBatch } from './run-batch.ts';
-import { openSink } from './sink.ts';
 
 /** `--batch FILE`, or `-`: a line of JSON for each row of a file. */
 export async function batch(
@@ -27,7 +27,7 @@ export async function batch(
   if (raw.weather !== undefined) throw bar('--weather', 'why.record-of-one-place');
   const job = { command, raw, setting: readSetting(raw) };
   const rows = openRows(path, command, speaker);
-  const warning = await runBatch(rows, command, path, crewFor(job), openSink(raw.out), speaker);
+  const warning = await runBatch(rows, command, path, crewFor(job), await openSink(raw.out), speaker);
   if (warning !== null) process.stderr.write(`${warning}\n`);
 }
 

@@ -1,11 +1,11 @@
 import type { Speaker } from '@neckfall/words';
+import type { Sink } from '../output/open-sink.ts';
 import { refuse } from '../refusal/refusal.ts';
 import type { Answered } from './answer-rows.ts';
 import type { BatchCommand } from './columns.ts';
 import type { Crew } from './crew.ts';
 import { progress } from './progress.ts';
 import type { Row } from './rows.ts';
-import type { Sink } from './sink.ts';
 
 /** Rows handed to a thread at a time: enough to spare messages, few enough to share short files out. */
 const portion: Record<BatchCommand, number> = { season: 6, where: 1 };

@@ -1,7 +1,7 @@
 import { refuse } from '../refusal/refusal.ts';
 
 /** Prints all of a text; a reader that closes early is no error. */
-export function print(text: string, stream: NodeJS.WriteStream = process.stdout): Promise<void> {
+export function print(text: string, stream: NodeJS.WritableStream = process.stdout): Promise<void> {
   return new Promise((resolve, reject) => {
     const fail = (error: NodeJS.ErrnoException) => {
       if (error.code === 'EPIPE' || error.code === 'ERR_STREAM_DESTROYED') resolve();

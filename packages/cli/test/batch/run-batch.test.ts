@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Crew } from '../../src/batch/crew.ts';
 import type { Row } from '../../src/batch/rows.ts';
 import { runBatch } from '../../src/batch/run-batch.ts';
-import type { Sink } from '../../src/batch/sink.ts';
+import type { Sink } from '../../src/output/open-sink.ts';
 import { refusalOf } from '../../src/refusal/refusal.ts';
 
 fc.configureGlobal({ seed: 20_270_503 });

@@ -1,0 +1,77 @@
+import { closeSync, fstatSync, openSync, type Stats, statSync } from 'node:fs';
+import { Socket } from 'node:net';
+import { setImmediate } from 'node:timers/promises';
+import { openPipe } from './open-pipe.ts';
+import { refusing } from './out-refusal.ts';
+import { print } from './print.ts';
+import { wholeFile, writeAll } from './whole-file.ts';
+
+/** Where text goes: a stream, a device, or a file that appears only once it is kept. */
+export type Sink = {
+  /** False once nobody reads any more. */
+  write(text: string): Promise<boolean>;
+  keep(): void;
+  drop(): void;
+};
+
+/** @param out the file of `--out`; without it, standard output */
+export async function openSink(out: string | undefined): Promise<Sink> {
+  if (out === undefined) return printed(process.stdout);
+  const found = refusing(out, () => statSync(out, { throwIfNoEntry: false }));
+  // what stands there and is no file cannot be replaced: it is written to as it is
+  if (found && isStdout(found)) return printed(process.stdout);
+  if (found?.isFIFO()) return printed(new Socket({ fd: await openPipe(out), readable: false }));
+  if (found && !found.isFile() && !found.isDirectory()) return device(out);
+  return filed(out);
+}
+
+/** `/dev/stdout` may be a pipe or socket that cannot be opened again, or a file that others add to. */
+function isStdout(found: Stats): boolean {
+  try {
+    const { dev, ino } = fstatSync(1);
+    return found.dev === dev && found.ino === ino && !found.isCharacterDevice();
+  } catch {
+    return false;
+  }
+}
+
+function printed(stream: NodeJS.WritableStream & { destroyed: boolean }): Sink {
+  let hasReader = true;
+  stream.once('error', () => {
+    hasReader = false;
+  });
+  return {
+    async write(text) {
+      if (hasReader) await print(text, stream);
+      return hasReader && !stream.destroyed;
+    },
+    keep: () => {},
+    drop: () => {},
+  };
+}
+
+function device(out: string): Sink {
+  const file = refusing(out, () => openSync(out, 'w'));
+  return {
+    async write(text) {
+      refusing(out, () => writeAll(file, text));
+      return true;
+    },
+    keep: () => closeSync(file),
+    drop: () => {},
+  };
+}
+
+function filed(out: string): Sink {
+  const { write, keep, drop } = wholeFile(out);
+  return {
+    async write(text) {
+      write(text);
+      // lets a Ctrl-C that came meanwhile end us
+      await setImmediate();
+      return true;
+    },
+    keep,
+    drop,
+  };
+}
