@@ -3,6 +3,7 @@ import { type Command, CommanderError } from 'commander';
 import { about } from './commands/about.ts';
 import { firstSpeaker } from './options/speaker-for.ts';
 import { print } from './output/print.ts';
+import { tell } from './output/tell.ts';
 import { program } from './program.ts';
 import { ownFault } from './refusal/own-fault.ts';
 import { refusalOf } from './refusal/refusal.ts';
@@ -17,8 +18,8 @@ export async function run(args: readonly string[]): Promise<number> {
     return 0;
   } catch (error) {
     const refusal = refusalOf(error) ?? ownFault(error);
-    process.stderr.write(`${refusalLine(refusal, voice)}\n`);
-    if (args.includes('--debug')) process.stderr.write(`${stackOf(error)}\n`);
+    tell(refusalLine(refusal, voice));
+    if (args.includes('--debug')) for (const line of stackOf(error).split('\n')) tell(line);
     return refusal.exit;
   }
 }

@@ -131,5 +131,5 @@ test('no command at all is refused with an example that works', () => {
 });
 
 test('line breaks in a value do not break the line', () => {
-  expect(refusal('where', 'No\nsuch\u001b[31m town').line).toContain('No such');
+  expect(refusal('where', 'No\nsuch\u001b[31m town').line).toContain('"No\\u{a}such\\u{1b}[31m town"');
 });

@@ -10,5 +10,6 @@ export {
   usEnglish,
 } from './messages.ts';
 export type { Quantity, Units } from './quantities.ts';
+export { shown } from './shown.ts';
 export type { Say } from './speaker.ts';
 export { languageName, type Speaker, speaker } from './voice.ts';

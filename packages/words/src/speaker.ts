@@ -1,7 +1,8 @@
 import { type MessageValues, readMessage } from './message.ts';
 import { findMessage, type Locale, type MessageKey } from './messages.ts';
+import { shown } from './shown.ts';
 
-/** Says a message of the message files with its values filled in. */
+/** Says a message of the message files with its values filled in, on one line ({@link shown}). */
 export type Say = (key: MessageKey, values?: MessageValues) => string;
 
 const shared = new Map<Locale, Say>();
@@ -17,10 +18,18 @@ export function sayer(locale: Locale): Say {
       way = wayToSay(key, locale);
       ways.set(key, way);
     }
-    return way(values).trimEnd();
+    return way(values && inSight(values)).trimEnd();
   };
   shared.set(locale, say);
   return say;
+}
+
+/** Names and other words of the reader's own, so that a sentence shows all of them. */
+function inSight(values: MessageValues): MessageValues {
+  const seen: MessageValues = {};
+  for (const [name, value] of Object.entries(values))
+    seen[name] = typeof value === 'string' ? shown(value) : value;
+  return seen;
 }
 
 function wayToSay(key: MessageKey, locale: Locale): (values?: MessageValues) => string {

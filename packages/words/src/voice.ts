@@ -4,6 +4,7 @@ import type { MessageValues } from './message.ts';
 import type { Language, Locale, MessageKey } from './messages.ts';
 import { formatOf, formatRange } from './numbers.ts';
 import { type QuantityWords, quantityWords, type Units } from './quantities.ts';
+import { shown } from './shown.ts';
 import { type Say, sayer } from './speaker.ts';
 
 /** The suffix of a name tells the unit. */
@@ -104,8 +105,8 @@ export function speaker(units: Units, language: Language = 'en'): Speaker {
     fact: ({ code, values }) => filled(`start-fact.${code}` as MessageKey, values),
     number,
     numberRange: (from, to, digits = 0) => formatRange(formatOf(locale, digits), from, to),
-    all: (items) => listFormat(locale, 'conjunction').format(items),
-    any: (items) => listFormat(locale, 'disjunction').format(items),
+    all: (items) => listFormat(locale, 'conjunction').format(items.map((item) => shown(item))),
+    any: (items) => listFormat(locale, 'disjunction').format(items.map((item) => shown(item))),
     dayLength,
     years,
     plants,

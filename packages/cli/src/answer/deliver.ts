@@ -1,6 +1,9 @@
 import { setImmediate } from 'node:timers/promises';
+import { shown } from '@neckfall/words';
 import { type OutputForm, outputForm, type RawOutputOptions } from '../options/place-options.ts';
+import { jsonText } from '../output/json-text.ts';
 import { openSink } from '../output/open-sink.ts';
+import { tell } from '../output/tell.ts';
 import type { Answer } from './answer.ts';
 
 /** Prints an answer or writes it to `--out`; warnings go to stderr, and into the document where that is JSON. */
@@ -13,10 +16,12 @@ export async function deliver(answer: Answer, raw: RawOutputOptions): Promise<vo
   const sink = await openSink(raw.out);
   await sink.write(text);
   sink.keep();
-  for (const warning of answer.warnings) process.stderr.write(`${warning}\n`);
+  for (const warning of answer.warnings) tell(warning);
 }
 
 function render(answer: Answer, form: OutputForm): string {
-  if (form === 'json') return `${JSON.stringify(answer.json(), null, 1)}\n`;
-  return form === 'csv' ? answer.csv() : answer.text();
+  if (form === 'json') return jsonText(answer.json(), 1);
+  if (form === 'csv') return answer.csv();
+  const lines = answer.text().split('\n');
+  return lines.map((line) => shown(line)).join('\n');
 }

@@ -3,6 +3,7 @@ import type { RawSeason } from '../answer/season-answer.ts';
 import { readSetting } from '../options/place-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { openSink } from '../output/open-sink.ts';
+import { tell } from '../output/tell.ts';
 import { refuse } from '../refusal/refusal.ts';
 import type { BatchCommand } from './columns.ts';
 import { type Crew, threadCrew } from './crew.ts';
@@ -28,7 +29,7 @@ export async function batch(
   const job = { command, raw, setting: readSetting(raw) };
   const rows = openRows(path, command, speaker);
   const warning = await runBatch(rows, command, path, crewFor(job), await openSink(raw.out), speaker);
-  if (warning !== null) process.stderr.write(`${warning}\n`);
+  if (warning !== null) tell(warning);
 }
 
 /** Threads run the bundled program; run from its sources, the work is done here. */

@@ -1,6 +1,7 @@
 import { type Speaker, speaker } from '@neckfall/words';
 import type { RawSeason } from '../answer/season-answer.ts';
 import type { Setting } from '../options/place-options.ts';
+import { jsonText } from '../output/json-text.ts';
 import { ownAssets } from '../place/assets.ts';
 import { ownFault } from '../refusal/own-fault.ts';
 import { type Refusal, refusalOf } from '../refusal/refusal.ts';
@@ -32,12 +33,12 @@ export function lineMaker({ command, raw, setting }: BatchJob, assets = ownAsset
         command === 'season'
           ? seasonOfRow(row.cells, raw, setting, metric, open)
           : whereOfRow(row.cells, setting, metric, open);
-      return { text: `${JSON.stringify({ id, ...(answer.json() as object) })}\n`, failed: null };
+      return { text: jsonText({ id, ...(answer.json() as object) }), failed: null };
     } catch (thrown) {
       const refusal = refusalOf(thrown) ?? ownFault(thrown);
       if (refusal.exit === 3) throw thrown;
       const error = errorOf(refusal, metric);
-      return { text: `${JSON.stringify({ id, error })}\n`, failed: error };
+      return { text: jsonText({ id, error }), failed: error };
     }
   };
 }

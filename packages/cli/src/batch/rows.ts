@@ -1,3 +1,4 @@
+import { withoutMark } from '../output/csv.ts';
 import { refuse } from '../refusal/refusal.ts';
 import type { Column } from './columns.ts';
 import { type CsvRecord, csvReader, longestRecord } from './csv-records.ts';
@@ -24,7 +25,7 @@ function isFilled({ cells, fault }: CsvRecord): boolean {
 export function rowOf({ line, cells, fault }: CsvRecord, columns: readonly Column[]): Row {
   const named: Row['cells'] = {};
   for (const [at, column] of columns.entries()) {
-    if (cells[at]?.trim()) named[column] = cells[at];
+    if (cells[at]?.trim()) named[column] = withoutMark(cells[at]);
   }
   return { line, cells: named, fault: fault ?? faultOf(cells, columns.length) };
 }

@@ -3,13 +3,11 @@ import type { Refusal } from './refusal.ts';
 
 /** A refusal as one line for people. */
 export function refusalLine(refusal: Refusal, { say, any }: Speaker): string {
-  const line = say(`error.${refusal.code}`, {
+  return say(`error.${refusal.code}`, {
     field: refusal.field ?? '',
     expected: refusal.expected ?? '',
     nearest: refusal.nearest.length > 0 ? any(refusal.nearest) : 'none',
     unit: 'none',
     ...refusal.values,
   });
-  // a value may hold line breaks or control characters of its own
-  return line.replace(/[\p{Cc}\u2028\u2029]+/gu, ' ');
 }

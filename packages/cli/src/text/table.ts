@@ -1,10 +1,13 @@
+import { shown } from '@neckfall/words';
+
 export type Column = { title: string; right?: boolean };
 
 /** A plain table: columns two spaces apart, nothing drawn. Lines have no spaces at their end. */
 export function table(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
+  const seen = rows.map((row) => row.map((cell) => shown(cell)));
   const lines = columns.every(({ title }) => title === '')
-    ? rows
-    : [columns.map(({ title }) => title), ...rows];
+    ? seen
+    : [columns.map(({ title }) => title), ...seen];
   const widths = columns.map((_, i) => Math.max(...lines.map((line) => widthOf(line[i]))));
   return lines
     .map((line) => {

@@ -1,4 +1,4 @@
-import { execFileSync, spawnSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import { closeSync, constants, mkdtempSync, openSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -25,7 +25,7 @@ const inShell = (command: string) =>
 describe.skipIf(process.platform === 'win32')('a named pipe', () => {
   test('that nobody reads is waited for so long and no longer', async () => {
     const path = join(folder, 'pipe');
-    execFileSync('mkfifo', [path]);
+    inShell('mkfifo pipe');
     let waits = 0;
     const opened = openPipe(path, async () => {
       waits++;
@@ -37,7 +37,7 @@ describe.skipIf(process.platform === 'win32')('a named pipe', () => {
 
   test('is opened as soon as someone reads', async () => {
     const path = join(folder, 'pipe');
-    execFileSync('mkfifo', [path]);
+    inShell('mkfifo pipe');
     let reader: number | null = null;
     const file = await openPipe(path, async () => {
       reader = openSync(path, constants.O_RDONLY | constants.O_NONBLOCK);

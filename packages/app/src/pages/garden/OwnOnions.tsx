@@ -1,4 +1,5 @@
 import type { OwnCultivar } from '@neckfall/engine';
+import { shown } from '@neckfall/words';
 import { useRef } from 'preact/hooks';
 import { noOnion } from '../../address/no-onion.ts';
 import { askedOfOwn, canGrow } from '../../garden/own-onion.ts';
@@ -30,7 +31,7 @@ export function OwnOnions({ own }: { own: readonly OwnCultivar[] }) {
             {canGrow(onion) ? (
               <>
                 <a href={hrefTo('which', { ...noOnion, planting: null, packet: true, ...askedOfOwn(onion) })}>
-                  {onion.name}
+                  {shown(onion.name)}
                 </a>{' '}
                 <span>{inWords(onion)}</span>
               </>

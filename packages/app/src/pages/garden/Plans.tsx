@@ -1,4 +1,5 @@
 import { type Garden, type GardenPlanting, parseDay } from '@neckfall/engine';
+import { shown } from '@neckfall/words';
 import { useRef } from 'preact/hooks';
 import { nothingAsked, writeAddress } from '../../address/address.ts';
 import { askedOf } from '../../garden/asked-of.ts';
@@ -25,7 +26,7 @@ export function Plans({ garden }: { garden: Garden }) {
     <ul>
       {plantings.map((planting) => (
         <li key={planting.id}>
-          <a href={hrefOf(garden, planting)}>{planting.name}</a> <span>{inWords(planting)}</span>{' '}
+          <a href={hrefOf(garden, planting)}>{shown(planting.name)}</a> <span>{inWords(planting)}</span>{' '}
           <button
             type="button"
             class="plain"
@@ -46,7 +47,7 @@ export function Plans({ garden }: { garden: Garden }) {
         if (here.length === 0) return null;
         return (
           <section key={place.id}>
-            <h2>{place.name}</h2>
+            <h2>{shown(place.name)}</h2>
             {listOf(here)}
           </section>
         );

@@ -1,3 +1,4 @@
+import { shown } from '@neckfall/words';
 import { useMemo } from 'preact/hooks';
 import type { Asked } from '../../address/address-form.ts';
 import { ask } from '../../ask/ask.ts';
@@ -102,7 +103,7 @@ function Ask() {
 function Wait({ name }: { name: string }) {
   return (
     <>
-      <h1>{name}</h1>
+      <h1>{shown(name)}</h1>
       <Working />
     </>
   );
