@@ -5,6 +5,10 @@ import { type App, axe, hasChromium, openApp, openFolds, ready } from './open-ap
 
 const nasty = '<img src=x onerror="document.title=1"><script>document.title=2</script>';
 
+const hidden = 'Bed\u202e of\u200b \u0007ours';
+const spelt = 'Bed\\u{202e} of\\u{200b} \\u{7}ours';
+const steering = /[\p{Cc}\u200b\u202e]/u;
+
 describe.skipIf(!hasChromium)('the pages of a garden', () => {
   let app: App;
   let context: BrowserContext;
@@ -122,6 +126,48 @@ describe.skipIf(!hasChromium)('the pages of a garden', () => {
     await ready(page);
     expect(await page.locator('img[src=x], main script, .place img').count()).toBe(0);
     expect(await page.title()).toContain('<img');
+    await context.close();
+  });
+
+  test('marks in names that hide, or turn the text round, are spelt out on every page and kept in the file', async () => {
+    const page = await alone('');
+    await page.getByText('Have you a garden file?').click();
+    const named = (entry: object) => ({ ...entry, name: hidden });
+    const given = {
+      ...garden,
+      places: garden.places.map(named),
+      cultivars: garden.cultivars.map(named),
+      plantings: garden.plantings.map((planting) => ({ ...planting, name: hidden, cultivar: hidden })),
+    };
+    await openFile(page, given);
+    await heading(page).getByText('2 crops').waitFor();
+    expect(await page.locator('h2').first().textContent()).toBe(spelt);
+    expect((await whole(page)).plantings[0].name).toBe(hidden);
+    await openFolds(page);
+    await page
+      .getByRole('button', { name: `Remove onion “${spelt}”` })
+      .first()
+      .click();
+    await page.getByRole('button', { name: /^Take back/ }).click();
+    const words = () =>
+      page.evaluate(() => `${document.title} ${document.body.textContent.replaceAll(/\s/g, ' ')}`);
+    expect(await words()).toContain(spelt);
+    expect(await words()).not.toMatch(steering);
+    for (const [at, to] of [
+      ['#/kept', '#/which'],
+      ['#/which', '#/when'],
+    ]) {
+      await page.evaluate(
+        ([from, next]) => {
+          location.hash = location.hash.replace(from, next);
+        },
+        [at, to] as const,
+      );
+      await page.waitForFunction((next) => location.hash.startsWith(next), to);
+      await ready(page);
+      expect(await words()).toContain(spelt);
+      expect(await words()).not.toMatch(steering);
+    }
     await context.close();
   });
 
