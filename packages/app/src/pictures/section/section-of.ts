@@ -5,7 +5,7 @@ import {
   type Spread,
   type Verdict,
 } from '@neckfall/engine';
-import type { MessageKey, Speaker } from '@neckfall/words';
+import { type MessageKey, type Speaker, shown } from '@neckfall/words';
 import type { DataTableProps } from '../data-table.tsx';
 import { discMm, type Onion, type OnionForm, type OnionLook, type OnionShape } from './onion.ts';
 import type { CaptionedOnion, SectionRowProps } from './section-row.tsx';
@@ -117,7 +117,7 @@ export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker)
     const what = formWords[onion.form];
     const bolted = summary.boltedPlantsShare?.p50 ?? 0;
     const lines = [
-      name,
+      shown(name),
       rangeText(onion, summary, speaker),
       what ? say(what) : null,
       say('picture.row.good', { years: speaker.years(summary.seasonShares.good, summary.years) }),
