@@ -1,5 +1,5 @@
 import { findCultivar, searchCultivars } from '@neckfall/data';
-import { allMessages, type MessageKey, type MessageValues, speaker } from '@neckfall/words';
+import { allMessages, type MessageKey, type MessageValues, shown, speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { hostileText } from '../../packages/cli/test/fuzz/hostile.ts';
 import { attack } from './attack.ts';
@@ -49,7 +49,7 @@ export const ofNames = attack(
   ({ key, values, texts }) => {
     const said = voice.say(key, values);
     const bare = texts.reduce(
-      (rest, text) => (text === '' ? rest : rest.replaceAll(text.trimEnd(), '')),
+      (rest, text) => (text === '' ? rest : rest.replaceAll(shown(text).trimEnd(), '')),
       said,
     );
     if (/\[object|native code|\bundefined\b|\bNaN\b/.test(bare)) return `${key} says ${said}`;

@@ -1,5 +1,15 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { chmodSync, closeSync, existsSync, mkdtempSync, openSync, readdirSync, rmSync } from 'node:fs';
+import {
+  chmodSync,
+  closeSync,
+  existsSync,
+  mkdtempSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -38,6 +48,26 @@ test.skipIf(process.platform === 'win32')('a read-only folder is refused and sta
   expect(readdirSync(folder)).toEqual([]);
   rmSync(folder, { recursive: true });
 });
+
+test.skipIf(process.platform === 'win32')(
+  'a read-only file stays as it is, though its folder may be written to',
+  () => {
+    const folder = mkdtempSync(join(tmpdir(), 'neckfall-read-only-'));
+    chmodSync(folder, 0o777);
+    const out = join(folder, 'plan.json');
+    writeFileSync(out, 'old');
+    chmodSync(out, 0o444);
+    const { status, stderr } = spawnSync(process.execPath, [...where, '--out', out], {
+      encoding: 'utf8',
+      ...asAnyone,
+    });
+    expect(status).toBe(3);
+    expect(stderr).toMatch(/may not be written to \(EACCES\)/);
+    expect(readFileSync(out, 'utf8')).toBe('old');
+    expect(readdirSync(folder)).toEqual(['plan.json']);
+    rmSync(folder, { recursive: true });
+  },
+);
 
 test.skipIf(!hasFull)('a full disk is refused', () => {
   const { status, stderr } = spawnSync(process.execPath, [...where, '--out', '/dev/full'], {
