@@ -23,7 +23,7 @@ const mayImport: Record<string, string[]> = {
  */
 const levels: Record<string, string[][]> = {
   engine: [
-    ['math', 'calendar', 'units'],
+    ['limits', 'math', 'calendar', 'units'],
     ['sky'],
     ['climate'],
     ['weather'],

@@ -6,6 +6,7 @@ export {
   gardenSchemaName,
   type OwnCultivar,
 } from './garden.ts';
+export { type LongList, longList } from './long-list.ts';
 export type { GardenPlanting } from './planting.ts';
 export { type RestoredGarden, restoreGarden } from './restore-garden.ts';
 export type { GardenChange } from './restoring.ts';

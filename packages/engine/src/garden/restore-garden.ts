@@ -59,6 +59,7 @@ function entries<Entry extends { id: string }>(
     return [];
   }
   const ids = new Set<string>();
+  let lastGiven = 0;
   return list.flatMap((entry: unknown, at) => {
     const here = `${path}[${at}]`;
     const restored = isRecord(entry) ? restore(entry, here, tell, at) : null;
@@ -68,18 +69,19 @@ function entries<Entry extends { id: string }>(
     }
     if (restored.id === '' || ids.has(restored.id)) {
       tell('id-given', `${here}.id`, (entry as Unknown).id);
-      restored.id = freeId(path, at, ids);
+      // numbers passed over once are taken for good
+      lastGiven = freeNumber(path, Math.max(at, lastGiven) + 1, ids);
+      restored.id = `${path}-${lastGiven}`;
     }
     ids.add(restored.id);
     return [restored];
   });
 }
 
-function freeId(path: string, at: number, taken: ReadonlySet<string>): string {
-  for (let number = at + 1; ; number++) {
-    const id = `${path}-${number}`;
-    if (!taken.has(id)) return id;
-  }
+function freeNumber(path: string, from: number, taken: ReadonlySet<string>): number {
+  let number = from;
+  while (taken.has(`${path}-${number}`)) number++;
+  return number;
 }
 
 /** A place without a point on the globe is no place. */

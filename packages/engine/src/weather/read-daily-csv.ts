@@ -1,5 +1,7 @@
 import { type DayNumber, parseDay } from '../calendar/index.ts';
+import { longestCell, weatherColumns, weatherLines } from '../limits/index.ts';
 import { type DailyRecord, emptyRecord, type RecordField } from './daily-record.ts';
+import { missingCodesIn } from './missing-codes.ts';
 
 /** What is wrong with a daily weather file, where, and what was expected there. */
 export type DailyCsvIssue = {
@@ -8,7 +10,10 @@ export type DailyCsvIssue = {
     | 'unknown-column'
     | 'missing-column'
     | 'repeated-column'
+    | 'too-many-columns'
+    | 'too-many-lines'
     | 'wrong-cell-count'
+    | 'long-cell'
     | 'bad-date'
     | 'repeated-date'
     | 'bad-number'
@@ -18,11 +23,17 @@ export type DailyCsvIssue = {
   line: number;
   /** Column name as the file has it; empty where the issue is with the whole line. */
   field: string;
+  /** What stands there, the beginning of a cell that is too long. */
   received: string;
   expected: string;
 };
 
-export type DailyCsvResult = { ok: true; record: DailyRecord } | { ok: false; issues: DailyCsvIssue[] };
+/** A code for “not measured” that was met and left out: in which quantity, and on how many days. */
+export type MissingCode = { field: RecordField; code: number; days: number };
+
+export type DailyCsvResult =
+  | { ok: true; record: DailyRecord; missingCodes: MissingCode[] }
+  | { ok: false; issues: DailyCsvIssue[] };
 
 /** Column → series field and the limits of a believable value, just beyond the world's records (memory). */
 const columns: Record<string, { field: RecordField; low: number; high: number }> = {
@@ -37,29 +48,35 @@ const allColumns = ['date', ...Object.keys(columns)];
 const firstYear = 1700;
 const lastYear = 2200;
 
-type Row = { day: DayNumber; values: Map<RecordField, number> };
+type Row = { day: DayNumber; line: number; values: Map<RecordField, number> };
 
 /**
  * Reads a daily weather file: comma-separated text with a header naming `date` (YYYY-MM-DD), `temp_min_c`,
  * `temp_max_c` and, if at hand, `rain_mm` and `solar_mj_m2`, columns and days in any order. An empty cell is an
- * unknown value; absent days are unknown. Any issue refuses the file; all are returned.
+ * unknown value, and so is a code that stands for one; absent days are unknown. Any issue refuses the file; all are
+ * returned, but for a file beyond its limits, which is given up where it passes them.
  */
 export function readDailyCsv(text: string): DailyCsvResult {
-  const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\n|\r/);
+  const lines = linesOf(text.replace(/^\uFEFF/, ''));
   const issues: DailyCsvIssue[] = [];
-  const header = lines[0]!.split(',').map((name) => name.trim());
+  const header = cellsOf(lines.next().value ?? '');
   checkHeader(header, issues);
   if (issues.length > 0) return { ok: false, issues };
 
   const rows: Row[] = [];
   const lineOfDay = new Map<number, number>();
-  for (let at = 1; at < lines.length; at++) {
-    if (lines[at]!.trim() === '') continue;
-    const line = at + 1;
-    const cells = lines[at]!.split(',').map((cell) => cell.trim());
+  let line = 1;
+  for (const text of lines) {
+    if (++line > weatherLines) {
+      const expected = `at most ${weatherLines} lines`;
+      return { ok: false, issues: [{ code: 'too-many-lines', line, field: '', received: '', expected }] };
+    }
+    if (text.trim() === '') continue;
+    const cells = cellsOf(text);
     if (cells.length !== header.length) {
       const expected = `${header.length} cells, as in the header`;
-      issues.push({ code: 'wrong-cell-count', line, field: '', received: `${cells.length} cells`, expected });
+      const received = `${cells.length > weatherColumns ? `more than ${weatherColumns}` : cells.length} cells`;
+      issues.push({ code: 'wrong-cell-count', line, field: '', received, expected });
       continue;
     }
     const row = readRow(header, cells, line, issues);
@@ -75,12 +92,37 @@ export function readDailyCsv(text: string): DailyCsvResult {
   }
   if (rows.length === 0 && issues.length === 0) {
     const expected = 'at least one day of weather below the header';
-    issues.push({ code: 'no-rows', line: lines.length, field: '', received: '', expected });
+    issues.push({ code: 'no-rows', line, field: '', received: '', expected });
   }
-  return issues.length > 0 ? { ok: false, issues } : { ok: true, record: recordOf(rows) };
+  const missingCodes = leaveOutCodes(rows);
+  checkValues(rows, issues);
+  if (issues.length === 0) return { ok: true, record: recordOf(rows), missingCodes };
+  return { ok: false, issues: issues.sort((a, b) => a.line - b.line) };
+}
+
+/** One line after the other, so that no more of them are cut out than are read. */
+function* linesOf(text: string): Generator<string, undefined> {
+  const ends = /\r\n|\n|\r/g;
+  let from = 0;
+  for (let end = ends.exec(text); end !== null; end = ends.exec(text)) {
+    yield text.slice(from, end.index);
+    from = ends.lastIndex;
+  }
+  yield text.slice(from);
+}
+
+/** The cells of a line; of one that has too many, one more than there may be. */
+function cellsOf(line: string): string[] {
+  return line.split(',', weatherColumns + 1).map((cell) => cell.trim());
 }
 
 function checkHeader(header: string[], issues: DailyCsvIssue[]): void {
+  if (header.length > weatherColumns) {
+    const received = `more than ${weatherColumns} columns`;
+    const expected = `at most ${weatherColumns} columns`;
+    issues.push({ code: 'too-many-columns', line: 1, field: '', received, expected });
+    return;
+  }
   for (const [at, name] of header.entries()) {
     const issue = { line: 1, field: name, received: name };
     if (!allColumns.includes(name)) {
@@ -102,6 +144,11 @@ function readRow(header: string[], cells: string[], line: number, issues: DailyC
   for (const [at, name] of header.entries()) {
     const received = cells[at]!;
     const issue = { line, field: name, received };
+    if (received.length > longestCell) {
+      const expected = `at most ${longestCell} characters`;
+      issues.push({ code: 'long-cell', ...issue, received: received.slice(0, longestCell), expected });
+      continue;
+    }
     if (name === 'date') {
       day = parseDay(received);
       const year = Number(received.slice(0, 4));
@@ -114,24 +161,43 @@ function readRow(header: string[], cells: string[], line: number, issues: DailyC
       continue;
     }
     if (received === '') continue;
-    const { field, low, high } = columns[name]!;
-    const value = Number(received);
-    if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(received)) {
+    if (/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(received)) values.set(columns[name]!.field, Number(received));
+    else {
       const expected = 'a number with a decimal point, or nothing where it is unknown';
       issues.push({ code: 'bad-number', ...issue, expected });
-    } else if (value < low || value > high) {
-      issues.push({ code: 'out-of-range', ...issue, expected: `${low} to ${high}` });
-    } else {
-      values.set(field, value);
     }
   }
-  const min = values.get('tempMinC');
-  const max = values.get('tempMaxC');
-  if (min !== undefined && max !== undefined && min > max) {
-    const expected = `at most temp_max_c, ${max}`;
-    issues.push({ code: 'min-above-max', line, field: 'temp_min_c', received: String(min), expected });
+  return day === null ? null : { day, line, values };
+}
+
+/** Takes codes for “not measured” out of the rows. */
+function leaveOutCodes(rows: readonly Row[]): MissingCode[] {
+  return Object.values(columns).flatMap(({ field, low, high }) => {
+    const found = missingCodesIn(
+      rows.flatMap(({ values }) => values.get(field) ?? []),
+      low,
+      high,
+    );
+    for (const { values } of rows) if (found.has(values.get(field) ?? 0)) values.delete(field);
+    return [...found].map(([code, days]) => ({ field, code, days }));
+  });
+}
+
+function checkValues(rows: readonly Row[], issues: DailyCsvIssue[]): void {
+  for (const { line, values } of rows) {
+    for (const [name, { field, low, high }] of Object.entries(columns)) {
+      const value = values.get(field);
+      if (value === undefined || (value >= low && value <= high)) continue;
+      const expected = `${low} to ${high}`;
+      issues.push({ code: 'out-of-range', line, field: name, received: String(value), expected });
+    }
+    const min = values.get('tempMinC');
+    const max = values.get('tempMaxC');
+    if (min !== undefined && max !== undefined && min > max) {
+      const expected = `at most temp_max_c, ${max}`;
+      issues.push({ code: 'min-above-max', line, field: 'temp_min_c', received: String(min), expected });
+    }
   }
-  return day === null ? null : { day, values };
 }
 
 function recordOf(rows: Row[]): DailyRecord {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { emptyGarden, gardenSchemaName, restoreGarden } from '../../src/garden/index.ts';
+import { emptyGarden, gardenSchemaName, longList, restoreGarden } from '../../src/garden/index.ts';
+import { gardenEntries } from '../../src/limits/index.ts';
 
 /** The invented garden of the demo. */
 const whole = {
@@ -156,4 +157,42 @@ describe('damage is mended and told', () => {
     expect(garden.plantings[0]).toMatchObject({ name: 'something', start: null, startDate: null });
     expect(changes.map(({ code }) => code)).toEqual(['id-given']);
   });
+});
+
+describe('a list too long', () => {
+  const list = (length: number) => ({
+    schema: gardenSchemaName,
+    plantings: Array.from({ length }, () => ({})),
+  });
+
+  test('is told with its length and the most there may be', () => {
+    expect(longList(list(gardenEntries))).toBeNull();
+    const count = gardenEntries + 1;
+    expect(longList(list(count))).toEqual({ list: 'plantings', count, most: gardenEntries });
+    for (const none of [null, 7, [], {}, { places: 'x' }]) expect(longList(none)).toBeNull();
+  });
+});
+
+test('ids that stand in the way of those given are stepped over once, not once an entry', () => {
+  // the first half has the very ids that the doubled ones of the second half would be given
+  const hostile = (half: number) => ({
+    schema: gardenSchemaName,
+    plantings: Array.from({ length: 2 * half }, (_, at) => ({
+      name: 'x',
+      id: at < half ? `plantings-${half + at + 1}` : 'doubled',
+    })),
+  });
+  const { garden } = restoreGarden(hostile(50));
+  expect(new Set(garden.plantings.map(({ id }) => id)).size).toBe(100);
+  const quickestMs = (half: number) => {
+    const found = hostile(half);
+    const times = Array.from({ length: 5 }, () => {
+      const from = performance.now();
+      restoreGarden(found);
+      return performance.now() - from;
+    });
+    return Math.min(...times);
+  };
+  quickestMs(4_000);
+  expect(quickestMs(8_000) / quickestMs(4_000)).toBeLessThan(3);
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dayNumber, formatDay } from '../../src/calendar/index.ts';
+import { longestCell, weatherColumns, weatherLines } from '../../src/limits/index.ts';
 import { readDailyCsv } from '../../src/weather/index.ts';
 
 const issuesOf = (text: string) => {
@@ -55,6 +56,38 @@ describe('reading a daily weather file', () => {
       'min-above-max 4',
     ]);
     expect(issues.every(({ expected }) => expected.length > 5)).toBe(true);
+  });
+
+  it.each([
+    [
+      'a header of ten million columns',
+      ','.repeat(1e7),
+      { code: 'too-many-columns', line: 1 },
+      `${weatherColumns}`,
+    ],
+    [
+      'a day of a million cells',
+      `${header}\n2024-01-01${',1'.repeat(1e6)}`,
+      { code: 'wrong-cell-count', line: 2, received: `more than ${weatherColumns} cells` },
+      '3 cells',
+    ],
+    [
+      'a number of 80,000 digits',
+      `${header}\n2024-01-01,${'9'.repeat(80_000)}x,2`,
+      { code: 'long-cell', line: 2, field: 'temp_min_c', received: '9'.repeat(longestCell) },
+      `${longestCell}`,
+    ],
+    [
+      'more lines than a record may have days',
+      `${header}${'\n2024-01-01,x,x'.repeat(weatherLines)}`,
+      { code: 'too-many-lines', line: weatherLines + 1 },
+      `${weatherLines}`,
+    ],
+  ])('gives up %s with one issue that says the limit', (_, text, issue, limit) => {
+    const issues = issuesOf(text);
+    expect(issues).toHaveLength(1);
+    expect(issues[0]).toMatchObject(issue);
+    expect(issues[0]!.expected).toContain(limit);
   });
 
   it('gives back what was written', () => {

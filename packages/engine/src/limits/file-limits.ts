@@ -1,0 +1,31 @@
+/*
+ * How much of a file is read: more is refused before it costs time and memory. All are ours, well above what anyone
+ * was seen to need.
+ */
+
+/** Of a garden file, bytes: its most entries at some 500 bytes each, with room for fields of other programs. */
+export const gardenBytes = 8_000_000;
+
+/** Entries in each list of a garden: a hundred crops a year for half a lifetime, and a page that still opens at once. */
+export const gardenEntries = 5_000;
+
+/** Of a daily record, bytes: its most lines at 40 bytes, doubled for UTF-16. */
+export const weatherBytes = 16_000_000;
+
+/** Lines of a daily record: the days of the 500 years a record may cover, with room for blank lines and a header. */
+export const weatherLines = 200_000;
+
+/** Columns of a daily record. */
+export const weatherColumns = 256;
+
+/** Characters of a cell: numbers, dates and names of plots need a tenth of it. */
+export const longestCell = 200;
+
+/** Characters of a row of a batch: one that has more has lost a quotation mark or is no table. */
+export const longestRecord = 65_536;
+
+/** Rows of a batch: hours of work, and twice the land of a grid of ten minutes of arc. */
+export const batchRows = 1_000_000;
+
+/** Of a batch, bytes: its most rows at some 250 bytes each. */
+export const batchBytes = 256_000_000;

@@ -1,0 +1,11 @@
+export {
+  batchBytes,
+  batchRows,
+  gardenBytes,
+  gardenEntries,
+  longestCell,
+  longestRecord,
+  weatherBytes,
+  weatherColumns,
+  weatherLines,
+} from './file-limits.ts';

@@ -1,0 +1,26 @@
+/**
+ * Numbers that services write where nothing was measured (common practice, no source). Most are beyond what can be;
+ * the others count as codes only where they come again and again.
+ */
+const codes: ReadonlySet<number> = new Set([
+  -9.99, 9.99, -99, 99, -99.9, 99.9, -999, 999, -999.9, 999.9, -9999, 9999, -9999.9, 9999.9,
+]);
+
+/** A believable value may be met by chance on this many days, or on this share of them. */
+const chanceDays = 2;
+const chanceShare = 0.01;
+
+/** Codes among the values of one quantity, each with how often it stands there. `low` to `high` can be believed. */
+export function missingCodesIn(
+  values: readonly number[],
+  low: number,
+  high: number,
+): ReadonlyMap<number, number> {
+  const seen = new Map<number, number>();
+  for (const value of values) if (codes.has(value)) seen.set(value, (seen.get(value) ?? 0) + 1);
+  const byChance = Math.max(chanceDays, chanceShare * values.length);
+  for (const [value, times] of seen) {
+    if (value >= low && value <= high && times <= byChance) seen.delete(value);
+  }
+  return seen;
+}
