@@ -83,6 +83,10 @@ function refusalSentence(refusal: GardenRefusal, file: string): string {
         size: number(refusal.bytes / 1e6, 1),
         limit: number(refusal.most / 1e6),
       });
+    case 'too-many': {
+      const { list, count, most } = refusal;
+      return say('app.garden.refused.too-many', { file, list, count, most });
+    }
     case 'unreadable':
       return say('app.garden.refused.unreadable', { file, reason: refusal.reason });
     case 'not-text':

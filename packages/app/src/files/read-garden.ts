@@ -1,19 +1,24 @@
-import { type GardenChange, type RestoredGarden, restoreGarden } from '@neckfall/engine';
+import {
+  type GardenChange,
+  gardenBytes,
+  type LongList,
+  longList,
+  type RestoredGarden,
+  restoreGarden,
+} from '@neckfall/engine';
 
 /** Why a file is no garden. */
 export type GardenRefusal =
   | { problem: 'too-big'; bytes: number; most: number }
+  | ({ problem: 'too-many' } & LongList)
   | { problem: 'unreadable'; reason: string }
   | { problem: 'not-text' }
   | { problem: 'not-json'; reason: string }
   | { problem: 'not-garden'; found: string };
 
-/** More than a lifetime of gardens. */
-const mostBytes = 8_000_000;
-
 /** Reads a garden file; damage inside is mended and told, what is no garden is refused. */
 export async function readGarden(file: Blob): Promise<RestoredGarden | GardenRefusal> {
-  if (file.size > mostBytes) return { problem: 'too-big', bytes: file.size, most: mostBytes };
+  if (file.size > gardenBytes) return { problem: 'too-big', bytes: file.size, most: gardenBytes };
   let bytes: ArrayBuffer;
   try {
     bytes = await file.arrayBuffer();
@@ -36,6 +41,8 @@ function gardenOf(bytes: ArrayBuffer): RestoredGarden | GardenRefusal {
   } catch (error) {
     return { problem: 'not-json', reason: (error as Error).message.slice(0, 120) };
   }
+  const long = longList(found);
+  if (long) return { problem: 'too-many', ...long };
   const restored = restoreGarden(found);
   const wrong = restored.changes.find(isNoGarden);
   return wrong ? { problem: 'not-garden', found: wrong.found } : restored;

@@ -1,3 +1,5 @@
+import { longestRecord } from '@neckfall/engine';
+
 /** One record of a table. `line` is the line of the file that it begins on, the first being 1. */
 export type CsvRecord = { line: number; cells: string[]; fault: 'too-long' | null };
 
@@ -9,9 +11,6 @@ export type CsvReader = {
   end(): CsvRecord[];
 };
 
-/** No record of a batch comes near this many characters; one that does has lost a quote or is no table. */
-export const longestRecord = 65_536;
-
 const newline = 10;
 const carriageReturn = 13;
 const quote = 34;
@@ -21,7 +20,7 @@ const semicolon = 59;
 /**
  * Reads values separated by commas or semicolons (RFC 4180), whichever comes first in the file; lines end in
  * LF, CRLF or CR. Keeps no more than one record of at most {@link longestRecord} characters: a longer one is
- * given up, and reading goes on at the next line.
+ * given up as soon as it is too long, and reading goes on at the next line.
  */
 export function csvReader(): CsvReader {
   let delimiter = 0;
@@ -46,8 +45,7 @@ export function csvReader(): CsvReader {
       state = 'cell-start';
     };
     const endRecord = () => {
-      if (state === 'skipping') records.push({ line: firstLine, cells: [], fault: 'too-long' });
-      else {
+      if (state !== 'skipping') {
         endCell();
         records.push({ line: firstLine, cells, fault: null });
       }
@@ -58,6 +56,11 @@ export function csvReader(): CsvReader {
       firstLine = line;
     };
     for (let i = 0; i < text.length; i++) {
+      if (state === 'skipping') {
+        const rest = text.slice(i).search(/[\r\n]/);
+        if (rest < 0) break;
+        i += rest;
+      }
       const code = text.charCodeAt(i);
       const isBreak = code === newline || code === carriageReturn;
       if (afterReturn && code === newline) {
@@ -69,6 +72,7 @@ export function csvReader(): CsvReader {
       afterReturn = code === carriageReturn;
       if (isBreak) line++;
       if (++length > longestRecord && state !== 'skipping') {
+        records.push({ line: firstLine, cells: [], fault: 'too-long' });
         state = 'skipping';
         cell = '';
         cells = [];

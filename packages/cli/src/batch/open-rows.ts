@@ -1,6 +1,7 @@
 import { createReadStream, statSync } from 'node:fs';
+import { batchBytes, batchLines, longestRecord } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { refuse } from '../refusal/refusal.ts';
+import { type RefusalCode, refuse } from '../refusal/refusal.ts';
 import { type BatchCommand, columnsOf } from './columns.ts';
 import { decode } from './decode.ts';
 import { readHeader } from './read-header.ts';
@@ -13,10 +14,13 @@ export async function* openRows(
   speaker: Speaker,
   input: AsyncIterable<Uint8Array> = bytesOf(path, command, speaker),
 ): AsyncGenerator<Row> {
-  const records = recordsOf(decode(input));
+  const refuseFor = (code: RefusalCode, limit: number) =>
+    refuse(code, { field: '--batch', exit: 3, values: { value: path, limit } });
+  const records = recordsOf(decode(bounded(input, refuseFor)), () => refuseFor('batch-too-many', batchLines));
   const first = await records.next();
   const empty = () => refuse('batch-empty', { field: '--batch', exit: 3, values: { value: path } });
   if (first.done) throw empty();
+  if (first.value.fault === 'too-long') throw refuseFor('batch-first-line', longestRecord);
   const columns = readHeader(first.value.cells, command, path, speaker);
   let isEmpty = true;
   for await (const record of records) {
@@ -24,6 +28,19 @@ export async function* openRows(
     yield rowOf(record, columns);
   }
   if (isEmpty) throw empty();
+}
+
+/** The pieces of a stream, which may be without an end, up to the most that a batch may hold. */
+async function* bounded(
+  input: AsyncIterable<Uint8Array>,
+  refuseFor: (code: RefusalCode, limit: number) => Error,
+): AsyncGenerator<Uint8Array> {
+  let bytes = 0;
+  for await (const piece of input) {
+    bytes += piece.length;
+    if (bytes > batchBytes) throw refuseFor('batch-too-big', batchBytes / 1e6);
+    yield piece;
+  }
 }
 
 async function* bytesOf(path: string, command: BatchCommand, { all }: Speaker): AsyncGenerator<Uint8Array> {

@@ -1,21 +1,29 @@
+import { batchLines, longestCell, longestRecord } from '@neckfall/engine';
 import { withoutMark } from '../output/csv.ts';
 import { refuse } from '../refusal/refusal.ts';
 import type { Column } from './columns.ts';
-import { type CsvRecord, csvReader, longestRecord } from './csv-records.ts';
+import { type CsvRecord, csvReader } from './csv-records.ts';
 
 /** A line of the file on its way to be answered: its cells by column, empty ones left out. */
 export type Row = {
   line: number;
   cells: Partial<Record<Column, string>>;
   /** Why the line is no row at all. */
-  fault: 'too-long' | 'encoding' | { received: number; expected: number } | null;
+  fault: 'too-long' | 'long-cell' | 'encoding' | { received: number; expected: number } | null;
 };
 
-/** The records of a text that are not blank. */
-export async function* recordsOf(pieces: AsyncIterable<string>): AsyncGenerator<CsvRecord> {
+/** The records of a text that are not blank. Throws `tooMany` at a line beyond the most that a batch may have. */
+export async function* recordsOf(
+  pieces: AsyncIterable<string>,
+  tooMany: () => Error,
+): AsyncGenerator<CsvRecord> {
   const reader = csvReader();
-  for await (const piece of pieces) yield* reader.push(piece).filter(isFilled);
-  yield* reader.end().filter(isFilled);
+  const filled = (records: CsvRecord[]) => {
+    if ((records.at(-1)?.line ?? 0) > batchLines) throw tooMany();
+    return records.filter(isFilled);
+  };
+  for await (const piece of pieces) yield* filled(reader.push(piece));
+  yield* filled(reader.end());
 }
 
 function isFilled({ cells, fault }: CsvRecord): boolean {
@@ -32,6 +40,7 @@ export function rowOf({ line, cells, fault }: CsvRecord, columns: readonly Colum
 
 function faultOf(cells: readonly string[], expected: number): Row['fault'] {
   if (cells.some((cell) => cell.includes('\ufffd'))) return 'encoding';
+  if (cells.some((cell) => cell.length > longestCell)) return 'long-cell';
   return cells.length === expected ? null : { received: cells.length, expected };
 }
 
@@ -39,6 +48,7 @@ export function refuseFault({ line, fault }: Row): void {
   if (fault === null) return;
   const values = { line };
   if (fault === 'too-long') throw refuse('row-too-long', { values: { ...values, limit: longestRecord } });
+  if (fault === 'long-cell') throw refuse('row-long-cell', { values: { ...values, limit: longestCell } });
   if (fault === 'encoding') throw refuse('row-encoding', { values });
   throw refuse('row-cells', { values: { ...values, ...fault } });
 }

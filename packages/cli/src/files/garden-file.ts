@@ -1,7 +1,14 @@
-import { readFileSync } from 'node:fs';
-import { type Garden, type GardenChange, type OwnCultivar, restoreGarden } from '@neckfall/engine';
+import {
+  type Garden,
+  type GardenChange,
+  gardenBytes,
+  longList,
+  type OwnCultivar,
+  restoreGarden,
+} from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { refuse } from '../refusal/refusal.ts';
+import { readBounded } from './read-bounded.ts';
 
 /** A grower's own file, read for what is needed of it. */
 export type GardenFile = {
@@ -14,25 +21,37 @@ export type GardenFile = {
 };
 
 const field = '--garden';
+/** Changes told one by one; the others are counted. */
+const mostTold = 20;
 
 /** Reads the file of `--garden`, or refuses it with exit code 3; damage inside is mended and told. */
 export function readGardenFile(path: string, { say }: Speaker): GardenFile {
-  const { garden, changes } = restoreGarden(jsonOf(path));
+  const found = jsonOf(path);
+  const long = longList(found);
+  if (long) throw refuse('garden-too-many', { field, exit: 3, values: { value: path, ...long } });
+  const { garden, changes } = restoreGarden(found);
   const sentence = ({ code, path: where, found }: GardenChange) =>
     say('garden.changed', { file: path, change: say(`garden.change.${code}`, { path: where, found }) });
   const fold = (name: string) => name.normalize('NFKC').trim().toLowerCase();
   return {
     garden,
-    warnings: changes.map(sentence),
+    warnings:
+      changes.length > mostTold
+        ? [
+            ...changes.slice(0, mostTold).map(sentence),
+            say('garden.changed-more', { file: path, count: changes.length - mostTold }),
+          ]
+        : changes.map(sentence),
     find: (name) => garden.cultivars.find((own) => fold(own.name) === fold(name)),
     like: (name) => garden.cultivars.map((own) => own.name).filter((own) => fold(own).includes(fold(name))),
   };
 }
 
 function jsonOf(path: string): unknown {
-  let text: string;
+  let text: string | null;
   try {
-    text = new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path));
+    const bytes = readBounded(path, gardenBytes);
+    text = bytes && new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch (cause) {
     const { code = 'not UTF-8' } = cause as NodeJS.ErrnoException;
     const values = { value: path, reason: code };
@@ -42,6 +61,9 @@ function jsonOf(path: string): unknown {
       values,
       cause,
     });
+  }
+  if (text === null) {
+    throw refuse('garden-too-big', { field, exit: 3, values: { value: path, limit: gardenBytes / 1e6 } });
   }
   try {
     return JSON.parse(text);

@@ -1,9 +1,15 @@
-import { readFileSync } from 'node:fs';
-import { type DailyCsvIssue, type DailyRecord, readDailyCsv } from '@neckfall/engine';
+import {
+  type DailyCsvIssue,
+  type DailyRecord,
+  type MissingCode,
+  readDailyCsv,
+  weatherBytes,
+} from '@neckfall/engine';
 import { refuse } from '../refusal/refusal.ts';
+import { readBounded } from './read-bounded.ts';
 
 /** A daily record as the grower gave it. */
-export type WeatherFile = { path: string; record: DailyRecord };
+export type WeatherFile = { path: string; record: DailyRecord; missingCodes: readonly MissingCode[] };
 
 const field = '--weather';
 /** A cell or header quoted in a message is cut here. */
@@ -13,13 +19,13 @@ const longestQuote = 60;
 export function readWeatherFile(path: string): WeatherFile {
   const result = readDailyCsv(textOf(path));
   if (!result.ok) throw refusedFile(path, result.issues);
-  return { path, record: result.record };
+  return { path, record: result.record, missingCodes: result.missingCodes };
 }
 
 function textOf(path: string): string {
-  let bytes: Buffer;
+  let bytes: Buffer | null;
   try {
-    bytes = readFileSync(path);
+    bytes = readBounded(path, weatherBytes);
   } catch (cause) {
     const { code = 'unknown' } = cause as NodeJS.ErrnoException;
     const values = { value: path, reason: code };
@@ -29,6 +35,9 @@ function textOf(path: string): string {
       values,
       cause,
     });
+  }
+  if (bytes === null) {
+    throw refuse('weather-too-big', { field, exit: 3, values: { value: path, limit: weatherBytes / 1e6 } });
   }
   try {
     return new TextDecoder(encodingOf(bytes), { fatal: true }).decode(bytes);

@@ -1,7 +1,8 @@
+import { longestRecord } from '@neckfall/engine';
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
-import { type CsvRecord, csvReader, longestRecord } from '../../src/batch/csv-records.ts';
+import { type CsvRecord, csvReader } from '../../src/batch/csv-records.ts';
 
 fc.configureGlobal({ seed: 20_270_503 });
 

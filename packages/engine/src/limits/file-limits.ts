@@ -24,8 +24,8 @@ export const longestCell = 200;
 /** Characters of a row of a batch: one that has more has lost a quotation mark or is no table. */
 export const longestRecord = 65_536;
 
-/** Rows of a batch: hours of work, and twice the land of a grid of ten minutes of arc. */
-export const batchRows = 1_000_000;
+/** Lines of a batch: hours of work, and twice the land of a grid of ten minutes of arc. */
+export const batchLines = 1_000_000;
 
-/** Of a batch, bytes: its most rows at some 250 bytes each. */
+/** Of a batch, bytes: its most lines at some 250 bytes each. */
 export const batchBytes = 256_000_000;

@@ -1,6 +1,6 @@
 export {
   batchBytes,
-  batchRows,
+  batchLines,
   gardenBytes,
   gardenEntries,
   longestCell,

@@ -3,7 +3,7 @@
  * the others count as codes only where they come again and again.
  */
 const codes: ReadonlySet<number> = new Set([
-  -9.99, 9.99, -99, 99, -99.9, 99.9, -999, 999, -999.9, 999.9, -9999, 9999, -9999.9, 9999.9,
+  -9.99, -99, -99.9, -99.99, 99.99, -999, 999, -999.9, 999.9, -9999, 9999, -9999.9, 9999.9,
 ]);
 
 /** A believable value may be met by chance on this many days, or on this share of them. */

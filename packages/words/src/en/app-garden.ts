@@ -67,6 +67,8 @@ export const appGarden = {
   'app.garden.opened.more': 'and {count} more',
   'app.garden.refused.too-big':
     '{file} is {size} MB; a garden file is at most {limit} MB. Nothing here was changed.',
+  'app.garden.refused.too-many':
+    '{file}: {list} has {count, number} entries; a garden has at most {most, number}. Nothing here was changed.',
   'app.garden.refused.unreadable': '{file} could not be read ({reason}). Nothing here was changed.',
   'app.garden.refused.not-text':
     '{file} is not text (UTF-8). Choose a .neckfall.json file. Nothing here was changed.',

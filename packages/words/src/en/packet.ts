@@ -18,6 +18,7 @@ export const packet = {
   'why.cultivar-has-class': 'an onion’s name says what it is.',
 
   'garden.changed': '--garden {file}: {change}',
+  'garden.changed-more': '--garden {file}: {count, number} more changes like these.',
   'garden.change.not-a-garden': 'this is no garden; taken as an empty one.',
   'garden.change.schema': 'schema is "{found}", expected "neckfall/garden@1"; read all the same.',
   'garden.change.newer': 'written by a later version ({found}); what is known here was read.',

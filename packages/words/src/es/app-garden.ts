@@ -73,6 +73,8 @@ export const appGarden = {
   'app.garden.opened.more': 'y {count} más',
   'app.garden.refused.too-big':
     '{file} ocupa {size} MB; un archivo de huerto ocupa como mucho {limit} MB. Aquí no se cambió nada.',
+  'app.garden.refused.too-many':
+    '{file}: {list} tiene {count, number} entradas; un huerto tiene como mucho {most, number}. Aquí no se cambió nada.',
   'app.garden.refused.unreadable': 'No se pudo leer {file} ({reason}). Aquí no se cambió nada.',
   'app.garden.refused.not-text':
     '{file} no es texto (UTF-8). Elige un archivo .neckfall.json. Aquí no se cambió nada.',

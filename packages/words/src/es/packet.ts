@@ -18,6 +18,7 @@ export const packet = {
   'why.cultivar-has-class': 'el nombre de una cebolla ya dice qué es.',
 
   'garden.changed': '--garden {file}: {change}',
+  'garden.changed-more': '--garden {file}: {count, number} cambios más como estos.',
   'garden.change.not-a-garden': 'esto no es un huerto; se tomó como uno vacío.',
   'garden.change.schema': 'schema es "{found}" y se esperaba "neckfall/garden@1"; se leyó de todos modos.',
   'garden.change.newer': 'lo escribió una versión posterior ({found}); se leyó lo que aquí se conoce.',

@@ -12,6 +12,12 @@ export const batch = {
     '--batch {value} could not be read ({reason}). Expected a CSV file that you may read.',
   'error.batch-encoding':
     '--batch {value} is not text in UTF-8, or in UTF-16 with a byte order mark. Save it as “CSV UTF-8”.',
+  'error.batch-too-big':
+    '--batch {value} is larger than {limit, number} MB, the most that is read as one batch. Cut it into several files.',
+  'error.batch-too-many':
+    '--batch {value} has more than {limit, number} lines, the most that is answered as one batch. Cut it into several files.',
+  'error.batch-first-line':
+    '--batch {value}, line 1: more than {limit, number} characters before the line ends. Expected a CSV file with the names of its columns in the first line.',
   'error.batch-empty':
     '--batch {value} has no rows: expected a line that names the columns, then a line for each place.',
   'error.batch-column':
@@ -28,6 +34,7 @@ export const batch = {
   'why.record-of-one-place': 'a weather record belongs to one place.',
   'error.row-too-long':
     'Line {line}: more than {limit, number} characters before the line ends. Is a quotation mark left open?',
+  'error.row-long-cell': 'Line {line}: a cell has more than {limit, number} characters. Shorten it.',
   'error.row-encoding': 'Line {line} is not text. Save the file as “CSV UTF-8”.',
   'error.row-cells':
     'Line {line} has {received, plural, one {# cell} other {# cells}} where the first line names {expected, plural, one {# column} other {# columns}}. Is a separator missing, or a quotation mark?',

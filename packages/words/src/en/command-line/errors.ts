@@ -67,6 +67,12 @@ export const errors = {
     '--weather {value}: there is no such file. Expected a CSV file with the columns date, temp_min_c and temp_max_c.',
   'error.weather-unreadable':
     '--weather {value} could not be read ({reason}). Expected a CSV file that you may read.',
+  'error.weather-too-big':
+    '--weather {value} is larger than {limit, number} MB, more than the days of 500 years take. Expected a CSV file with a line a day.',
+  'error.garden-too-big':
+    '--garden {value} is larger than {limit, number} MB, the most that a garden file may be. Expected a garden file (*.neckfall.json).',
+  'error.garden-too-many':
+    '--garden {value}: {list} has {count, number} entries; a garden has at most {most, number}. Cut the file into several gardens.',
   'error.weather-encoding':
     '--weather {value} is not text in UTF-8. Expected a CSV file; save it as “CSV UTF-8”.',
   'error.weather-refused':

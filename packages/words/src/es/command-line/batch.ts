@@ -13,6 +13,12 @@ export const batch = {
     '--batch {value} no se pudo leer ({reason}). Se esperaba un archivo CSV que puedas leer.',
   'error.batch-encoding':
     '--batch {value} no es texto en UTF-8, ni en UTF-16 con marca de orden de bytes. Guárdalo como “CSV UTF-8”.',
+  'error.batch-too-big':
+    '--batch {value} pasa de {limit, number} MB, lo más que se lee de una vez. Córtalo en varios archivos.',
+  'error.batch-too-many':
+    '--batch {value} tiene más de {limit, number} líneas, las más que se responden de una vez. Córtalo en varios archivos.',
+  'error.batch-first-line':
+    '--batch {value}, línea 1: más de {limit, number} caracteres antes de que acabe la línea. Se esperaba un archivo CSV con los nombres de sus columnas en la primera línea.',
   'error.batch-empty':
     '--batch {value} no tiene filas: se esperaba una línea que nombre las columnas y después una línea por lugar.',
   'error.batch-column':
@@ -29,6 +35,7 @@ export const batch = {
   'why.record-of-one-place': 'un registro del tiempo es de un solo lugar.',
   'error.row-too-long':
     'Línea {line}: más de {limit, number} caracteres antes de que acabe la línea. ¿Quedó abierta una comilla?',
+  'error.row-long-cell': 'Línea {line}: una celda tiene más de {limit, number} caracteres. Acórtala.',
   'error.row-encoding': 'La línea {line} no es texto. Guarda el archivo como “CSV UTF-8”.',
   'error.row-cells':
     'La línea {line} tiene {received, plural, one {# celda} other {# celdas}} y la primera línea nombra {expected, plural, one {# columna} other {# columnas}}. ¿Falta un separador, o una comilla?',

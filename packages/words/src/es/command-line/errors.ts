@@ -70,6 +70,12 @@ export const errors = {
     '--weather {value}: no existe ese archivo. Se esperaba un archivo CSV con las columnas date, temp_min_c y temp_max_c.',
   'error.weather-unreadable':
     '--weather {value} no se pudo leer ({reason}). Se esperaba un archivo CSV que puedas leer.',
+  'error.weather-too-big':
+    '--weather {value} pasa de {limit, number} MB, más de lo que ocupan los días de 500 años. Se esperaba un archivo CSV con una línea por día.',
+  'error.garden-too-big':
+    '--garden {value} pasa de {limit, number} MB, lo más que puede ocupar un archivo de huerto. Se esperaba un archivo de huerto (*.neckfall.json).',
+  'error.garden-too-many':
+    '--garden {value}: {list} tiene {count, number} entradas; un huerto tiene como mucho {most, number}. Corta el archivo en varios huertos.',
   'error.weather-encoding':
     '--weather {value} no es texto en UTF-8. Se esperaba un archivo CSV; guárdalo como “CSV UTF-8”.',
   'error.weather-refused':
