@@ -7,13 +7,21 @@ export function ownOnion(garden: Garden, { cultivar }: GardenPlanting): OwnCulti
   return cultivar === null ? undefined : findOwn(garden.cultivars, cultivar);
 }
 
+/** Lists are never changed, so each is looked through once. */
+const byName = new WeakMap<readonly object[], Map<string, object>>();
+
 /** Found by its name as it stands in a file or in an address. */
 export function findOwn<Named extends { name: string }>(
   own: readonly Named[],
   name: string,
 ): Named | undefined {
-  const wanted = fold(name);
-  return own.find((onion) => fold(onion.name) === wanted);
+  let names = byName.get(own) as Map<string, Named> | undefined;
+  if (!names) {
+    // the first of a name is the one that counts
+    names = new Map([...own].reverse().map((onion) => [fold(onion.name), onion]));
+    byName.set(own, names);
+  }
+  return names.get(fold(name));
 }
 
 /** What an address says of it: its packet goes along, so that a link opens where nobody knows the name. */

@@ -3,6 +3,7 @@ import { shown } from '@neckfall/words';
 import { useRef } from 'preact/hooks';
 import { nothingAsked, writeAddress } from '../../address/address.ts';
 import { askedOf } from '../../garden/asked-of.ts';
+import { byPlace } from '../../garden/by-place.ts';
 import { changeGarden } from '../../state/garden.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -11,8 +12,7 @@ import { voice } from '../../state/settings.ts';
 export function Plans({ garden }: { garden: Garden }) {
   const { say } = voice.value;
   const list = useRef<HTMLDivElement>(null);
-  const isPlaced = ({ placeId }: GardenPlanting) => garden.places.some(({ id }) => id === placeId);
-  const lost = garden.plantings.filter((planting) => !isPlaced(planting));
+  const { placed, lost } = byPlace(garden);
 
   async function remove({ id, name }: GardenPlanting): Promise<void> {
     await changeGarden({ code: 'removed', name }, (now) =>
@@ -22,11 +22,12 @@ export function Plans({ garden }: { garden: Garden }) {
     list.current?.focus();
   }
 
-  const listOf = (plantings: readonly GardenPlanting[]) => (
+  const listOf = (plantings: readonly GardenPlanting[], places: Garden['places']) => (
     <ul>
       {plantings.map((planting) => (
         <li key={planting.id}>
-          <a href={hrefOf(garden, planting)}>{shown(planting.name)}</a> <span>{inWords(planting)}</span>{' '}
+          <a href={hrefOf({ ...garden, places }, planting)}>{shown(planting.name)}</a>{' '}
+          <span>{inWords(planting)}</span>{' '}
           <button
             type="button"
             class="plain"
@@ -42,21 +43,17 @@ export function Plans({ garden }: { garden: Garden }) {
 
   return (
     <div ref={list} tabIndex={-1}>
-      {garden.places.map((place) => {
-        const here = garden.plantings.filter(({ placeId }) => placeId === place.id);
-        if (here.length === 0) return null;
-        return (
-          <section key={place.id}>
-            <h2>{shown(place.name)}</h2>
-            {listOf(here)}
-          </section>
-        );
-      })}
+      {placed.map(({ place, plantings }) => (
+        <section key={place.id}>
+          <h2>{shown(place.name)}</h2>
+          {listOf(plantings, [place])}
+        </section>
+      ))}
       {lost.length > 0 && (
         <section>
           <h2>{say('app.garden.no-place')}</h2>
           <p>{say('app.garden.no-place.how')}</p>
-          {listOf(lost)}
+          {listOf(lost, [])}
         </section>
       )}
     </div>
