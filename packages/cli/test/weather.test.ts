@@ -16,11 +16,15 @@ function file(name: string, content: string | Buffer): string {
   return path;
 }
 
-/** A file of steady days; 12 °C day and night unless told otherwise. */
+/** A file of days that differ by a tenth of a degree; 12 °C day and night unless told otherwise. */
 function steady(name: string, from: number, to: number, minC = 12, maxC = 12): string {
+  return days(name, from, to, (day) => `${minC - (day % 2) / 10},${maxC}`);
+}
+
+function days(name: string, from: number, to: number, row: (day: number) => string, head = header): string {
   const rows: string[] = [];
-  for (let day = from; day <= to; day++) rows.push(`${formatDay(day)},${minC},${maxC}`);
-  return file(name, [header, ...rows].join('\n'));
+  for (let day = from; day <= to; day++) rows.push(`${formatDay(day)},${row(day)}`);
+  return file(name, [head, ...rows].join('\n'));
 }
 
 const lyon = ['Lyon', '--class', 'long', '--start', 'direct-seed'];
@@ -76,6 +80,91 @@ describe('a daily record', () => {
     const raised = ['Lyon', '--class', 'long', '--start', 'raised-seedlings'];
     const days = ['--date', '2016-12-20', '--plant-out', '2017-03-01'];
     expect(neckfallQuick('season', ...raised, ...days, '--weather', mild2016).code).toBe(0);
+  });
+});
+
+/** Whole degrees through a year, warmest in July for 1, in January for −1. */
+const temperatures = (day: number, sign = 1): [number, number] => {
+  const swing = Math.round(sign * -10 * Math.cos((2 * Math.PI * (day - dayNumber(2016, 1, 15))) / 365.25));
+  return [5 + swing + (day % 3), 15 + swing + (day % 3)];
+};
+
+describe('a record that can hardly be', () => {
+  const from = dayNumber(2016, 1, 1);
+  const to = dayNumber(2016, 12, 31);
+  const told = (path: string) => {
+    const args = ['season', ...lyon, '--date', '2016-03-25', '--weather', path, '--json'];
+    const { code, stdout, stderr } = neckfallQuick(...args);
+    expect(code).toBe(0);
+    const { warnings, assumed, ...answer } = JSON.parse(stdout);
+    for (const warning of warnings) expect(stderr).toContain(warning);
+    return { warnings: warnings as string[], assumed: assumed.join(' ') as string, answer };
+  };
+  const sound = days('sound.csv', from, to, (day) => temperatures(day).join(','));
+
+  test('leaves out codes for what was not measured, and says so', () => {
+    const coded = days('coded.csv', from, to, (day) =>
+      day % 3 === 0 ? '-9.99,-9.99' : `${temperatures(day).join(',')}`,
+    );
+    const { warnings, assumed, answer } = told(coded);
+    expect(warnings.join(' ')).toContain('-9.99 stands for “not measured” on 122 days');
+    expect(assumed).toMatch(/of the \d+ days from 25 March 2016 to \d+ \w+ 2016 are measured/);
+    // as if the cells were empty
+    const empty = days('gaps.csv', from, to, (day) => (day % 3 === 0 ? ',' : temperatures(day).join(',')));
+    expect(answer).toEqual(told(empty).answer);
+    const far = days('far.csv', from, to, (day) =>
+      day % 5 === 0 ? '-9999,9999' : temperatures(day).join(','),
+    );
+    expect(told(far).warnings.filter((warning) => warning.includes('“not measured”'))).toHaveLength(2);
+  });
+
+  test('says how much of the season is measured', () => {
+    expect(told(sound).warnings).toEqual([]);
+    const isSummer = (day: number) => day >= dayNumber(2016, 6, 1) && day < dayNumber(2016, 9, 1);
+    const { warnings } = told(
+      days('no-summer.csv', from, to, (day) => (isSummer(day) ? ',' : temperatures(day).join(','))),
+    );
+    expect(warnings).toHaveLength(1);
+    expect(warnings[0]).toMatch(/only \d+ of the \d+ days from 25 March 2016/);
+  });
+
+  test.each([
+    ['solar_mj_m2', () => '4', /MJ/],
+    ['solar_mj_m2', (day: number) => (day % 2 ? '49' : '9'), /more sun than reaches the earth/],
+    ['rain_mm', (day: number) => (day % 2 ? '500' : '0'), /500/],
+  ])('uses doubtful %s and says what is doubtful', (column, cell, says) => {
+    const path = days(
+      'doubtful.csv',
+      from,
+      to,
+      (day) => `${temperatures(day).join(',')},${cell(day)}`,
+      `${header},${column}`,
+    );
+    const { warnings } = told(path);
+    expect(warnings).toHaveLength(1);
+    expect(warnings[0]).toMatch(says);
+  });
+
+  test.each([
+    [
+      'the other half of the earth',
+      days('south.csv', from, to, (day) => temperatures(day, -1).join(',')),
+      /midwinter/,
+    ],
+    ['no place on earth', days('zero.csv', from, to, () => '0,0'), /every day/],
+  ])('of %s is refused', (_, path, says) => {
+    const { code, stdout, stderr } = neckfallQuick(
+      'season',
+      ...lyon,
+      '--date',
+      '2016-03-25',
+      '--weather',
+      path,
+    );
+    expect({ code, stdout }).toEqual({ code: 3, stdout: '' });
+    expect(stderr.trimEnd().split('\n')).toHaveLength(1);
+    expect(stderr).toContain(`--weather ${path}`);
+    expect(stderr).toMatch(says);
   });
 });
 

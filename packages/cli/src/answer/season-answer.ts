@@ -4,7 +4,7 @@ import type { Speaker } from '@neckfall/words';
 import { seasonDocument } from '../documents/season-document.ts';
 import { yearOf } from '../documents/values.ts';
 import type { OpenFrame } from '../frame/frame.ts';
-import { weatherWarnings } from '../frame/weather-notes.ts';
+import { measuredNotes, weatherWarnings } from '../frame/weather-notes.ts';
 import { readOnion } from '../options/onion-options.ts';
 import type {
   PlaceOptions,
@@ -48,7 +48,9 @@ export function seasonAnswer(
   const cold = coldBed(site, plan.start, plan.startDay);
   if (cold) warnings.push(coldBedSentence(cold, plan.startDay, speaker));
   const summary = runPlan(site, plan);
-  assumed.push(...onionAssumed, ...practiceAssumptions(summary.plan, speaker));
+  const measured = measuredNotes(frame, plan.startDay, summary.neckFall.days?.p50 ?? null);
+  warnings.push(...measured.warnings);
+  assumed.push(...measured.assumed, ...onionAssumed, ...practiceAssumptions(summary.plan, speaker));
   const rows = raw.days ? medianSeasonDays(site, plan) : null;
   const checks = () => ({
     spans: spanParts(site, summary),

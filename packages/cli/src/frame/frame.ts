@@ -7,7 +7,7 @@ import type { PlaceOptions } from '../options/place-options.ts';
 import { type Assets, ownAssets } from '../place/assets.ts';
 import { placeWarnings } from '../place/place-warnings.ts';
 import { resolvePlace } from '../place/resolve-place.ts';
-import { weatherAssumption } from './weather-notes.ts';
+import { recordWarnings, weatherAssumption } from './weather-notes.ts';
 
 /** What every answer stands on. */
 export type Frame = {
@@ -60,16 +60,21 @@ export function openFrame(
   const { weather, sunHours } = options;
   const warmerFrom = options.warmerC === null ? 'default' : 'given';
   const assumed = placeAssumptions(place, { warmerC, warmerFrom, sunHours }, speaker);
-  if (weather) assumed.push(weatherAssumption(weather, speaker));
+  const label = placeLabel(place, speaker);
+  const warnings = placeWarnings(place, options, assets, speaker);
+  if (weather) {
+    assumed.push(weatherAssumption(weather, speaker));
+    warnings.push(...recordWarnings(weather, place.latitudeDeg, label, speaker));
+  }
   return {
     place,
-    label: placeLabel(place, speaker),
+    label,
     site,
     options,
     warmerC,
     speaker,
     assumed,
-    warnings: placeWarnings(place, options, assets, speaker),
+    warnings,
     sources: sourceNames(speaker),
   };
 }

@@ -1,6 +1,14 @@
-import { type DailyRecord, recordFields } from '@neckfall/engine';
+import {
+  checkWeather,
+  type DailyRecord,
+  heavyRainMm,
+  measuredDays,
+  recordFields,
+  type WeatherFinding,
+} from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { WeatherFile } from '../files/weather-file.ts';
+import { refuse } from '../refusal/refusal.ts';
 import type { Frame } from './frame.ts';
 
 /** No season lasts longer, in days. */
@@ -12,6 +20,68 @@ export function weatherAssumption({ path, record }: WeatherFile, { say, dayWithY
     from: dayWithYear(record.firstDay),
     to: dayWithYear(record.firstDay + record.days - 1),
   });
+}
+
+/** What is doubtful in a record; one that can't be of the place is refused with exit code 3. `label` names the place. */
+export function recordWarnings(
+  { path, record, missingCodes }: WeatherFile,
+  latitudeDeg: number,
+  label: string,
+  speaker: Speaker,
+): string[] {
+  const { impossible, findings } = checkWeather(record, latitudeDeg);
+  if (impossible !== null) {
+    const values = { value: path, place: label };
+    throw refuse(`weather-${impossible}`, { field: '--weather', exit: 3, values });
+  }
+  return [
+    ...missingCodes.map(({ column, code, days }) =>
+      speaker.say('record.missing-code', { file: path, column, code: String(code), days }),
+    ),
+    ...findings.map((finding) => findingSentence(finding, path, speaker)),
+  ];
+}
+
+function findingSentence(
+  finding: WeatherFinding,
+  file: string,
+  { say, dayWithYear, number }: Speaker,
+): string {
+  switch (finding.code) {
+    case 'stuck':
+      return say('record.stuck', { file, days: finding.days, date: dayWithYear(finding.firstDay) });
+    case 'sun-beyond-sky':
+      return say('record.sun-beyond-sky', { file, days: finding.days });
+    case 'sun-weak':
+      return say('record.sun-weak', { file, percent: number(100 * finding.share) });
+    case 'rain-heavy':
+      return say('record.rain-heavy', { file, days: finding.days, limit: heavyRainMm, most: finding.mostMm });
+  }
+}
+
+/** Where no tops fall, the season told of is half a year, days. */
+const seasonWithoutFall = 182;
+/** Below this share of measured days the answer is warned of. */
+const enoughMeasured = 0.9;
+
+/** How much of a season is measured, from its start to the usual fall of its tops; null: they do not fall. */
+export function measuredNotes(
+  { options, speaker }: Frame,
+  from: number,
+  neckFall: number | null,
+): { assumed: string[]; warnings: string[] } {
+  const { weather } = options;
+  if (!weather) return { assumed: [], warnings: [] };
+  const { say, dayWithYear } = speaker;
+  const to = neckFall === null ? from + seasonWithoutFall : Math.round(neckFall);
+  const days = to - from + 1;
+  const known = measuredDays(weather.record, from, to);
+  const values = { known, days, others: days - known, from: dayWithYear(from), to: dayWithYear(to) };
+  const isFew = known > 0 && known < enoughMeasured * days;
+  return {
+    assumed: [say('record.measured', values)],
+    warnings: isFew ? [say('record.few', { ...values, file: weather.path })] : [],
+  };
 }
 
 /** A warning where the record has no day of seasons started from `firstStart` to `lastStart`. */

@@ -28,8 +28,8 @@ export type DailyCsvIssue = {
   expected: string;
 };
 
-/** A code for “not measured” that was met and left out: in which quantity, and on how many days. */
-export type MissingCode = { field: RecordField; code: number; days: number };
+/** A code for “not measured” that was met and left out: in which column, and on how many days. */
+export type MissingCode = { column: string; code: number; days: number };
 
 export type DailyCsvResult =
   | { ok: true; record: DailyRecord; missingCodes: MissingCode[] }
@@ -172,14 +172,14 @@ function readRow(header: string[], cells: string[], line: number, issues: DailyC
 
 /** Takes codes for “not measured” out of the rows. */
 function leaveOutCodes(rows: readonly Row[]): MissingCode[] {
-  return Object.values(columns).flatMap(({ field, low, high }) => {
+  return Object.entries(columns).flatMap(([column, { field, low, high }]) => {
     const found = missingCodesIn(
       rows.flatMap(({ values }) => values.get(field) ?? []),
       low,
       high,
     );
     for (const { values } of rows) if (found.has(values.get(field) ?? 0)) values.delete(field);
-    return [...found].map(([code, days]) => ({ field, code, days }));
+    return [...found].map(([code, days]) => ({ column, code, days }));
   });
 }
 

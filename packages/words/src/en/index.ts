@@ -12,6 +12,7 @@ import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
 import { help } from './command-line/help.ts';
+import { weather } from './command-line/weather.ts';
 import { dates } from './dates.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { packet } from './packet.ts';
@@ -47,6 +48,7 @@ export const en = [
   reasons,
   season,
   terms,
+  weather,
   when,
   where,
   which,
