@@ -24,7 +24,11 @@ export function whenHeadline(
   const isMixed = starts.some(({ summary }) => summary.plan.type !== plan.type);
   const type =
     cultivar ?? (isMixed ? say(`class${form}.${classOfType[plan.type]}`) : say(`type${form}.${plan.type}`));
-  const values = { place: place ?? 'none', crop: say(`crop-kind.${plan.start}`, { type }) };
+  const values = {
+    named: place === null ? 'no' : 'yes',
+    place: place ?? '',
+    crop: say(`crop-kind.${plan.start}`, { type }),
+  };
   if (windows.length === 0) {
     // a table with good years in it must not stand under a sentence that knows of none
     const isHopeless = starts.every(({ summary }) => summary.seasonShares.good < leastToldShare);

@@ -16,6 +16,10 @@ describe('the headline of a year of starts', () => {
     expect(said).toMatch(/^Pencarreg Bank: short-day onions .+ from 24 September to 12 February/);
   });
 
+  test('names a place that is called none', () => {
+    expect(whenHeadline(autumn, null, 'none', british)).toMatch(/^none: short-day onions /);
+  });
+
   test('names the class where spring and autumn start different types of it', () => {
     const starts = autumn.starts.map((trial, week) => {
       const plan = { ...trial.summary.plan, type: week < 26 ? 'northern-long' : 'early-long' } as const;

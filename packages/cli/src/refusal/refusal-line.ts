@@ -6,7 +6,8 @@ export function refusalLine(refusal: Refusal, { say, any }: Speaker): string {
   return say(`error.${refusal.code}`, {
     field: refusal.field ?? '',
     expected: refusal.expected ?? '',
-    nearest: refusal.nearest.length > 0 ? any(refusal.nearest) : 'none',
+    near: refusal.nearest.length,
+    nearest: any(refusal.nearest),
     unit: 'none',
     ...refusal.values,
   });

@@ -3,6 +3,34 @@ import { neckfallQuick } from '../run-neckfall.ts';
 import { errorsIn, header, linesOf } from './lines-of.ts';
 
 describe('season', () => {
+  test('answers or refuses a row whatever word stands in it, and goes on', () => {
+    const words = ['__proto__', 'constructor', 'toString', 'hasOwnProperty', 'none'];
+    const columns = 'id,latitude,longitude,class,cultivar,start,date,cover,water,set_store';
+    const rows = words.flatMap((word) => [
+      `${word},45,5,,${word},sets,03-25,,,`,
+      `${word},45,5,${word},,sets,03-25,,,`,
+      `${word},45,5,long,,${word},03-25,,,`,
+      `${word},45,5,long,,sets,${word},,,`,
+      `${word},45,5,long,,sets,03-25,${word},,`,
+      `${word},45,5,long,,sets,03-25,,${word},`,
+      `${word},45,5,long,,sets,03-25,,,${word}`,
+    ]);
+    const { code, lines } = linesOf(
+      'season',
+      [columns, ...rows, 'last,45,5,long,,sets,03-25,,,', ''].join('\n'),
+    );
+    expect(code).toBe(0);
+    const fields = ['cultivar', 'class', 'start', 'date', 'cover', 'water', 'set_store'];
+    const refused = words.flatMap((word) => fields.map((field) => [word, expect.any(String), field]));
+    // no cover is a cover
+    refused[refused.findIndex(([id, , field]) => id === 'none' && field === 'cover')] = [
+      'none',
+      'answered',
+      null,
+    ];
+    expect(errorsIn(lines)).toEqual([...refused, ['last', 'answered', null]]);
+  });
+
   test('answers each row as the command by itself would', () => {
     const { code, stderr, lines } = linesOf(
       'season',

@@ -65,7 +65,7 @@ export const appWhich = {
   'app.which.narrow.have': 'Only names I can get',
   'app.which.narrow.have.hint': 'As your shop or list has them, with commas: Copra, Walla Walla.',
   'app.which.narrow.have-unknown':
-    '“{name}” is not in our list.{nearest, select, none {} other { Did you mean {nearest}?}} It is left out.',
+    '“{name}” is not in our list.{near, plural, =0 {} other { Did you mean {nearest}?}} It is left out.',
 
   'app.which.beside': 'Side by side',
   'app.which.beside.one': 'Pick one to three more to set beside it.',

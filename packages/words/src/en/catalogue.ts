@@ -7,7 +7,7 @@ export const catalogue = {
   'help.colour': 'only those with yellow, brown, red, pink or white skin',
 
   'error.cultivar-unknown':
-    'No onion "{value}" in the list.{nearest, select, none {} other { Did you mean {nearest}?}} `neckfall cultivars` lists all; for another onion go by the packet’s --class.',
+    'No onion "{value}" in the list.{near, plural, =0 {} other { Did you mean {nearest}?}} `neckfall cultivars` lists all; for another onion go by the packet’s --class.',
   'why.one-onion': 'one onion is shown in full.',
 
   'colour.yellow': 'yellow',

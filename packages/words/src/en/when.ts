@@ -4,15 +4,15 @@ export const when = {
   'crop-kind.raised-seedlings': '{type} onions sown in trays',
   'crop-kind.bought-transplants': '{type} onions set out as bought plants',
   'crop-kind.sets': '{type} onions from sets',
-  'when.windows': '{place, select, none {} other {{place}: }}{crop} make good bulbs when started {windows}.',
+  'when.windows': '{named, select, yes {{place}: } other {}}{crop} make good bulbs when started {windows}.',
   'when.window': 'from {from} to {to} (best around {best})',
   'when.window-one': 'around {from}',
   'when.any-week':
-    '{place, select, none {} other {{place}: }}{crop} make good bulbs in {good, select, 10 {nearly every year} other {{good} years in 10}}, whichever of the 52 weeks tried they are started in; best around {best}.',
+    '{named, select, yes {{place}: } other {}}{crop} make good bulbs in {good, select, 10 {nearly every year} other {{good} years in 10}}, whichever of the 52 weeks tried they are started in; best around {best}.',
   'when.few':
-    '{place, select, none {} other {{place}: }}{crop} make good bulbs now and then, but from no week of the year often enough to count on.',
+    '{named, select, yes {{place}: } other {}}{crop} make good bulbs now and then, but from no week of the year often enough to count on.',
   'when.none':
-    '{place, select, none {} other {{place}: }}{crop} make no good bulbs, whichever week of the year they are started in.',
+    '{named, select, yes {{place}: } other {}}{crop} make no good bulbs, whichever week of the year they are started in.',
   'when.edge':
     '{way, select, earlier {Started before {date}} other {Started later than {date}}}: {what} {years}. {reason}',
   'when.edge-hindered':

@@ -68,7 +68,7 @@ export const appWhich = {
   'app.which.narrow.have': 'Solo los nombres que puedo conseguir',
   'app.which.narrow.have.hint': 'Como los tenga tu tienda o tu lista, con comas: Copra, Walla Walla.',
   'app.which.narrow.have-unknown':
-    '“{name}” no está en nuestra lista.{nearest, select, none {} other { ¿Querías decir {nearest}?}} No se tiene en cuenta.',
+    '“{name}” no está en nuestra lista.{near, plural, =0 {} other { ¿Querías decir {nearest}?}} No se tiene en cuenta.',
 
   'app.which.beside': 'Lado a lado',
   'app.which.beside.one': 'Elige de una a tres más para ponerlas al lado.',

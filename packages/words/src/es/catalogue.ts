@@ -10,7 +10,7 @@ export const catalogue = {
     'solo las de piel amarilla (yellow), marrón (brown), roja (red), rosada (pink) o blanca (white)',
 
   'error.cultivar-unknown':
-    'No hay ninguna cebolla "{value}" en la lista.{nearest, select, none {} other { ¿Querías decir {nearest}?}} `neckfall cultivars` las muestra todas; para otra cebolla, guíate por el sobre con --class.',
+    'No hay ninguna cebolla "{value}" en la lista.{near, plural, =0 {} other { ¿Querías decir {nearest}?}} `neckfall cultivars` las muestra todas; para otra cebolla, guíate por el sobre con --class.',
   'why.one-onion': 'una cebolla se muestra entera.',
 
   'colour.yellow': 'amarilla',

@@ -5,15 +5,15 @@ export const when = {
   'crop-kind.bought-transplants': '{type} de plántulas compradas',
   'crop-kind.sets': '{type} de bulbillos',
   'when.windows':
-    '{place, select, none {{crop}: dan} other {{place}: las cebollas {crop} dan}} buenos bulbos si se empiezan {windows}.',
+    '{named, select, yes {{place}: las cebollas {crop} dan} other {{crop}: dan}} buenos bulbos si se empiezan {windows}.',
   'when.window': 'del {from} al {to} (lo mejor, hacia el {best})',
   'when.window-one': 'hacia el {from}',
   'when.any-week':
-    '{place, select, none {{crop}: dan} other {{place}: las cebollas {crop} dan}} buenos bulbos en {good, select, 10 {casi todos los años} other {{good} de cada 10 años}}, sea cual sea de las 52 semanas probadas en la que se empiecen; lo mejor, hacia el {best}.',
+    '{named, select, yes {{place}: las cebollas {crop} dan} other {{crop}: dan}} buenos bulbos en {good, select, 10 {casi todos los años} other {{good} de cada 10 años}}, sea cual sea de las 52 semanas probadas en la que se empiecen; lo mejor, hacia el {best}.',
   'when.few':
-    '{place, select, none {{crop}: dan} other {{place}: las cebollas {crop} dan}} buenos bulbos de vez en cuando, pero en ninguna semana del año lo bastante a menudo para contar con ello.',
+    '{named, select, yes {{place}: las cebollas {crop} dan} other {{crop}: dan}} buenos bulbos de vez en cuando, pero en ninguna semana del año lo bastante a menudo para contar con ello.',
   'when.none':
-    '{place, select, none {{crop}: no dan} other {{place}: las cebollas {crop} no dan}} buenos bulbos, sea cual sea la semana del año en la que se empiecen.',
+    '{named, select, yes {{place}: las cebollas {crop} no dan} other {{crop}: no dan}} buenos bulbos, sea cual sea la semana del año en la que se empiecen.',
   'when.edge':
     '{way, select, earlier {Si se empieza antes del {date}} other {Si se empieza después del {date}}}: {what} {years}. {reason}',
   'when.edge-hindered':

@@ -41,7 +41,8 @@ export function Narrow({ filters, wanted }: { filters: Filters; wanted: Wanted }
         <p key={name} role="alert" class="alarm">
           {say('app.which.narrow.have-unknown', {
             name,
-            nearest: nearest.length > 0 ? any(nearest) : 'none',
+            near: nearest.length,
+            nearest: any(nearest),
           })}
         </p>
       ))}

@@ -21,7 +21,7 @@ export const batch = {
   'error.batch-empty':
     '--batch {value} has no rows: expected a line that names the columns, then a line for each place.',
   'error.batch-column':
-    '--batch {value}, line 1: no column is called "{column}".{nearest, select, none {} other { Did you mean {nearest}?}} The columns are {expected}.',
+    '--batch {value}, line 1: no column is called "{column}".{near, plural, =0 {} other { Did you mean {nearest}?}} The columns are {expected}.',
   'error.batch-column-twice':
     '--batch {value}, line 1: the column "{column}" comes twice. Leave one of them out.',
   'error.batch-column-missing':

@@ -1,9 +1,9 @@
 /** Refusals: each names the value, what was expected and what to do. One line each. */
 export const errors = {
   'error.unknown-option':
-    'Unknown option {value}.{nearest, select, none {} other { Did you mean {nearest}?}} `neckfall {command} --help` lists the options.',
+    'Unknown option {value}.{near, plural, =0 {} other { Did you mean {nearest}?}} `neckfall {command} --help` lists the options.',
   'error.unknown-command':
-    'Unknown command "{value}".{nearest, select, none {} other { Did you mean {nearest}?}} Commands: {expected}.',
+    'Unknown command "{value}".{near, plural, =0 {} other { Did you mean {nearest}?}} Commands: {expected}.',
   'error.missing-value': '{field} needs a value: {field} {expected}.',
   'error.missing-command': 'Say which command you want: {expected}. For example: {example}',
   'error.extra-argument':
@@ -12,13 +12,13 @@ export const errors = {
   'error.no-place': 'Which place? Name a town, or give a point as --at LAT,LON.',
   'error.two-places': 'Both a town ("{value}") and --at {at} were given; leave one out.',
   'error.town-unknown':
-    'No town "{value}" in the list of places of 1,000 people or more.{nearest, select, none {} other { Nearest: {nearest}.}} For a smaller place give --at LAT,LON.',
+    'No town "{value}" in the list of places of 1,000 people or more.{near, plural, =0 {} other { Nearest: {nearest}.}} For a smaller place give --at LAT,LON.',
   'error.postcode':
     '"{value}" looks like a postal code, and those are not known here. Name the town instead, or give its point as --at LAT,LON.',
   'error.town-not-in-area':
-    'No town "{town}" in "{area}".{nearest, select, none {} other { Nearest: {nearest}.}} For a smaller place give --at LAT,LON.',
+    'No town "{town}" in "{area}".{near, plural, =0 {} other { Nearest: {nearest}.}} For a smaller place give --at LAT,LON.',
   'error.area-unknown':
-    'No country or state "{area}" is known, in "{value}".{nearest, select, none {} other { Did you mean {nearest}?}}',
+    'No country or state "{area}" is known, in "{value}".{near, plural, =0 {} other { Did you mean {nearest}?}}',
   'error.at-form':
     '--at {value}: expected LAT,LON or LAT,LON,ELEV in degrees and metres, for example --at 45.76,4.84,175 (with decimal commas: --at "45,76;4,84").',
   'error.latitude-range': '--at {value}: the latitude {latitude} is outside −90 to 90. Latitude comes first.',
@@ -43,7 +43,7 @@ export const errors = {
   'error.whole-number':
     '{field} {value}: expected a whole number from {min, number} to {max, number}{unit, select, none {} other { {unit}}}.',
   'error.choice':
-    '{field} {value}: expected {expected}.{nearest, select, none {} other { Did you mean {nearest}?}}',
+    '{field} {value}: expected {expected}.{near, plural, =0 {} other { Did you mean {nearest}?}}',
   'error.contradiction': '{field} does not go with {other}: {why} Leave one of them out.',
   'error.json-and-csv':
     '--json does not go with --csv: one document or one table, not both. Leave one of them out.',

@@ -22,7 +22,7 @@ export const batch = {
   'error.batch-empty':
     '--batch {value} no tiene filas: se esperaba una línea que nombre las columnas y después una línea por lugar.',
   'error.batch-column':
-    '--batch {value}, línea 1: ninguna columna se llama "{column}".{nearest, select, none {} other { ¿Querías decir {nearest}?}} Las columnas son {expected}.',
+    '--batch {value}, línea 1: ninguna columna se llama "{column}".{near, plural, =0 {} other { ¿Querías decir {nearest}?}} Las columnas son {expected}.',
   'error.batch-column-twice':
     '--batch {value}, línea 1: la columna "{column}" aparece dos veces. Quita una de ellas.',
   'error.batch-column-missing':

@@ -1,9 +1,9 @@
 /** Negativas: cada una nombra el valor, lo que se esperaba y qué hacer. Una línea cada una. */
 export const errors = {
   'error.unknown-option':
-    'Opción desconocida {value}.{nearest, select, none {} other { ¿Querías decir {nearest}?}} `neckfall {command} --help` muestra las opciones.',
+    'Opción desconocida {value}.{near, plural, =0 {} other { ¿Querías decir {nearest}?}} `neckfall {command} --help` muestra las opciones.',
   'error.unknown-command':
-    'Orden desconocida "{value}".{nearest, select, none {} other { ¿Querías decir {nearest}?}} Órdenes: {expected}.',
+    'Orden desconocida "{value}".{near, plural, =0 {} other { ¿Querías decir {nearest}?}} Órdenes: {expected}.',
   'error.missing-value': '{field} necesita un valor: {field} {expected}.',
   'error.missing-command': 'Di qué orden quieres: {expected}. Por ejemplo: {example}',
   'error.extra-argument':
@@ -12,13 +12,13 @@ export const errors = {
   'error.no-place': '¿Qué lugar? Nombra una población, o da un punto con --at LAT,LON.',
   'error.two-places': 'Se dieron a la vez una población ("{value}") y --at {at}; quita una cosa.',
   'error.town-unknown':
-    'No hay ninguna población "{value}" en la lista de las de 1000 habitantes o más.{nearest, select, none {} other { Lo más parecido: {nearest}.}} Para un lugar más pequeño, da --at LAT,LON.',
+    'No hay ninguna población "{value}" en la lista de las de 1000 habitantes o más.{near, plural, =0 {} other { Lo más parecido: {nearest}.}} Para un lugar más pequeño, da --at LAT,LON.',
   'error.postcode':
     '"{value}" parece un código postal, y aquí no se conocen. Nombra la población, o da su punto con --at LAT,LON.',
   'error.town-not-in-area':
-    'No hay ninguna población "{town}" en "{area}".{nearest, select, none {} other { Lo más parecido: {nearest}.}} Para un lugar más pequeño, da --at LAT,LON.',
+    'No hay ninguna población "{town}" en "{area}".{near, plural, =0 {} other { Lo más parecido: {nearest}.}} Para un lugar más pequeño, da --at LAT,LON.',
   'error.area-unknown':
-    'No se conoce ningún país o estado "{area}", en "{value}".{nearest, select, none {} other { ¿Querías decir {nearest}?}}',
+    'No se conoce ningún país o estado "{area}", en "{value}".{near, plural, =0 {} other { ¿Querías decir {nearest}?}}',
   'error.at-form':
     '--at {value}: se esperaba LAT,LON o LAT,LON,ALT en grados y metros, por ejemplo --at 45.76,4.84,175 (con comas decimales: --at "45,76;4,84").',
   'error.latitude-range':
@@ -46,7 +46,7 @@ export const errors = {
   'error.whole-number':
     '{field} {value}: se esperaba un número entero de {min, number} a {max, number}{unit, select, none {} other { {unit}}}.',
   'error.choice':
-    '{field} {value}: se esperaba {expected}.{nearest, select, none {} other { ¿Querías decir {nearest}?}}',
+    '{field} {value}: se esperaba {expected}.{near, plural, =0 {} other { ¿Querías decir {nearest}?}}',
   'error.contradiction': '{field} no va con {other}: {why} Quita uno de los dos.',
   'error.json-and-csv': '--json no va con --csv: un documento o una tabla, no ambos. Quita uno de los dos.',
   'error.plant-out-before-start':
