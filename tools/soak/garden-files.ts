@@ -1,6 +1,7 @@
 import { type Garden, restoreGarden } from '@neckfall/engine';
 import fc from 'fast-check';
 import { readGarden } from '../../packages/app/src/files/read-garden.ts';
+import { newId } from '../../packages/app/src/garden/new-id.ts';
 import { hostileText } from '../../packages/cli/test/fuzz/hostile.ts';
 import { attack } from './attack.ts';
 
@@ -86,7 +87,7 @@ export const ofGardens = attack(
   30,
   texts,
   async (text) => {
-    const read = await readGarden(new Blob([text]));
+    const read = await readGarden(new Blob([text]), newId);
     if (Object.hasOwn(Object.prototype, 'polluted')) return 'a prototype was written to';
     if ('problem' in read) return null;
     const { garden, changes } = read;

@@ -84,6 +84,8 @@ type Form<Value> = {
 };
 
 const longestName = 120;
+/** Of ids in files by others; our own have ten letters. */
+const longestId = 1000;
 export const mostBeside = 4;
 
 const number = (key: string, min: number, max: number, digits = 0): Form<number> => ({
@@ -199,7 +201,13 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
     },
     write: (onions) => onions.map(({ start, name }) => `${start}~${name}`).join(','),
   },
-  planting: text('planting'),
+  planting: {
+    key: 'planting',
+    expects: 'text',
+    // as it is kept: two ids may differ in what no eye sees
+    read: (raw) => (raw === '' || raw.length > longestId || /\p{Cs}/u.test(raw) ? undefined : raw),
+    write: (id) => id,
+  },
   today: day('today'),
 };
 
@@ -212,6 +220,11 @@ export function readNumber(raw: string): number | null {
 /** A name as it may stand in an address; null where it can't. */
 export function nameInAddress(name: string): string | null {
   return forms.name.read(name) ?? null;
+}
+
+/** An id as it may stand in an address; null where it can't. */
+export function idInAddress(id: string): string | null {
+  return forms.planting.read(id) ?? null;
 }
 
 /** A name as it may be shown: no control or direction marks, spaces single. */

@@ -1,7 +1,8 @@
-import type { Garden } from '@neckfall/engine';
+import { type Garden, mostLevels } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
 import type { GardenRefusal } from '../files/read-garden.ts';
 import { askedOf, askedOfPlace } from '../garden/asked-of.ts';
+import { newId } from '../garden/new-id.ts';
 import { changeGarden, gardenStanding, openedFile } from '../state/garden.ts';
 import { asked, go } from '../state/route.ts';
 import { voice } from '../state/settings.ts';
@@ -17,7 +18,7 @@ export function OpenGarden() {
     const [picked] = input.files ?? [];
     if (!picked) return;
     const { readGarden } = await import('../files/read-garden.ts');
-    const found = await readGarden(picked);
+    const found = await readGarden(picked, newId);
     // the same file may be chosen again, once it is mended
     input.value = '';
     if ('problem' in found) {
@@ -93,6 +94,8 @@ function refusalSentence(refusal: GardenRefusal, file: string): string {
       return say('app.garden.refused.not-text', { file });
     case 'not-json':
       return say('app.garden.refused.not-json', { file, reason: refusal.reason });
+    case 'too-deep':
+      return say('app.garden.refused.too-deep', { file, levels: mostLevels });
     case 'not-garden':
       return say('app.garden.refused.not-garden', { file, found: refusal.found });
   }

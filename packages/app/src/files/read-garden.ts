@@ -1,6 +1,7 @@
 import {
   type GardenChange,
   gardenBytes,
+  isNestedTooDeep,
   type LongList,
   longList,
   type RestoredGarden,
@@ -14,10 +15,15 @@ export type GardenRefusal =
   | { problem: 'unreadable'; reason: string }
   | { problem: 'not-text' }
   | { problem: 'not-json'; reason: string }
+  | { problem: 'too-deep' }
   | { problem: 'not-garden'; found: string };
 
-/** Reads a garden file; damage inside is mended and told, what is no garden is refused. */
-export async function readGarden(file: Blob): Promise<RestoredGarden | GardenRefusal> {
+/**
+ * Reads a garden file; damage inside is mended and told, what is no garden is refused.
+ *
+ * @param newId gives entries without an id of their own one that no other file has
+ */
+export async function readGarden(file: Blob, newId: () => string): Promise<RestoredGarden | GardenRefusal> {
   if (file.size > gardenBytes) return { problem: 'too-big', bytes: file.size, most: gardenBytes };
   let bytes: ArrayBuffer;
   try {
@@ -25,10 +31,10 @@ export async function readGarden(file: Blob): Promise<RestoredGarden | GardenRef
   } catch (error) {
     return { problem: 'unreadable', reason: (error as Error).message };
   }
-  return gardenOf(bytes);
+  return gardenOf(bytes, newId);
 }
 
-function gardenOf(bytes: ArrayBuffer): RestoredGarden | GardenRefusal {
+function gardenOf(bytes: ArrayBuffer, newId: () => string): RestoredGarden | GardenRefusal {
   let text: string;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
@@ -43,7 +49,8 @@ function gardenOf(bytes: ArrayBuffer): RestoredGarden | GardenRefusal {
   }
   const long = longList(found);
   if (long) return { problem: 'too-many', ...long };
-  const restored = restoreGarden(found);
+  if (isNestedTooDeep(found)) return { problem: 'too-deep' };
+  const restored = restoreGarden(found, newId);
   const wrong = restored.changes.find(isNoGarden);
   return wrong ? { problem: 'not-garden', found: wrong.found } : restored;
 }

@@ -1,7 +1,7 @@
 import { type Garden, type GardenPlace, type GardenPlanting, parseDay } from '@neckfall/engine';
 import { writeAddress } from '../address/address.ts';
 import type { Asked } from '../address/address-form.ts';
-import { nameInAddress } from '../address/address-form.ts';
+import { idInAddress, nameInAddress } from '../address/address-form.ts';
 import { askedOfOwn, ownOnion } from './own-onion.ts';
 
 /** What an address asks to show a planting of a garden; its place only where the garden has it. */
@@ -10,7 +10,7 @@ export function askedOf(garden: Garden, planting: GardenPlanting): Partial<Asked
   const own = ownOnion(garden, planting);
   const { cover, water, setStore } = planting;
   return {
-    planting: nameInAddress(planting.id),
+    planting: idInAddress(planting.id),
     ...(place && askedOfPlace(place)),
     cultivar: planting.cultivar === null ? null : nameInAddress(planting.cultivar),
     // a packet said of the planting itself comes before that of its onion
@@ -37,6 +37,14 @@ export function askedOf(garden: Garden, planting: GardenPlanting): Partial<Asked
 export function isAskedFor(garden: Garden, planting: GardenPlanting, asked: Asked): boolean {
   const asks = { ...asked, ...askedOf(garden, planting) };
   return writeAddress('season', asks) === writeAddress('season', asked);
+}
+
+/** The planting of a garden that an address names; ids are compared as they are kept. */
+export function plantingAsked(
+  garden: Garden,
+  { planting: id }: Pick<Asked, 'planting'>,
+): GardenPlanting | undefined {
+  return id === null ? undefined : garden.plantings.find((planting) => planting.id === id);
 }
 
 /** What an address says of a place of a garden. */

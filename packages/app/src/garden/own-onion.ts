@@ -7,21 +7,27 @@ export function ownOnion(garden: Garden, { cultivar }: GardenPlanting): OwnCulti
   return cultivar === null ? undefined : findOwn(garden.cultivars, cultivar);
 }
 
-/** Lists are never changed, so each is looked through once. */
-const byName = new WeakMap<readonly object[], Map<string, object>>();
+type Names = { exact: Map<string, object>; alike: Map<string, object> };
 
-/** Found by its name as it stands in a file or in an address. */
+/** Lists are never changed, so each is looked through once. */
+const known = new WeakMap<readonly object[], Names>();
+
+/** Found by its name as it stands in a file or in an address: of names alike, the one that is so written. */
 export function findOwn<Named extends { name: string }>(
   own: readonly Named[],
   name: string,
 ): Named | undefined {
-  let names = byName.get(own) as Map<string, Named> | undefined;
+  let names = known.get(own);
   if (!names) {
     // the first of a name is the one that counts
-    names = new Map([...own].reverse().map((onion) => [fold(onion.name), onion]));
-    byName.set(own, names);
+    const last = [...own].reverse();
+    names = {
+      exact: new Map(last.map((onion) => [onion.name, onion])),
+      alike: new Map(last.map((onion) => [fold(onion.name), onion])),
+    };
+    known.set(own, names);
   }
-  return names.get(fold(name));
+  return (names.exact.get(name) ?? names.alike.get(fold(name))) as Named | undefined;
 }
 
 /** What an address says of it: its packet goes along, so that a link opens where nobody knows the name. */

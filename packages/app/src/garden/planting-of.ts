@@ -7,7 +7,7 @@ import {
 } from '@neckfall/engine';
 import type { Asked } from '../address/address-form.ts';
 import { nameInAddress } from '../address/address-form.ts';
-import { freeId } from './free-id.ts';
+import { newId } from './new-id.ts';
 import { findOwn } from './own-onion.ts';
 
 /** What a garden takes of a plan: as asked, with the onion, the start and the day that were taken. */
@@ -32,7 +32,7 @@ export function withPlan(
   const place = placeOf(garden, shown);
   const places = garden.places.some(({ id }) => id === place.id) ? garden.places : [...garden.places, place];
   const before = garden.plantings.find(({ id }) => id === inPlaceOf);
-  const id = before?.id ?? freeId('planting', garden.plantings);
+  const id = before?.id ?? newId();
   // unknown fields of the planting stay, and the names its grower gave
   const planting: GardenPlanting = {
     ...before,
@@ -59,7 +59,7 @@ function placeOf(garden: Garden, { asked, placeName }: PlanToSave): GardenPlace 
         isNear(place.sunHours, sun, 0.1) &&
         (place.frostHollow === true) === (asked.hollow === true),
     ) ?? {
-      id: freeId('place', garden.places),
+      id: newId(),
       name: placeName,
       latitudeDeg,
       longitudeDeg,

@@ -54,7 +54,7 @@ const asked: fc.Arbitrary<Asked> = fc.record({
   keeps: optional(fc.integer({ min: 1, max: 12 })),
   mild: optional(fc.constant(true as const)),
   packet: optional(fc.constant(true as const)),
-  planting: optional(name),
+  planting: optional(fc.string({ minLength: 1, maxLength: 300, unit: 'grapheme' })),
   beside: optional(
     fc.array(
       fc.record({
@@ -162,4 +162,11 @@ describe('a number typed', () => {
   ])('"%s" is read as %s', (text, value) => {
     expect(readNumber(text)).toBe(value);
   });
+});
+
+test('the id of a planting is written and read as it is kept', () => {
+  for (const planting of ['q', 'q\u200b', ' q  q ', 'a+b&c=d#e%20', '\0', 'q'.repeat(1000)]) {
+    const hash = writeAddress('season', { ...nothingAsked, planting });
+    expect(readAddress(hash).asked.planting).toBe(planting);
+  }
 });

@@ -5,7 +5,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { nothingAsked } from '../../src/address/address.ts';
 import type { Asked } from '../../src/address/address-form.ts';
-import { askedOf, isAskedFor } from '../../src/garden/asked-of.ts';
+import { askedOf, isAskedFor, plantingAsked } from '../../src/garden/asked-of.ts';
+import { findOwn } from '../../src/garden/own-onion.ts';
 import { withPlan } from '../../src/garden/planting-of.ts';
 
 const isAsPublished = new Ajv({ strict: true, allErrors: true }).compile(
@@ -119,4 +120,32 @@ test('an onion of the grower’s own keeps its name while its packet is as it wa
   expect(kept({ ...tin, cultivar: null })).toMatchObject({ cultivar: null, packetHours: 15 });
   expect(askedOf(garden, kept({ ...tin, packetHours: 14 }))).toMatchObject({ packetHours: 14 });
   expect(askedOf(garden, kept(tin))).toMatchObject({ ...tin, cultivar: 'Ines’s Tin' });
+});
+
+const asked0 = { ...nothingAsked, at: { latitudeDeg: 52, longitudeDeg: -3 }, name: 'Bank' };
+const aCrop = keepOf({ ...asked0, start: 'sets', date: 21_000 });
+
+test('an id is given once: not again after its planting was removed or taken back', () => {
+  const first = withPlan(emptyGarden(), null, aCrop);
+  const removed = { ...first.garden, plantings: [] };
+  const ids = [removed, emptyGarden(), first.garden].map((from) => withPlan(from, null, aCrop).plantingId);
+  expect(new Set([first.plantingId, ...ids]).size).toBe(4);
+  for (const id of ids) expect(id.length).toBeLessThanOrEqual(12);
+});
+
+test('a planting is found by its id as it is kept, whatever the id', () => {
+  const ids = ['q', 'q\u200b', 'q ', 'x'.repeat(121), 'y'.repeat(5000), '\ud800'];
+  const { garden } = restoreGarden({ plantings: ids.map((id) => ({ id, name: 'A bed' })) });
+  for (const planting of garden.plantings) {
+    const link = { ...nothingAsked, ...askedOf(garden, planting) };
+    const isSaid = planting.id.length <= 1000 && planting.id !== '\ud800';
+    expect(plantingAsked(garden, link)).toBe(isSaid ? planting : undefined);
+  }
+  expect(plantingAsked(garden, nothingAsked)).toBeUndefined();
+});
+
+test('of two onions that look alike, a planting has the one it names', () => {
+  const own = [{ name: 'Tin' }, { name: 'Tin\u200b' }, { name: 'tin' }];
+  for (const onion of own) expect(findOwn(own, onion.name)).toBe(onion);
+  expect(findOwn(own, 'TIN')).toBe(own[0]);
 });

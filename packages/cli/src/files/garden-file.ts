@@ -2,7 +2,9 @@ import {
   type Garden,
   type GardenChange,
   gardenBytes,
+  isNestedTooDeep,
   longList,
+  mostLevels,
   type OwnCultivar,
   restoreGarden,
 } from '@neckfall/engine';
@@ -29,6 +31,8 @@ export function readGardenFile(path: string, { say }: Speaker): GardenFile {
   const found = jsonOf(path);
   const long = longList(found);
   if (long) throw refuse('garden-too-many', { field, exit: 3, values: { value: path, ...long } });
+  if (isNestedTooDeep(found))
+    throw refuse('garden-too-deep', { field, exit: 3, values: { value: path, levels: mostLevels } });
   const { garden, changes } = restoreGarden(found);
   const sentence = ({ code, path: where, found }: GardenChange) =>
     say('garden.changed', { file: path, change: say(`garden.change.${code}`, { path: where, found }) });
@@ -42,7 +46,10 @@ export function readGardenFile(path: string, { say }: Speaker): GardenFile {
             say('garden.changed-more', { file: path, count: changes.length - mostTold }),
           ]
         : changes.map(sentence),
-    find: (name) => garden.cultivars.find((own) => fold(own.name) === fold(name)),
+    // of names alike, the one that is so written
+    find: (name) =>
+      garden.cultivars.find((own) => own.name === name) ??
+      garden.cultivars.find((own) => fold(own.name) === fold(name)),
     like: (name) => garden.cultivars.map((own) => own.name).filter((own) => fold(own).includes(fold(name))),
   };
 }

@@ -7,6 +7,7 @@ export {
   type OwnCultivar,
 } from './garden.ts';
 export { type LongList, longList } from './long-list.ts';
+export { isNestedTooDeep, mostLevels } from './nesting.ts';
 export type { GardenPlanting } from './planting.ts';
 export { type RestoredGarden, restoreGarden } from './restore-garden.ts';
 export type { GardenChange } from './restoring.ts';

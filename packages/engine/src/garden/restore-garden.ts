@@ -7,6 +7,7 @@ import {
   gardenSchemaName,
   type OwnCultivar,
 } from './garden.ts';
+import { jsonStart } from './nesting.ts';
 import { restorePlanting } from './planting.ts';
 import {
   emptied,
@@ -20,13 +21,17 @@ import {
   wordOrNull,
 } from './restoring.ts';
 
+type MakeId = (at: number) => string;
+
 export type RestoredGarden = { garden: Garden; changes: GardenChange[] };
 
 /**
  * A complete garden from anything that was read, old or damaged. Nothing is refused: what cannot be used is left
  * empty or out, and told; fields that this version does not know stay as they are.
+ *
+ * @param makeId gives an entry without an id of its own one that no other has; else it is told by its place in the list
  */
-export function restoreGarden(found: unknown): RestoredGarden {
+export function restoreGarden(found: unknown, makeId?: MakeId): RestoredGarden {
   const changes: GardenChange[] = [];
   const tell = (code: GardenChange['code'], path: string, value: unknown) => {
     changes.push({ code, path, found: shown(value) });
@@ -40,9 +45,9 @@ export function restoreGarden(found: unknown): RestoredGarden {
   const garden: Garden = {
     ...found,
     schema: gardenSchemaName,
-    places: entries(found.places, 'places', tell, restorePlace),
-    cultivars: entries(found.cultivars, 'cultivars', tell, restoreCultivar),
-    plantings: entries(found.plantings, 'plantings', tell, restorePlanting),
+    places: entries(found.places, 'places', tell, restorePlace, makeId),
+    cultivars: entries(found.cultivars, 'cultivars', tell, restoreCultivar, makeId),
+    plantings: entries(found.plantings, 'plantings', tell, restorePlanting, makeId),
   };
   return { garden, changes };
 }
@@ -52,6 +57,7 @@ function entries<Entry extends { id: string }>(
   path: string,
   tell: Tell,
   restore: RestoreEntry<Entry>,
+  makeId: MakeId | undefined,
 ): Entry[] {
   if (list === undefined) return [];
   if (!Array.isArray(list)) {
@@ -59,7 +65,7 @@ function entries<Entry extends { id: string }>(
     return [];
   }
   const ids = new Set<string>();
-  let lastGiven = 0;
+  const newId = makeId ?? idsBeside(list, path);
   return list.flatMap((entry: unknown, at) => {
     const here = `${path}[${at}]`;
     const restored = isRecord(entry) ? restore(entry, here, tell, at) : null;
@@ -69,19 +75,23 @@ function entries<Entry extends { id: string }>(
     }
     if (restored.id === '' || ids.has(restored.id)) {
       tell('id-given', `${here}.id`, (entry as Unknown).id);
-      // numbers passed over once are taken for good
-      lastGiven = freeNumber(path, Math.max(at, lastGiven) + 1, ids);
-      restored.id = `${path}-${lastGiven}`;
+      restored.id = newId(at);
     }
     ids.add(restored.id);
     return [restored];
   });
 }
 
-function freeNumber(path: string, from: number, taken: ReadonlySet<string>): number {
-  let number = from;
-  while (taken.has(`${path}-${number}`)) number++;
-  return number;
+/** Ids by the place in the list, or the next that no entry has of its own. */
+function idsBeside(list: readonly unknown[], path: string): MakeId {
+  const taken = new Set(list.map((entry) => (isRecord(entry) ? entry.id : null)));
+  let number = 0;
+  return (at) => {
+    number = Math.max(number, at);
+    do number++;
+    while (taken.has(`${path}-${number}`));
+    return `${path}-${number}`;
+  };
 }
 
 /** A place without a point on the globe is no place. */
@@ -133,6 +143,6 @@ const longestShown = 40;
 
 function shown(value: unknown): string {
   if (value === undefined) return '';
-  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? '');
+  const text = typeof value === 'string' ? value : jsonStart(value, longestShown + 1);
   return text.length > longestShown ? `${text.slice(0, longestShown)}…` : text;
 }

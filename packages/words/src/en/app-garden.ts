@@ -74,6 +74,8 @@ export const appGarden = {
     '{file} is not text (UTF-8). Choose a .neckfall.json file. Nothing here was changed.',
   'app.garden.refused.not-json':
     '{file} is no garden file: it is not JSON ({reason}). Nothing here was changed.',
+  'app.garden.refused.too-deep':
+    '{file} is no garden file: lists lie in lists more than {levels} deep. Nothing here was changed.',
   'app.garden.refused.not-garden':
     '{file} is no garden file: its schema is “{found}”, and neckfall/garden@1 was expected. Nothing here was changed.',
   'app.garden.keep': 'Keep this crop',

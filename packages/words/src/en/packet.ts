@@ -15,6 +15,8 @@ export const packet = {
     '--garden {value} could not be read ({reason}). Expected a file that you may read.',
   'error.garden-refused':
     '--garden {value} is no JSON ({reason}). Expected a garden file, written as one JSON document; restore a copy or mend it there.',
+  'error.garden-too-deep':
+    '--garden {value} is nested more than {levels} levels deep. Expected a garden file; restore a copy.',
   'why.cultivar-has-class': 'an onion’s name says what it is.',
 
   'garden.changed': '--garden {file}: {change}',

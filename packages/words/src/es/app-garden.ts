@@ -80,6 +80,8 @@ export const appGarden = {
     '{file} no es texto (UTF-8). Elige un archivo .neckfall.json. Aquí no se cambió nada.',
   'app.garden.refused.not-json':
     '{file} no es un archivo de huerto: no es JSON ({reason}). Aquí no se cambió nada.',
+  'app.garden.refused.too-deep':
+    '{file} no es un archivo de huerto: hay listas dentro de listas a más de {levels} niveles. Aquí no se cambió nada.',
   'app.garden.refused.not-garden':
     '{file} no es un archivo de huerto: su schema es “{found}” y se esperaba neckfall/garden@1. Aquí no se cambió nada.',
   'app.garden.keep': 'Guardar este cultivo',

@@ -15,6 +15,8 @@ export const packet = {
     '--garden {value} no se pudo leer ({reason}). Se esperaba un archivo que puedas leer.',
   'error.garden-refused':
     '--garden {value} no es JSON ({reason}). Se esperaba un archivo de huerto, escrito como un documento JSON; recupera una copia o corrígelo ahí.',
+  'error.garden-too-deep':
+    '--garden {value} tiene más de {levels} niveles anidados. Se esperaba un archivo de huerto; recupera una copia.',
   'why.cultivar-has-class': 'el nombre de una cebolla ya dice qué es.',
 
   'garden.changed': '--garden {file}: {change}',

@@ -1,11 +1,11 @@
 import { classOfType, emptyGarden, plantOutDayOf } from '@neckfall/engine';
 import { useId, useRef, useState } from 'preact/hooks';
-import { nameInAddress } from '../../address/address-form.ts';
+import { idInAddress } from '../../address/address-form.ts';
 import { Fold } from '../../controls/Fold.tsx';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
-import { isAskedFor } from '../../garden/asked-of.ts';
+import { isAskedFor, plantingAsked } from '../../garden/asked-of.ts';
 import { type PlanToSave, withPlan } from '../../garden/planting-of.ts';
 import { changeGarden, gardenHolder, gardenStanding } from '../../state/garden.ts';
 import { onion } from '../../state/onion.ts';
@@ -21,7 +21,7 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
   const shown = planToSave(ahead);
   const [typed, type] = useState<string | null>(null);
   const garden = gardenStanding.value?.garden ?? emptyGarden();
-  const saved = garden.plantings.find((planting) => nameInAddress(planting.id) === asked.value.planting);
+  const saved = plantingAsked(garden, asked.value);
   // a plan that is kept says so, and one taken back is not folded away under the hand
   const wasSaved = useRef(false);
   if (saved) wasSaved.current = true;
@@ -42,7 +42,7 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
     });
     if (!isDone) return;
     type(null);
-    go({ planting: nameInAddress(plantingId) }, { replace: true });
+    go({ planting: idInAddress(plantingId) }, { replace: true });
   }
 
   return (

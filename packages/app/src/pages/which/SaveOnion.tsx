@@ -1,7 +1,7 @@
 import { emptyGarden, type OwnCultivar } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
 import { nameInAddress } from '../../address/address-form.ts';
-import { freeId } from '../../garden/free-id.ts';
+import { newId } from '../../garden/new-id.ts';
 import { askedOfOwn, findOwn } from '../../garden/own-onion.ts';
 import { changeGarden, gardenHolder, ownOnions } from '../../state/garden.ts';
 import { asked, go } from '../../state/route.ts';
@@ -23,7 +23,7 @@ export function SaveOnion({ named }: { named: string | null }) {
     const onion = { name: clean ?? '', class: printed, packetHours, packetDays, keepsMonths: null };
     const isDone = await changeGarden({ code: 'onion-added', name: onion.name }, (now) => {
       const garden = now ?? emptyGarden();
-      const added: OwnCultivar = { id: freeId('onion', garden.cultivars), ...onion };
+      const added: OwnCultivar = { id: newId(), ...onion };
       return { ...garden, cultivars: [...garden.cultivars, added] };
     });
     if (isDone) go(askedOfOwn({ id: '', ...onion }), { replace: true });
