@@ -48,9 +48,9 @@ clearTimeout(ending);
 
 const seconds = ((performance.now() - from) / 1000).toFixed(0);
 if (kills > 0) {
-  const { uniform } = randomSource(seed);
-  count(tally, await killOut(Math.round(kills * 0.8), uniform));
-  count(tally, await killPages(Math.round(kills * 0.2), uniform));
+  const ofOut = killOut(Math.round(kills * 0.8), randomSource(seed).uniform);
+  const ofPages = killPages(Math.round(kills * 0.2), randomSource(seed + 1).uniform);
+  for (const round of await Promise.all([ofOut, ofPages])) count(tally, round);
 }
 const failures = [...tally.values()].flatMap((row) => row.failures);
 for (const failure of failures) process.stderr.write(`${failure}\n`);

@@ -34,7 +34,11 @@ export function findCultivar(text: string, among: readonly Cultivar[] = cultivar
   const rated = among.map((cultivar) => {
     const costs = keysOf(cultivar).map((key) => {
       const isPart = asked.length >= 3 && (key.includes(asked) || (key.length > 3 && asked.includes(key)));
-      return isPart ? 1 : editDistance(asked, key);
+      if (isPart) return 1;
+      // no distance is less than the difference in length, and names have been 5000 letters long
+      return Math.abs(asked.length - key.length) > limit
+        ? Number.POSITIVE_INFINITY
+        : editDistance(asked, key);
     });
     return { name: cultivar.name, cost: Math.min(...costs) };
   });
