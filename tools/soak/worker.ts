@@ -1,7 +1,7 @@
 // Tries its share of the cases of every class, a round of each in turn, and tells the parent after each round.
 import { attacks } from './attacks.ts';
 
-export type Round = { name: string; cases: number; failures: readonly string[]; slowestMs: number };
+export type Round = { name: string; cases: number; failures: readonly string[]; slowestMs: number | null };
 
 /** Cases of all classes in one round; each round has a seed of its own, so that it can be run again by itself. */
 const round = 1000;
