@@ -36,7 +36,12 @@ export function withPlan(
   // unknown fields of the planting stay, and the names its grower gave
   const planting: GardenPlanting = {
     ...before,
-    ...plantingOf(shown, { id, name: before?.name ?? shown.name, placeId: place.id }),
+    ...plantingOf(shown, {
+      id,
+      name: before?.name ?? shown.name,
+      placeId: place.id,
+      learntFrom: before?.learntFrom ?? null,
+    }),
     ...ownOnionOf(garden, before, shown.asked),
   };
   const plantings = before
@@ -96,7 +101,7 @@ function ownOnionOf(
 
 function plantingOf(
   { asked, plan, class: taken }: PlanToSave,
-  names: { id: string; name: string; placeId: string },
+  names: Pick<GardenPlanting, 'id' | 'name' | 'placeId' | 'learntFrom'>,
 ): GardenPlanting {
   const { start, startDay, plantOutDay } = plan;
   return {

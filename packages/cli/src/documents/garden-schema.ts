@@ -1,4 +1,13 @@
-import { gardenRanges, gardenSchemaName, planFields, soilTextures } from '@neckfall/engine';
+import {
+  gardenRanges,
+  gardenSchemaName,
+  longestNote,
+  mostWeatherDays,
+  type ObservedNumber,
+  observedNumbers,
+  planFields,
+  soilTextures,
+} from '@neckfall/engine';
 import * as v from 'valibot';
 import { dayLengthClass, fullDate, startMethod } from './schema-parts.ts';
 
@@ -7,6 +16,12 @@ const name = v.pipe(v.string(), v.minLength(1));
 const numberIn = ([low, high]: readonly [number, number]) =>
   v.pipe(v.number(), v.minValue(low), v.maxValue(high));
 const orNull = (range: readonly [number, number]) => v.nullable(numberIn(range));
+const optionalNumber = (range: readonly [number, number]) => v.optional(numberIn(range));
+/** A value a day, null where none was measured. */
+const days = (range: readonly [number, number]) =>
+  v.pipe(v.array(orNull(range)), v.minLength(1), v.maxLength(mostWeatherDays));
+/** N-P-K as bags print it. */
+const npk = /^\d{1,3}(\.\d{1,2})?-\d{1,3}(\.\d{1,2})?-\d{1,3}(\.\d{1,2})?$/;
 const r = gardenRanges;
 
 /** A garden as it is after restoring. Fields not named here may stand beside these, and stay. */
@@ -56,6 +71,36 @@ export const gardenSchema = v.looseObject({
       soil: v.nullable(v.picklist(soilTextures)),
       nurseryTempC: orNull(r.nurseryTempC),
       lampHours: orNull(r.lampHours),
+      learntFrom: v.nullable(name),
+    }),
+  ),
+  observations: v.array(
+    v.looseObject({
+      id,
+      plantingId: v.nullable(v.string()),
+      date: fullDate,
+      ...(Object.fromEntries(observedNumbers.map((field) => [field, optionalNumber(r[field])])) as Record<
+        ObservedNumber,
+        ReturnType<typeof optionalNumber>
+      >),
+      fedProduct: v.optional(v.pipe(v.string(), v.regex(npk))),
+      lifted: v.optional(v.literal(true)),
+      note: v.optional(v.pipe(v.string(), v.minLength(1), v.maxLength(longestNote))),
+    }),
+  ),
+  weather: v.array(
+    v.looseObject({
+      id,
+      placeId: v.nullable(v.string()),
+      firstDate: fullDate,
+      tempMinC: days(r.tempMinC),
+      tempMaxC: days(r.tempMaxC),
+      rainMm: days(r.rainMm),
+      solarMJ: days(r.solarMJ),
+      forecastFrom: v.nullable(fullDate),
+      sources: v.array(
+        v.looseObject({ name: v.string(), format: v.nullable(v.string()), from: fullDate, to: fullDate }),
+      ),
     }),
   ),
 });

@@ -1,5 +1,7 @@
 import type { DayLengthClass } from '../plant/index.ts';
 import { planFields } from '../season/index.ts';
+import type { GardenWeather } from './garden-weather.ts';
+import type { Observation } from './observation.ts';
 import type { GardenPlanting } from './planting.ts';
 import type { Unknown } from './restoring.ts';
 
@@ -36,10 +38,21 @@ export type Garden = Unknown & {
   places: GardenPlace[];
   cultivars: OwnCultivar[];
   plantings: GardenPlanting[];
+  /** What was seen of plantings and done to them, in no order. */
+  observations: Observation[];
+  /** The weather that came, by place. */
+  weather: GardenWeather[];
 };
 
 export function emptyGarden(): Garden {
-  return { schema: gardenSchemaName, places: [], cultivars: [], plantings: [] };
+  return {
+    schema: gardenSchemaName,
+    places: [],
+    cultivars: [],
+    plantings: [],
+    observations: [],
+    weather: [],
+  };
 }
 
 /** Ranges of what is stored, in the units of the names. */
@@ -57,4 +70,22 @@ export const gardenRanges = {
   setSizeMm: planFields.setSizeMm.range,
   nurseryTempC: planFields.nurseryTempC.range,
   lampHours: planFields.lampHours.range,
+  lookedAt: [1, 1_000_000],
+  leavesGreen: [0, 30],
+  neckMm: [0, 100],
+  bulbMm: [0, 300],
+  standCount: [0, 1_000_000],
+  floweringCount: [0, 1_000_000],
+  topsOverShare: [0, 1],
+  wateredLitres: [0, 10_000_000],
+  fedG: [0, 10_000_000],
+  weighedKg: [0, 1_000_000],
+  bulbCount: [0, 1_000_000],
+  soundCount: [0, 1_000_000],
+  sproutedCount: [0, 1_000_000],
+  rottenCount: [0, 1_000_000],
+  tempMinC: [-95, 60],
+  tempMaxC: [-95, 60],
+  rainMm: [0, 2000],
+  solarMJ: [0, 50],
 } as const;

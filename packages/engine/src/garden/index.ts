@@ -6,8 +6,23 @@ export {
   gardenSchemaName,
   type OwnCultivar,
 } from './garden.ts';
+export {
+  type GardenWeather,
+  type KeptWeatherField,
+  keptWeatherFields,
+  mostWeatherDays,
+  type WeatherSource,
+} from './garden-weather.ts';
 export { type LongList, longList } from './long-list.ts';
 export { isNestedTooDeep, mostLevels } from './nesting.ts';
+export {
+  isDate,
+  isFeed,
+  longestNote,
+  type Observation,
+  type ObservedNumber,
+  observedNumbers,
+} from './observation.ts';
 export type { GardenPlanting } from './planting.ts';
 export { type RestoredGarden, restoreGarden } from './restore-garden.ts';
 export type { GardenChange } from './restoring.ts';

@@ -1,6 +1,6 @@
-import { formatDay, parseDay } from '../calendar/index.ts';
 import { type DayLengthClass, dayLengthClasses, type StartMethod, startMethods } from '../plant/index.ts';
 import { type PlanForm, planFields } from '../season/index.ts';
+import { isDate } from './observation.ts';
 import {
   nameAndId,
   numberOrNull,
@@ -36,6 +36,8 @@ export type GardenPlanting = Unknown & {
   soil: PlanForm['soil'] | null;
   nurseryTempC: number | null;
   lampHours: number | null;
+  /** Id of an earlier planting of the same onion and place, whose season says what to expect of this one. */
+  learntFrom: string | null;
 };
 
 export const restorePlanting: RestoreEntry<GardenPlanting> = (found, path, tell, at) => {
@@ -65,11 +67,6 @@ export const restorePlanting: RestoreEntry<GardenPlanting> = (found, path, tell,
     soil: word('soil', planFields.soil.words),
     nurseryTempC: number('nurseryTempC'),
     lampHours: number('lampHours'),
+    learntFrom: text('learntFrom'),
   };
 };
-
-/** A full date, written as it is read. */
-function isDate(text: string): boolean {
-  const day = parseDay(text);
-  return day !== null && formatDay(day) === text;
-}

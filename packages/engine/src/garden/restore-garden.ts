@@ -7,7 +7,9 @@ import {
   gardenSchemaName,
   type OwnCultivar,
 } from './garden.ts';
+import { restoreWeather } from './garden-weather.ts';
 import { jsonStart } from './nesting.ts';
+import { restoreObservation } from './observation.ts';
 import { restorePlanting } from './planting.ts';
 import {
   emptied,
@@ -48,6 +50,8 @@ export function restoreGarden(found: unknown, makeId?: MakeId): RestoredGarden {
     places: entries(found.places, 'places', tell, restorePlace, makeId),
     cultivars: entries(found.cultivars, 'cultivars', tell, restoreCultivar, makeId),
     plantings: entries(found.plantings, 'plantings', tell, restorePlanting, makeId),
+    observations: entries(found.observations, 'observations', tell, restoreObservation, makeId),
+    weather: entries(found.weather, 'weather', tell, restoreWeather, makeId),
   };
   return { garden, changes };
 }

@@ -32,9 +32,14 @@ export function nameAndId(
   const named = typeof found.name === 'string' && found.name.trim() !== '';
   if (!named) tell('named', `${path}.name`, found.name);
   return {
-    id: typeof found.id === 'string' ? found.id : '',
+    id: givenId(found),
     name: named ? (found.name as string).trim() : `${at + 1}`,
   };
+}
+
+/** The id an entry has; empty where it has none. */
+export function givenId(found: Unknown): string {
+  return typeof found.id === 'string' ? found.id : '';
 }
 
 export function wordOrNull<Word extends string>(

@@ -1,0 +1,89 @@
+import { parseDay } from '../calendar/index.ts';
+import { gardenRanges } from './garden.ts';
+import { isDate } from './observation.ts';
+import { givenId, isNumberIn, type RestoreEntry, type Tell, type Unknown } from './restoring.ts';
+
+/** The measured quantities a garden keeps of each day, in the units of their names. */
+export const keptWeatherFields = ['tempMinC', 'tempMaxC', 'rainMm', 'solarMJ'] as const;
+export type KeptWeatherField = (typeof keptWeatherFields)[number];
+
+/** Where days of a record came from. */
+export type WeatherSource = Unknown & {
+  /** Name of the file, or the host that was asked. */
+  name: string;
+  /** What it was found to be; see {@link ../weather}. */
+  format: string | null;
+  /** ISO dates of its first and last day. */
+  from: string;
+  to: string;
+};
+
+/** The weather that came at a place, day after day from `firstDate` on; null where nothing was measured. One to a place. */
+export type GardenWeather = Unknown & {
+  id: string;
+  placeId: string | null;
+  firstDate: string;
+  /** All four are of one length. */
+  tempMinC: (number | null)[];
+  tempMaxC: (number | null)[];
+  rainMm: (number | null)[];
+  solarMJ: (number | null)[];
+  /** Days from here on were forecast, not measured; null: none. */
+  forecastFrom: string | null;
+  sources: WeatherSource[];
+};
+
+/** Days that a garden keeps of a place: a century. */
+export const mostWeatherDays = 36_525;
+
+/** Weather without a first day is none. */
+export const restoreWeather: RestoreEntry<GardenWeather> = (found, path, tell) => {
+  if (!isDate(found.firstDate)) return null;
+  const columns = keptWeatherFields.map((field) => column(found[field], field, path, tell));
+  const days = Math.max(...columns.map(({ length }) => length));
+  if (days === 0) return null;
+  for (const values of columns) while (values.length < days) values.push(null);
+  const [tempMinC, tempMaxC, rainMm, solarMJ] = columns;
+  return {
+    ...found,
+    id: givenId(found),
+    placeId: typeof found.placeId === 'string' ? found.placeId : null,
+    firstDate: found.firstDate,
+    tempMinC,
+    tempMaxC,
+    rainMm,
+    solarMJ,
+    forecastFrom: isDate(found.forecastFrom) ? found.forecastFrom : null,
+    sources: sourcesOf(found.sources),
+  };
+};
+
+function column(value: unknown, field: KeptWeatherField, path: string, tell: Tell): (number | null)[] {
+  if (!Array.isArray(value)) {
+    if (value !== undefined && value !== null) tell('emptied', `${path}.${field}`, value);
+    return [];
+  }
+  let told = false;
+  const kept = value.length > mostWeatherDays ? value.slice(-mostWeatherDays) : value;
+  return kept.map((entry: unknown, at) => {
+    if (entry === null || isNumberIn(entry, gardenRanges[field])) return entry;
+    // one of a column is told
+    if (!told) tell('emptied', `${path}.${field}[${at}]`, entry);
+    told = true;
+    return null;
+  });
+}
+
+function sourcesOf(found: unknown): WeatherSource[] {
+  if (!Array.isArray(found)) return [];
+  return found.filter(
+    (source): source is WeatherSource =>
+      typeof source === 'object' &&
+      source !== null &&
+      typeof source.name === 'string' &&
+      (source.format === null || typeof source.format === 'string') &&
+      isDate(source.from) &&
+      isDate(source.to) &&
+      (parseDay(source.from) ?? 0) <= (parseDay(source.to) ?? 0),
+  );
+}

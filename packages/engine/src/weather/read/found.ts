@@ -1,0 +1,136 @@
+import type { DayNumber } from '../../calendar/index.ts';
+import type { DailyRecord, RecordField } from '../daily-record.ts';
+
+/** What a file of weather can be found to be, by its content. */
+export const weatherFormats = [
+  'own-table',
+  'ghcn-daily-fixed',
+  'ghcn-daily-table',
+  'ncei-daily-summaries',
+  'gsod-fixed',
+  'gsod-table',
+  'nasa-power-table',
+  'nasa-power-json',
+  'open-meteo-table',
+  'open-meteo-json',
+  'epw',
+  'tmy3',
+  'dwd-daily',
+  'environment-canada-daily',
+  'bom-daily',
+  'inmet-hourly',
+] as const;
+export type WeatherFormat = (typeof weatherFormats)[number];
+
+/**
+ * What a column of a record holds. `rainMm` is the amount since the row before; a counter goes on rising, until it is
+ * set back at midnight (`rainDayMm`), or seldom or never (`rainSumMm`). `tempC` is a reading, of which the day's least
+ * and most are taken where no column gives these.
+ */
+export const weatherQuantities = [
+  'date',
+  'time',
+  'year',
+  'month',
+  'day',
+  'hour',
+  'tempMinC',
+  'tempMaxC',
+  'tempC',
+  'rainMm',
+  'rainDayMm',
+  'rainSumMm',
+  'solarMJ',
+  'solarW',
+] as const;
+export type WeatherQuantity = (typeof weatherQuantities)[number];
+
+export type DateOrder = 'ymd' | 'dmy' | 'mdy';
+
+/** What a reader says of a file that was guessed otherwise. */
+export type WeatherCorrections = {
+  /** By the name a column has in the file; `as` null: not used. `unit` null: as guessed. */
+  columns: readonly { column: string; as: WeatherQuantity | null; unit: string | null }[];
+  dateOrder: DateOrder | null;
+  /** Hours that the place's standard time is ahead of UTC, −12…14. */
+  utcOffsetH: number | null;
+};
+
+export const noCorrections: WeatherCorrections = { columns: [], dateOrder: null, utcOffsetH: null };
+
+export type FoundColumn = { column: string; as: WeatherQuantity; unit: string | null };
+
+export type FoundStation = {
+  name: string | null;
+  latitudeDeg: number | null;
+  longitudeDeg: number | null;
+  elevationM: number | null;
+};
+
+/** A value that was left out or is doubtful, and why: never swallowed. Beyond the first hundred they are counted alone. */
+export type FlaggedValue = {
+  day: DayNumber;
+  field: RecordField;
+  value: number;
+  why: 'quality-flag' | 'out-of-range' | 'min-above-max' | 'outlier' | 'accumulated' | 'stuck';
+  /** Whether it was left out; else it stands, and is doubtful. */
+  leftOut: boolean;
+};
+
+/** One file, as it was found to be. */
+export type FoundFile = {
+  file: string;
+  format: WeatherFormat;
+  encoding: string;
+  station: FoundStation | null;
+  /** Months of different years put together: no weather that came. Its days are those of 2001. */
+  typicalYear: boolean;
+  timeBase: 'local-standard' | 'utc' | 'as-printed';
+  /** Order of day, month and year where the file's dates leave it open or it was guessed; null: no question. */
+  dateOrder: DateOrder | null;
+  columns: FoundColumn[];
+  /** Columns of the file that were not used, by name. */
+  unused: string[];
+  record: DailyRecord;
+  /** Days that have a row, whatever stands in it. */
+  daysWithRow: number;
+  flagged: FlaggedValue[];
+  /** Flagged values in all. */
+  flaggedCount: number;
+};
+
+/** Why a file is refused: one line. `line` 1 for the first; null where the issue is with the whole file. */
+export type WeatherIssue = {
+  code:
+    | 'not-weather'
+    | 'no-dates'
+    | 'no-values'
+    | 'no-days'
+    | 'bad-date'
+    | 'too-many-columns'
+    | 'too-many-lines'
+    | 'long-cell'
+    | 'bad-json'
+    | 'unknown-column'
+    | 'unit-unknown';
+  line: number | null;
+  field: string;
+  received: string;
+  expected: string;
+};
+
+export type FileReading = { ok: true; found: FoundFile } | { ok: false; issue: WeatherIssue };
+
+/** Text of a file, and how it was encoded. */
+export type WeatherText = { file: string; text: string; encoding: string };
+
+/** What is known of the place a record is read for; null: nothing. */
+export type ReadingPlace = { utcOffsetH: number | null };
+
+/** One format: told by content, never by name. */
+export type WeatherFormatReader = {
+  format: WeatherFormat;
+  /** Whether a file begins as those of this format do. */
+  knows(text: string): boolean;
+  read(file: WeatherText, corrections: WeatherCorrections, place: ReadingPlace): FileReading;
+};
