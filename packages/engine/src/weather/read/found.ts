@@ -83,6 +83,8 @@ export type FoundFile = {
   format: WeatherFormat;
   encoding: string;
   station: FoundStation | null;
+  /** Other stations in the same file, by name: it is read for the first alone. */
+  otherStations: string[];
   /** Months of different years put together: no weather that came. Its days are those of 2001. */
   typicalYear: boolean;
   timeBase: 'local-standard' | 'utc' | 'as-printed';
@@ -112,7 +114,8 @@ export type WeatherIssue = {
     | 'long-cell'
     | 'bad-json'
     | 'unknown-column'
-    | 'unit-unknown';
+    | 'unit-unknown'
+    | 'typical-beside-real';
   line: number | null;
   field: string;
   received: string;

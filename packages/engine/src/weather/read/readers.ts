@@ -1,0 +1,22 @@
+import { epw } from './epw.ts';
+import type { WeatherFormatReader } from './found.ts';
+import { ghcnDailyFixed } from './ghcn-daily-fixed.ts';
+import { gsodFixed } from './gsod-fixed.ts';
+import { nasaPowerJson } from './nasa-power-json.ts';
+import { openMeteoJson } from './open-meteo-json.ts';
+import { tmy3 } from './tmy3.ts';
+
+/** Every format that is known, those first that say most plainly what they are. */
+export const readers: readonly WeatherFormatReader[] = [
+  epw,
+  tmy3,
+  ghcnDailyFixed,
+  gsodFixed,
+  nasaPowerJson,
+  openMeteoJson,
+];
+
+/** Which reader knows a file by its content; null: none. */
+export function readerOf(text: string): WeatherFormatReader | null {
+  return readers.find((reader) => reader.knows(text)) ?? null;
+}
