@@ -31,7 +31,11 @@ const levels: Record<string, string[][]> = {
     ['season'],
     ['choice', 'garden'],
   ],
-  data: [['fetch'], ['climate', 'places'], ['catalogue', 'practice']],
+  data: [
+    ['fetch', 'weather-files'],
+    ['climate', 'places'],
+    ['catalogue', 'practice'],
+  ],
   // a folder a language
   words: [foldersIn('packages/words/src')],
   answers: [['facts', 'place'], ['jobs'], ['sentences']],

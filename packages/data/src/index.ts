@@ -2,3 +2,4 @@
 export * from './catalogue/index.ts';
 export * from './places/index.ts';
 export * from './practice/index.ts';
+export * from './weather-files/index.ts';

@@ -13,6 +13,13 @@ export {
   mostWeatherDays,
   type WeatherSource,
 } from './garden-weather.ts';
+export {
+  type ComingWeather,
+  comingOf,
+  type JoinedWeather,
+  joinWeather,
+  type OverlapChoice,
+} from './join-weather.ts';
 export { type LongList, longList } from './long-list.ts';
 export { isNestedTooDeep, mostLevels } from './nesting.ts';
 export {
@@ -26,3 +33,4 @@ export {
 export type { GardenPlanting } from './planting.ts';
 export { type RestoredGarden, restoreGarden } from './restore-garden.ts';
 export type { GardenChange } from './restoring.ts';
+export { gardenWeatherOf, recordOfGarden } from './weather-record.ts';

@@ -1,5 +1,5 @@
 import { epw } from './epw.ts';
-import type { WeatherFormatReader } from './found.ts';
+import type { WeatherFormat, WeatherFormatReader } from './found.ts';
 import { ghcnDailyFixed } from './ghcn-daily-fixed.ts';
 import { gsodFixed } from './gsod-fixed.ts';
 import { nasaPowerJson } from './nasa-power-json.ts';
@@ -19,4 +19,8 @@ export const readers: readonly WeatherFormatReader[] = [
 /** Which reader knows a file by its content; null: none. */
 export function readerOf(text: string): WeatherFormatReader | null {
   return readers.find((reader) => reader.knows(text)) ?? null;
+}
+
+export function weatherFormatOf(text: string): WeatherFormat | null {
+  return readerOf(text)?.format ?? null;
 }

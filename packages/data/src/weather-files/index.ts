@@ -1,0 +1,1 @@
+export { type OpenedWeather, openWeatherFile } from './open-weather-file.ts';
