@@ -3,3 +3,4 @@ export { elevationIsUnsure } from './elevation-is-unsure.ts';
 export { locatePoint, locateTown, type PlaceAssets, type PlaceProblem, type Point } from './locate.ts';
 export type { Place } from './place.ts';
 export { placeLabel, pointLabel, townLabel } from './place-label.ts';
+export { standardOffsetH } from './standard-offset.ts';

@@ -2,6 +2,7 @@ export { applyRecord } from './apply-record.ts';
 export { type DailyRecord, emptyRecord, type RecordField, recordFields } from './daily-record.ts';
 export { type FrostDate, type FrostStatistics, frostStatistics } from './frost-statistics.ts';
 export { meanYear } from './mean-year.ts';
+export type { MissingCode } from './missing-codes.ts';
 export {
   type DateOrder,
   type FlaggedValue,
@@ -23,7 +24,7 @@ export { type Difference, type Overlap, overlapOf } from './read/overlap.ts';
 export { readWeather, type WeatherReading, type WeatherResult } from './read/read-weather.ts';
 export { weatherFormatOf } from './read/readers.ts';
 export { totalsOf, type WeatherTotals } from './read/totals.ts';
-export { type DailyCsvIssue, type DailyCsvResult, type MissingCode, readDailyCsv } from './read-daily-csv.ts';
+export { type DailyCsvIssue, type DailyCsvResult, readDailyCsv } from './read-daily-csv.ts';
 export { recordedYears } from './recorded-years.ts';
 export { cutRecord, usableRecord } from './usable-record.ts';
 export {

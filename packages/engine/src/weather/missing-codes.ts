@@ -6,6 +6,9 @@ const codes: ReadonlySet<number> = new Set([
   -9.99, -99, -99.9, -99.99, 99.99, -999, 999, -999.9, 999.9, -9999, 9999, -9999.9, 9999.9,
 ]);
 
+/** A code for “not measured” that was met and left out: in which column, and on how many days. */
+export type MissingCode = { column: string; code: number; days: number };
+
 /** A believable value may be met by chance on this many days, or on this share of them. */
 const chanceDays = 2;
 const chanceShare = 0.01;

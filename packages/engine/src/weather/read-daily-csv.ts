@@ -1,7 +1,8 @@
 import { type DayNumber, parseDay } from '../calendar/index.ts';
 import { longestCell, weatherColumns, weatherLines } from '../limits/index.ts';
 import { type DailyRecord, emptyRecord, type RecordField } from './daily-record.ts';
-import { missingCodesIn } from './missing-codes.ts';
+import { linesOf } from './lines-of.ts';
+import { type MissingCode, missingCodesIn } from './missing-codes.ts';
 
 /** What is wrong with a daily weather file, where, and what was expected there. */
 export type DailyCsvIssue = {
@@ -28,11 +29,8 @@ export type DailyCsvIssue = {
   expected: string;
 };
 
-/** A code for “not measured” that was met and left out: in which column, and on how many days. */
-export type MissingCode = { column: string; code: number; days: number };
-
 export type DailyCsvResult =
-  | { ok: true; record: DailyRecord; missingCodes: MissingCode[] }
+  | { ok: true; record: DailyRecord; missingCodes: MissingCode[] /** Days that have a line. */; rows: number }
   | { ok: false; issues: DailyCsvIssue[] };
 
 /** Column → series field and the limits of a believable value, just beyond the world's records (memory). */
@@ -96,19 +94,8 @@ export function readDailyCsv(text: string): DailyCsvResult {
   }
   const missingCodes = leaveOutCodes(rows);
   checkValues(rows, issues);
-  if (issues.length === 0) return { ok: true, record: recordOf(rows), missingCodes };
+  if (issues.length === 0) return { ok: true, record: recordOf(rows), missingCodes, rows: rows.length };
   return { ok: false, issues: issues.sort((a, b) => a.line - b.line) };
-}
-
-/** One line after the other, so that no more of them are cut out than are read. */
-function* linesOf(text: string): Generator<string, undefined> {
-  const ends = /\r\n|\n|\r/g;
-  let from = 0;
-  for (let end = ends.exec(text); end !== null; end = ends.exec(text)) {
-    yield text.slice(from, end.index);
-    from = ends.lastIndex;
-  }
-  yield text.slice(from);
 }
 
 /** The cells of a line; of one that has too many, one more than there may be. */

@@ -1,3 +1,4 @@
+import { firstLineOf, linesOf } from '../lines-of.ts';
 import { refused, takenColumns } from './fixed-columns.ts';
 import type {
   FileReading,
@@ -8,7 +9,6 @@ import type {
 } from './found.ts';
 import { addHour, daysOfHourTable, type HourColumn, type HourTable } from './hourly-year.ts';
 import { numberOf } from './json-values.ts';
-import { firstLineOf, linesOf } from './lines-of.ts';
 import { isTypicalYear } from './typical-year.ts';
 
 /*
@@ -108,6 +108,7 @@ function read(
       typicalYear: isTypical,
       timeBase: 'local-standard',
       dateOrder: null,
+      missingCodes: [],
       unused: [],
       ...days,
     },

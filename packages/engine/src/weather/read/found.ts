@@ -1,5 +1,6 @@
 import type { DayNumber } from '../../calendar/index.ts';
 import type { DailyRecord, RecordField } from '../daily-record.ts';
+import type { MissingCode } from '../missing-codes.ts';
 
 /** What a file of weather can be found to be, by its content. */
 export const weatherFormats = [
@@ -93,6 +94,8 @@ export type FoundFile = {
   columns: FoundColumn[];
   /** Columns of the file that were not used, by name. */
   unused: string[];
+  /** Numbers that stood for “not measured”, and were left out. */
+  missingCodes: MissingCode[];
   record: DailyRecord;
   /** Days that have a row, whatever stands in it. */
   daysWithRow: number;
@@ -120,6 +123,8 @@ export type WeatherIssue = {
   field: string;
   received: string;
   expected: string;
+  /** Issues besides this one, where all were looked for. */
+  more?: number;
 };
 
 export type FileReading = { ok: true; found: FoundFile } | { ok: false; issue: WeatherIssue };

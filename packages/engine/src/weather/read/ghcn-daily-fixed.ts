@@ -1,10 +1,10 @@
 import { dayNumber, isLeapYear } from '../../calendar/index.ts';
 import type { RecordField } from '../daily-record.ts';
+import { firstLineOf, linesOf } from '../lines-of.ts';
 import { type DaysMet, dayMet, recordOfDays } from './days-met.ts';
 import { type FixedColumn, refused, takenColumns, toldColumns } from './fixed-columns.ts';
 import { believable, checkDays, flag, noFlags } from './flagged.ts';
 import type { FileReading, WeatherCorrections, WeatherFormatReader, WeatherText } from './found.ts';
-import { firstLineOf, linesOf } from './lines-of.ts';
 import { firstYear, lastYear } from './years.ts';
 
 /*
@@ -110,6 +110,7 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
       timeBase: 'as-printed',
       dateOrder: null,
       columns: toldColumns(columns, used),
+      missingCodes: [],
       unused: [...others],
       record,
       daysWithRow: days.size,

@@ -1,11 +1,11 @@
 import { type DayNumber, parseDay } from '../../calendar/index.ts';
 import { fahrenheitToCelsius, inchesToMm } from '../../units/index.ts';
 import type { RecordField } from '../daily-record.ts';
+import { firstLineOf, linesOf } from '../lines-of.ts';
 import { type DaysMet, dayMet, recordOfDays } from './days-met.ts';
 import { type FixedColumn, refused, takenColumns, toldColumns } from './fixed-columns.ts';
 import { checkDays, flag, noFlags } from './flagged.ts';
 import type { FileReading, WeatherCorrections, WeatherFormatReader, WeatherText } from './found.ts';
-import { firstLineOf, linesOf } from './lines-of.ts';
 import { firstYear, lastYear } from './years.ts';
 
 /*
@@ -108,6 +108,7 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
       timeBase: 'as-printed',
       dateOrder: null,
       columns: toldColumns(parts, used),
+      missingCodes: [],
       unused: [],
       record,
       daysWithRow: days.size,

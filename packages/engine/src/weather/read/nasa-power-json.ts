@@ -102,6 +102,7 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
         as: isHourly && hourlyAs !== null ? hourlyAs : as,
         unit,
       })),
+      missingCodes: [],
       unused: Object.keys(holder).filter((name) => !taken.some((one) => one.name === name)),
       ...days,
       ...flags,

@@ -110,6 +110,7 @@ function read(
       timeBase: isByHour && askedH !== null ? 'local-standard' : offsetMinutes === 0 ? 'utc' : 'as-printed',
       dateOrder: null,
       columns: taken.map(({ column, as, unit }) => ({ column, as, unit })),
+      missingCodes: [],
       unused: unusedOf(document, taken),
       record,
       daysWithRow: Math.max(hours.daysWithRow, days.daysWithRow),

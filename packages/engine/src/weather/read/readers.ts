@@ -4,6 +4,7 @@ import { ghcnDailyFixed } from './ghcn-daily-fixed.ts';
 import { gsodFixed } from './gsod-fixed.ts';
 import { nasaPowerJson } from './nasa-power-json.ts';
 import { openMeteoJson } from './open-meteo-json.ts';
+import { ownDailyTable } from './own-daily-table.ts';
 import { tmy3 } from './tmy3.ts';
 
 /** Every format that is known, those first that say most plainly what they are. */
@@ -14,6 +15,7 @@ export const readers: readonly WeatherFormatReader[] = [
   gsodFixed,
   nasaPowerJson,
   openMeteoJson,
+  ownDailyTable,
 ];
 
 /** Which reader knows a file by its content; null: none. */

@@ -1,8 +1,8 @@
+import { linesOf } from '../lines-of.ts';
 import { type Refused, refused, takenColumns } from './fixed-columns.ts';
 import type { FileReading, WeatherCorrections, WeatherFormatReader, WeatherText } from './found.ts';
 import { addHour, daysOfHourTable, type HourColumn, type HourTable } from './hourly-year.ts';
 import { numberOf } from './json-values.ts';
-import { linesOf } from './lines-of.ts';
 
 /*
  * TMY3 (Wilcox and Marion, Users Manual for TMY3 Data Sets, NREL/TP-581-43156, 2008): a line of the station, one of the
@@ -59,6 +59,7 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
       typicalYear: true,
       timeBase: 'local-standard',
       dateOrder: null,
+      missingCodes: [],
       unused: names.slice(2).filter((name) => !used.has(name)),
       ...days,
     },

@@ -1,0 +1,88 @@
+import type { RecordField } from '../daily-record.ts';
+import { firstLineOf } from '../lines-of.ts';
+import { type DailyCsvIssue, readDailyCsv } from '../read-daily-csv.ts';
+import { type FixedColumn, takenColumns } from './fixed-columns.ts';
+import { checkDays, noFlags } from './flagged.ts';
+import type {
+  FileReading,
+  WeatherCorrections,
+  WeatherFormatReader,
+  WeatherIssue,
+  WeatherText,
+} from './found.ts';
+
+/** The names that a table of our own gives its columns: it says itself what they hold, so that nothing is guessed. */
+const columns: readonly (FixedColumn & { as: RecordField })[] = [
+  { column: 'temp_min_c', as: 'tempMinC', unit: '°C' },
+  { column: 'temp_max_c', as: 'tempMaxC', unit: '°C' },
+  { column: 'rain_mm', as: 'rainMm', unit: 'mm' },
+  { column: 'solar_mj_m2', as: 'solarMJ', unit: 'MJ/m²' },
+];
+
+export const ownDailyTable: WeatherFormatReader = {
+  format: 'own-table',
+  knows: (text) => {
+    const names = namesOf(text);
+    return names.includes('date') && columns.some(({ column }) => names.includes(column));
+  },
+  read,
+};
+
+function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrections): FileReading {
+  const names = namesOf(text);
+  const there = columns.filter(({ column }) => names.includes(column));
+  const wanted = takenColumns(there, corrections);
+  if (!wanted.ok) return wanted;
+  const result = readDailyCsv(text);
+  if (!result.ok) return { ok: false, issue: issueOf(result.issues) };
+  const { record, missingCodes, rows } = result;
+  for (const column of there) if (!wanted.taken.includes(column)) record.known[column.as].fill(0);
+  const flags = noFlags();
+  checkDays(record, flags);
+  return {
+    ok: true,
+    found: {
+      file,
+      format: 'own-table',
+      encoding,
+      station: null,
+      otherStations: [],
+      typicalYear: false,
+      timeBase: 'as-printed',
+      dateOrder: null,
+      columns: wanted.taken,
+      unused: [],
+      missingCodes,
+      record,
+      daysWithRow: rows,
+      ...flags,
+    },
+  };
+}
+
+const codes: Record<DailyCsvIssue['code'], WeatherIssue['code']> = {
+  'no-rows': 'no-days',
+  'unknown-column': 'unknown-column',
+  'missing-column': 'no-values',
+  'repeated-column': 'unknown-column',
+  'too-many-columns': 'too-many-columns',
+  'too-many-lines': 'too-many-lines',
+  'wrong-cell-count': 'not-weather',
+  'long-cell': 'long-cell',
+  'bad-date': 'bad-date',
+  'repeated-date': 'bad-date',
+  'bad-number': 'not-weather',
+  'out-of-range': 'not-weather',
+  'min-above-max': 'not-weather',
+};
+
+function issueOf(issues: readonly DailyCsvIssue[]): WeatherIssue {
+  const [{ code, ...issue }] = issues as [DailyCsvIssue];
+  return { ...issue, code: codes[code], more: issues.length - 1 };
+}
+
+function namesOf(text: string): string[] {
+  return firstLineOf(text.replace(/^\uFEFF/, ''))
+    .split(',', 64)
+    .map((name) => name.trim());
+}
