@@ -3,6 +3,7 @@ import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
 import { gardenSchema } from '../src/documents/garden-schema.ts';
 import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.ts';
 import { seasonSchema } from '../src/documents/season-schema.ts';
+import { weatherSchema } from '../src/documents/weather-schema.ts';
 import { whenSchema } from '../src/documents/when-schema.ts';
 import { whereSchema } from '../src/documents/where-schema.ts';
 import { whichSchema } from '../src/documents/which-schema.ts';
@@ -13,6 +14,7 @@ export const publishedSchemas = {
   season: toJsonSchema(seasonSchema),
   when: toJsonSchema(whenSchema),
   which: toJsonSchema(whichSchema),
+  weather: toJsonSchema(weatherSchema),
   cultivars: toJsonSchema(cultivarsSchema),
   garden: toJsonSchema(gardenSchema),
   'season-line': toJsonSchema(seasonLineSchema),

@@ -2,6 +2,7 @@ import { languages, type Speaker } from '@neckfall/words';
 import { Command } from 'commander';
 import { addCultivars } from './commands/cultivars.ts';
 import { addSeason } from './commands/season.ts';
+import { addWeather } from './commands/weather.ts';
 import { addWhen } from './commands/when.ts';
 import { addWhere } from './commands/where.ts';
 import { addWhich } from './commands/which.ts';
@@ -24,7 +25,9 @@ export function program(voice: Speaker): Command {
       const { lang } = command.optsWithGlobals();
       if (lang !== undefined) command.setOptionValue('lang', lang);
     })
-    .hook('preAction', (_, command) => spareInput(command.opts()))
+    .hook('preAction', (_, command) =>
+      spareInput(command.opts(), command.name() === 'weather' ? command.args : []),
+    )
     .helpCommand(false);
   // what the option parser says of itself at the head of each list
   const titles = new Map([
@@ -39,6 +42,7 @@ export function program(voice: Speaker): Command {
   addWhen(root, say);
   addWhich(root, say);
   addCultivars(root, say);
+  addWeather(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

@@ -9,6 +9,8 @@ export type Quantity =
   | 'temperature' // °C
   | 'temperatureDifference' // °C
   | 'rain' // mm
+  | 'dayTemperature' // °C, as finely as it is read
+  | 'dayRain' // mm, the same
   | 'bulbLength' // mm
   | 'bulbMass' // g
   | 'distance' // km
@@ -39,6 +41,8 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     temperature: { factor: 1, digits: 0, unit: 'celsius' },
     temperatureDifference: { factor: 1, digits: 1, unit: 'celsius' },
     rain: { factor: 1, digits: 0, unit: 'millimeter' },
+    dayTemperature: { factor: 1, digits: 1, unit: 'celsius' },
+    dayRain: { factor: 1, digits: 1, unit: 'millimeter' },
     bulbLength: { factor: 1, digits: 0, unit: 'millimeter' },
     bulbMass: { factor: 1, digits: 0, unit: 'gram' },
     distance: { factor: 1, digits: 0, unit: 'kilometer' },
@@ -55,6 +59,8 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     temperature: { factor: 1.8, digits: 0, unit: 'fahrenheit', offset: 32 },
     temperatureDifference: { factor: 1.8, digits: 1, unit: 'fahrenheit' },
     rain: { factor: 1 / 25.4, digits: 1, unit: 'inch' },
+    dayTemperature: { factor: 1.8, digits: 1, unit: 'fahrenheit', offset: 32 },
+    dayRain: { factor: 1 / 25.4, digits: 2, unit: 'inch' },
     bulbLength: { factor: 1 / 25.4, digits: 1, unit: 'inch' },
     bulbMass: { factor: 1 / 28.349523125, digits: 1, unit: 'ounce' },
     distance: { factor: 1 / 1.609344, digits: 0, unit: 'mile' },

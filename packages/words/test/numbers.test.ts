@@ -32,6 +32,8 @@ test('every quantity can be told, alone and in a range', () => {
     temperature: true,
     temperatureDifference: true,
     rain: true,
+    dayTemperature: true,
+    dayRain: true,
     bulbLength: true,
     bulbMass: true,
     distance: true,

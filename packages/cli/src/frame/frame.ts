@@ -3,6 +3,7 @@ import { practiceNear } from '@neckfall/data';
 import { publishedPractice } from '@neckfall/data/node';
 import { landWarmingSinceNormalsC, openSite, type Site, type SiteOptions, warmed } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import type { WeatherFile } from '../files/weather-file.ts';
 import type { PlaceOptions } from '../options/place-options.ts';
 import { type Assets, ownAssets } from '../place/assets.ts';
 import { placeWarnings } from '../place/place-warnings.ts';
@@ -24,12 +25,17 @@ export type Frame = {
 };
 
 /** The place asked for with its warming, opened for trying plans. */
-export type Ground = Pick<Frame, 'place' | 'warmerC' | 'site'>;
+export type Ground = Pick<Frame, 'place' | 'warmerC' | 'site'> & {
+  /** Its days are those of the place's standard time. */
+  weather: WeatherFile | null;
+};
 
 export function openGround(options: PlaceOptions, speaker: Speaker, assets: Assets): Ground {
   const place = resolvePlace(options.asked, assets, speaker);
   const warmerC = options.warmerC ?? landWarmingSinceNormalsC;
-  return { place, warmerC, site: openSite(siteOptionsOf({ place, warmerC, options })) };
+  const weather = options.weather?.at(place) ?? null;
+  const site = openSite(siteOptionsOf({ place, warmerC, options: { ...options, weather } }));
+  return { place, warmerC, site, weather };
 }
 
 /** What the site of a frame was opened with: another thread opens the same. */
@@ -56,8 +62,8 @@ export function openFrame(
   assets = ownAssets,
   ground = openGround(options, speaker, assets),
 ): Frame {
-  const { place, warmerC, site } = ground;
-  const { weather, sunHours } = options;
+  const { place, warmerC, site, weather } = ground;
+  const { sunHours } = options;
   const warmerFrom = options.warmerC === null ? 'default' : 'given';
   const assumed = placeAssumptions(place, { warmerC, warmerFrom, sunHours }, speaker);
   const label = placeLabel(place, speaker);
@@ -70,7 +76,7 @@ export function openFrame(
     place,
     label,
     site,
-    options,
+    options: { ...options, weather },
     warmerC,
     speaker,
     assumed,

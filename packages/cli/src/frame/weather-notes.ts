@@ -5,11 +5,13 @@ import {
   measuredDays,
   recordFields,
   type WeatherFinding,
+  type WeatherReading,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { WeatherFile } from '../files/weather-file.ts';
 import { refuse } from '../refusal/refusal.ts';
 import type { Frame } from './frame.ts';
+import { readingWarnings } from './reading-warnings.ts';
 
 /** No season lasts longer, in days. */
 const longestSeason = 550;
@@ -24,22 +26,28 @@ export function weatherAssumption({ path, record }: WeatherFile, { say, dayWithY
 
 /** What is doubtful in a record; one that can't be of the place is refused with exit code 3. `label` names the place. */
 export function recordWarnings(
-  { path, record, missingCodes }: WeatherFile,
+  { path, record, reading }: WeatherFile,
   latitudeDeg: number,
   label: string,
   speaker: Speaker,
 ): string[] {
   const { impossible, findings } = checkWeather(record, latitudeDeg);
   if (impossible !== null) {
-    const values = { value: path, place: label };
+    const values = { value: `--weather ${path}`, place: label };
     throw refuse(`weather-${impossible}`, { field: '--weather', exit: 3, values });
   }
   return [
-    ...missingCodes.map(({ column, code, days }) =>
-      speaker.say('record.missing-code', { file: path, column, code: String(code), days }),
-    ),
+    ...readingWarnings(reading, '--weather', speaker),
+    ...leftOutWarning(reading, path, speaker),
     ...findings.map((finding) => findingSentence(finding, path, speaker)),
   ];
+}
+
+/** The `weather` command names them one by one. */
+function leftOutWarning({ files }: WeatherReading, path: string, { say }: Speaker): string[] {
+  const isAny = files.some(({ flagged }) => flagged.some(({ leftOut }) => leftOut));
+  const count = files.reduce((sum, { flaggedCount }) => sum + flaggedCount, 0);
+  return isAny ? [say('record.left-out', { file: path, count })] : [];
 }
 
 function findingSentence(

@@ -23,9 +23,14 @@ export function addPlaceOptions(command: Command, say: Say): Command {
     .option('--today <date>', say('help.today'))
     .option('--sun <hours>', say('help.sun'))
     .option('--warmer <celsius>', say('help.warmer'))
-    .option('--weather <file>', say('help.weather'))
+    .option('--weather <file>', say('help.weather'), another)
     .option('--years <n>', say('help.years'))
     .option('--seed <n>', say('help.seed'));
+}
+
+/** An option that may be given again and again. */
+export function another(text: string, before: readonly string[] = []): string[] {
+  return [...before, text];
 }
 
 /** How a crop is grown; `days` adds the dates, which `when` looks for itself. */

@@ -1,4 +1,4 @@
-import { readWeatherFile, type WeatherFile } from '../files/weather-file.ts';
+import { readWeatherFiles, type WeatherFile } from '../files/weather-file.ts';
 import { refuse } from '../refusal/refusal.ts';
 import { today as machineToday } from '../values/clock.ts';
 import { parseToday } from '../values/date.ts';
@@ -10,7 +10,7 @@ export type RawPlaceOptions = {
   at?: string;
   sun?: string;
   warmer?: string;
-  weather?: string;
+  weather?: string[];
   years?: string;
   seed?: string;
   today?: string;
@@ -47,7 +47,7 @@ export function readSetting(raw: RawPlaceOptions): Setting {
   return {
     sunHours: readSun(raw.sun),
     warmerC: number(raw.warmer, { field: '--warmer', min: -5, max: 10, unit: '°C' }),
-    weather: raw.weather === undefined ? null : readWeatherFile(raw.weather),
+    weather: raw.weather === undefined ? null : readWeatherFiles(raw.weather),
     years: number(raw.years, { field: '--years', min: 1, max: 200, whole: true }) ?? defaultYears,
     seed: number(raw.seed, { field: '--seed', min: 0, max: 2 ** 31 - 1, whole: true }) ?? defaultSeed,
     today: raw.today === undefined ? machineToday() : parseToday(raw.today),

@@ -3,19 +3,25 @@ import { refuse } from '../refusal/refusal.ts';
 
 const inputs = ['garden', 'batch', 'weather'] as const;
 
-type RawFiles = { out?: string } & { [Input in (typeof inputs)[number]]?: string };
+type RawFiles = { out?: string } & { [Input in (typeof inputs)[number]]?: string | string[] };
 
-/** Refuses an `--out` that is a file being read, by whatever name or link. */
-export function spareInput(raw: RawFiles): void {
+/**
+ * Refuses an `--out` that is a file being read, by whatever name or link.
+ *
+ * @param files those named without an option
+ */
+export function spareInput(raw: RawFiles, files: readonly string[] = []): void {
   const { out } = raw;
   const written = out === undefined ? null : fileAt(out);
   if (written === null) return;
-  for (const input of inputs) {
-    const path = raw[input];
-    if (path === undefined) continue;
-    const read = input === 'batch' && path === '-' ? fileAt(0) : fileAt(path);
+  const named = inputs.flatMap((input) =>
+    [raw[input] ?? []].flat().map((path) => ({ field: `--${input}`, path })),
+  );
+  for (const { field, path } of [...named, ...files.map((path) => ({ field: path, path }))]) {
+    const read = field === '--batch' && path === '-' ? fileAt(0) : fileAt(path);
     if (read === null || read.ino !== written.ino || read.dev !== written.dev) continue;
-    throw refuse('out-is-input', { field: `--${input}`, exit: 3, values: { value: String(out) } });
+    if (field === path) throw refuse('out-is-file', { exit: 3, values: { value: String(out) } });
+    throw refuse('out-is-input', { field, exit: 3, values: { value: String(out) } });
   }
 }
 

@@ -39,6 +39,11 @@ export function usageRefusal(
         },
       });
     }
+    case 'commander.missingArgument':
+      return refuse('missing-argument', {
+        values: { command: `neckfall ${command.name()}`, example: `neckfall ${command.name()} station.csv` },
+        expected: command.registeredArguments.map((argument) => `<${argument.name()}>`).join(' '),
+      });
     case 'commander.help':
       return missingCommand(root, speaker);
     default:

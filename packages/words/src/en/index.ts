@@ -13,6 +13,7 @@ import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
 import { help } from './command-line/help.ts';
 import { weather } from './command-line/weather.ts';
+import { weatherFiles } from './command-line/weather-files.ts';
 import { dates } from './dates.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { packet } from './packet.ts';
@@ -49,6 +50,7 @@ export const en = [
   season,
   terms,
   weather,
+  weatherFiles,
   when,
   where,
   which,

@@ -99,7 +99,7 @@ function read(
       format: 'epw',
       encoding,
       station: {
-        name: name.trim() || null,
+        name: /^(unknown|-)?$/i.test(name.trim()) ? null : name.trim(),
         latitudeDeg: numberOf(latitude),
         longitudeDeg: numberOf(longitude),
         elevationM: numberOf(elevation),

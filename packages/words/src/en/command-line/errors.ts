@@ -64,19 +64,16 @@ export const errors = {
   'error.stdout-full': 'The answer could not be printed: the disk behind the output is full ({reason}).',
   'error.stdout-failed': 'The answer could not be printed ({reason}).',
   'error.weather-missing':
-    '--weather {value}: there is no such file. Expected a CSV file with the columns date, temp_min_c and temp_max_c.',
-  'error.weather-unreadable':
-    '--weather {value} could not be read ({reason}). Expected a CSV file that you may read.',
+    '{value}: there is no such file. Expected a file of weather, such as a CSV file with the columns date, temp_min_c and temp_max_c.',
+  'error.weather-unreadable': '{value} could not be read ({reason}). Expected a file that you may read.',
   'error.weather-too-big':
-    '--weather {value} is larger than {limit, number} MB, more than the days of 500 years take. Expected a CSV file with a line a day.',
+    '{value} is larger than {limit, number} MB, unpacked or not, and no record is. Give a part of it.',
   'error.garden-too-big':
     '--garden {value} is larger than {limit, number} MB, the most that a garden file may be. Expected a garden file (*.neckfall.json).',
   'error.garden-too-many':
     '--garden {value}: {list} has {count, number} entries; a garden has at most {most, number}. Cut the file into several gardens.',
-  'error.weather-encoding':
-    '--weather {value} is not text in UTF-8. Expected a CSV file; save it as “CSV UTF-8”.',
   'error.weather-refused':
-    '--weather {value}, line {line}{column, select, none {} other {, {column}}}: "{received}", expected {expected}.{more, plural, =0 {} one { One more issue in the file.} other { # more issues in the file.}} Mend the file and try again.',
+    '{value}{line, select, none {} other {, line {line}}}{column, select, none {} other {, {column}}}: "{received}", expected {expected}.{more, plural, =0 {} one { One more issue in the file.} other { # more issues in the file.}} Mend the file and try again.',
   'error.data-missing':
     'The data file {value} is missing or damaged ({reason}). Run `npm run build` again, or make a fresh checkout.',
   'error.internal':

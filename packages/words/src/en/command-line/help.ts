@@ -20,7 +20,7 @@ export const help = {
   'help.sun': 'hours of direct sun on the bed at midsummer (default: open ground)',
   'help.warmer': 'how much warmer than the recorded climate (default: see How we know)',
   'help.weather':
-    'measured days in place of made-up ones: a CSV file with date, temp_min_c, temp_max_c and, if at hand, rain_mm and solar_mj_m2',
+    'measured days in place of made-up ones: a file as `neckfall weather` reads it, such as a CSV file with date, temp_min_c, temp_max_c and, if at hand, rain_mm and solar_mj_m2; may be given again for more files',
   'help.years': 'how many years of weather to try, 1 to 200 (default: 30)',
   'help.seed': 'another series of weather years (default: 1)',
   'help.json': 'one JSON document, in metric units',

@@ -1,21 +1,21 @@
 /** What is told of a daily record. */
 export const weather = {
   'record.missing-code':
-    '--weather {file}: {code} stands for “not measured” on {days, plural, one {# day} other {# days}} of {column}; {days, plural, one {it was} other {they were}} taken as unknown.',
+    '{file}: {code} stands for “not measured” on {days, plural, one {# day} other {# days}} of {column}; {days, plural, one {it was} other {they were}} taken as unknown.',
   'record.stuck':
     '--weather {file}: nights and days are exactly alike for {days, number} days from {date}. Did the thermometer stand still? Used as it stands.',
   'record.sun-beyond-sky':
-    '--weather {file}: solar_mj_m2 has more sun than reaches the earth on {days, plural, one {# day} other {# days}}. Is it the MJ of one day? Used as it stands.',
+    '--weather {file} has more sun than reaches the earth on {days, plural, one {# day} other {# days}}. Is it the MJ of one day? Used as it stands.',
   'record.sun-weak':
-    '--weather {file}: solar_mj_m2 adds up to {percent} % of the sun above the air, less than the dullest sky lets through. If it is in kWh, multiply it by 3.6 to make it MJ. Used as it stands.',
+    '--weather {file}: its sun adds up to {percent} % of the sun above the air, less than the dullest sky lets through. If it is in kWh, multiply it by 3.6 to make it MJ. Used as it stands.',
   'record.rain-heavy':
-    '--weather {file}: rain_mm has more than {limit, number} mm on {days, plural, one {# day} other {# days}}, up to {most, number} mm. Is it the mm of one day? Used as it stands.',
+    '--weather {file} has more than {limit, number} mm of rain on {days, plural, one {# day} other {# days}}, up to {most, number} mm. Is it the mm of one day? Used as it stands.',
   'record.measured':
     '{known, number} of the {days, number} days from {from} to {to} are measured{others, plural, =0 {} other {; the others are made-up weather}}.',
   'record.few':
     '--weather {file} has only {known, number} of the {days, number} days from {from} to {to}; the rest is made-up weather.',
   'error.weather-constant':
-    '--weather {value}: every day has the same temperatures, so these were not measured. Give the record of a thermometer.',
+    '{value}: every day has the same temperatures, so these were not measured. Give the record of a thermometer.',
   'error.weather-other-hemisphere':
-    '--weather {value}: midwinter is warmer than midsummer in it, so it is from the other half of the earth than {place}. Give a record of this place, or check the sign of the latitude.',
+    '{value}: midwinter is warmer than midsummer in it, so it is from the other half of the earth than {place}. Give a record of this place, or check the sign of the latitude.',
 } as const;

@@ -67,19 +67,16 @@ export const errors = {
     'No se pudo imprimir la respuesta: el disco detrás de la salida está lleno ({reason}).',
   'error.stdout-failed': 'No se pudo imprimir la respuesta ({reason}).',
   'error.weather-missing':
-    '--weather {value}: no existe ese archivo. Se esperaba un archivo CSV con las columnas date, temp_min_c y temp_max_c.',
-  'error.weather-unreadable':
-    '--weather {value} no se pudo leer ({reason}). Se esperaba un archivo CSV que puedas leer.',
+    '{value}: no existe ese archivo. Se esperaba un archivo del tiempo, como un CSV con las columnas date, temp_min_c y temp_max_c.',
+  'error.weather-unreadable': '{value} no se pudo leer ({reason}). Se esperaba un archivo que puedas leer.',
   'error.weather-too-big':
-    '--weather {value} pasa de {limit, number} MB, más de lo que ocupan los días de 500 años. Se esperaba un archivo CSV con una línea por día.',
+    '{value} pasa de {limit, number} MB, comprimido o no, y ningún registro es tan grande. Da una parte.',
   'error.garden-too-big':
     '--garden {value} pasa de {limit, number} MB, lo más que puede ocupar un archivo de huerto. Se esperaba un archivo de huerto (*.neckfall.json).',
   'error.garden-too-many':
     '--garden {value}: {list} tiene {count, number} entradas; un huerto tiene como mucho {most, number}. Corta el archivo en varios huertos.',
-  'error.weather-encoding':
-    '--weather {value} no es texto en UTF-8. Se esperaba un archivo CSV; guárdalo como “CSV UTF-8”.',
   'error.weather-refused':
-    '--weather {value}, línea {line}{column, select, none {} other {, {column}}}: "{received}", se esperaba {expected}.{more, plural, =0 {} one { Hay otro problema en el archivo.} other { Hay otros # problemas en el archivo.}} Corrige el archivo e inténtalo otra vez.',
+    '{value}{line, select, none {} other {, línea {line}}}{column, select, none {} other {, {column}}}: "{received}", se esperaba {expected}.{more, plural, =0 {} one { Hay otro problema en el archivo.} other { Hay otros # problemas en el archivo.}} Corrige el archivo e inténtalo otra vez.',
   'error.data-missing':
     'El archivo de datos {value} falta o está dañado ({reason}). Ejecuta otra vez `npm run build`, o haz una copia nueva del repositorio.',
   'error.internal':

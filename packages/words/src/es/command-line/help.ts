@@ -20,7 +20,7 @@ export const help = {
   'help.sun': 'horas de sol directo en el bancal a mitad del verano (si no: terreno abierto)',
   'help.warmer': 'cuánto más cálido que el clima registrado (si no: véase Cómo lo sabemos)',
   'help.weather':
-    'días medidos en lugar de inventados: un archivo CSV con date, temp_min_c, temp_max_c y, si los hay, rain_mm y solar_mj_m2',
+    'días medidos en lugar de inventados: un archivo de los que lee `neckfall weather`, como un CSV con date, temp_min_c, temp_max_c y, si los hay, rain_mm y solar_mj_m2; puede repetirse con más archivos',
   'help.years': 'cuántos años de tiempo probar, de 1 a 200 (si no: 30)',
   'help.seed': 'otra serie de años de tiempo (si no: 1)',
   'help.json': 'un documento JSON, en unidades métricas',
