@@ -26,7 +26,8 @@ export function amountsOfSumCounter(counter: Float64Array): Float64Array {
  * @param dayOf day of each reading
  */
 export function amountsOfDayCounter(counter: Float64Array, dayOf: Int32Array): Float64Array {
-  if (!isSetBackAtMidnight(counter, dayOf)) return firstAsZero(amountsOfSumCounter(counter));
+  const { atMidnight, elsewhere } = timesSetBack(counter, dayOf);
+  if (elsewhere > atMidnight) return firstAsZero(amountsOfSumCounter(counter));
   const amounts = new Float64Array(counter.length);
   let before = 0;
   let day = Number.NEGATIVE_INFINITY;
@@ -60,7 +61,11 @@ function isStale(counter: Float64Array, dayOf: Int32Array, at: number, before: n
   return next !== undefined && dayOf[at + 1] === dayOf[at] && isSetBack(next, value);
 }
 
-function isSetBackAtMidnight(counter: Float64Array, dayOf: Int32Array): boolean {
+/** How often a counter is set back between two days, and within them. */
+export function timesSetBack(
+  counter: Float64Array,
+  dayOf: ArrayLike<number>,
+): { atMidnight: number; elsewhere: number } {
   let atMidnight = 0;
   let elsewhere = 0;
   let before = -1;
@@ -76,5 +81,5 @@ function isSetBackAtMidnight(counter: Float64Array, dayOf: Int32Array): boolean 
     beforeThat = before;
     before = at;
   }
-  return atMidnight >= elsewhere;
+  return { atMidnight, elsewhere };
 }

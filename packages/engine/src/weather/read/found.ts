@@ -89,6 +89,8 @@ export type FoundFile = {
   /** Months of different years put together: no weather that came. Its days are those of 2001. */
   typicalYear: boolean;
   timeBase: 'local-standard' | 'utc' | 'as-printed';
+  /** By how much stamps were moved to the standard time of the place, and where that is taken from; else null. */
+  utcOffset?: { offsetH: number; from: 'correction' | 'place' | 'longitude' | 'file' } | null;
   /** Order of day, month and year where the file's dates leave it open or it was guessed; null: no question. */
   dateOrder: DateOrder | null;
   columns: FoundColumn[];

@@ -5,6 +5,7 @@ import { gsodFixed } from './gsod-fixed.ts';
 import { nasaPowerJson } from './nasa-power-json.ts';
 import { openMeteoJson } from './open-meteo-json.ts';
 import { ownDailyTable } from './own-daily-table.ts';
+import { tableReaders } from './table/readers.ts';
 import { tmy3 } from './tmy3.ts';
 
 /** Every format that is known, those first that say most plainly what they are. */
@@ -16,6 +17,7 @@ export const readers: readonly WeatherFormatReader[] = [
   nasaPowerJson,
   openMeteoJson,
   ownDailyTable,
+  ...tableReaders,
 ];
 
 /** Which reader knows a file by its content; null: none. */

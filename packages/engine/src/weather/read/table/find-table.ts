@@ -1,0 +1,167 @@
+import { weatherColumns, weatherLines } from '../../../limits/index.ts';
+import type { WeatherIssue } from '../found.ts';
+import { cellsOf, type Delimiter } from './cells.ts';
+import { delimiterOf, isComment, kindOf } from './delimiter.ts';
+import { type HeaderName, headerName } from './header-name.ts';
+import { isDateName, meaningOf, partOfDate } from './meaning.ts';
+import { unitOf } from './units.ts';
+
+/** Where a table stands in a file. */
+export type Table = {
+  lines: readonly string[];
+  delimiter: Delimiter;
+  names: HeaderName[];
+  /** Line of the names, 0 for the first; −1 where the table has none. */
+  header: number;
+  /** First line of data. */
+  from: number;
+};
+
+type Found<T> = { ok: true; value: T } | { ok: false; issue: WeatherIssue };
+
+export const issue = (
+  code: WeatherIssue['code'],
+  line: number | null,
+  received: string,
+  expected: string,
+  field = '',
+): { ok: false; issue: WeatherIssue } => ({
+  ok: false,
+  issue: { code, line, field: quoted(field), received: quoted(received), expected },
+});
+
+const quoted = (text: string) => (text.length > 60 ? `${text.slice(0, 60)}…` : text);
+
+/** The lines of a text; no more of them are cut out than are read. */
+export function linesOf(text: string): Found<string[]> {
+  const bare = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
+  const lines = bare.split(/\r\n|\n|\r/, weatherLines + 2);
+  while (lines.length > 0 && lines.at(-1)!.trim() === '') lines.pop();
+  if (lines.length <= weatherLines) return { ok: true, value: lines };
+  return issue('too-many-lines', weatherLines + 1, '', `at most ${weatherLines} lines`);
+}
+
+/** Lines above the data in which its names may stand. */
+const headerReach = 8;
+
+/** Finds a table by what its rows have in common. */
+export function findTable(lines: readonly string[]): Found<Table> {
+  const found = delimiterOf(lines);
+  if (found === null) {
+    return issue(
+      'not-weather',
+      null,
+      lines.find((line) => line.trim() !== '') ?? '',
+      'a table with a date in each row',
+    );
+  }
+  const { delimiter, width } = found;
+  if (width > weatherColumns) {
+    return issue(
+      'too-many-columns',
+      null,
+      `more than ${weatherColumns} columns`,
+      `at most ${weatherColumns} columns`,
+    );
+  }
+  const from = firstOfData(lines, delimiter, width);
+  if (from < 0) return issue('no-days', null, '', 'rows of weather below the names of the columns');
+  const { names, header } = namesAbove(lines, delimiter, from, width);
+  return { ok: true, value: { lines, delimiter, names, header, from } };
+}
+
+/** The first of two lines after another that hold mostly numbers and dates. */
+function firstOfData(lines: readonly string[], delimiter: Delimiter, width: number): number {
+  let candidate = -1;
+  for (const [at, line] of lines.entries()) {
+    if (line.trim() === '' || isComment(line)) continue;
+    if (!isData(cellsOf(line, delimiter), width)) candidate = -1;
+    else if (candidate >= 0) return candidate;
+    else candidate = at;
+  }
+  return candidate;
+}
+
+function isData(cells: readonly string[], width: number): boolean {
+  if (cells.length < Math.max(2, width / 2)) return false;
+  let filled = 0;
+  let typed = 0;
+  for (const cell of cells) {
+    const kind = kindOf(cell);
+    if (kind !== 'empty') filled++;
+    if (kind === 'number' || kind === 'date' || kind === 'time') typed++;
+  }
+  return typed >= 1 && typed >= filled * 0.4;
+}
+
+/** The names of the columns: of the lines above the data those that are understood best, two joined if need be. */
+function namesAbove(
+  lines: readonly string[],
+  delimiter: Delimiter,
+  from: number,
+  width: number,
+): { names: HeaderName[]; header: number } {
+  const rows: { at: number; cells: string[] }[] = [];
+  for (let at = from - 1; at >= 0 && rows.length < headerReach; at--) {
+    const line = lines[at]!.replace(/^\s*(?:#+|\/\/|%)\s*/, '').replace(/^\uFEFF/, '');
+    if (line.trim() !== '') rows.push({ at, cells: headerCells(line, delimiter, width) });
+  }
+  let best = { names: numberedNames(width), header: -1 };
+  let most = 0;
+  const consider = (texts: string[], row: number) => {
+    const names = withUnitsBelow(texts.map(headerName), rows.slice(0, row));
+    const score = understood(names) - 0.01 * row;
+    if (score > most) {
+      best = { names, header: rows[row]!.at };
+      most = score;
+    }
+  };
+  for (const [row, { cells }] of rows.entries()) {
+    consider(cells, row);
+    const above = rows[row + 1]?.cells;
+    if (above === undefined || above.length > cells.length + 1 || above.length < 2) continue;
+    const filled = above.map((_, at) => above.slice(0, at + 1).findLast((cell) => cell !== '') ?? '');
+    consider(
+      cells.map((cell, at) => `${above[at] ?? ''} ${cell}`.trim()),
+      row,
+    );
+    consider(
+      cells.map((cell, at) => `${filled[at] ?? ''} ${cell}`.trim()),
+      row,
+    );
+  }
+  return best;
+}
+
+/** Names parted by spaces may hold some themselves. */
+function headerCells(line: string, delimiter: Delimiter, width: number): string[] {
+  if (delimiter !== 'spaces') return cellsOf(line, delimiter);
+  const wide = cellsOf(line, 'wide-spaces');
+  return wide.length === width ? wide : cellsOf(line, 'spaces');
+}
+
+export const numberedNames = (width: number): HeaderName[] =>
+  Array.from({ length: width }, (_, at) => headerName(`${at + 1}`));
+
+/** Units that stand in a row of their own below the names. */
+function withUnitsBelow(names: HeaderName[], below: readonly { cells: string[] }[]): HeaderName[] {
+  for (const { cells } of below) {
+    const stated = cells.map((cell) => unitOf(cell));
+    if (!stated.some((unit) => unit !== null)) continue;
+    return names.map((name, at) => (name.unit === null ? { ...name, unit: stated[at] ?? null } : name));
+  }
+  return names;
+}
+
+/** How much of a row of names is understood: different things above all. */
+function understood(names: readonly HeaderName[]): number {
+  const kinds = new Set<string>();
+  let count = 0;
+  for (const name of names) {
+    const as = meaningOf(name)?.as ?? partOfDate(name) ?? (isDateName(name) ? 'date' : null);
+    if (as === null) continue;
+    kinds.add(as);
+    count += 0.1 + (name.unit === null ? 0 : 0.05);
+  }
+  return kinds.size + count;
+}

@@ -1,0 +1,81 @@
+import type { WeatherFormatReader } from '../../found.ts';
+import { sortedSample } from '../guess-units.ts';
+import type { HeaderName } from '../header-name.ts';
+import type { Meaning } from '../meaning.ts';
+import type { TableProfile } from '../profile.ts';
+import type { Judge } from '../read-rows.ts';
+import { readTable } from '../read-table.ts';
+import type { UnitName } from '../units.ts';
+import { namesIn } from './header-line.ts';
+
+const quantities: Record<string, Meaning> = {
+  ' tmax ': { as: 'tempMaxC', rank: 9, unit: null },
+  ' tmin ': { as: 'tempMinC', rank: 9, unit: null },
+  ' tavg ': { as: 'tempC', rank: 9, unit: null },
+  ' prcp ': { as: 'rainMm', rank: 9, unit: null },
+};
+
+/** Flags of measurement, quality and source, with commas between; one of quality says that a value failed a check. */
+const judge: Judge = (mark) => (mark.split(',')[1]?.trim() ? { why: 'quality-flag', leftOut: true } : null);
+
+/** Columns of marks, each beside the column of values that it is named for. */
+export function judgesNamed(names: readonly HeaderName[], behind: string, judge: Judge) {
+  return names.flatMap(({ words }, mark) => {
+    if (!words.endsWith(` ${behind} `)) return [];
+    const value = names.findIndex((name) => name.words === words.slice(0, -behind.length - 1));
+    return value < 0 ? [] : [{ value, mark, judge }];
+  });
+}
+
+/**
+ * Units that the file never says. Fahrenheit comes in whole degrees with hundredths of inches, Celsius with tenths
+ * beside mm, and the tenths of the archive are all whole numbers.
+ */
+function units(columns: { words: string; values: Float64Array }[]): {
+  temperature: UnitName;
+  rain: UnitName;
+} {
+  const sampled = (of: readonly string[]) =>
+    sortedSample(columns.filter(({ words }) => of.includes(words)).map(({ values }) => values));
+  const temperatures = sampled([' tmax ', ' tmin ', ' tavg ']);
+  const rain = sampled([' prcp ']);
+  const isWholeRain = rain.every(Number.isInteger);
+  if (temperatures.length === 0) {
+    if (isWholeRain) return { temperature: '0.1 °C', rain: '0.1 mm' };
+    // inches have two decimals, mm one
+    const isInches = rain.some((value) => Math.abs(value * 10 - Math.round(value * 10)) > 1e-6);
+    return isInches ? { temperature: '°F', rain: 'in' } : { temperature: '°C', rain: 'mm' };
+  }
+  if (!temperatures.every(Number.isInteger)) return { temperature: '°C', rain: 'mm' };
+  const quantile = (share: number) => temperatures[Math.floor(share * (temperatures.length - 1))]!;
+  const isTenths =
+    quantile(0.98) > 135 || quantile(0.02) < -75 || (isWholeRain && rain.some((value) => value > 15));
+  return isTenths ? { temperature: '0.1 °C', rain: '0.1 mm' } : { temperature: '°F', rain: 'in' };
+}
+
+const profile: TableProfile = {
+  format: 'ncei-daily-summaries',
+  timeBase: 'as-printed',
+  meaning: ({ words }) => quantities[words] ?? null,
+  judges: (names) => judgesNamed(names, 'attributes', judge),
+  units,
+};
+
+/** Daily summaries as NCEI gives them for stations of GHCN-Daily, in units of choice, and the archive's own tables. */
+export const noaaDaily: WeatherFormatReader = {
+  format: 'ncei-daily-summaries',
+  knows: (text) => {
+    const names = namesIn(text);
+    return (
+      names.includes('STATION') &&
+      names.includes('DATE') &&
+      ['TMAX', 'TMIN', 'PRCP', 'TAVG'].some((name) => names.includes(name))
+    );
+  },
+  read: (file, corrections, place) => {
+    const reading = readTable(file, corrections, place, profile);
+    const isArchive =
+      reading.ok && reading.found.columns.some(({ unit }) => unit === '0.1 °C' || unit === '0.1 mm');
+    return isArchive ? { ok: true, found: { ...reading.found, format: 'ghcn-daily-table' } } : reading;
+  },
+};

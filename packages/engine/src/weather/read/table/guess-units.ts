@@ -1,0 +1,65 @@
+import type { UnitName } from './units.ts';
+
+/** What speaks for how a file is written, besides the values themselves. */
+export type Hints = {
+  /** Some column states °F, inches, miles or inches of mercury. */
+  isAmerican: boolean;
+  /** Unit that other temperatures of the file state. */
+  temperature: UnitName | null;
+  /** Unit that other rain of the file states. */
+  rain: UnitName | null;
+};
+
+/** Known values in rising order: some thousands from all over the file are enough. */
+export function sortedSample(columns: readonly Float64Array[]): Float64Array {
+  const kept: number[] = [];
+  for (const values of columns) {
+    const step = Math.max(1, Math.floor(values.length / 4000));
+    for (let at = 0; at < values.length; at += step) {
+      const value = values[at]!;
+      // codes for “not measured” are far beyond any weather
+      if (!Number.isNaN(value) && Math.abs(value) < 900) kept.push(value);
+    }
+  }
+  return Float64Array.from(kept).sort();
+}
+
+const quantile = (sorted: Float64Array, share: number) =>
+  sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
+
+/** The unit of temperatures that state none, by their level and spread. */
+export function guessTemperature(columns: readonly Float64Array[], hints: Hints): UnitName {
+  if (hints.temperature !== null) return hints.temperature;
+  const sorted = sortedSample(columns);
+  if (sorted.length === 0) return hints.isAmerican ? '°F' : '°C';
+  const [low, middle, high] = [0.02, 0.5, 0.98].map((share) => quantile(sorted, share)) as [
+    number,
+    number,
+    number,
+  ];
+  const isWhole = sorted.every(Number.isInteger);
+  if (isWhole && (high > 135 || low < -75)) return '0.1 °C';
+  if (low > 200 && high < 340) return 'K';
+  // no place has a median day above 43 °C, or one in fifty above 54
+  if (middle > 43 || high > 54) return '°F';
+  if (hints.isAmerican && high > 38 && low > -25) return '°F';
+  // whole degrees about 36 that swing widely: a cold season in °F rather than a hot place
+  return isWhole && middle > 30 && high - low > 28 ? '°F' : '°C';
+}
+
+/** The unit of rain that states none. */
+export function guessRain(
+  columns: readonly Float64Array[],
+  temperature: UnitName | null,
+  hints: Hints,
+): UnitName {
+  if (hints.rain !== null) return hints.rain;
+  const wet = sortedSample(columns).filter((value) => value > 0);
+  const most = quantile(wet, 0.995);
+  const isWhole = wet.length > 10 && wet.every(Number.isInteger);
+  if (temperature === '0.1 °C') return '0.1 mm';
+  // rain alone, all in whole numbers and more than falls in mm
+  if (temperature === null && isWhole && quantile(wet, 0.9) > 90) return '0.1 mm';
+  if (temperature === '°F' || hints.isAmerican) return most < 20 ? 'in' : 'mm';
+  return 'mm';
+}

@@ -1,0 +1,281 @@
+import type { MissingCode } from '../../missing-codes.ts';
+import { checkDays, flag, noFlags } from '../flagged.ts';
+import type {
+  FileReading,
+  FoundColumn,
+  ReadingPlace,
+  WeatherCorrections,
+  WeatherQuantity,
+  WeatherText,
+} from '../found.ts';
+import { cellsOf } from './cells.ts';
+import { chooseColumns, type ReadColumn, settleRain } from './choose-columns.ts';
+import { cleanValues } from './clean-values.ts';
+import { askedColumns } from './corrected.ts';
+import { type DateColumns, dateColumnsOf } from './date-columns.ts';
+import { recordOfDays, recordOfReadings } from './days-of-rows.ts';
+import { sampleOf } from './delimiter.ts';
+import { findTable, issue, linesOf, numberedNames, type Table } from './find-table.ts';
+import { guessRain, guessTemperature, type Hints } from './guess-units.ts';
+import { type Meaning, meaningOf } from './meaning.ts';
+import { decimalMarkOf } from './numbers.ts';
+import type { TableProfile } from './profile.ts';
+import { type Rows, readRows } from './read-rows.ts';
+import { dayOfRows, medianDays, minutesOf, type StandardTime, spacingOf, standardTime } from './stamps.ts';
+import { stationColumn, stationOf } from './station.ts';
+import { inBase, kindOfQuantity, type UnitName, unitIsOf } from './units.ts';
+
+const sampledRows = 200;
+
+/** Reads a table of weather, as far as its format is known by that, and else by what stands in it. */
+export function readTable(
+  file: WeatherText,
+  corrections: WeatherCorrections,
+  place: ReadingPlace,
+  profile: TableProfile,
+): FileReading {
+  const lines = linesOf(file.text);
+  if (!lines.ok) return lines;
+  const found = findTable(lines.value);
+  if (!found.ok) return found;
+  const table = found.value;
+  const asked = askedColumns(table.names, corrections);
+  if (!asked.ok) return asked;
+  const sample = sampleOf(lines.value.slice(table.from), sampledRows).map((line) =>
+    cellsOf(line, table.delimiter),
+  );
+  padNames(table, sample);
+  const dates = dateColumnsOf(table.names, sample, corrections);
+  const meanings = table.names.map((name, at) => (datesHave(dates, at) ? null : meant(profile, name)));
+  for (const [at, meaning] of asked.value) meanings[at] = meaning;
+  const values = meanings.flatMap((meaning, at) =>
+    meaning !== null && kindOfQuantity(meaning.as) !== null ? [at] : [],
+  );
+  const header = table.header < 0 ? '' : lines.value[table.header]!;
+  if (dates === null) {
+    if (values.length === 0)
+      return issue('not-weather', null, header, 'columns of dates and of temperature or rain');
+    return issue(
+      'no-dates',
+      table.from + 1,
+      lines.value[table.from]!,
+      'a column of dates, or of year, month and day',
+    );
+  }
+  if (values.length === 0) {
+    return issue(
+      'no-values',
+      table.header < 0 ? null : table.header + 1,
+      header,
+      'a column of temperature, rain or sun',
+    );
+  }
+  const isAmerican = table.names.some(
+    ({ column, unit }) => unit === '°F' || unit === 'in' || /\bmph\b|inHg|in\. ?hg|\bhg\b/i.test(column),
+  );
+  const read = readRows({
+    table,
+    dates,
+    decimal: decimalMarkOf(
+      sample.flatMap((cells) => values.map((at) => cells[at] ?? '').filter((cell) => /[.,]/.test(cell))),
+      table.delimiter !== ',',
+    ),
+    values,
+    judges: profile.judges?.(table.names).filter(({ value }) => values.includes(value)) ?? [],
+    station: stationColumn(table, sample),
+    dateOrder: corrections.dateOrder,
+    habits: {
+      isAmerican: isAmerican || sample.some((cells) => cells.some((cell) => /\d\s?[ap]m$/i.test(cell))),
+    },
+  });
+  if (!read.ok) return read;
+  if (read.value.day.length === 0) return issue('no-days', null, '', 'at least one row with a date');
+  const columns = values.map((at, column): ReadColumn => {
+    return {
+      name: table.names[at]!,
+      meaning: meanings[at]!,
+      values: read.value.values[column]!,
+      isAsked: asked.value.has(at),
+    };
+  });
+  return foundOf(file, table, dates, columns, read.value, isAmerican, corrections, place, profile);
+}
+
+const datesHave = (dates: DateColumns | null, column: number) =>
+  dates !== null && Object.values(dates).includes(column);
+
+function meant(profile: TableProfile, name: Table['names'][number]): Meaning | null {
+  const known = profile.meaning?.(name);
+  return known === undefined ? meaningOf(name) : known;
+}
+
+/** A table of which the first column has no name of its own has one name too few. */
+function padNames(table: Table, sample: readonly string[][]): void {
+  const { length } = table.names;
+  const longer = sample.filter((cells) => cells.length === length + 1 && cells.at(-1) !== '');
+  const isIndexed = longer.length > 0.9 * sample.length && longer.every((cells) => /^\d+$/.test(cells[0]!));
+  if (isIndexed && length > 0) table.names.unshift({ ...numberedNames(1)[0]!, column: '' });
+}
+
+function foundOf(
+  file: WeatherText,
+  table: Table,
+  dates: DateColumns,
+  columns: ReadColumn[],
+  rows: Rows,
+  isAmerican: boolean,
+  corrections: WeatherCorrections,
+  place: ReadingPlace,
+  profile: TableProfile,
+): FileReading {
+  const spacing = spacingOf(rows);
+  if (spacing === 'days' && rows.day.length > 2 && medianDays(rows.day) > 3) {
+    return issue('no-days', null, '', 'a row for each day, or readings within days');
+  }
+  settleRain(columns, spacing, rows.day);
+  const unitOf = unitsOf(columns, isAmerican, profile);
+  const chosen = chooseColumns(columns, spacing);
+  const station = profile.station ?? stationOf(table);
+  setOffsets(rows, profile);
+  const isAskedOnly = profile.fileOffsetMinutes !== undefined;
+  const standard = standardTime(
+    corrections,
+    place.utcOffsetH,
+    station?.longitudeDeg ?? null,
+    rows,
+    isAskedOnly,
+  );
+  const isUtc = spacing === 'readings' && rows.offset.some((offset) => !Number.isNaN(offset));
+  const minute = minutesOf(rows, standard);
+  const day = spacing === 'days' ? dayOfRows(rows) : minute.map((at) => Math.floor(at / 1440));
+
+  const flags = noFlags();
+  const clean = new Map<WeatherQuantity, Float64Array>();
+  const missingCodes: MissingCode[] = [];
+  for (const [as, column] of chosen) {
+    const { values, codes } = cleanValues(column.values, unitOf(column), as, spacing === 'days', day, flags);
+    clean.set(as, values);
+    for (const code of codes) missingCodes.push({ column: column.name.column, ...code });
+  }
+  for (const { row, column, raw, why, leftOut } of rows.marks) {
+    const marked = columns[column]!;
+    const { as } = marked.meaning;
+    if (chosen.get(as) !== marked) continue;
+    const field = as === 'tempMinC' || as === 'tempMaxC' ? as : as.startsWith('rain') ? 'rainMm' : null;
+    if (field !== null) flag(flags, day[row]!, field, inBase(raw, unitOf(marked)), why, leftOut);
+  }
+  if (clean.size === 0)
+    return issue('no-values', null, '', 'a column of temperature, rain or sun that is not empty');
+  const { record, daysWithRow } =
+    spacing === 'days' ? recordOfDays(day, clean) : recordOfReadings(minute, clean);
+  checkDays(record, flags);
+  const used = foundColumns(table, dates, [...chosen.values()], unitOf);
+  return {
+    ok: true,
+    found: {
+      file: file.file,
+      format: profile.format,
+      encoding: file.encoding,
+      station,
+      otherStations: rows.otherStations,
+      typicalYear: false,
+      timeBase: timeBaseOf(isUtc, standard, rows, profile),
+      utcOffset: isUtc && standard !== null ? standard : null,
+      dateOrder: rows.dateOrder,
+      columns: used,
+      unused: table.names
+        .map(({ column }) => column)
+        .filter((name) => name !== '' && !used.some(({ column }) => column === name)),
+      missingCodes,
+      record,
+      daysWithRow,
+      ...flags,
+    },
+  };
+}
+
+/** What stamps are ahead of UTC, as the format says it where they don't. */
+function setOffsets(rows: Rows, { timeBase, fileOffsetMinutes }: TableProfile): void {
+  const { offset } = rows;
+  if (fileOffsetMinutes !== undefined) {
+    // seconds since 1970 are of UTC: made local ones of the file first, as its other stamps are
+    for (let at = 0; at < offset.length; at++) {
+      if (offset[at] === 0) rows.minute[at]! += fileOffsetMinutes;
+      offset[at] = fileOffsetMinutes;
+    }
+  } else if (timeBase === 'local-standard') offset.fill(Number.NaN);
+  else if (timeBase === 'utc') for (let at = 0; at < offset.length; at++) offset[at] ||= 0;
+}
+
+function timeBaseOf(
+  isUtc: boolean,
+  standard: StandardTime | null,
+  { offset }: Rows,
+  { timeBase, fileOffsetMinutes }: TableProfile,
+) {
+  if (fileOffsetMinutes !== undefined)
+    return standard === null ? (fileOffsetMinutes === 0 ? 'utc' : 'as-printed') : 'local-standard';
+  if (!isUtc) return timeBase === 'utc' ? 'as-printed' : timeBase;
+  return offset.every((minutes) => minutes === 0) ? 'utc' : 'local-standard';
+}
+
+/** The unit of each column: stated, asked for, or guessed from the values. */
+function unitsOf(
+  columns: readonly ReadColumn[],
+  isAmerican: boolean,
+  profile: TableProfile,
+): (column: ReadColumn) => UnitName {
+  const ofKind = (kind: string) => columns.filter(({ meaning }) => kindOfQuantity(meaning.as) === kind);
+  const stated = (kind: string) => {
+    const units = ofKind(kind).flatMap(({ meaning }) => meaning.unit ?? []);
+    return units.find((unit) => unitIsOf(unit) === kind) ?? null;
+  };
+  const unstated = (kind: string) => ofKind(kind).filter(({ meaning }) => meaning.unit === null);
+  const hints: Hints = { isAmerican, temperature: stated('temperature'), rain: stated('rain') };
+  const known = profile.units?.(columns.map(({ name, values }) => ({ words: name.words, values })));
+  const temperature =
+    known?.temperature ??
+    guessTemperature(
+      unstated('temperature').map(({ values }) => values),
+      hints,
+    );
+  const hasTemperature = ofKind('temperature').length > 0;
+  const rain =
+    known?.rain ??
+    guessRain(
+      unstated('rain').map(({ values }) => values),
+      hasTemperature ? temperature : null,
+      hints,
+    );
+  return ({ meaning }) => {
+    if (meaning.unit !== null) return meaning.unit;
+    const kind = kindOfQuantity(meaning.as);
+    if (kind === 'temperature') return temperature;
+    if (kind === 'rain') return rain;
+    return kind === 'energy' ? 'MJ/m²' : 'W/m²';
+  };
+}
+
+function foundColumns(
+  { names }: Table,
+  dates: DateColumns,
+  chosen: readonly ReadColumn[],
+  unitOf: (column: ReadColumn) => UnitName,
+): FoundColumn[] {
+  const at = (column: number | null, as: WeatherQuantity): FoundColumn[] =>
+    column === null || column < 0 ? [] : [{ column: names[column]?.column ?? '', as, unit: null }];
+  const when = (): FoundColumn[] => {
+    if (dates.kind === 'epoch') return at(dates.column, 'date');
+    const clock = [...at(dates.time, 'time'), ...at(dates.hour, 'hour')];
+    if (dates.kind === 'cells') return [...at(dates.date, 'date'), ...clock];
+    const year = at(dates.year, 'year');
+    if (dates.kind === 'day-of-year') return [...year, ...at(dates.day, 'day'), ...clock];
+    return [...year, ...at(dates.month, 'month'), ...at(dates.day, 'day'), ...clock];
+  };
+  const values = chosen.map((column) => ({
+    column: column.name.column,
+    as: column.meaning.as,
+    unit: unitOf(column),
+  }));
+  return [...when(), ...values];
+}
