@@ -57,20 +57,26 @@ export function chooseColumns(
 const counterShare = 0.85;
 const fewestWet = 8;
 
+/** So much in every reading alike is what a counter shows in dry weather, mm or inches; less may be rain. */
+const standingStill = 5;
+
 /** Whether values are those of a counter, in the order of time; null where they are too few to tell. */
 export function isCounter(values: Float64Array): boolean | null {
   let wet = 0;
+  let held = 0;
   let risen = 0;
   let before = Number.NaN;
   for (const value of values) {
     if (Number.isNaN(value)) continue;
     if (before > 0) {
       wet++;
-      if (value >= before) risen++;
+      if (value >= before) held++;
+      if (value > before) risen++;
     }
     before = value;
   }
-  return wet < fewestWet ? null : risen >= counterShare * wet;
+  if (wet < fewestWet || (risen === 0 && held === wet && before < standingStill)) return null;
+  return held >= counterShare * wet;
 }
 
 /**

@@ -21,8 +21,8 @@ export type DateColumns =
   /** Seconds, or thousandths of them, since 1970; `day` days since 30 December 1899, as in spreadsheets. */
   | { kind: 'epoch'; column: number; unit: 'second' | 'millisecond' | 'day' };
 
-/** Of the cells that are filled, so many must be dates. */
-const mostCells = 0.8;
+/** Of the cells that are filled, so many must be dates: heads and sums may stand between the rows. */
+const mostCells = 0.6;
 
 type Part = 'year' | 'month' | 'day' | 'dayOfYear' | 'hour' | 'minute';
 

@@ -70,13 +70,15 @@ export function findTable(lines: readonly string[]): Found<Table> {
   return { ok: true, value: { lines, delimiter, names, header, from } };
 }
 
-/** The first of two lines after another that hold mostly numbers and dates. */
+/** The first line that holds mostly numbers and a date, or of two after another the first that holds numbers. */
 function firstOfData(lines: readonly string[], delimiter: Delimiter, width: number): number {
   let candidate = -1;
   for (const [at, line] of lines.entries()) {
     if (line.trim() === '' || isComment(line)) continue;
-    if (!isData(cellsOf(line, delimiter), width)) candidate = -1;
+    const cells = cellsOf(line, delimiter);
+    if (!isData(cells, width)) candidate = -1;
     else if (candidate >= 0) return candidate;
+    else if (cells.length >= 0.8 * width && cells.some((cell) => kindOf(cell) === 'date')) return at;
     else candidate = at;
   }
   return candidate;
@@ -135,9 +137,10 @@ function namesAbove(
 
 /** Names parted by spaces may hold some themselves. */
 function headerCells(line: string, delimiter: Delimiter, width: number): string[] {
-  if (delimiter !== 'spaces') return cellsOf(line, delimiter);
+  if (delimiter !== 'spaces' && delimiter !== 'wide-spaces') return cellsOf(line, delimiter);
   const wide = cellsOf(line, 'wide-spaces');
-  return wide.length === width ? wide : cellsOf(line, 'spaces');
+  const narrow = cellsOf(line, 'spaces');
+  return narrow.length === width && wide.length !== width ? narrow : wide.length > 1 ? wide : narrow;
 }
 
 export const numberedNames = (width: number): HeaderName[] =>

@@ -64,6 +64,8 @@ export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: fals
   const stationOf: string[] = [];
   const headerLine = header < 0 ? null : lines[header];
   const when = whenReader(wanted);
+  const { dates } = wanted;
+  const dated = dates.kind === 'cells' ? dates.date : dates.kind === 'epoch' ? dates.column : dates.year;
   let count = 0;
   let bad: { line: number; received: string } | null = null;
   let badRows = 0;
@@ -74,6 +76,8 @@ export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: fals
     if (cells.every((cell) => cell === '')) continue;
     const date = when(cells);
     if (date === null) {
+      // sums, means and heads between the rows
+      if (!/\d/.test(cells[dated] ?? '')) continue;
       badRows++;
       bad ??= { line: at + 1, received: cells.slice(0, 3).join(' ') };
       continue;

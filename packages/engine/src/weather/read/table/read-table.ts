@@ -26,6 +26,8 @@ import { stationColumn, stationOf } from './station.ts';
 import { inBase, kindOfQuantity, type UnitName, unitIsOf } from './units.ts';
 
 const sampledRows = 200;
+/** Fewer rows than this may be days that someone happened to keep. */
+const fewestRows = 10;
 
 /** Reads a table of weather, as far as its format is known by that, and else by what stands in it. */
 export function readTable(
@@ -129,7 +131,7 @@ function foundOf(
   profile: TableProfile,
 ): FileReading {
   const spacing = spacingOf(rows);
-  if (spacing === 'days' && rows.day.length > 2 && medianDays(rows.day) > 3) {
+  if (spacing === 'days' && rows.day.length > fewestRows && medianDays(rows.day) > 3) {
     return issue('no-days', null, '', 'a row for each day, or readings within days');
   }
   settleRain(columns, spacing, rows.day);
