@@ -43,9 +43,9 @@ export function readTable(
   const table = found.value;
   const asked = askedColumns(table.names, corrections);
   if (!asked.ok) return asked;
-  const sample = sampleOf(lines.value.slice(table.from), sampledRows).map((line) =>
-    cellsOf(line, table.delimiter),
-  );
+  const sample = sampleOf(lines.value.slice(table.from), sampledRows)
+    .filter((line) => line !== lines.value[table.header])
+    .map((line) => cellsOf(line, table.delimiter));
   padNames(table, sample);
   const dates = dateColumnsOf(table.names, sample, corrections);
   const meanings = table.names.map((name, at) => (datesHave(dates, at) ? null : meant(profile, name)));
