@@ -4,7 +4,14 @@ import type { HeaderName } from './header-name.ts';
 import type { Meaning } from './meaning.ts';
 
 /** A column of values that was read, in the unit of the file. */
-export type ReadColumn = { name: HeaderName; meaning: Meaning; values: Float64Array; isAsked: boolean };
+export type ReadColumn = {
+  name: HeaderName;
+  meaning: Meaning;
+  values: Float64Array;
+  /** Whether some are written with decimals, if only `.0`. */
+  hasDecimals: boolean;
+  isAsked: boolean;
+};
 
 /** Whether rows are days, or readings within them. */
 export type Spacing = 'days' | 'readings';

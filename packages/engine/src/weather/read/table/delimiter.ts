@@ -60,13 +60,14 @@ export function delimiterOf(lines: readonly string[]): { delimiter: Delimiter; w
   return most < 0.1 ? null : best;
 }
 
-function commonest(values: readonly number[]): number {
-  const counts = new Map<number, number>();
+/** The length that most cells are in lines of: a few long lines tell more of a table than many short ones above it. */
+function commonest(lengths: readonly number[]): number {
+  const cells = new Map<number, number>();
   let best = 0;
-  for (const value of values) {
-    const count = (counts.get(value) ?? 0) + 1;
-    counts.set(value, count);
-    if (count > (counts.get(best) ?? 0)) best = value;
+  for (const length of lengths) {
+    const count = (cells.get(length) ?? 0) + length;
+    cells.set(length, count);
+    if (count > (cells.get(best) ?? 0)) best = length;
   }
   return best;
 }

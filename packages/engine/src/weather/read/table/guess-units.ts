@@ -10,15 +10,18 @@ export type Hints = {
   rain: UnitName | null;
 };
 
+/** Values as they stand in the file, and whether some are written with decimals, if only `.0`. */
+export type Seen = { values: Float64Array; hasDecimals: boolean };
+
 /** Known values in rising order: some thousands from all over the file are enough. */
-export function sortedSample(columns: readonly Float64Array[]): Float64Array {
+export function sortedSample(columns: readonly Seen[], mostAbsolute = 900): Float64Array {
   const kept: number[] = [];
-  for (const values of columns) {
+  for (const { values } of columns) {
     const step = Math.max(1, Math.floor(values.length / 4000));
     for (let at = 0; at < values.length; at += step) {
       const value = values[at]!;
       // codes for “not measured” are far beyond any weather
-      if (!Number.isNaN(value) && Math.abs(value) < 900) kept.push(value);
+      if (!Number.isNaN(value) && Math.abs(value) < mostAbsolute) kept.push(value);
     }
   }
   return Float64Array.from(kept).sort();
@@ -28,7 +31,7 @@ const quantile = (sorted: Float64Array, share: number) =>
   sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? 0;
 
 /** The unit of temperatures that state none, by their level and spread. */
-export function guessTemperature(columns: readonly Float64Array[], hints: Hints): UnitName {
+export function guessTemperature(columns: readonly Seen[], hints: Hints): UnitName {
   if (hints.temperature !== null) return hints.temperature;
   const sorted = sortedSample(columns);
   if (sorted.length === 0) return hints.isAmerican ? '°F' : '°C';
@@ -37,7 +40,7 @@ export function guessTemperature(columns: readonly Float64Array[], hints: Hints)
     number,
     number,
   ];
-  const isWhole = sorted.every(Number.isInteger);
+  const isWhole = !columns.some(({ hasDecimals }) => hasDecimals) && sorted.every(Number.isInteger);
   if (isWhole && (high > 135 || low < -75)) return '0.1 °C';
   if (low > 200 && high < 340) return 'K';
   // no place has a median day above 43 °C, or one in fifty above 54
@@ -48,11 +51,7 @@ export function guessTemperature(columns: readonly Float64Array[], hints: Hints)
 }
 
 /** The unit of rain that states none. */
-export function guessRain(
-  columns: readonly Float64Array[],
-  temperature: UnitName | null,
-  hints: Hints,
-): UnitName {
+export function guessRain(columns: readonly Seen[], temperature: UnitName | null, hints: Hints): UnitName {
   if (hints.rain !== null) return hints.rain;
   const wet = sortedSample(columns).filter((value) => value > 0);
   const most = quantile(wet, 0.995);
@@ -62,4 +61,14 @@ export function guessRain(
   if (temperature === null && isWhole && quantile(wet, 0.9) > 90) return '0.1 mm';
   if (temperature === '°F' || hints.isAmerican) return most < 20 ? 'in' : 'mm';
   return 'mm';
+}
+
+/** The unit of sun that states none: days of kWh, MJ, mean watts, joules a cm² and watt hours differ in size. */
+export function guessSun(values: Float64Array, isDays: boolean): UnitName {
+  const high = quantile(sortedSample([{ values, hasDecimals: false }], 9998), 0.98);
+  if (!isDays) return high > 15 ? 'W/m²' : 'MJ/m²';
+  if (high <= 10) return 'kWh/m²';
+  if (high <= 45) return 'MJ/m²';
+  if (high <= 450) return 'W/m²';
+  return high <= 3500 ? 'J/cm²' : 'Wh/m²';
 }

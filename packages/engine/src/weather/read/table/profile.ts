@@ -1,8 +1,12 @@
 import type { FoundStation, WeatherFormat } from '../found.ts';
+import type { Seen } from './guess-units.ts';
 import type { HeaderName } from './header-name.ts';
 import type { Meaning } from './meaning.ts';
 import type { Judge } from './read-rows.ts';
 import type { UnitName } from './units.ts';
+
+/** Values of a column by the words of its name. */
+export type ValuesSeen = Seen & { words: string };
 
 /** What is known of a table beforehand, as its format is known. */
 export type TableProfile = {
@@ -17,7 +21,7 @@ export type TableProfile = {
    */
   timeBase: 'utc' | 'local-standard' | 'as-printed';
   /** Units of columns that state none, from their values. */
-  units?(columns: { words: string; values: Float64Array }[]): { temperature: UnitName; rain: UnitName };
+  units?(columns: readonly ValuesSeen[]): { temperature: UnitName; rain: UnitName };
   station?: FoundStation;
   /** Minutes that all stamps of the file are ahead of UTC: taken as they are, unless a place is asked for. */
   fileOffsetMinutes?: number;

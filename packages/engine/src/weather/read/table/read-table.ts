@@ -16,14 +16,14 @@ import { type DateColumns, dateColumnsOf } from './date-columns.ts';
 import { recordOfDays, recordOfReadings } from './days-of-rows.ts';
 import { sampleOf } from './delimiter.ts';
 import { findTable, issue, linesOf, numberedNames, type Table } from './find-table.ts';
-import { guessRain, guessTemperature, type Hints } from './guess-units.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
 import { decimalMarkOf } from './numbers.ts';
 import type { TableProfile } from './profile.ts';
 import { type Rows, readRows } from './read-rows.ts';
 import { dayOfRows, medianDays, minutesOf, type StandardTime, spacingOf, standardTime } from './stamps.ts';
 import { stationColumn, stationOf } from './station.ts';
-import { inBase, kindOfQuantity, type UnitName, unitIsOf } from './units.ts';
+import { inBase, kindOfQuantity, type UnitName } from './units.ts';
+import { settleSun, unitsOf } from './units-of-columns.ts';
 
 const sampledRows = 200;
 /** Fewer rows than this may be days that someone happened to keep. */
@@ -97,6 +97,7 @@ export function readTable(
       name: table.names[at]!,
       meaning: meanings[at]!,
       values: read.value.values[column]!,
+      hasDecimals: sample.some((cells) => /\d[.,]\d/.test(cells[at] ?? '')),
       isAsked: asked.value.has(at),
     };
   });
@@ -135,7 +136,8 @@ function foundOf(
     return issue('no-days', null, '', 'a row for each day, or readings within days');
   }
   settleRain(columns, spacing, rows.day);
-  const unitOf = unitsOf(columns, isAmerican, profile);
+  settleSun(columns, spacing);
+  const unitOf = unitsOf(columns, table.names, isAmerican, profile);
   const chosen = chooseColumns(columns, spacing);
   const station = profile.station ?? stationOf(table);
   setOffsets(rows, profile);
@@ -219,43 +221,6 @@ function timeBaseOf(
     return standard === null ? (fileOffsetMinutes === 0 ? 'utc' : 'as-printed') : 'local-standard';
   if (!isUtc) return timeBase === 'utc' ? 'as-printed' : timeBase;
   return offset.every((minutes) => minutes === 0) ? 'utc' : 'local-standard';
-}
-
-/** The unit of each column: stated, asked for, or guessed from the values. */
-function unitsOf(
-  columns: readonly ReadColumn[],
-  isAmerican: boolean,
-  profile: TableProfile,
-): (column: ReadColumn) => UnitName {
-  const ofKind = (kind: string) => columns.filter(({ meaning }) => kindOfQuantity(meaning.as) === kind);
-  const stated = (kind: string) => {
-    const units = ofKind(kind).flatMap(({ meaning }) => meaning.unit ?? []);
-    return units.find((unit) => unitIsOf(unit) === kind) ?? null;
-  };
-  const unstated = (kind: string) => ofKind(kind).filter(({ meaning }) => meaning.unit === null);
-  const hints: Hints = { isAmerican, temperature: stated('temperature'), rain: stated('rain') };
-  const known = profile.units?.(columns.map(({ name, values }) => ({ words: name.words, values })));
-  const temperature =
-    known?.temperature ??
-    guessTemperature(
-      unstated('temperature').map(({ values }) => values),
-      hints,
-    );
-  const hasTemperature = ofKind('temperature').length > 0;
-  const rain =
-    known?.rain ??
-    guessRain(
-      unstated('rain').map(({ values }) => values),
-      hasTemperature ? temperature : null,
-      hints,
-    );
-  return ({ meaning }) => {
-    if (meaning.unit !== null) return meaning.unit;
-    const kind = kindOfQuantity(meaning.as);
-    if (kind === 'temperature') return temperature;
-    if (kind === 'rain') return rain;
-    return kind === 'energy' ? 'MJ/m²' : 'W/m²';
-  };
 }
 
 function foundColumns(

@@ -2,7 +2,7 @@ import type { WeatherFormatReader } from '../../found.ts';
 import { sortedSample } from '../guess-units.ts';
 import type { HeaderName } from '../header-name.ts';
 import type { Meaning } from '../meaning.ts';
-import type { TableProfile } from '../profile.ts';
+import type { TableProfile, ValuesSeen } from '../profile.ts';
 import type { Judge } from '../read-rows.ts';
 import { readTable } from '../read-table.ts';
 import type { UnitName } from '../units.ts';
@@ -31,25 +31,23 @@ export function judgesNamed(names: readonly HeaderName[], behind: string, judge:
  * Units that the file never says. Fahrenheit comes in whole degrees with hundredths of inches, Celsius with tenths
  * beside mm, and the tenths of the archive are all whole numbers.
  */
-function units(columns: { words: string; values: Float64Array }[]): {
-  temperature: UnitName;
-  rain: UnitName;
-} {
-  const sampled = (of: readonly string[]) =>
-    sortedSample(columns.filter(({ words }) => of.includes(words)).map(({ values }) => values));
-  const temperatures = sampled([' tmax ', ' tmin ', ' tavg ']);
-  const rain = sampled([' prcp ']);
-  const isWholeRain = rain.every(Number.isInteger);
+function units(columns: readonly ValuesSeen[]): { temperature: UnitName; rain: UnitName } {
+  const isRain = ({ words }: ValuesSeen) => words === ' prcp ';
+  const hasDecimals = (seen: readonly ValuesSeen[]) => seen.some(({ hasDecimals }) => hasDecimals);
+  const rainColumns = columns.filter(isRain);
+  const temperatureColumns = columns.filter((column) => !isRain(column));
+  const temperatures = sortedSample(temperatureColumns);
+  const rain = sortedSample(rainColumns);
   if (temperatures.length === 0) {
-    if (isWholeRain) return { temperature: '0.1 °C', rain: '0.1 mm' };
+    if (!hasDecimals(rainColumns)) return { temperature: '0.1 °C', rain: '0.1 mm' };
     // inches have two decimals, mm one
     const isInches = rain.some((value) => Math.abs(value * 10 - Math.round(value * 10)) > 1e-6);
     return isInches ? { temperature: '°F', rain: 'in' } : { temperature: '°C', rain: 'mm' };
   }
-  if (!temperatures.every(Number.isInteger)) return { temperature: '°C', rain: 'mm' };
+  if (hasDecimals(temperatureColumns)) return { temperature: '°C', rain: 'mm' };
   const quantile = (share: number) => temperatures[Math.floor(share * (temperatures.length - 1))]!;
   const isTenths =
-    quantile(0.98) > 135 || quantile(0.02) < -75 || (isWholeRain && rain.some((value) => value > 15));
+    quantile(0.98) > 135 || quantile(0.02) < -75 || (!hasDecimals(rainColumns) && rain.some((mm) => mm > 15));
   return isTenths ? { temperature: '0.1 °C', rain: '0.1 mm' } : { temperature: '°F', rain: 'in' };
 }
 
