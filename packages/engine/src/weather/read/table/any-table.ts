@@ -19,7 +19,7 @@ export const anyTableReader: WeatherFormatReader = {
     // the last is cut off
     if (text.length > headLength) lines.pop();
     const found = findTable(lines);
-    if (!found.ok) return false;
+    if (!found.ok) return found.issue.code === 'too-many-columns';
     const { names, from, delimiter } = found.value;
     if (names.some((name) => meaningOf(name) !== null)) return true;
     const sample = sampleOf(lines.slice(from), sampledRows).map((line) => cellsOf(line, delimiter));
