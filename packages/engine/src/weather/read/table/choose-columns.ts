@@ -63,6 +63,8 @@ export function chooseColumns(
 /** Of readings after rain, so many show as much or more where they are a counter's. */
 const counterShare = 0.85;
 const fewestWet = 8;
+/** Days of amounts that rise and rise must be so many to be those of a counter that no name tells. */
+const fewestOfCounter = 30;
 
 /** So much in every reading alike is what a counter shows in dry weather, mm or inches; less may be rain. */
 const standingStill = 5;
@@ -99,7 +101,9 @@ export function settleRain(columns: readonly ReadColumn[], spacing: Spacing, day
     const inTime = isBackward ? values.slice().reverse() : values;
     const counter = isCounter(inTime);
     if (spacing === 'days') {
-      if (meaning.as === 'rainDayMm') column.meaning = { ...meaning, as: 'rainMm' };
+      const isAmount = meaning.as === 'rainDayMm' || meaning.as === 'rainMm';
+      const isLong = known(values) >= fewestOfCounter;
+      if (isAmount) column.meaning = { ...meaning, as: counter === true && isLong ? 'rainSumMm' : 'rainMm' };
       else if (meaning.as === 'rainSumMm' && meaning.rank >= 5 && counter !== true) {
         column.meaning = { ...meaning, as: 'rainMm', rank: meaning.rank + 2 };
       } else if (meaning.as === 'rainSumMm' && counter === false) column.meaning = { ...meaning, rank: 0 };

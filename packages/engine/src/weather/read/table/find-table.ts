@@ -34,7 +34,8 @@ const quoted = (text: string) => (text.length > 60 ? `${text.slice(0, 60)}…` :
 
 /** The lines of a text; no more of them are cut out than are read. */
 export function linesOf(text: string): Found<string[]> {
-  const bare = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
+  // the mark of UTF-8, also where it was read as Windows-1252
+  const bare = text.replace(/^(?:\uFEFF|ï»¿)/, '');
   const lines = bare.split(/\r\n|\n|\r/, weatherLines + 2);
   while (lines.length > 0 && lines.at(-1)!.trim() === '') lines.pop();
   if (lines.length <= weatherLines) return { ok: true, value: lines };

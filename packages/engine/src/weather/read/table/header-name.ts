@@ -59,6 +59,12 @@ function wordsOf(text: string): string {
 
 const perTime = /(?:\/|\bper\s+|\bpro\s+)\s*(?:h|hr|hour|std|stunde|min|minute|s)\b\.?\)?$|[\s\d]h-1$/i;
 
+/** A name and the unit behind it: of two words, or one. */
+const endings = [
+  /^(.*\S)(?:\s*[,/|:]\s*|[\s_.-]+)([a-z\d.°]+[\s_/]\S{1,8})$/i,
+  /^(.*\S)(?:\s*[,/|:]\s*|[\s_.,-]+)(\S+)$/,
+];
+
 /** Takes the unit out of a name: in brackets, after a comma, or at its end. */
 function takeUnit(text: string): { unit: UnitName | null; isRate: boolean; rest: string } {
   for (const inside of text.matchAll(/[([{]([^)\]}]*)[)\]}]?/g)) {
@@ -67,21 +73,17 @@ function takeUnit(text: string): { unit: UnitName | null; isRate: boolean; rest:
       if (found !== null) return { ...found, rest: text.replace(inside[0], ' ') };
     }
   }
-  const end = /^(.*\S)(?:\s*[,/|:]\s*|\s+in\s+|[\s_.-]+)(\S+(?:\s?\S{1,6})?)$/i.exec(text);
-  if (end) {
-    const found = statedUnit(end[2]!);
-    // "wind in" and "temp in" are indoors
-    if (found !== null && !(/^in$/i.test(end[2]!) && !isOfRain.test(end[1]!)))
-      return { ...found, rest: end[1]! };
-    const last = /^(.*\S)[\s_.,-]+(\S+)$/.exec(text);
-    const short = last === null ? null : statedUnit(last[2]!);
-    if (last && short !== null && !(/^in$/i.test(last[2]!) && !isOfRain.test(last[1]!))) {
-      return { ...short, rest: last[1]! };
-    }
+  for (const end of endings) {
+    const parts = end.exec(text);
+    const found = parts === null ? null : statedUnit(parts[2]!);
+    if (parts === null || found === null) continue;
+    // what ends in "in" without rain is indoors
+    if (/^in$/i.test(parts[2]!) && !isOfRain.test(parts[1]!)) continue;
+    return { ...found, rest: parts[1]!.replace(/\s+in$/i, '') };
   }
   const joined =
     /^(.*(?:temp|high|low|max|min|avg|out|tmax|tmin|tmean|temperature)\d?)([CFcf])$/.exec(text) ??
-    /^(.*(?:rain|precip|regen|rainfall|day|daily|week|weekly|month|monthly|year|yearly|total|event|hourly))(mm|in|MM|IN)$/.exec(
+    /^(.*(?:rain|precip|regen|rainfall|day|daily|week|weekly|month|monthly|year|yearly|total|event|hourly))(mm|in|MM|IN)$/i.exec(
       text,
     );
   const unit = joined === null ? null : unitOf(joined[2]!);

@@ -10,11 +10,11 @@ export type Meaning = { as: WeatherQuantity; rank: number; unit: UnitName | null
  * a letter lost to a wrong encoding.
  */
 const temperature =
-  /temp|tmp|thermo|t2m|grader| t(?:air|a|out|ext|aussen|m|g|x|n|xk|nk|mk|avg|mean|moy|mit|med|med)? | tm(?:ax|in|oy|ed|it)| air (?:max|min) /;
+  /temp|tmp|thermo|t2m|airt|grader| t(?:air|a|out|ext|aussen|m|g|x|n|xk|nk|mk|avg|mean|moy|mit|med|med)? | tm(?:ax|in|oy|ed|it)| air (?:max|min) /;
 const otherTemperature =
-  /dew|taupunkt|rosee|ros.e |rocio|roc.o |orvalho|rugiada|dauw|feel|gefuhl|gefuehl|empfund|ressent|sensa|percepi|aparente|wet ?bulb|bulbo (?:um|hum)|feuchtk|soil|boden|suelo|suolo|grond|bodem|water|wasser| eau|agua|acqua|pool|sea |meer|chill|heat|hitze|hissa|humidex|thw|thsw|gras|tgk|surface|skin|road|battery|batt|cpu|device|globe|green ?house|gewachsh|invernadero|estufa|fridge|kuhl|range|spread|differ|amplitud|ecart|depart|normal|anomal|deg(?:ree)? day|gdd|hdd|cdd|growing|variation|trend|tendenz| rate|stdev| std|flag|qual|attribut|t2mdew|t2mwet|t2m range|wind|humid|feucht|press|druck|leaf|blatt|record|vapou?r|wet |humeda|umida| time | zeit | heure | hora | ora |previous/;
+  /dew|taupunkt|rosee|ros.e |rocio|roc.o |orvalho|rugiada|dauw|feel|gefuhl|gefuehl|empfund|ressent|sensa|percepi|aparente|wet ?bulb|bulbo (?:um|hum)|feuchtk|soil| sol |boden|suelo|suolo|grond|bodem|water|wasser| eau|agua|acqua|pool|sea |meer|chill|heat|hitze|hissa|humidex|thw|thsw|gras|tgk|surface|skin|road|battery|batt|cpu|device|globe|green ?house|gewachsh|invernadero|estufa|fridge|kuhl|range|spread|differ|amplitud|ecart|depart|normal|anomal|deg(?:ree)? day|gdd|hdd|cdd|growing|variation|trend|tendenz| rate|stdev| std|flag|qual|attribut|t2mdew|t2mwet|t2m range|wind|humid|feucht|press|druck|leaf|blatt|record|vapou?r|wet |humeda|umida| time | zeit | heure | hora | ora |previous/;
 const indoors =
-  / in |indoor|inside|innen|inter[ni]|interieur|int.rieur| int |binnen|dentro| room|zimmer|wohn|salon|living|house|basement|console|tempin|intemp|stanza|habitacion| casa |kitchen|office|attic|keller|cave |maison/;
+  / in |indoor|inside|innen|inter[ni]|interieur|int.rieur| int |binnen|dentro| room|zimmer|wohn|salon|living|house|basement|console| tempin| intemp|stanza|habitacion| casa |kitchen|office|attic|keller|cave |maison/;
 const outdoors =
   / out|outdoor|outtemp|tempout|outside|aussen|au.en|exter|ext |buiten|estern|fuera|fora |exterieur|ambient|air|luft|ext.rieur/;
 const most =
@@ -32,16 +32,16 @@ const broadRain = /precip|prcp|prec |niederschl|neerslag|prectot|pr.cip| rr/;
 const otherRain =
   / rate|rainrate|raterain|intens|probab|chance|wahrsch|dura|dauer|uren|stunden|hours|minutes| type|form|flag|qual|attribut|rskf|storm|normal|since last|max|last rain|piezo rate|period| days|tage |jours |dias |hail|snow|schnee|neige|nieve|neve|sneeuw|convective|showers|water temp|temp|humid|status|battery|drainage|train/;
 const oneDay =
-  /dail|day|today|heute|tages|taglich|t.glich|journ|jour|quotid|diari|di.ri| dia | hoy|hoje|giorn|oggi| dag|24 ?h|since midnight|precip total/;
+  /dail|day|today|heute|tages|taglich|t.glich|journ|jour|quotid|diari|di.ri| dia | hoy|hoje|giorn| oggi| dag| tag |vandaag|24 ?h|since midnight|precip total/;
 const oneHour = /hour|stund|heure|horaire| hora |horari|hor.ri|orari| ora |uur|1 ?h |60 ?min/;
 const longer =
-  /week|woche|semana|semaine|settiman|month|monat|mois|mensu| mes |mens|mese|maand|year|jahr|annee|ann.e|annu|a.o |ano |anno|jaar/;
-const year = /year|jahr|ann|a.o |ano |jaar/;
+  /week|woche|semana|semaine|settiman|month|monat|mois|mensu| mes |mens|mese|maand|year|jahr|annee|ann.e|annu|anual|a.o |ano |anno|jaar/;
+const year = /year|jahr|ann|anual|a.o |ano |jaar/;
 const total = /total|gesamt|summe|cumul|kumul|acumul|counter|zahler|totaal|totale|accum/;
 const event = /event|ereignis|evenement|evento/;
 
 const sun =
-  /solar|radiat|strahl|rayonn|radiac|radiaz|straling|ghi| irrad|insol|shortwave|allsky sfc sw dwn|srad| rg |fg (?:lberg|strahl)|zonnestr/;
+  /solar|sol ?rad|radiat|strahl|rayonn|radiac|radiaz|straling|ghi| irrad|insol|shortwave|allsky sfc sw dwn|srad| rg |fg (?:lberg|strahl)|zonnestr/;
 const otherSun =
   /uv|ultra|max| high| hi |dhi|dni|diffus|direct|difus|infrar|longwave|langw|terrestr| net |clear|clrsky| par |panel|yield|batter|index|theoret|potential|hours|stunden|duration|dauer|percent|flag|qual|minutes|min |instant|normal/;
 
@@ -65,7 +65,7 @@ export function meaningOf(name: HeaderName): Meaning | null {
 
 function temperatureMeaning(words: string, hasUnit: boolean): { as: WeatherQuantity; rank: number } | null {
   const bare =
-    /^ (?:(?:air|daily|day|tages\w*|absolut\w*) )?(?:max\w*|min\w*|high|low|hi|lo|mean|avg|average|m.xim[ao]|m.nim[ao]|massima|minima|media|mittel\w*|out|outdoor|outside|aussen|air|ambient) $/;
+    /^ (?:(?:air|daily|day|tages\w*|absolut\w*) )?(?:max(?:im\w*|i)?|min(?:im\w*|i)?|high|low|hi|lo|mean|avg|average|m.xim[ao]|m.nim[ao]|massima|minima|media|mittel\w*|out|outdoor|outside|aussen|air|ambient) $/;
   if (!temperature.test(words) && !bare.test(words)) return null;
   if (otherTemperature.test(words) || rain.test(words) || sun.test(words)) return null;
   if (indoors.test(words) && !/ out|outdoor|aussen|exter/.test(words)) return null;
@@ -95,7 +95,7 @@ function rainMeaning(words: string, isRate: boolean): { as: WeatherQuantity; ran
 
 /** Whether a name is one of dates or times; content decides. */
 const dates =
-  /date|datum|fecha|^ data |dato |day|jour|tag |giorno|dia |time|zeit|stamp|hora|heure| ora |uhr|tijd|uur|horodat|epoch|valid|observ|utc|gmt|lst|yyyy|yymm| dt /;
+  /date|datum|fecha|^ data |dato |day|jour|tag |giorno|dia |time|zeit|stamp|hora|heure| ora |uhr|tijd|uur|horodat|epoch|valid|observ|utc|gmt|lst|yyyy|yymm|aaaammjj| dt /;
 export function isDateName({ words }: HeaderName): boolean {
   return dates.test(words);
 }
