@@ -17,7 +17,7 @@ export function readingGrounds({ files, typicalYear }: WeatherReading, { say }: 
 }
 
 function fileGrounds(
-  { file, encoding, timeBase, dateOrder, format }: FoundFile,
+  { file: path, encoding, timeBase, dateOrder, format }: FoundFile,
   say: Speaker['say'],
 ): string[] {
   const file = shortName(path);
