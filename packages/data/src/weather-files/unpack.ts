@@ -14,8 +14,12 @@ export type Unpacked =
 
 const pieceBytes = 1 << 16;
 
+/** Of the shortest gzip member: head, nothing packed, checksum and length (RFC 1952). */
+const leastGzip = 20;
+
 /** What is inside, at most `most` bytes in all: what swells beyond them is left in time. */
 export function gunzipped(bytes: Uint8Array, name: string, most: number): Unpacked {
+  if (bytes.length < leastGzip) return { ok: false, reason: 'damaged' };
   const pieces: Uint8Array[] = [];
   let length = 0;
   let members = 1;

@@ -1,4 +1,4 @@
-import { type DailyRecord, recordFields } from './daily-record.ts';
+import { type DailyRecord, emptyRecord, recordFields } from './daily-record.ts';
 
 /** The record without days whose minimum is above their maximum: one of the two is wrong, and which is not known. */
 export function usableRecord(record: DailyRecord): DailyRecord {
@@ -22,7 +22,9 @@ export function usableRecord(record: DailyRecord): DailyRecord {
 /** Days from `from` to before `end`; what lies outside the record is unknown. */
 export function cutRecord(record: DailyRecord, from: number, end: number): DailyRecord {
   const first = Math.max(from, record.firstDay);
-  const days = Math.max(0, Math.min(end, record.firstDay + record.days) - first);
+  const last = Math.min(end, record.firstDay + record.days);
+  if (!(first < last)) return emptyRecord(record.firstDay, 0);
+  const days = last - first;
   const offset = first - record.firstDay;
   const cut = { ...record, firstDay: first, days, known: { ...record.known } };
   for (const field of recordFields) {
