@@ -50,8 +50,8 @@ export function checkDays(record: DailyRecord, flags: Flags): void {
   for (let at = 0; at < record.days; at++) {
     const hasBoth = record.known.tempMinC[at] === 1 && record.known.tempMaxC[at] === 1;
     if (!hasBoth || record.tempMinC[at]! <= record.tempMaxC[at]!) continue;
-    leaveOut(record, flags, 'tempMinC', at, 'min-above-max');
-    leaveOut(record, flags, 'tempMaxC', at, 'min-above-max');
+    // which of the two is wrong is not known: they stand as they are, and whoever plans with them leaves out both
+    flag(flags, record.firstDay + at, 'tempMinC', record.tempMinC[at]!, 'min-above-max', false);
   }
   flagOutliers(record, flags, 'tempMinC');
   flagOutliers(record, flags, 'tempMaxC');

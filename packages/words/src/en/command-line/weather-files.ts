@@ -56,7 +56,7 @@ export const weatherFiles = {
   'record.as.solarW': 'sun, its power',
   'record.why.quality-flag': 'flagged by its source',
   'record.why.out-of-range': 'more or less than the weather gives',
-  'record.why.min-above-max': 'the lowest above the highest',
+  'record.why.min-above-max': 'above the highest of the same day, so that neither is used',
   'record.why.outlier': 'far from the days beside it',
   'record.why.accumulated': 'rain of several days in one',
   'record.why.stuck': 'the same day after day',
@@ -83,7 +83,9 @@ export const weatherFiles = {
   'record.how.dates':
     'Dates of {file} were read as {order, select, dmy {day, month, year} mdy {month, day, year} other {year, month, day}}; --dates says otherwise.',
   'record.how.time':
-    '{time, select, utc {Times of {file} are in UTC} standard {Days of {file} are those of standard time} other {Days of {file} are the dates that it prints}}.',
+    '{time, select, utc {Times of {file} are in UTC} standard {Times of {file} are in standard time} other {Days of {file} are the dates that stand in it}}.',
+  'record.how.offset':
+    'Days of {file} are made of the standard time {hours} h from UTC{from, select, longitude {, as its longitude has it} file {, as it says itself} place {, that of the place} other {}}.',
   'record.how.gsod':
     'Rain with the flag I stands as 0, as the service prints it; it may not have been measured.',
   'record.how.readings':

@@ -1,7 +1,7 @@
 /** What is told of a daily record. */
 export const weather = {
   'record.missing-code':
-    '{file}: {code} stands for “not measured” on {days, plural, one {# day} other {# days}} of {column}; {days, plural, one {it was} other {they were}} taken as unknown.',
+    '{file}: {code} stands for “not measured” in {days, plural, one {# row} other {# rows}} of {column}; {days, plural, one {it was} other {they were}} taken as unknown.',
   'record.stuck':
     '--weather {file}: nights and days are exactly alike for {days, number} days from {date}. Did the thermometer stand still? Used as it stands.',
   'record.sun-beyond-sky':

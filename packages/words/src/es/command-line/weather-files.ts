@@ -55,7 +55,7 @@ export const weatherFiles = {
   'record.as.solarW': 'sol, su potencia',
   'record.why.quality-flag': 'señalado por su fuente',
   'record.why.out-of-range': 'más o menos de lo que da el tiempo',
-  'record.why.min-above-max': 'la mínima por encima de la máxima',
+  'record.why.min-above-max': 'por encima de la máxima del mismo día, así que no se usa ninguna',
   'record.why.outlier': 'lejos de los días de al lado',
   'record.why.accumulated': 'lluvia de varios días en uno',
   'record.why.stuck': 'igual un día tras otro',
@@ -82,7 +82,9 @@ export const weatherFiles = {
   'record.how.dates':
     'Las fechas de {file} se leyeron como {order, select, dmy {día, mes, año} mdy {mes, día, año} other {año, mes, día}}; --dates lo cambia.',
   'record.how.time':
-    '{time, select, utc {Las horas de {file} están en UTC} standard {Los días de {file} son los del horario estándar} other {Los días de {file} son las fechas que trae escritas}}.',
+    '{time, select, utc {Las horas de {file} están en UTC} standard {Las horas de {file} están en horario estándar} other {Los días de {file} son las fechas que trae escritas}}.',
+  'record.how.offset':
+    'Los días de {file} se hacen del horario estándar a {hours} h de UTC{from, select, longitude {, según su longitud} file {, como él mismo dice} place {, el del lugar} other {}}.',
   'record.how.gsod':
     'La lluvia con la señal I queda en 0, como la escribe el servicio; puede que no se midiera.',
   'record.how.readings':

@@ -1,7 +1,7 @@
 /** Lo que se dice de un registro diario. */
 export const weather = {
   'record.missing-code':
-    '{file}: {code} significa “no medido” en {days, plural, one {# día} other {# días}} de {column}; {days, plural, one {se tomó como desconocido} other {se tomaron como desconocidos}}.',
+    '{file}: {code} significa “no medido” en {days, plural, one {# fila} other {# filas}} de {column}; {days, plural, one {se tomó como desconocido} other {se tomaron como desconocidos}}.',
   'record.stuck':
     '--weather {file}: las noches y los días son exactamente iguales durante {days, number} días desde el {date}. ¿Se paró el termómetro? Se usó tal como está.',
   'record.sun-beyond-sky':

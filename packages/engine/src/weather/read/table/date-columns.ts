@@ -121,10 +121,11 @@ const timeName = /time|zeit|hora|heure| ora |orario|uhr|tijd|uur|hour|utc|lst|hr
 /** Times that something happened at. */
 const otherTime = /sun|moon|max|min|high|low| hi | of |rise|set |gust|durat|lag|peak|hoch|tief/;
 
-function isTimeColumn({ words }: HeaderName, { time, digits }: Kinds, isNext: boolean): boolean {
+function isTimeColumn({ words }: HeaderName, { time, number }: Kinds, isNext: boolean): boolean {
   if (time < mostCells || otherTime.test(words)) return false;
   if (timeName.test(words)) return true;
-  return isNext && digits < mostCells;
+  // a number beside the date may read like 12.30
+  return isNext && number < mostCells;
 }
 
 function epochColumn(
