@@ -4,9 +4,9 @@ import type { FileReading } from './found.ts';
 export type JsonObject = { [name: string]: unknown };
 
 /** What a document holds, or the refusal of one that is none. */
-export function documentOf(text: string): { ok: true; document: unknown } | (FileReading & { ok: false }) {
+export function documentOf(text: string): { ok: true; content: unknown } | (FileReading & { ok: false }) {
   try {
-    return { ok: true, document: JSON.parse(text) };
+    return { ok: true, content: JSON.parse(text) };
   } catch {
     return refused('bad-json', { received: text.slice(0, 40), expected: 'a whole JSON document' });
   }

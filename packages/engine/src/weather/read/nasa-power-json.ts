@@ -41,10 +41,10 @@ type Taken = Parameter & { unit: string; toSi: ToSi; values: JsonObject };
 function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrections): FileReading {
   const parsed = documentOf(text);
   if (!parsed.ok) return parsed;
-  const { document } = parsed;
-  const feature = listIn(document, 'features')[0] ?? document;
+  const { content } = parsed;
+  const feature = listIn(content, 'features')[0] ?? content;
   const holder = objectIn(objectIn(feature, 'properties'), 'parameter');
-  const header = objectIn(document, 'header');
+  const header = objectIn(content, 'header');
   const fill = numberIn(header, 'fill_value') ?? numberIn(header, 'fillValue') ?? usualFill;
   const [stamp = ''] = Object.keys(
     Object.values(holder).map((values) => objectIn({ values }, 'values'))[0] ?? {},
@@ -55,7 +55,7 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
     .filter(
       ({ name, hourlyAs }) => Object.hasOwn(holder, name) && (isHourly ? hourlyAs !== null : name !== 'T2M'),
     )
-    .map((parameter) => ({ ...parameter, column: parameter.name, unit: unitOf(document, parameter) }));
+    .map((parameter) => ({ ...parameter, column: parameter.name, unit: unitOf(content, parameter) }));
   const wanted = takenColumns(columns, corrections);
   if (!wanted.ok) return wanted;
   const taken: Taken[] = [];
@@ -91,7 +91,7 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
       format: 'nasa-power-json',
       encoding,
       station: { name: null, latitudeDeg, longitudeDeg, elevationM },
-      otherStations: listIn(document, 'features')
+      otherStations: listIn(content, 'features')
         .slice(1)
         .map((_, at) => String(at + 2)),
       typicalYear: false,
@@ -110,9 +110,9 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
   };
 }
 
-function unitOf(document: unknown, { name, usual }: Parameter): string {
-  const now = textIn(objectIn(objectIn(document, 'parameters'), name), 'units');
-  return now ?? textIn(objectIn(objectIn(document, 'parameterInformation'), name), 'units') ?? usual;
+function unitOf(content: unknown, { name, usual }: Parameter): string {
+  const now = textIn(objectIn(objectIn(content, 'parameters'), name), 'units');
+  return now ?? textIn(objectIn(objectIn(content, 'parameterInformation'), name), 'units') ?? usual;
 }
 
 type Days = Pick<FoundFile, 'record' | 'daysWithRow'>;

@@ -53,12 +53,9 @@ function read(
 ): FileReading {
   const parsed = documentOf(text);
   if (!parsed.ok) return parsed;
-  const places = Array.isArray(parsed.document) ? parsed.document : [parsed.document];
-  const document: unknown = places[0];
-  const wanted = takenColumns(
-    [...columnsOf(document, 'daily'), ...columnsOf(document, 'hourly')],
-    corrections,
-  );
+  const places = Array.isArray(parsed.content) ? parsed.content : [parsed.content];
+  const content: unknown = places[0];
+  const wanted = takenColumns([...columnsOf(content, 'daily'), ...columnsOf(content, 'hourly')], corrections);
   if (!wanted.ok) return wanted;
   const { taken } = wanted;
   const strange = taken.find(({ toSi }) => toSi === null);
@@ -70,12 +67,12 @@ function read(
     const expected = 'temperature_2m, temperature_2m_max, temperature_2m_min or precipitation';
     return refused('no-values', { field: 'hourly', expected });
   }
-  const offsetMinutes = (numberIn(document, 'utc_offset_seconds') ?? 0) / 60;
+  const offsetMinutes = (numberIn(content, 'utc_offset_seconds') ?? 0) / 60;
   const askedH = corrections.utcOffsetH ?? place.utcOffsetH;
   const shift = askedH === null ? 0 : askedH * 60 - offsetMinutes;
   const flags = noFlags();
-  const dayMinutes = minutesOf(document, 'daily', offsetMinutes);
-  const hourMinutes = minutesOf(document, 'hourly', offsetMinutes);
+  const dayMinutes = minutesOf(content, 'daily', offsetMinutes);
+  const hourMinutes = minutesOf(content, 'hourly', offsetMinutes);
   if (dayMinutes === null || hourMinutes === null) {
     return refused('bad-date', {
       field: 'time',
@@ -101,9 +98,9 @@ function read(
       encoding,
       station: {
         name: null,
-        latitudeDeg: numberIn(document, 'latitude'),
-        longitudeDeg: numberIn(document, 'longitude'),
-        elevationM: numberIn(document, 'elevation'),
+        latitudeDeg: numberIn(content, 'latitude'),
+        longitudeDeg: numberIn(content, 'longitude'),
+        elevationM: numberIn(content, 'elevation'),
       },
       otherStations: places.slice(1).map(pointOf),
       typicalYear: false,
@@ -111,7 +108,7 @@ function read(
       dateOrder: null,
       columns: taken.map(({ column, as, unit }) => ({ column, as, unit })),
       missingCodes: [],
-      unused: unusedOf(document, taken),
+      unused: unusedOf(content, taken),
       record,
       daysWithRow: Math.max(hours.daysWithRow, days.daysWithRow),
       ...flags,
@@ -119,9 +116,9 @@ function read(
   };
 }
 
-function columnsOf(document: unknown, part: Part): Taken[] {
-  const lists = objectIn(document, part);
-  const units = objectIn(document, `${part}_units`);
+function columnsOf(content: unknown, part: Part): Taken[] {
+  const lists = objectIn(content, part);
+  const units = objectIn(content, `${part}_units`);
   const columns = part === 'daily' ? daily : hourly;
   return Object.entries(columns).flatMap(([name, { as, usual }]) => {
     // where several models were asked, their names stand behind; the first is taken
@@ -139,17 +136,17 @@ function modelColumn(lists: JsonObject, name: string): string | undefined {
   );
 }
 
-function unusedOf(document: unknown, taken: readonly Taken[]): string[] {
+function unusedOf(content: unknown, taken: readonly Taken[]): string[] {
   return (['daily', 'hourly'] as const).flatMap((part) =>
-    Object.keys(objectIn(document, part)).filter(
+    Object.keys(objectIn(content, part)).filter(
       (name) => name !== 'time' && !taken.some((one) => one.part === part && one.column === name),
     ),
   );
 }
 
 /** Minutes since 1970 in the file's own time; null where one is no time. */
-function minutesOf(document: unknown, part: Part, offsetMinutes: number): Float64Array | null {
-  const times = listIn(objectIn(document, part), 'time');
+function minutesOf(content: unknown, part: Part, offsetMinutes: number): Float64Array | null {
+  const times = listIn(objectIn(content, part), 'time');
   const minutes = new Float64Array(times.length);
   for (const [at, time] of times.entries()) {
     const minute = typeof time === 'number' ? time / 60 + offsetMinutes : minuteOf(time);

@@ -14,7 +14,7 @@ const columns: readonly Omit<HourColumn, 'at'>[] = [
   { column: 'GHI (W/m^2)', as: 'solarMJ', unit: 'Wh/m²', isMissing, factor: 0.0036 },
   { column: 'Lprecip depth (mm)', as: 'rainMm', unit: 'mm', isMissing, factor: 1 },
 ];
-const header = /^"?Date \(MM\/DD\/YYYY\)"?,"?Time \(HH:MM\)"?,/i;
+const header = /^"?\w{4} \(MM\/DD\/YYYY\)"?,"?Time \(HH:MM\)"?,/i;
 
 export const tmy3: WeatherFormatReader = {
   format: 'tmy3',

@@ -66,7 +66,9 @@ export function meaningOf(name: HeaderName): Meaning | null {
 function temperatureMeaning(words: string, hasUnit: boolean): { as: WeatherQuantity; rank: number } | null {
   const bare =
     /^ (?:(?:air|daily|day|tages\w*|absolut\w*) )?(?:max(?:im\w*|i)?|min(?:im\w*|i)?|high|low|hi|lo|mean|avg|average|m.xim[ao]|m.nim[ao]|massima|minima|media|mittel\w*|out|outdoor|outside|aussen|air|ambient) $/;
-  if (!temperature.test(words) && !bare.test(words)) return null;
+  // degrees with a word for the highest, the lowest or outdoors need no other
+  const isOfDegrees = hasUnit && (most.test(words) || least.test(words) || outdoors.test(words));
+  if (!temperature.test(words) && !bare.test(words) && !isOfDegrees) return null;
   if (otherTemperature.test(words) || rain.test(words) || sun.test(words)) return null;
   if (indoors.test(words) && !/ out|outdoor|aussen|exter/.test(words)) return null;
   const isAverage = average.test(words.replace(/ tm(?:ax|in) /, ' '));
