@@ -88,10 +88,13 @@ function flagOutliers(record: DailyRecord, flags: Flags, field: 'tempMinC' | 'te
     sum += spike(values, known, at);
     count++;
   }
-  const limit = Math.max(outlierC, (outlierTimes * sum) / Math.max(1, count));
   for (let at = 1; at + 1 < record.days; at++) {
-    if (spike(values, known, at) > limit)
+    const own = spike(values, known, at);
+    // of the others: one far value among few must not hide itself
+    const usual = (sum - own) / Math.max(1, count - 1);
+    if (own > Math.max(outlierC, outlierTimes * usual)) {
       flag(flags, record.firstDay + at, field, values[at]!, 'outlier', false);
+    }
   }
 }
 

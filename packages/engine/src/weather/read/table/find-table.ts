@@ -113,7 +113,10 @@ function namesAbove(
   let most = 0;
   const consider = (texts: string[], row: number) => {
     const names = withUnitsBelow(texts.map(headerName), rows.slice(0, row));
-    const score = understood(names) - 0.01 * row;
+    // names that say nothing to us are names, too, where they stand just above the data
+    const isNames =
+      row === 0 && texts.length >= width - 1 && texts.every((text) => kindOf(text) !== 'number');
+    const score = understood(names) - 0.01 * row + (isNames ? 0.02 : 0);
     if (score > most) {
       best = { names, header: rows[row]!.at };
       most = score;

@@ -97,7 +97,7 @@ function rainMeaning(words: string, isRate: boolean): { as: WeatherQuantity; ran
 
 /** Whether a name is one of dates or times; content decides. */
 const dates =
-  /date|datum|fecha|^ data |dato |day|jour|tag |giorno|dia |time|zeit|stamp|hora|heure| ora |uhr|tijd|uur|horodat|epoch|valid|observ|utc|gmt|lst|yyyy|yymm|aaaammjj| dt /;
+  /date|datum|when|fecha|^ data |dato |day|jour|tag |giorno|dia |time|zeit|stamp|hora|heure| ora |uhr|tijd|uur|horodat|epoch|valid|observ|utc|gmt|lst|yyyy|yymm|aaaammjj| dt /;
 export function isDateName({ words }: HeaderName): boolean {
   return dates.test(words);
 }

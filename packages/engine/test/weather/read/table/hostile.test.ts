@@ -96,7 +96,7 @@ describe('a hostile table', () => {
 
   it.each([
     ['ten million commas', ','.repeat(1e7)],
-    ['ten million quotation marks', '"'.repeat(1e7)],
+    ['two million quotation marks', '"'.repeat(2e6)],
     ['ten million line ends', '\n'.repeat(1e7)],
     ['five million spaces and a number', `date tmin\n${' '.repeat(5e6)}1 2`],
     ['a name of a million letters', `date,${'tmax'.repeat(250_000)}\n2024-01-01,1`],
