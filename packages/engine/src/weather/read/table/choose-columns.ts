@@ -103,8 +103,10 @@ export function settleRain(columns: readonly ReadColumn[], spacing: Spacing, day
     if (spacing === 'days') {
       const isAmount = meaning.as === 'rainDayMm' || meaning.as === 'rainMm';
       const isLong = known(values) >= fewestOfCounter;
-      if (isAmount) column.meaning = { ...meaning, as: counter === true && isLong ? 'rainSumMm' : 'rainMm' };
-      else if (meaning.as === 'rainSumMm' && meaning.rank >= 5 && counter !== true) {
+      if (isAmount) {
+        const as = counter === true && isLong ? 'rainSumMm' : 'rainMm';
+        column.meaning = { ...meaning, as, rank: Math.max(6, meaning.rank) };
+      } else if (meaning.as === 'rainSumMm' && meaning.rank >= 5 && counter !== true) {
         column.meaning = { ...meaning, as: 'rainMm', rank: meaning.rank + 2 };
       } else if (meaning.as === 'rainSumMm' && counter === false) column.meaning = { ...meaning, rank: 0 };
     } else if (meaning.as === 'rainMm' && counter === true) {
@@ -112,8 +114,10 @@ export function settleRain(columns: readonly ReadColumn[], spacing: Spacing, day
       column.meaning = { ...meaning, as: atMidnight > elsewhere ? 'rainDayMm' : 'rainSumMm' };
     } else if (meaning.as === 'rainSumMm' && counter === false) {
       column.meaning = { ...meaning, as: 'rainMm', rank: meaning.rank >= 5 ? meaning.rank : 0 };
-    } else if (meaning.as === 'rainDayMm' && counter === false) {
-      column.meaning = { ...meaning, rank: 1 };
+    } else if (meaning.as === 'rainDayMm') {
+      const { atMidnight, elsewhere } = timesSetBack(inTime, days);
+      if (counter === false) column.meaning = { ...meaning, rank: 1 };
+      else if (atMidnight > elsewhere) column.meaning = { ...meaning, rank: Math.max(8, meaning.rank) };
     }
   }
 }

@@ -47,6 +47,13 @@ const digitsAt = (text: string, from: number, count: number): number => {
 /** A date with or without a time; null for anything else. Plain numbers are dates only as `yyyymmdd…`. */
 export function parseDateCell(cell: string): DateCell | null {
   if (cell.length < 6 || cell.length > 60) return null;
+  // the day of the week before it
+  return cell.charCodeAt(0) > 57
+    ? parseDate(cell.replace(/^[a-zà-ÿ]{2,12}\.?,?\s+(?=\d)/i, ''))
+    : parseDate(cell);
+}
+
+function parseDate(cell: string): DateCell | null {
   const separator = cell[4];
   if ((separator === '-' || separator === '/' || separator === '.') && cell[7] === separator) {
     const [year, month, day] = [digitsAt(cell, 0, 4), digitsAt(cell, 5, 2), digitsAt(cell, 8, 2)];
@@ -65,7 +72,7 @@ export function parseDateCell(cell: string): DateCell | null {
 
 /** 1 June 2024, 01-Jun-24, Jun 1, 2024, 2024-Jun-01, with the day of the week before it. */
 function namedMonth(cell: string): DateCell | null {
-  const text = cell.replace(/^[a-zà-ÿ]{2,12}\.?,?\s+(?=\d)/i, '').replace(/^[a-zà-ÿ]{2,12}\.?,\s+/i, '');
+  const text = cell.replace(/^[a-zà-ÿ]{2,12}\.?,\s+/i, '');
   const dayFirst =
     /^(\d{1,4})(?:st|nd|rd|th|er|\.)?[-/.\s]*(?:de\s+|di\s+)?([a-zà-ÿ\uFFFD]{3,10})\.?[-/.,\s]*(?:de\s+|del\s+)?(\d{1,4})(?=$|\D)(.*)$/i.exec(
       text,

@@ -32,7 +32,7 @@ const broadRain = /precip|prcp|prec |niederschl|neerslag|prectot|pr.cip| rr/;
 const otherRain =
   / rate|rainrate|raterain|intens|probab|chance|wahrsch|dura|dauer|uren|stunden|hours|minutes| type|form|flag|qual|attribut|rskf|storm|normal|since last|max|last rain|piezo rate|period| days|tage |jours |dias |hail|snow|schnee|neige|nieve|neve|sneeuw|convective|showers|water temp|temp|humid|status|battery|drainage|train/;
 const oneDay =
-  /dail|day|today|heute|tages|taglich|t.glich|journ|jour|quotid|diari|di.ri| dia | hoy|hoje|giorn| oggi| dag| tag |vandaag|24 ?h|since midnight|precip total/;
+  /dail|day|today|heute|tages|taglich|t.glich|journ|jour|quotid|diari|di.ri| dia | hoy|hoje|giorn| oggi| dag| tag |vandaag|since midnight|precip total/;
 const oneHour = /hour|stund|heure|horaire| hora |horari|hor.ri|orari| ora |uur|1 ?h |60 ?min/;
 const longer =
   /week|woche|semana|semaine|settiman|month|monat|mois|mensu| mes |mens|mese|maand|year|jahr|annee|ann.e|annu|anual|a.o |ano |anno|jaar/;
@@ -65,7 +65,7 @@ export function meaningOf(name: HeaderName): Meaning | null {
 
 function temperatureMeaning(words: string, hasUnit: boolean): { as: WeatherQuantity; rank: number } | null {
   const bare =
-    /^ (?:(?:air|daily|day|tages\w*|absolut\w*) )?(?:max(?:im\w*|i)?|min(?:im\w*|i)?|high|low|hi|lo|mean|avg|average|m.xim[ao]|m.nim[ao]|massima|minima|media|mittel\w*|out|outdoor|outside|aussen|air|ambient) $/;
+    /^ (?:(?:air|daily|day|tages\w*|absolut\w*) )?(?:max(?:im\w*|i)?|min(?:im\w*|i)?|high|low|hi|lo|mean|avg|average|m.xim[ao]|m.nim[ao]|massima|minima|media|mittel\w*|hochst\w*|hoechst\w*|tiefst\w*|out|outdoor|outside|aussen|air|ambient) $/;
   // degrees with a word for the highest, the lowest or outdoors need no other
   const isOfDegrees = hasUnit && (most.test(words) || least.test(words) || outdoors.test(words));
   if (!temperature.test(words) && !bare.test(words) && !isOfDegrees) return null;
@@ -87,6 +87,8 @@ function rainMeaning(words: string, isRate: boolean): { as: WeatherQuantity; ran
   if (isRate && !isHour) return null;
   if (event.test(words)) return null;
   const broad = broadRain.test(words) ? 1 : 0;
+  // of the last 24 hours: a day's amount in a row a day, else one that overlaps the next
+  if (/ 24 ?(?:h|std|hr)/.test(words)) return { as: 'rainDayMm', rank: 2 };
   if (oneDay.test(words)) return { as: 'rainDayMm', rank: 8 + broad };
   if (longer.test(words))
     return { as: 'rainSumMm', rank: year.test(words) ? 3 : /month|monat|mois|mes|maand/.test(words) ? 2 : 1 };
