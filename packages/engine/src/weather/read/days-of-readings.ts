@@ -28,7 +28,7 @@ export type Readings = {
 };
 
 /** Of its readings a day must have so many to count: 20 of 24 hourly ones. */
-export const neededShare = 5 / 6;
+const neededShare = 5 / 6;
 
 const dayMinutes = 1440;
 /** Clocks are set back by this much. */

@@ -70,7 +70,7 @@ const fewestOfCounter = 30;
 const standingStill = 5;
 
 /** Whether values are those of a counter, in the order of time; null where they are too few to tell. */
-export function isCounter(values: Float64Array): boolean | null {
+function isCounter(values: Float64Array): boolean | null {
   let wet = 0;
   let held = 0;
   let risen = 0;

@@ -29,7 +29,7 @@ const months: readonly RegExp[] = [
 ];
 
 /** 1…12 by its name in a language that we read; 0 for another word. */
-export function monthOf(word: string): number {
+function monthOf(word: string): number {
   const plain = word.toLowerCase();
   return months.findIndex((month) => month.test(plain)) + 1;
 }

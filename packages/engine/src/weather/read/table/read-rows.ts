@@ -27,7 +27,7 @@ export type Wanted = {
   habits: Habits;
 };
 
-export type Mark = { row: number; column: number; raw: number; why: FlaggedValue['why']; leftOut: boolean };
+type Mark = { row: number; column: number; raw: number; why: FlaggedValue['why']; leftOut: boolean };
 
 /** Rows with a date, as they stand in the file. */
 export type Rows = {
