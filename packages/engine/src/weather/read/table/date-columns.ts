@@ -72,11 +72,11 @@ export function dateColumnsOf(
   return epochColumn(names, sample, asked('date'));
 }
 
-type Kinds = { date: number; dateTime: number; time: number; number: number; digits: number };
+type Kinds = Record<'date' | 'dateTime' | 'time' | 'clock' | 'number' | 'digits', number>;
 
 /** Shares of the filled cells of a column that can be read as each kind. */
 function kindsOf(sample: readonly string[][], column: number): Kinds {
-  const counts = { date: 0, dateTime: 0, time: 0, number: 0, digits: 0 };
+  const counts = { date: 0, dateTime: 0, time: 0, clock: 0, number: 0, digits: 0 };
   let filled = 0;
   for (const row of sample) {
     const cell = row[column] ?? '';
@@ -88,13 +88,17 @@ function kindsOf(sample: readonly string[][], column: number): Kinds {
     if (date !== null && !Number.isNaN(date.minute)) counts.dateTime++;
     if (kind === 'number') counts.number++;
     if (/^\d+$/.test(cell)) counts.digits++;
-    if (date === null && parseTime(cell) !== null) counts.time++;
+    if (date !== null || parseTime(cell) === null) continue;
+    counts.time++;
+    if (/[:h]|[ap]\.?\s?m/i.test(cell)) counts.clock++;
   }
   const share = (count: number) => (filled === 0 || filled < sample.length / 4 ? 0 : count / filled);
   return {
     date: share(counts.date),
     dateTime: share(counts.dateTime),
-    time: share(counts.time),
+    // 13.30 may be a number, too: all of them must be times
+    time: share(counts.time === filled ? counts.time : counts.clock),
+    clock: share(counts.clock),
     number: share(counts.number),
     digits: share(counts.digits),
   };
@@ -121,11 +125,10 @@ const timeName = /time|zeit|hora|heure| ora |orario|uhr|tijd|uur|hour|utc|lst|hr
 /** Times that something happened at. */
 const otherTime = /sun|moon|max|min|high|low| hi | of |rise|set |gust|durat|lag|peak|hoch|tief/;
 
-function isTimeColumn({ words }: HeaderName, { time, number }: Kinds, isNext: boolean): boolean {
+function isTimeColumn({ words }: HeaderName, { time, clock }: Kinds, isNext: boolean): boolean {
   if (time < mostCells || otherTime.test(words)) return false;
   if (timeName.test(words)) return true;
-  // a number beside the date may read like 12.30
-  return isNext && number < mostCells;
+  return isNext && clock >= mostCells;
 }
 
 function epochColumn(
