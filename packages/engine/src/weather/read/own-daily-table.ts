@@ -23,7 +23,12 @@ export const ownDailyTable: WeatherFormatReader = {
   format: 'own-table',
   knows: (text) => {
     const names = namesOf(text);
-    return names.includes('date') && columns.some(({ column }) => names.includes(column));
+    const has = (name: string) => names.includes(name);
+    const isOwn = (name: string) => name === 'date' || columns.some(({ column }) => column === name);
+    // one name that people use, too, says nothing yet
+    return (
+      has('date') && names.length > 1 && ((has('temp_min_c') && has('temp_max_c')) || names.every(isOwn))
+    );
   },
   read,
 };

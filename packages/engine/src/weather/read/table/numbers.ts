@@ -36,7 +36,8 @@ export function parseNumber(cell: string, decimal: DecimalMark): number {
       isMark || ((code === 32 || code === 39 || code === 0xa0 || code === 0x202f) && digits > 0);
     if (!isGroup || decimals >= 0) break;
     const isThree = areDigits(cell, at + 1, 3) && !isDigit(cell.charCodeAt(at + 4));
-    if (isMark && !(isThree && digits > 0 && digits <= 9 && cell[at] !== decimal)) decimals = 0;
+    // 0,254 has no thousands
+    if (isMark && !(isThree && mantissa > 0 && digits <= 9 && cell[at] !== decimal)) decimals = 0;
     else if (!isThree) break;
   }
   if (digits === 0 || digits > 300) return Number.NaN;
@@ -69,7 +70,7 @@ export function decimalMarkOf(cells: Iterable<string>, isCommaFree: boolean): De
       const both = /^[+-]?\d{1,3}(?:\.\d{3})*,\d+$/.exec(cell) ?? /^[+-]?\d{1,3}(?:,\d{3})*\.\d+$/.exec(cell);
       if (both) cell.lastIndexOf(',') > cell.lastIndexOf('.') ? commas++ : points++;
     } else if (number[1] === '.') points++;
-    else if (number[2]!.length === 3) groups++;
+    else if (number[2]!.length === 3 && !/^[+-]?0?,/.test(cell)) groups++;
     else commas++;
   }
   if (commas + groups === 0) return '.';

@@ -200,11 +200,15 @@ function foundOf(
 
 /** What stamps are ahead of UTC, as the format says it where they don't. */
 function setOffsets(rows: Rows, { timeBase, fileOffsetMinutes }: TableProfile): void {
-  const { offset } = rows;
+  const { offset, day, minute } = rows;
   if (fileOffsetMinutes !== undefined) {
-    // seconds since 1970 are of UTC: made local ones of the file first, as its other stamps are
     for (let at = 0; at < offset.length; at++) {
-      if (offset[at] === 0) rows.minute[at]! += fileOffsetMinutes;
+      if (offset[at] === 0) {
+        // seconds since 1970 are of UTC: made times of the file first, as its other stamps are
+        const local = day[at]! * 1440 + minute[at]! + fileOffsetMinutes;
+        day[at] = Math.floor(local / 1440);
+        minute[at] = local - day[at]! * 1440;
+      }
       offset[at] = fileOffsetMinutes;
     }
   } else if (timeBase === 'local-standard') offset.fill(Number.NaN);

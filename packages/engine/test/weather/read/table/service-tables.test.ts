@@ -139,6 +139,13 @@ ${rows.join('\n')}`;
     expect(daysRead(daily)).toEqual(days.map((day) => day.replace('/1.8', '')));
   });
 
+  it('of Open-Meteo, in seconds since 1970, at the midnights of the file', () => {
+    // 2025-05-31T22:00Z, midnight two hours ahead
+    const daily =
+      'time,temperature_2m_max (°C),temperature_2m_min (°C)\n1748728800,21.5,9.5\n1748815200,22.5,10.5';
+    expect(daysRead(openMeteo(7200, daily))).toEqual(['2025-06-01 9.5/21.5/-', '2025-06-02 10.5/22.5/-']);
+  });
+
   it('of DWD: days, hours in UTC and ten minutes', () => {
     const head = 'STATIONS_ID;MESS_DATUM;QN_3;  FX;QN_4; RSK;RSKF; TMK; UPM; TXK; TNK; TGK;eor';
     const text = `${head}\r\n        430;20240301;   10;  10.3;    3;   1.1;   6;   5.1;   90.42;   9.0;   1.6;   0.6;eor\r\n        430;20240302;   10;  -999;    3;  -999;-999;   5.1;   90.42;   8.0;-999;-999;eor\r\n`;

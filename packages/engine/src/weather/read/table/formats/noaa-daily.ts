@@ -1,4 +1,6 @@
-import type { WeatherFormatReader } from '../../found.ts';
+import { recordFields } from '../../../daily-record.ts';
+import { cutRecord } from '../../../usable-record.ts';
+import type { FoundFile, WeatherFormatReader } from '../../found.ts';
 import { sortedSample } from '../guess-units.ts';
 import type { HeaderName } from '../header-name.ts';
 import type { Meaning } from '../meaning.ts';
@@ -74,6 +76,17 @@ export const noaaDaily: WeatherFormatReader = {
     const reading = readTable(file, corrections, place, profile);
     const isArchive =
       reading.ok && reading.found.columns.some(({ unit }) => unit === '0.1 °C' || unit === '0.1 mm');
-    return isArchive ? { ok: true, found: { ...reading.found, format: 'ghcn-daily-table' } } : reading;
+    return isArchive ? { ok: true, found: asArchive(reading.found) } : reading;
   },
 };
+
+/** Rows of the archive tell of snow and more: its days are those of the three elements that are read. */
+function asArchive(found: FoundFile): FoundFile {
+  const { record } = found;
+  const isKnown = (at: number) => recordFields.some((field) => record.known[field][at] === 1);
+  const known = Array.from({ length: record.days }, (_, at) => at).filter(isKnown);
+  const format = 'ghcn-daily-table';
+  if (known.length === 0) return { ...found, format };
+  const [first, last] = [record.firstDay + known[0]!, record.firstDay + known.at(-1)!];
+  return { ...found, format, record: cutRecord(record, first, last + 1), daysWithRow: known.length };
+}
