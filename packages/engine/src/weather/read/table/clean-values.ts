@@ -1,3 +1,4 @@
+import type { RecordField } from '../../daily-record.ts';
 import { type MissingCode, missingCodesIn } from '../../missing-codes.ts';
 import { believable, type Flags, flag } from '../flagged.ts';
 import type { WeatherQuantity } from '../found.ts';
@@ -15,7 +16,8 @@ function limitsOf(as: WeatherQuantity, isDays: boolean): { low: number; high: nu
   return { low: -20, high: 1800 };
 }
 
-const fieldOf = (as: WeatherQuantity, value: number) => {
+/** What of a day a value makes. */
+export const fieldOf = (as: WeatherQuantity, value: number): RecordField => {
   if (as === 'tempMinC' || as === 'tempMaxC') return as;
   if (as === 'tempC') return value < 0 ? 'tempMinC' : 'tempMaxC';
   return as.startsWith('rain') ? 'rainMm' : 'solarMJ';

@@ -10,7 +10,7 @@ import type {
 } from '../found.ts';
 import { cellsOf } from './cells.ts';
 import { chooseColumns, type ReadColumn, settleRain } from './choose-columns.ts';
-import { cleanValues } from './clean-values.ts';
+import { cleanValues, fieldOf } from './clean-values.ts';
 import { askedColumns } from './corrected.ts';
 import { type DateColumns, dateColumnsOf } from './date-columns.ts';
 import { recordOfDays, recordOfReadings } from './days-of-rows.ts';
@@ -20,7 +20,15 @@ import { type Meaning, meaningOf } from './meaning.ts';
 import { decimalMarkOf } from './numbers.ts';
 import type { TableProfile } from './profile.ts';
 import { type Rows, readRows } from './read-rows.ts';
-import { dayOfRows, medianDays, minutesOf, type StandardTime, spacingOf, standardTime } from './stamps.ts';
+import {
+  dayOfRows,
+  medianDays,
+  minutesOf,
+  spacingOf,
+  standardTime,
+  tellOffsets,
+  timeBaseOf,
+} from './stamps.ts';
 import { stationColumn, stationOf } from './station.ts';
 import { inBase, kindOfQuantity, type UnitName } from './units.ts';
 import { settleSun, unitsOf } from './units-of-columns.ts';
@@ -41,12 +49,12 @@ export function readTable(
   const found = findTable(lines.value);
   if (!found.ok) return found;
   const table = found.value;
-  const asked = askedColumns(table.names, corrections);
-  if (!asked.ok) return asked;
   const sample = sampleOf(lines.value.slice(table.from), sampledRows)
     .filter((line) => line !== lines.value[table.header])
     .map((line) => cellsOf(line, table.delimiter));
   padNames(table, sample);
+  const asked = askedColumns(table.names, corrections);
+  if (!asked.ok) return asked;
   const dates = dateColumnsOf(table.names, sample, corrections);
   const meanings = table.names.map((name, at) => (datesHave(dates, at) ? null : meant(profile, name)));
   for (const [at, meaning] of asked.value) meanings[at] = meaning;
@@ -54,23 +62,14 @@ export function readTable(
     meaning !== null && kindOfQuantity(meaning.as) !== null ? [at] : [],
   );
   const header = table.header < 0 ? '' : lines.value[table.header]!;
+  const headerLine = table.header < 0 ? null : table.header + 1;
   if (dates === null) {
-    if (values.length === 0)
-      return issue('not-weather', null, header, 'columns of dates and of temperature or rain');
-    return issue(
-      'no-dates',
-      table.from + 1,
-      lines.value[table.from]!,
-      'a column of dates, or of year, month and day',
-    );
+    const expected = 'a column of dates, or of year, month and day';
+    if (values.length > 0) return issue('no-dates', table.from + 1, lines.value[table.from]!, expected);
+    return issue('not-weather', headerLine, header, 'columns of dates and of temperature or rain');
   }
   if (values.length === 0) {
-    return issue(
-      'no-values',
-      table.header < 0 ? null : table.header + 1,
-      header,
-      'a column of temperature, rain or sun',
-    );
+    return issue('no-values', headerLine, header, 'a column of temperature, rain or sun');
   }
   const isAmerican = table.names.some(
     ({ column, unit }) => unit === '°F' || unit === 'in' || /\bmph\b|inHg|in\. ?hg|\bhg\b/i.test(column),
@@ -101,7 +100,7 @@ export function readTable(
       isAsked: asked.value.has(at),
     };
   });
-  return foundOf(file, table, dates, columns, read.value, isAmerican, corrections, place, profile);
+  return foundOf({ file, table, dates, columns, rows: read.value, isAmerican, corrections, place, profile });
 }
 
 const datesHave = (dates: DateColumns | null, column: number) =>
@@ -120,27 +119,31 @@ function padNames(table: Table, sample: readonly string[][]): void {
   if (isIndexed && length > 0) table.names.unshift({ ...numberedNames(1)[0]!, column: '' });
 }
 
-function foundOf(
-  file: WeatherText,
-  table: Table,
-  dates: DateColumns,
-  columns: ReadColumn[],
-  rows: Rows,
-  isAmerican: boolean,
-  corrections: WeatherCorrections,
-  place: ReadingPlace,
-  profile: TableProfile,
-): FileReading {
+/** A table whose rows are read. */
+type ReadRows = {
+  file: WeatherText;
+  table: Table;
+  dates: DateColumns;
+  columns: ReadColumn[];
+  rows: Rows;
+  isAmerican: boolean;
+  corrections: WeatherCorrections;
+  place: ReadingPlace;
+  profile: TableProfile;
+};
+
+function foundOf(read: ReadRows): FileReading {
+  const { file, table, dates, columns, rows, corrections, place, profile } = read;
   const spacing = spacingOf(rows);
   if (spacing === 'days' && rows.day.length > fewestRows && medianDays(rows.day) > 3) {
     return issue('no-days', null, '', 'a row for each day, or readings within days');
   }
   settleRain(columns, spacing, rows.day);
   settleSun(columns, spacing);
-  const unitOf = unitsOf(columns, table.names, isAmerican, profile);
+  const unitOf = unitsOf(columns, table.names, read.isAmerican, profile);
   const chosen = chooseColumns(columns, spacing);
   const station = profile.station ?? stationOf(table);
-  setOffsets(rows, profile);
+  tellOffsets(rows, profile);
   const isAskedOnly = profile.fileOffsetMinutes !== undefined;
   const standard = standardTime(
     corrections,
@@ -163,10 +166,9 @@ function foundOf(
   }
   for (const { row, column, raw, why, leftOut } of rows.marks) {
     const marked = columns[column]!;
-    const { as } = marked.meaning;
-    if (chosen.get(as) !== marked) continue;
-    const field = as === 'tempMinC' || as === 'tempMaxC' ? as : as.startsWith('rain') ? 'rainMm' : null;
-    if (field !== null) flag(flags, day[row]!, field, inBase(raw, unitOf(marked)), why, leftOut);
+    const field = fieldOf(marked.meaning.as, raw);
+    if (chosen.get(marked.meaning.as) !== marked) continue;
+    flag(flags, day[row]!, field, inBase(raw, unitOf(marked)), why, leftOut);
   }
   if (clean.size === 0)
     return issue('no-values', null, '', 'a column of temperature, rain or sun that is not empty');
@@ -196,35 +198,6 @@ function foundOf(
       ...flags,
     },
   };
-}
-
-/** What stamps are ahead of UTC, as the format says it where they don't. */
-function setOffsets(rows: Rows, { timeBase, fileOffsetMinutes }: TableProfile): void {
-  const { offset, day, minute } = rows;
-  if (fileOffsetMinutes !== undefined) {
-    for (let at = 0; at < offset.length; at++) {
-      if (offset[at] === 0) {
-        // seconds since 1970 are of UTC: made times of the file first, as its other stamps are
-        const local = day[at]! * 1440 + minute[at]! + fileOffsetMinutes;
-        day[at] = Math.floor(local / 1440);
-        minute[at] = local - day[at]! * 1440;
-      }
-      offset[at] = fileOffsetMinutes;
-    }
-  } else if (timeBase === 'local-standard') offset.fill(Number.NaN);
-  else if (timeBase === 'utc') for (let at = 0; at < offset.length; at++) offset[at] ||= 0;
-}
-
-function timeBaseOf(
-  isUtc: boolean,
-  standard: StandardTime | null,
-  { offset }: Rows,
-  { timeBase, fileOffsetMinutes }: TableProfile,
-) {
-  if (fileOffsetMinutes !== undefined)
-    return standard === null ? (fileOffsetMinutes === 0 ? 'utc' : 'as-printed') : 'local-standard';
-  if (!isUtc) return timeBase === 'utc' ? 'as-printed' : timeBase;
-  return offset.every((minutes) => minutes === 0) ? 'utc' : 'local-standard';
 }
 
 function foundColumns(

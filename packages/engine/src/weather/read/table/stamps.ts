@@ -1,5 +1,6 @@
-import type { WeatherCorrections } from '../found.ts';
+import type { FoundFile, WeatherCorrections } from '../found.ts';
 import type { Spacing } from './choose-columns.ts';
+import type { TableProfile } from './profile.ts';
 import type { Rows } from './read-rows.ts';
 
 /** Whether rows are days: hardly any day has more than one. */
@@ -52,4 +53,34 @@ export function dayOfRows({ day, minute, offset }: Rows): Float64Array {
   return day.map((number, at) =>
     offset[at] === 0 && minute[at]! >= 12 * 60 && minute[at]! < 1439 ? number + 1 : number,
   );
+}
+
+/** Gives stamps the offset from UTC that the format says where they don't. */
+export function tellOffsets(rows: Rows, { timeBase, fileOffsetMinutes }: TableProfile): void {
+  const { offset, day, minute } = rows;
+  if (fileOffsetMinutes !== undefined) {
+    for (let at = 0; at < offset.length; at++) {
+      if (offset[at] === 0) {
+        // seconds since 1970 are of UTC: made times of the file first, as its other stamps are
+        const local = day[at]! * 1440 + minute[at]! + fileOffsetMinutes;
+        day[at] = Math.floor(local / 1440);
+        minute[at] = local - day[at]! * 1440;
+      }
+      offset[at] = fileOffsetMinutes;
+    }
+  } else if (timeBase === 'local-standard') offset.fill(Number.NaN);
+  else if (timeBase === 'utc') for (let at = 0; at < offset.length; at++) offset[at] ||= 0;
+}
+
+/** What the days are counted in. @param isUtc whether readings tell their offset */
+export function timeBaseOf(
+  isUtc: boolean,
+  standard: StandardTime | null,
+  { offset }: Rows,
+  { timeBase, fileOffsetMinutes }: TableProfile,
+): FoundFile['timeBase'] {
+  if (fileOffsetMinutes !== undefined)
+    return standard === null ? (fileOffsetMinutes === 0 ? 'utc' : 'as-printed') : 'local-standard';
+  if (!isUtc) return timeBase === 'utc' ? 'as-printed' : timeBase;
+  return offset.every((minutes) => minutes === 0) ? 'utc' : 'local-standard';
 }
