@@ -15,6 +15,7 @@ import {
 } from '../packages/engine/src/index.ts';
 import { growInCRows } from './grow-in-c.ts';
 import { calibrationMs, medianMs, type Row } from './timing.ts';
+import { weatherTableRows } from './weather-table.ts';
 import { whichRows } from './which.ts';
 
 const [assetsFolder, folder, growInC] = process.argv.slice(2);
@@ -65,6 +66,8 @@ put(
   'ms',
   2.5,
 );
+
+rows.push(...weatherTableRows());
 
 // An autumn sowing: the season whose length is nearest the 250 days of the limit.
 const plan: Plan = {

@@ -200,7 +200,11 @@ function inOrder(readings: Readings): Readings {
     else isAsGiven = false;
   }
   if (order === null && isAsGiven) return readings;
-  const take = (values: Float64Array) => Float64Array.from(kept, (at) => values[at]!);
+  const take = (values: Float64Array) => {
+    const taken = new Float64Array(kept.length);
+    for (let place = 0; place < kept.length; place++) taken[place] = values[kept[place]!]!;
+    return taken;
+  };
   const taken: Readings = { ...readings, minute: take(minute) };
   for (const name of quantities) taken[name] = readings[name] === null ? null : take(readings[name]!);
   return taken;

@@ -4,9 +4,8 @@ import { weatherColumns } from '../../../limits/index.ts';
 export type Delimiter = ',' | ';' | '\t' | '|' | 'wide-spaces' | 'spaces';
 export const delimiters: readonly Delimiter[] = [';', '\t', '|', ',', 'wide-spaces', 'spaces'];
 
-/** Cells of a line, trimmed and without their quotation marks; of one that has too many, one more than may be. */
-export function cellsOf(line: string, delimiter: Delimiter): string[] {
-  const most = weatherColumns + 1;
+/** Cells of a line, trimmed and without their quotation marks, and no more of them than `most`. */
+export function cellsOf(line: string, delimiter: Delimiter, most: number = weatherColumns + 1): string[] {
   if (delimiter === 'spaces' || delimiter === 'wide-spaces') {
     const between = delimiter === 'spaces' ? /\s+/ : /\s{2,}|\t/;
     return line.includes('"') ? quotedCells(line.trim(), ' ', most) : line.trim().split(between, most);

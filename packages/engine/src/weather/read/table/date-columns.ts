@@ -21,6 +21,11 @@ export type DateColumns =
   /** Seconds, or thousandths of them, since 1970; `day` days since 30 December 1899, as in spreadsheets. */
   | { kind: 'epoch'; column: number; unit: 'second' | 'millisecond' | 'day' };
 
+/** The places of the columns. */
+export function placesOf(dates: DateColumns): number[] {
+  return Object.values(dates).filter((place) => typeof place === 'number');
+}
+
 /** Of the cells that are filled, so many must be dates: heads and sums may stand between the rows. */
 const mostCells = 0.6;
 

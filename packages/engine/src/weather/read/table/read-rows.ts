@@ -1,7 +1,7 @@
 import { longestCell } from '../../../limits/index.ts';
 import type { DateOrder, FlaggedValue, WeatherIssue } from '../found.ts';
 import { cellsOf } from './cells.ts';
-import type { DateColumns } from './date-columns.ts';
+import { type DateColumns, placesOf } from './date-columns.ts';
 import { dateOrderOf, type Habits } from './date-order.ts';
 import { dayOf, dayOfParts } from './day-of-parts.ts';
 import { isComment } from './delimiter.ts';
@@ -51,7 +51,7 @@ const trace = /^(?:t|tr|trace|traces|ip|spur|<\s?\d*[.,]?\d+)$/i;
 
 /** Reads the rows below the header. */
 export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: false; issue: WeatherIssue } {
-  const { table, decimal, values, judges } = wanted;
+  const { table, dates, decimal, values, judges } = wanted;
   const { lines, delimiter, from, header } = table;
   const most = lines.length - from;
   const isOpen = new Uint8Array(most);
@@ -63,8 +63,9 @@ export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: fals
   const stations = new Map<string, number>();
   const stationOf: string[] = [];
   const headerLine = header < 0 ? null : lines[header];
+  const needed =
+    1 + Math.max(wanted.station, ...placesOf(dates), ...values, ...judges.map(({ mark }) => mark));
   const when = whenReader(wanted);
-  const { dates } = wanted;
   const dated = dates.kind === 'cells' ? dates.date : dates.kind === 'epoch' ? dates.column : dates.year;
   let count = 0;
   let bad: { line: number; received: string } | null = null;
@@ -72,7 +73,7 @@ export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: fals
   for (let at = from; at < lines.length; at++) {
     const line = lines[at]!;
     if (line === '' || line === headerLine || isComment(line)) continue;
-    const cells = cellsOf(line, delimiter);
+    const cells = cellsOf(line, delimiter, needed);
     if (cells.every((cell) => cell === '')) continue;
     const date = when(cells);
     if (date === null) {
@@ -140,7 +141,12 @@ export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: fals
   if (impossible > badShare * count) {
     return issue('bad-date', from + 1, lines[from]!, 'a day that exists, of the years 1700 to 2200');
   }
-  const take = (from: Float64Array) => Float64Array.from(kept, (row) => from[row]!);
+  const take = (from: Float64Array) => {
+    if (kept.length === count) return from.subarray(0, count);
+    const taken = new Float64Array(kept.length);
+    for (let at = 0; at < kept.length; at++) taken[at] = from[kept[at]!]!;
+    return taken;
+  };
   const rowOf = new Int32Array(count).fill(-1);
   for (const [at, row] of kept.entries()) rowOf[row] = at;
   return {

@@ -12,7 +12,7 @@ import { cellsOf } from './cells.ts';
 import { chooseColumns, type ReadColumn, settleRain } from './choose-columns.ts';
 import { cleanValues, fieldOf } from './clean-values.ts';
 import { askedColumns } from './corrected.ts';
-import { type DateColumns, dateColumnsOf } from './date-columns.ts';
+import { type DateColumns, dateColumnsOf, placesOf } from './date-columns.ts';
 import { recordOfDays, recordOfReadings } from './days-of-rows.ts';
 import { sampleOf } from './delimiter.ts';
 import { findTable, issue, linesOf, numberedNames, type Table } from './find-table.ts';
@@ -104,7 +104,7 @@ export function readTable(
 }
 
 const datesHave = (dates: DateColumns | null, column: number) =>
-  dates !== null && Object.values(dates).includes(column);
+  dates !== null && placesOf(dates).includes(column);
 
 function meant(profile: TableProfile, name: Table['names'][number]): Meaning | null {
   const known = profile.meaning?.(name);
