@@ -116,6 +116,26 @@ const daily: [what: string, text: string, days: string[]][] = [
     ['2024-01-01 -1/3/1.2', '2024-01-02 0/4/0'],
   ],
   [
+    'days of the week before dates, and names of half a word',
+    'sep=;\nTag;Höchst;Tiefst;Regen\nMo 03.06.2024;20,1;10,2;0\nDi 04.06.2024;21,1;11,2;1,5',
+    ['2024-06-03 10.2/20.1/0', '2024-06-04 11.2/21.1/1.5'],
+  ],
+  [
+    'dates in words, °F and inches unsaid',
+    'Date,High,Low,Rain\n"Saturday, June 1, 2024",68,50,0.1\n"Sunday, June 2, 2024",86,59,0',
+    ['2024-06-01 10/20/2.54', '2024-06-02 15/30/0'],
+  ],
+  [
+    'a station and its place, days as one number, rain named by two letters',
+    'NUM_POSTE;NOM_USUEL;LAT;LON;ALTI;AAAAMMJJ;RR;QRR;TN;QTN;HTN;TX;QTX;TM\n01;PENCARREG;46.27;5.66;534;20240601;1.2;1;9.1;1;450;20.1;1;14.6\n01;PENCARREG;46.27;5.66;534;20240602;;9;10.1;1;450;21.1;1;15.6',
+    ['2024-06-01 9.1/20.1/1.2', '2024-06-02 10.1/21.1/-'],
+  ],
+  [
+    'inches with all the marks of quality beside them',
+    'Stn Id,Date,Jul,ETo (in),qc,Precip (in),qc,Sol Rad (Ly/day),qc,Max Air Temp (F),qc,Min Air Temp (F),qc,Avg Air Temp (F),qc\n6,6/1/2024,153,0.25,,0.10,,650,,86,,59,,72,\n6,6/2/2024,154,0.25,R,0.00,,100,,77,,50,,73,',
+    ['2024-06-01 15/30/2.54/27.2', '2024-06-02 10/25/0/4.18'],
+  ],
+  [
     'temperature of other things beside that of the air',
     'Date,Soil Temp Max,Soil Temp Min,Max Temp,Min Temp,Dew Point Max,Indoor Temp Max,Water Temp Min\n2024-05-01,11,9,15,4,8,24,7\n2024-05-02,12,10,16,5,9,25,8',
     ['2024-05-01 4/15/-', '2024-05-02 5/16/-'],
@@ -176,6 +196,25 @@ const readings: [what: string, text: string, days: string[]][] = [
     'a counter named rain alone that is set back at midnight',
     `timestamp,temp_c,rain_mm\n${twoDays((date, hour) => `2024-10-0${date} ${two(hour)}:15,${degrees(hour, 4, 14)},${(hour * 3 * date) / 10}`)}`,
     ['2024-10-01 4/14/6.9', '2024-10-02 4/14/13.8'],
+  ],
+  [
+    'rain of an hour, of the last 24 and in all: the last overlaps nothing',
+    `Datum/Uhrzeit;Temperatur außen [°C];Temperatur innen [°C];Regen 1h [mm];Regen 24h [mm];Regen gesamt [mm]\n${twoDays(
+      (date, hour) =>
+        `0${date}.10.2024 ${two(hour)}:05;${degrees(hour, 4, 14)};21,0;${hour === 7 ? '0,5' : '0,0'};0,5;${100 + date * 0.5 + (hour >= 7 ? 0.5 : 0)}`.replaceAll(
+          '.5;',
+          ',5;',
+        ),
+    )}`,
+    ['2024-10-01 4/14/0.5', '2024-10-02 4/14/0.5'],
+  ],
+  [
+    'a head of two rows between tabs, noon and midnight as 12:00p and 12:00a',
+    `\t\tTemp\tHi\tLow\tOut\tDew\t\tRain\tIn\nDate\tTime\tOut\tTemp\tTemp\tHum\tPt.\tRain\tRate\tTemp\n${twoDays(
+      (date, hour) =>
+        `6/${date + 13}/24\t${hour % 12 || 12}:00${hour < 12 ? 'a' : 'p'}\t${degrees(hour, 41, 59)}\t60\t40\t80\t---\t${hour === 7 ? '0.10' : '0.00'}\t0.00\t70.1`,
+    )}`,
+    ['2024-06-14 5/15/2.54', '2024-06-15 5/15/2.54'],
   ],
   [
     'French hours as 13h00, the hour 24 and the sun in W/m²',
