@@ -4,6 +4,7 @@ import { ofTables } from './batch-tables.ts';
 import { ofCommandLines } from './command-lines.ts';
 import { ofGardens } from './garden-files.ts';
 import { ofNames } from './spoken-names.ts';
+import { ofWeatherFiles } from './weather-files.ts';
 import { ofWeather } from './weather-tables.ts';
 
 /** Every class of hostile input; their shares come to a hundred. */
@@ -12,6 +13,7 @@ export const attacks: readonly Attack[] = [
   ofTables,
   ofGardens,
   ofWeather,
+  ofWeatherFiles,
   ofAddresses,
   ofNames,
 ];

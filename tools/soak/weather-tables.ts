@@ -50,8 +50,8 @@ const texts = header.chain((names) =>
 );
 
 export const ofWeather = attack(
-  'weather files: missing marks, other units, endless cells',
-  20,
+  'weather tables of our own: missing marks, other units, endless cells',
+  10,
   texts,
   (text) => {
     const read = readDailyCsv(text);
