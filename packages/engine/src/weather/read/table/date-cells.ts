@@ -118,6 +118,9 @@ function withTime(form: DateCell['form'], a: number, b: number, c: number, rest:
   return { form, a, b, c, ...time };
 }
 
+/** No time of day has more characters, zone and all. */
+const longestTime = 48;
+
 /** A time of day, with its offset from UTC; null for anything else. An empty text is none. */
 export function parseTime(text: string): { minute: number; offset: number } | null {
   if (text === '') return { minute: Number.NaN, offset: Number.NaN };
@@ -127,6 +130,8 @@ export function parseTime(text: string): { minute: number; offset: number } | nu
     if (hour >= 0 && minute >= 0 && hour <= 24 && minute < 60)
       return { minute: hour * 60 + minute, offset: Number.NaN };
   }
+  // blanks without end take the pattern below ages
+  if (text.length > longestTime) return null;
   const match =
     /^(\d{1,2})(?:(?:\s?[:.h]\s?)(\d{2}))?(?:[:.](\d{2})(?:[.,]\d+)?)?\s*(uhr|h|hs|hrs|[ap]\.?\s?m?\.?)?\s*(Z|UTC|GMT)?\s*(?:(?:UTC|GMT)?([+\-\u2212])(\d{2}):?(\d{2})?)?\s*(?:\[[^\]]*\]|[A-Z]{3,4})?$/i.exec(
       text,
