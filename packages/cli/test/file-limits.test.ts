@@ -21,7 +21,7 @@ function refusedWith(...args: string[]): string {
 
 describe.skipIf(!existsSync(endless))('a file without an end is given up at the limit:', () => {
   test.each([
-    ['--garden', ['which', 'Lyon'], '8 MB'],
+    ['--garden', ['which', 'Lyon'], '32 MB'],
     ['--weather', ['where', 'Lyon'], '16 MB'],
     ['--batch', ['where'], '65,536 characters'],
   ])('%s', (option, command, limit) => {
@@ -39,7 +39,7 @@ describe('a garden file', () => {
   };
 
   test('with more entries than a garden has is refused', () => {
-    const path = file('long.json', Array(gardenEntries + 1).fill({}));
+    const path = file('long.json', Array(gardenEntries.plantings + 1).fill({}));
     const said = refusedWith('which', 'Lyon', '--garden', path);
     expect(said).toContain('5,001');
     expect(said).toContain('5,000');

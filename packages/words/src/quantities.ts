@@ -18,6 +18,7 @@ export type Quantity =
   | 'wind' // m/s
   | 'yield' // kg/m²
   | 'crop' // kg
+  | 'water' // l
   | 'area' // m²
   | 'rowLength' // m
   | 'spacing' // cm
@@ -35,7 +36,8 @@ type Rule = { factor: number; digits: number; offset?: number } & (
   | { words: Extract<MessageKey, `unit.${string}`> }
 );
 
-/** Exact by definition: inch 25.4 mm, ounce 28.349523125 g, mile 1.609344 km, foot 0.3048 m, pound 0.45359237 kg. */
+/** Exact by definition: inch 25.4 mm, ounce 28.349523125 g, mile 1.609344 km, foot 0.3048 m, pound 0.45359237 kg, US
+ * gallon 3.785411784 l. */
 const rules: Record<Units, Record<Quantity, Rule>> = {
   metric: {
     temperature: { factor: 1, digits: 0, unit: 'celsius' },
@@ -50,6 +52,7 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     wind: { factor: 1, digits: 1, unit: 'meter-per-second' },
     yield: { factor: 1, digits: 1, words: 'unit.kg-per-m2' },
     crop: { factor: 1, digits: 1, unit: 'kilogram' },
+    water: { factor: 1, digits: 1, unit: 'liter' },
     area: { factor: 1, digits: 1, words: 'unit.m2' },
     rowLength: { factor: 1, digits: 1, unit: 'meter' },
     spacing: { factor: 1, digits: 1, unit: 'centimeter' },
@@ -68,6 +71,7 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     wind: { factor: 3.6 / 1.609344, digits: 0, unit: 'mile-per-hour' },
     yield: { factor: 0.3048 ** 2 / 0.45359237, digits: 2, words: 'unit.lb-per-ft2' },
     crop: { factor: 1 / 0.45359237, digits: 1, unit: 'pound' },
+    water: { factor: 1 / 3.785411784, digits: 1, unit: 'gallon' },
     area: { factor: 1 / 0.3048 ** 2, digits: 0, words: 'unit.ft2' },
     rowLength: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
     spacing: { factor: 1 / 2.54, digits: 1, unit: 'inch' },

@@ -41,6 +41,7 @@ test('every quantity can be told, alone and in a range', () => {
     wind: true,
     yield: true,
     crop: true,
+    water: true,
     area: true,
     rowLength: true,
     spacing: true,

@@ -22,6 +22,7 @@ export { cultivarHeadline } from './cultivar-headline.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './how-we-know.ts';
 export { leafCheckSentence } from './leaf-check.ts';
 export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from './names-here-sentences.ts';
+export { oddSentence } from './odd-sentence.ts';
 export { autumnAssumption, cultivarAssumption, packetAssumptions } from './onion-assumptions.ts';
 export { type SeasonRow, type SeasonRowKey, seasonRows } from './season-rows.ts';
 export {

@@ -1,11 +1,6 @@
-/** No letter or digit that is taken for another. */
-const letters = 'abcdefghijkmnpqrstuvwxyz23456789';
+import { drawnId, idBytes } from '@neckfall/engine';
 
-/**
- * An id that nothing had before, here or in another file, and nothing will have again: old links and other tabs may
- * hold the ids of what is gone. Fifty bits, drawn rather than counted, as taking a step back would take back a count.
- */
+/** An id that nothing had before; see {@link drawnId}. */
 export function newId(): string {
-  const drawn = crypto.getRandomValues(new Uint8Array(10));
-  return Array.from(drawn, (byte) => letters[byte % letters.length]).join('');
+  return drawnId(crypto.getRandomValues(new Uint8Array(idBytes)));
 }

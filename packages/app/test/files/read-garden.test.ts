@@ -9,9 +9,9 @@ const fileOf = (plantings: number) =>
   ]);
 
 test('a garden of the most entries opens, and one more is refused with both numbers', async () => {
-  expect(await readGarden(fileOf(gardenEntries), newId)).toHaveProperty('garden');
-  const count = gardenEntries + 1;
-  const refused = { problem: 'too-many', list: 'plantings', count, most: gardenEntries };
+  expect(await readGarden(fileOf(gardenEntries.plantings), newId)).toHaveProperty('garden');
+  const count = gardenEntries.plantings + 1;
+  const refused = { problem: 'too-many', list: 'plantings', count, most: gardenEntries.plantings };
   expect(await readGarden(fileOf(count), newId)).toEqual(refused);
 });
 

@@ -1,4 +1,4 @@
-import { parseDay } from '../calendar/index.ts';
+import { formatDay, parseDay } from '../calendar/index.ts';
 import { gardenRanges } from './garden.ts';
 import { isDate } from './observation.ts';
 import { givenId, isNumberIn, type RestoreEntry, type Tell, type Unknown } from './restoring.ts';
@@ -42,13 +42,18 @@ export const restoreWeather: RestoreEntry<GardenWeather> = (found, path, tell) =
   const columns = keptWeatherFields.map((field) => column(found[field], field, path, tell));
   const days = Math.max(...columns.map(({ length }) => length));
   if (days === 0) return null;
-  for (const values of columns) while (values.length < days) values.push(null);
-  const [tempMinC, tempMaxC, rainMm, solarMJ] = columns;
+  // of more than are kept the latest stay
+  const dropped = Math.max(0, days - mostWeatherDays);
+  if (dropped > 0) tell('emptied', `${path}.firstDate`, found.firstDate);
+  const [tempMinC, tempMaxC, rainMm, solarMJ] = columns.map((values) => {
+    const whole = values.length === days ? values : [...values, ...Array(days - values.length).fill(null)];
+    return dropped > 0 ? whole.slice(dropped) : whole;
+  });
   return {
     ...found,
     id: givenId(found),
     placeId: typeof found.placeId === 'string' ? found.placeId : null,
-    firstDate: found.firstDate,
+    firstDate: dropped > 0 ? formatDay((parseDay(found.firstDate) ?? 0) + dropped) : found.firstDate,
     tempMinC,
     tempMaxC,
     rainMm,
@@ -63,10 +68,12 @@ function column(value: unknown, field: KeptWeatherField, path: string, tell: Tel
     if (value !== undefined && value !== null) tell('emptied', `${path}.${field}`, value);
     return [];
   }
+  const isFit = (entry: unknown) => entry === null || isNumberIn(entry, gardenRanges[field]);
+  // most columns are whole, and long
+  if (value.every(isFit)) return value;
   let told = false;
-  const kept = value.length > mostWeatherDays ? value.slice(-mostWeatherDays) : value;
-  return kept.map((entry: unknown, at) => {
-    if (entry === null || isNumberIn(entry, gardenRanges[field])) return entry;
+  return value.map((entry: unknown, at) => {
+    if (isFit(entry)) return entry as number | null;
     // one of a column is told
     if (!told) tell('emptied', `${path}.${field}[${at}]`, entry);
     told = true;

@@ -1,3 +1,4 @@
+export { drawnId, idBytes } from './drawn-id.ts';
 export {
   emptyGarden,
   type Garden,
@@ -30,6 +31,7 @@ export {
   type ObservedNumber,
   observedNumbers,
 } from './observation.ts';
+export { type OddCode, type OddValue, odd } from './odd.ts';
 export type { GardenPlanting } from './planting.ts';
 export { type RestoredGarden, restoreGarden } from './restore-garden.ts';
 export type { GardenChange } from './restoring.ts';

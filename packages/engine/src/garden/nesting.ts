@@ -6,7 +6,9 @@ export function isNestedTooDeep(value: unknown): boolean {
   let layer = [value].filter(isHolder);
   for (let level = 0; layer.length > 0; level++) {
     if (level === mostLevels) return true;
-    layer = layer.flatMap((holder) => Object.values(holder).filter(isHolder));
+    layer = layer.flatMap((holder) =>
+      (Array.isArray(holder) ? holder : Object.values(holder)).filter(isHolder),
+    );
   }
   return false;
 }

@@ -1,4 +1,4 @@
-import { formatDay, parseDay } from '../calendar/index.ts';
+import { parseDay } from '../calendar/index.ts';
 import { gardenRanges } from './garden.ts';
 import { givenId, isNumberIn, type RestoreEntry, type Tell, type Unknown } from './restoring.ts';
 
@@ -74,11 +74,11 @@ export const restoreObservation: RestoreEntry<Observation> = (found, path, tell)
     plantingId: typeof found.plantingId === 'string' ? found.plantingId : null,
     date: found.date,
   };
-  for (const field of observedNumbers)
-    leaveOut(kept, field, isNumberIn(found[field], gardenRanges[field]), path, tell);
-  leaveOut(kept, 'fedProduct', isFeed(found.fedProduct), path, tell);
-  leaveOut(kept, 'lifted', found.lifted === true, path, tell);
-  leaveOut(kept, 'note', typeof found.note === 'string' && found.note.trim() !== '', path, tell);
+  // few of them are there
+  for (const field in kept) {
+    const isFit = fits.get(field);
+    if (isFit && !isFit(kept[field])) leaveOut(kept, field, path, tell);
+  }
   if (kept.note !== undefined && kept.note.length > longestNote) {
     tell('emptied', `${path}.note`, kept.note);
     kept.note = kept.note.slice(0, longestNote);
@@ -86,9 +86,20 @@ export const restoreObservation: RestoreEntry<Observation> = (found, path, tell)
   return kept;
 };
 
+/** What may stand in each field that need not be there. */
+const fits = new Map<string, (value: unknown) => boolean>([
+  ...observedNumbers.map((field) => [field, isIn(gardenRanges[field])] as const),
+  ['fedProduct', isFeed],
+  ['lifted', (value) => value === true],
+  ['note', (value) => typeof value === 'string' && value.trim() !== ''],
+]);
+
+function isIn(range: readonly [number, number]) {
+  return (value: unknown) => isNumberIn(value, range);
+}
+
 /** Takes out what can't be used; anything but nothing that stood there is told. */
-function leaveOut(kept: Observation, field: string, isFit: boolean, path: string, tell: Tell): void {
-  if (isFit || !(field in kept)) return;
+function leaveOut(kept: Observation, field: string, path: string, tell: Tell): void {
   const value = kept[field];
   delete kept[field];
   if (value !== undefined && value !== null && value !== false) tell('emptied', `${path}.${field}`, value);
@@ -103,7 +114,5 @@ export function isFeed(value: unknown): value is string {
 
 /** A full date, written as it is read. */
 export function isDate(value: unknown): value is string {
-  if (typeof value !== 'string') return false;
-  const day = parseDay(value);
-  return day !== null && formatDay(day) === value;
+  return typeof value === 'string' && parseDay(value) !== null;
 }

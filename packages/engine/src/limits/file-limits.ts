@@ -3,11 +3,23 @@
  * was seen to need.
  */
 
-/** Of a garden file, bytes: its most entries at some 500 bytes each, with room for fields of other programs. */
-export const gardenBytes = 8_000_000;
+/**
+ * Of a garden file, bytes: its most observations at some 200 bytes each, and half a lifetime of weather at a dozen
+ * places, with room for fields of other programs.
+ */
+export const gardenBytes = 32_000_000;
 
-/** Entries in each list of a garden: a hundred crops a year for half a lifetime, and a page that still opens at once. */
-export const gardenEntries = 5_000;
+/**
+ * Entries in each list of a garden: a hundred crops a year for half a lifetime, each looked at a score of times, and a
+ * page that still opens at once.
+ */
+export const gardenEntries = {
+  places: 5_000,
+  cultivars: 5_000,
+  plantings: 5_000,
+  observations: 100_000,
+  weather: 200,
+} as const;
 
 /** Of a daily record, bytes: its most lines at 40 bytes, doubled for UTF-16. */
 export const weatherBytes = 16_000_000;

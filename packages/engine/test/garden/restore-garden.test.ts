@@ -220,9 +220,9 @@ describe('a list too long', () => {
   });
 
   test('is told with its length and the most there may be', () => {
-    expect(longList(list(gardenEntries))).toBeNull();
-    const count = gardenEntries + 1;
-    expect(longList(list(count))).toEqual({ list: 'plantings', count, most: gardenEntries });
+    expect(longList(list(gardenEntries.plantings))).toBeNull();
+    const count = gardenEntries.plantings + 1;
+    expect(longList(list(count))).toEqual({ list: 'plantings', count, most: gardenEntries.plantings });
     for (const none of [null, 7, [], {}, { places: 'x' }]) expect(longList(none)).toBeNull();
   });
 });

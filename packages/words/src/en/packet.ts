@@ -9,18 +9,17 @@ export const packet = {
     '{field} {value}: shallots and multiplier onions grow from bulbs that split, and how they do can’t be told here. Name a bulb onion; `neckfall cultivars` lists all.',
   'error.own-cultivar-bare':
     '{field} {value}: the garden file does not say what day length this onion is for. Add it there, or give --class in place of the name.',
-  'error.garden-missing':
-    '--garden {value}: there is no such file. Expected a garden file (*.neckfall.json).',
+  'error.garden-missing': '{field} {value}: there is no such file. Expected a garden file (*.neckfall.json).',
   'error.garden-unreadable':
-    '--garden {value} could not be read ({reason}). Expected a file that you may read.',
+    '{field} {value} could not be read ({reason}). Expected a file that you may read.',
   'error.garden-refused':
-    '--garden {value} is no JSON ({reason}). Expected a garden file, written as one JSON document; restore a copy or mend it there.',
+    '{field} {value} is no JSON ({reason}). Expected a garden file, written as one JSON document; restore a copy or mend it there.',
   'error.garden-too-deep':
-    '--garden {value} is nested more than {levels} levels deep. Expected a garden file; restore a copy.',
+    '{field} {value} is nested more than {levels} levels deep. Expected a garden file; restore a copy.',
   'why.cultivar-has-class': 'an onion’s name says what it is.',
 
-  'garden.changed': '--garden {file}: {change}',
-  'garden.changed-more': '--garden {file}: {count, number} more changes like these.',
+  'garden.changed': '{field} {file}: {change}',
+  'garden.changed-more': '{field} {file}: {count, number} more changes like these.',
   'garden.change.not-a-garden': 'this is no garden; taken as an empty one.',
   'garden.change.schema': 'schema is "{found}", expected "neckfall/garden@1"; read all the same.',
   'garden.change.newer': 'written by a later version ({found}); what is known here was read.',

@@ -15,6 +15,10 @@ export const appGarden = {
   'app.garden.no-place.how':
     'El huerto no nombra ningún lugar para estos, así que se muestran para el de arriba.',
   'app.garden.plan': '{first}, {rest}',
+  'app.garden.seen':
+    '{count, plural, one {Vista una vez} =2 {Vista dos veces} other {Vista # veces}}, la última el {date}.',
+  'app.garden.weather':
+    'Tiempo guardado del {from} al {to}: {days, plural, one {# día medido} other {# días medidos}}.',
   'app.garden.plan.remove': 'Quitar',
   'app.garden.plan.remove-of': 'Quitar “{name}”',
   'app.garden.onions': 'Cebollas tuyas',
@@ -43,6 +47,12 @@ export const appGarden = {
   'app.garden.step.removed': '“{name}”, quitado',
   'app.garden.step.onion-added': 'cebolla “{name}”, añadida',
   'app.garden.step.onion-removed': 'cebolla “{name}”, quitada',
+  'app.garden.step.seen': 'lo visto de “{name}”',
+  'app.garden.step.seen-changed': 'lo visto de “{name}”, cambiado',
+  'app.garden.step.seen-removed': 'lo visto de “{name}”, quitado',
+  'app.garden.step.weather-kept': 'el tiempo de “{name}”, guardado',
+  'app.garden.step.weather-removed': 'el tiempo de “{name}”, quitado',
+  'app.garden.step.learnt': 'lo que enseña “{name}” para el año siguiente',
   'app.garden.step.forgotten': 'todo el huerto, quitado',
   'app.garden.step.elsewhere': '{what} (en otra pestaña o ventana)',
   'app.garden.forget': 'Quitar todo el huerto',

@@ -12,10 +12,12 @@ import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
 import { help } from './command-line/help.ts';
+import { record } from './command-line/record.ts';
 import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
 import { dates } from './dates.ts';
 import { howWeKnow } from './how-we-know.ts';
+import { odd } from './odd.ts';
 import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
 import { reasons } from './reasons.ts';
@@ -43,9 +45,11 @@ export const es = [
   errors,
   help,
   howWeKnow,
+  odd,
   packet,
   pictures,
   reasons,
+  record,
   season,
   terms,
   weather,

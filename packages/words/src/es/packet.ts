@@ -10,17 +10,17 @@ export const packet = {
   'error.own-cultivar-bare':
     '{field} {value}: el archivo del huerto no dice para qué duración del día es esta cebolla. Añádelo allí, o da --class en lugar del nombre.',
   'error.garden-missing':
-    '--garden {value}: no existe ese archivo. Se esperaba un archivo de huerto (*.neckfall.json).',
+    '{field} {value}: no existe ese archivo. Se esperaba un archivo de huerto (*.neckfall.json).',
   'error.garden-unreadable':
-    '--garden {value} no se pudo leer ({reason}). Se esperaba un archivo que puedas leer.',
+    '{field} {value} no se pudo leer ({reason}). Se esperaba un archivo que puedas leer.',
   'error.garden-refused':
-    '--garden {value} no es JSON ({reason}). Se esperaba un archivo de huerto, escrito como un documento JSON; recupera una copia o corrígelo ahí.',
+    '{field} {value} no es JSON ({reason}). Se esperaba un archivo de huerto, escrito como un documento JSON; recupera una copia o corrígelo ahí.',
   'error.garden-too-deep':
-    '--garden {value} tiene más de {levels} niveles anidados. Se esperaba un archivo de huerto; recupera una copia.',
+    '{field} {value} tiene más de {levels} niveles anidados. Se esperaba un archivo de huerto; recupera una copia.',
   'why.cultivar-has-class': 'el nombre de una cebolla ya dice qué es.',
 
-  'garden.changed': '--garden {file}: {change}',
-  'garden.changed-more': '--garden {file}: {count, number} cambios más como estos.',
+  'garden.changed': '{field} {file}: {change}',
+  'garden.changed-more': '{field} {file}: {count, number} cambios más como estos.',
   'garden.change.not-a-garden': 'esto no es un huerto; se tomó como uno vacío.',
   'garden.change.schema': 'schema es "{found}" y se esperaba "neckfall/garden@1"; se leyó de todos modos.',
   'garden.change.newer': 'lo escribió una versión posterior ({found}); se leyó lo que aquí se conoce.',

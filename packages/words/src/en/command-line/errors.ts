@@ -69,9 +69,9 @@ export const errors = {
   'error.weather-too-big':
     '{value} is larger than {limit, number} MB, unpacked or not, and no record is. Give a part of it.',
   'error.garden-too-big':
-    '--garden {value} is larger than {limit, number} MB, the most that a garden file may be. Expected a garden file (*.neckfall.json).',
+    '{field} {value} is larger than {limit, number} MB, the most that a garden file may be. Expected a garden file (*.neckfall.json).',
   'error.garden-too-many':
-    '--garden {value}: {list} has {count, number} entries; a garden has at most {most, number}. Cut the file into several gardens.',
+    '{field} {value}: {list} has {count, number} entries; a garden has at most {most, number}. Cut the file into several gardens.',
   'error.weather-refused':
     '{value}{line, select, none {} other {, line {line}}}{column, select, none {} other {, {column}}}: "{received}", expected {expected}.{more, plural, =0 {} one { One more issue in the file.} other { # more issues in the file.}} Mend the file and try again.',
   'error.data-missing':

@@ -72,9 +72,9 @@ export const errors = {
   'error.weather-too-big':
     '{value} pasa de {limit, number} MB, comprimido o no, y ningún registro es tan grande. Da una parte.',
   'error.garden-too-big':
-    '--garden {value} pasa de {limit, number} MB, lo más que puede ocupar un archivo de huerto. Se esperaba un archivo de huerto (*.neckfall.json).',
+    '{field} {value} pasa de {limit, number} MB, lo más que puede ocupar un archivo de huerto. Se esperaba un archivo de huerto (*.neckfall.json).',
   'error.garden-too-many':
-    '--garden {value}: {list} tiene {count, number} entradas; un huerto tiene como mucho {most, number}. Corta el archivo en varios huertos.',
+    '{field} {value}: {list} tiene {count, number} entradas; un huerto tiene como mucho {most, number}. Corta el archivo en varios huertos.',
   'error.weather-refused':
     '{value}{line, select, none {} other {, línea {line}}}{column, select, none {} other {, {column}}}: "{received}", se esperaba {expected}.{more, plural, =0 {} one { Hay otro problema en el archivo.} other { Hay otros # problemas en el archivo.}} Corrige el archivo e inténtalo otra vez.',
   'error.data-missing':
