@@ -1,5 +1,8 @@
-/** A step of the garden by its number, or the number of the one that stands. */
-export type BoxKey = number | 'at';
+/** Part of a garden: written once under a key of its own, and never changed. */
+export type PartKey = `part.${string}`;
+
+/** A step of the garden by its number, the number of the one that stands, the mark of the last change, or a part. */
+export type BoxKey = number | 'at' | 'mark' | PartKey;
 
 /** Where steps of the garden lie: in the browser, or in memory where it refuses. */
 export type Box = {
@@ -14,6 +17,10 @@ export type Shelf = <Result>(
   mode: 'readonly' | 'readwrite',
   work: (box: Box) => Promise<Result>,
 ) => Promise<Result>;
+
+export function isPartKey(key: BoxKey): key is PartKey {
+  return typeof key === 'string' && key.startsWith('part.');
+}
 
 /** Lasts as long as the page. */
 export function memoryShelf(): Shelf {

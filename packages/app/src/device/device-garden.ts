@@ -1,9 +1,10 @@
 import type { Garden } from '@neckfall/engine';
 import { type Box, memoryShelf, type Shelf } from './box.ts';
-import { openDeviceShelf, type Unkept, whyUnkept } from './device-shelf.ts';
+import { openDeviceShelf } from './device-shelf.ts';
 import {
   begin,
   empty,
+  type LetGo,
   letGoOldest,
   type MadeStep,
   putStep,
@@ -12,7 +13,11 @@ import {
   standing,
   walk,
 } from './garden-steps.ts';
+import { type Unkept, whyUnkept } from './open-data-base.ts';
 import { otherTabs } from './other-tabs.ts';
+import { letGoPhotos } from './photos.ts';
+import { shelfOnceRead } from './shelf-once-read.ts';
+import { idsInSteps } from './sweep.ts';
 
 /** A step, and whether another tab that is or was open beside this one made it. */
 type ToldStep = Step & { isElsewhere: boolean };
@@ -28,10 +33,11 @@ export type GardenStanding = Omit<Standing, 'undo' | 'redo'> & {
 };
 
 type From = 'here' | 'elsewhere';
+type Work = (box: Box, letGo: LetGo) => Promise<Standing>;
 type Tell = (now: GardenStanding, from: From) => void;
 
 /** Keeps the garden of this browser; several tabs keep the same one. Where the browser refuses, memory holds it. */
-export async function openDeviceGarden(tell: Tell, open = openDeviceShelf) {
+export async function openDeviceGarden(tell: Tell, open = openDeviceShelf, dropPhotos = letGoPhotos) {
   let unkept: Unkept | null = null;
   let isShortened = false;
   let last: Standing | null = null;
@@ -45,10 +51,12 @@ export async function openDeviceGarden(tell: Tell, open = openDeviceShelf) {
     return done;
   }
 
-  let shelf: Shelf = await open((why) => void inTurn(() => lose(why))).catch((error) => {
-    unkept = whyUnkept(error);
-    return memoryShelf();
-  });
+  let shelf: Shelf = await open((why) => void inTurn(() => lose(why)))
+    .then(shelfOnceRead)
+    .catch((error) => {
+      unkept = whyUnkept(error);
+      return memoryShelf();
+    });
   const tabs = otherTabs({
     changed: () => {
       if (unkept === null) void inTurn(() => look('elsewhere'));
@@ -91,20 +99,35 @@ export async function openDeviceGarden(tell: Tell, open = openDeviceShelf) {
   }
 
   /** Where there is no room, the oldest steps go first. */
-  async function done(work: (box: Box) => Promise<Standing>): Promise<Standing> {
+  async function done(work: Work): Promise<Standing> {
     for (;;) {
       try {
-        return await shelf('readwrite', work);
+        return await inShelf(work);
       } catch (error) {
         if (unkept !== null) throw error;
         const why = whyUnkept(error);
-        if (why === 'full' && (await shelf('readwrite', letGoOldest).catch(() => false))) isShortened = true;
+        if (why === 'full' && (await inShelf(letGoOldest).catch(() => false))) isShortened = true;
         else await toMemory(why);
       }
     }
   }
 
-  function write(work: (box: Box) => Promise<Standing>, from: () => From = () => 'here'): Promise<void> {
+  /** Photos of what is gone for good go too, once that is done. */
+  async function inShelf<Result>(work: (box: Box, letGo: LetGo) => Promise<Result>): Promise<Result> {
+    let gone: readonly string[] = [];
+    const result = await shelf('readwrite', (box) =>
+      work(box, (ids) => {
+        gone = ids;
+      }),
+    );
+    // what memory lets go of, the browser may hold still
+    if (gone.length > 0 && unkept === null) void dropPhotos(gone, seen).catch(() => {});
+    return result;
+  }
+
+  const seen = () => shelf('readonly', idsInSteps);
+
+  function write(work: Work, from: () => From = () => 'here'): Promise<void> {
     return inTurn(async () => {
       last = await done(work);
       if (unkept === null) tabs.tellChange();
@@ -135,12 +158,15 @@ export async function openDeviceGarden(tell: Tell, open = openDeviceShelf) {
     /** Changes the garden as it stands now, whichever tab changed it last. */
     change: (step: Step, make: (now: Garden | null) => Garden | null, file?: string) => {
       const made = { ...step, mark: tabs.newMark() };
-      return write((box) => putStep(box, made, make, file));
+      return write((box, letGo) => putStep(box, made, make, file, letGo));
     },
     back: () => step(-1),
     on: () => step(1),
     /** All steps are gone; nothing brings them back. */
-    wipe: () => write(empty),
+    wipe: async () => {
+      await write(empty);
+      if (unkept === null) await dropPhotos('all', seen);
+    },
   };
 }
 

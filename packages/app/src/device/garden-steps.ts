@@ -1,5 +1,7 @@
 import { type Garden, type GardenChange, restoreGarden } from '@neckfall/engine';
 import type { Box } from './box.ts';
+import { gather, type Layout, layOut, type PartedGarden } from './garden-parts.ts';
+import { layoutOf, sweep } from './sweep.ts';
 
 const stepCodes = [
   'opened',
@@ -8,6 +10,12 @@ const stepCodes = [
   'removed',
   'onion-added',
   'onion-removed',
+  'seen',
+  'seen-changed',
+  'seen-removed',
+  'weather-kept',
+  'weather-removed',
+  'learnt',
   'forgotten',
 ] as const;
 
@@ -27,9 +35,9 @@ export type Standing = {
   mended: readonly GardenChange[];
 };
 
-/** As a step lies in the box. Step 0 is the empty beginning. */
+/** As a step lies in the box. Step 0 is the empty beginning. A step of version 1 holds its `garden` whole. */
 type StepInBox = {
-  garden: Garden | null;
+  parts: Layout | null;
   file: string | null;
   step: (Step & { mark?: string | null }) | null;
 };
@@ -37,23 +45,28 @@ type StepInBox = {
 /** More than anyone takes back; older steps are let go. */
 export const mostSteps = 50;
 
+/** Hears of observations whose parts went; some may be in other parts still. */
+export type LetGo = (observationIds: readonly string[]) => void;
+
 export async function standing(box: Box): Promise<Standing> {
   const { numbers, at } = await where(box);
   const index = numbers.indexOf(at);
-  const { garden, mended, file, step } = read(index < 0 ? undefined : await box.get(at));
+  const found = index < 0 ? undefined : await box.get(at);
+  const { parted, mended } = await read(box, found);
+  const { file, step } = headOf(found);
   const next = numbers[index + 1];
   return {
-    garden,
+    garden: parted?.garden ?? null,
     mended,
     file,
     undo: index > 0 ? step : null,
-    redo: index >= 0 && next !== undefined ? read(await box.get(next)).step : null,
+    redo: index >= 0 && next !== undefined ? headOf(await box.get(next)).step : null,
   };
 }
 
 /** Begins an empty box with a garden from elsewhere, which is no step. */
 export async function begin(box: Box, garden: Garden | null, file: string | null): Promise<void> {
-  await box.put(0, { garden, file, step: null } satisfies StepInBox);
+  await write(box, 0, garden, null, { file, step: null });
 }
 
 /** Puts a step after the one that stands; what had been taken back is let go. */
@@ -62,15 +75,19 @@ export async function putStep(
   step: Step & { mark?: string },
   make: (now: Garden | null) => Garden | null,
   file?: string,
+  letGo?: LetGo,
 ): Promise<Standing> {
   const { numbers, at } = await where(box);
-  const before = await standing(box);
+  const found = numbers.length === 0 ? undefined : await box.get(at);
+  const { parted: before } = await read(box, found);
   if (numbers.length === 0) await begin(box, null, null);
   const number = at + 1;
-  const garden = make(before.garden);
+  const garden = make(before?.garden ?? null);
   // first, since there may be little room
-  for (const old of numbers) if (old > number || old <= number - mostSteps) await box.remove(old);
-  await box.put(number, { garden, file: file ?? before.file, step } satisfies StepInBox);
+  const old = numbers.filter((other) => other > number || other <= number - mostSteps);
+  // a step of that number is written over: what it held goes with it
+  await removeSteps(box, [...old, ...(numbers.includes(number) ? [number] : [])], letGo);
+  await write(box, number, garden, before, { file: file ?? headOf(found).file, step });
   await box.put('at', number);
   return standing(box);
 }
@@ -84,16 +101,23 @@ export async function walk(box: Box, by: -1 | 1): Promise<Standing> {
 }
 
 /** Lets go of the older half of what can be taken back; false where there is nothing. */
-export async function letGoOldest(box: Box): Promise<boolean> {
+export async function letGoOldest(box: Box, letGo?: LetGo): Promise<boolean> {
   const { numbers, at } = await where(box);
   const older = numbers.filter((number) => number < at);
-  for (const old of older.slice(0, Math.ceil(older.length / 2))) await box.remove(old);
+  await removeSteps(box, older.slice(0, Math.ceil(older.length / 2)), letGo);
   return older.length > 0;
 }
 
 export async function empty(box: Box): Promise<Standing> {
   for (const key of await box.keys()) await box.remove(key);
   return standing(box);
+}
+
+async function removeSteps(box: Box, numbers: readonly number[], letGo?: LetGo): Promise<void> {
+  if (numbers.length === 0) return;
+  for (const number of numbers) await box.remove(number);
+  const gone = await sweep(box);
+  letGo?.(gone);
 }
 
 /** Numbers of the steps there are, and the one that stands: the newest where that was lost. */
@@ -105,27 +129,58 @@ async function where(box: Box): Promise<{ numbers: number[]; at: number }> {
   return { numbers, at: isThere ? at : (numbers.at(-1) ?? 0) };
 }
 
-/** Whatever lies there, damaged or of another version. */
-function read(found: unknown): Pick<Standing, 'garden' | 'mended' | 'file'> & { step: MadeStep } {
-  const { garden, file, step } = (typeof found === 'object' && found !== null ? found : {}) as Record<
-    string,
-    unknown
-  >;
-  const isNone = garden === null || (garden === undefined && found === undefined);
-  const restored = isNone ? null : restoreGarden(garden);
-  return {
-    garden: restored?.garden ?? null,
-    mended: restored?.changes ?? [],
-    file: typeof file === 'string' ? file : null,
-    step: stepOf(step),
-  };
+type Read = { parted: PartedGarden | null; mended: readonly GardenChange[] };
+
+/** What steps hold, each read once. */
+const known = new WeakMap<object, Read>();
+
+/** Writes a step and the parts of its garden that the one before has not. */
+async function write(
+  box: Box,
+  number: number,
+  garden: Garden | null,
+  before: PartedGarden | null,
+  head: Omit<StepInBox, 'parts'>,
+): Promise<void> {
+  const laid = garden && layOut(garden, before);
+  const step: StepInBox = { parts: laid?.layout ?? null, ...head };
+  known.set(step, { parted: laid?.parted ?? null, mended: [] });
+  await Promise.all((laid?.written ?? []).map(([key, part]) => box.put(key, part)));
+  await box.put(number, step);
 }
 
-function stepOf(found: unknown): MadeStep {
-  const { code, name, mark } = (found ?? {}) as Record<string, unknown>;
+/** Whatever lies there, damaged or of another version. */
+async function read(box: Box, found: unknown): Promise<Read> {
+  if (found === undefined) return { parted: null, mended: [] };
+  if (typeof found !== 'object' || found === null) return readAnew(box, {});
+  const before = known.get(found);
+  if (before) return before;
+  const now = await readAnew(box, found);
+  known.set(found, now);
+  return now;
+}
+
+async function readAnew(box: Box, found: object): Promise<Read> {
+  const layout = layoutOf(found);
+  if (layout) {
+    const { mended, ...parted } = await gather(box, layout);
+    return { parted, mended };
+  }
+  const { garden } = found as { garden?: unknown };
+  if (garden === null || 'parts' in found) return { parted: null, mended: [] };
+  const restored = restoreGarden(garden);
+  return { parted: { garden: restored.garden, parts: null }, mended: restored.changes };
+}
+
+function headOf(found: unknown): { file: string | null; step: MadeStep } {
+  const { file, step } = (found ?? {}) as Record<string, unknown>;
+  const { code, name, mark } = (step ?? {}) as Record<string, unknown>;
   return {
-    code: stepCodes.find((known) => known === code) ?? 'changed',
-    name: typeof name === 'string' ? name : '',
-    mark: typeof mark === 'string' ? mark : null,
+    file: typeof file === 'string' ? file : null,
+    step: {
+      code: stepCodes.find((one) => one === code) ?? 'changed',
+      name: typeof name === 'string' ? name : '',
+      mark: typeof mark === 'string' ? mark : null,
+    },
   };
 }

@@ -1,6 +1,4 @@
-import { drawnId, idBytes } from '@neckfall/engine';
+import { drawn } from '../device/drawn.ts';
 
-/** An id that nothing had before; see {@link drawnId}. */
-export function newId(): string {
-  return drawnId(crypto.getRandomValues(new Uint8Array(idBytes)));
-}
+/** An id that nothing had before. */
+export const newId = drawn;

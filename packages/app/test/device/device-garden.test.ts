@@ -2,7 +2,7 @@ import { emptyGarden, type Garden } from '@neckfall/engine';
 import { beforeEach, expect, test, vi } from 'vitest';
 import { type Box, type BoxKey, memoryShelf, type Shelf } from '../../src/device/box.ts';
 import { type GardenStanding, openDeviceGarden } from '../../src/device/device-garden.ts';
-import type { Unkept } from '../../src/device/device-shelf.ts';
+import type { Unkept } from '../../src/device/open-data-base.ts';
 
 const gardenOf = (keeper: number): Garden => ({ ...emptyGarden(), keeper });
 const keeper = ({ garden }: GardenStanding) => garden?.keeper ?? null;
@@ -49,6 +49,8 @@ async function tab(shelf: Shelf) {
   return { ...held, put, lose, last: () => told.at(-1)! };
 }
 
+const isStep = (key: BoxKey) => typeof key === 'number';
+
 /** A disk with room for so many steps; what does not fit changes nothing. */
 function disk(room: () => number): { shelf: Shelf; keys: () => Promise<BoxKey[]> } {
   const inside = memoryShelf();
@@ -59,8 +61,8 @@ function disk(room: () => number): { shelf: Shelf; keys: () => Promise<BoxKey[]>
       const tight: Box = {
         ...box,
         put: async (key, value) => {
-          const steps = (await box.keys()).filter((other) => other !== 'at' && other !== key).length;
-          if (key !== 'at' && steps >= room()) throw new DOMException('full', 'QuotaExceededError');
+          const steps = (await box.keys()).filter((other) => isStep(other) && other !== key).length;
+          if (isStep(key) && steps >= room()) throw new DOMException('full', 'QuotaExceededError');
           await box.put(key, value);
         },
       };

@@ -1,5 +1,6 @@
 import { afterEach, expect, test, vi } from 'vitest';
-import { openDeviceShelf, type Timer, type Unkept, whyUnkept } from '../../src/device/device-shelf.ts';
+import { openDeviceShelf } from '../../src/device/device-shelf.ts';
+import { type Timer, type Unkept, whyUnkept } from '../../src/device/open-data-base.ts';
 
 afterEach(() => {
   vi.unstubAllGlobals();

@@ -122,7 +122,8 @@ test('the older half of what can be taken back is let go, and nothing else', asy
   for (let number = 1; number <= 6; number++)
     await shelf('readwrite', (box) => putStep(box, { code: 'added', name: '' }, () => gardenOf(number)));
   await shelf('readwrite', (box) => walk(box, -1));
-  const keys = async () => (await shelf('readonly', (box) => box.keys())).filter((key) => key !== 'at');
+  const keys = async () =>
+    (await shelf('readonly', (box) => box.keys())).filter((key) => typeof key === 'number');
   expect(await shelf('readwrite', letGoOldest)).toBe(true);
   expect(await keys()).toEqual([3, 4, 5, 6]);
   while (await shelf('readwrite', letGoOldest));

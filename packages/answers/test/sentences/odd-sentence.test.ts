@@ -1,7 +1,7 @@
 import { type OddValue, parseDay } from '@neckfall/engine';
 import { loadLanguage, speaker } from '@neckfall/words';
 import { expect, test } from 'vitest';
-import { oddSentence } from '../src/index.ts';
+import { oddSentence } from '../../src/index.ts';
 
 const day = parseDay('2027-06-20')!;
 const beforeDay = parseDay('2027-06-10')!;

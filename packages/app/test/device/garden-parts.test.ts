@@ -1,0 +1,243 @@
+import { emptyGarden, type Garden, type Observation, restoreGarden } from '@neckfall/engine';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { type Box, type BoxKey, isPartKey, memoryShelf, type Shelf } from '../../src/device/box.ts';
+import { letGoOldest, mostSteps, putStep, standing, walk } from '../../src/device/garden-steps.ts';
+import { shelfOnceRead } from '../../src/device/shelf-once-read.ts';
+import { idsInSteps } from '../../src/device/sweep.ts';
+
+const seen = (id: string, plantingId: string | null, leavesGreen = 5): Observation => ({
+  id,
+  plantingId,
+  date: '2027-05-20',
+  leavesGreen,
+});
+const weather = (id: string, rain: number) => ({
+  id,
+  placeId: id,
+  firstDate: '2027-05-01',
+  tempMinC: [4],
+  tempMaxC: [15],
+  rainMm: [rain],
+  solarMJ: [null],
+  forecastFrom: null,
+  sources: [],
+});
+const step = { code: 'seen', name: 'The long bed' } as const;
+
+/** A store that copies what goes in and out, as a browser's does, and tells of what it was asked. */
+function store(): { shelf: Shelf; asked: string[]; held: Map<BoxKey, unknown> } {
+  const held = new Map<BoxKey, unknown>();
+  const asked: string[] = [];
+  const kindOf = (key: BoxKey) => (typeof key === 'number' ? 'step' : isPartKey(key) ? 'part' : key);
+  const box: Box = {
+    keys: async () => [...held.keys()],
+    get: async (key) => {
+      asked.push(`get ${kindOf(key)}`);
+      return structuredClone(held.get(key));
+    },
+    put: async (key, value) => {
+      asked.push(`put ${kindOf(key)}`);
+      held.set(key, structuredClone(value));
+    },
+    remove: async (key) => void held.delete(key),
+  };
+  const shelf: Shelf = async (_, work) => {
+    const before = new Map(held);
+    try {
+      return await work(box);
+    } catch (error) {
+      held.clear();
+      for (const [key, value] of before) held.set(key, value);
+      throw error;
+    }
+  };
+  return { shelf, asked, held };
+}
+
+const change = (shelf: Shelf, make: (now: Garden) => Garden) =>
+  shelf('readwrite', (box) => putStep(box, step, (now) => make(now ?? emptyGarden())));
+const look = (shelf: Shelf) => shelf('readonly', standing);
+
+test('a change writes the part that it touches, and reads nothing again', async () => {
+  const { shelf, asked } = store();
+  const page = shelfOnceRead(shelf);
+  await change(page, (now) => ({
+    ...now,
+    observations: [seen('1', 'a'), seen('2', 'b'), seen('3', 'b'), seen('4', null)],
+    weather: [weather('w', 1), weather('v', 2)],
+  }));
+  asked.length = 0;
+  await change(page, (now) => ({ ...now, observations: [...now.observations, seen('5', 'b')] }));
+  expect(asked.sort()).toEqual(['get mark', 'put at', 'put mark', 'put part', 'put step']);
+  asked.length = 0;
+  await change(page, (now) => ({ ...now, weather: [weather('w', 7), now.weather[1]] }));
+  expect(asked.filter((what) => what === 'put part')).toHaveLength(1);
+  asked.length = 0;
+  await change(page, (now) => ({ ...now, keeper: 'Bram Okoro' }));
+  expect(asked.filter((what) => what === 'put part')).toHaveLength(1);
+  const { garden } = await look(shelfOnceRead(shelf));
+  expect(garden).toMatchObject({ keeper: 'Bram Okoro', weather: [{ rainMm: [7] }, { rainMm: [2] }] });
+  expect(garden?.observations.map(({ id }) => id).sort()).toEqual(['1', '2', '3', '4', '5']);
+});
+
+test('what another tab changed meanwhile wins, and nothing is lost of either', async () => {
+  const { shelf } = store();
+  const [one, other] = [shelfOnceRead(shelf), shelfOnceRead(shelf)];
+  await change(one, (now) => ({ ...now, observations: [seen('1', 'a')] }));
+  await look(other);
+  await change(other, (now) => ({ ...now, observations: [...now.observations, seen('2', 'a')] }));
+  await change(one, (now) => ({ ...now, observations: [...now.observations, seen('3', 'b')] }));
+  for (const page of [one, other]) {
+    const { garden, undo } = await look(page);
+    expect(garden?.observations.map(({ id }) => id)).toEqual(['1', '2', '3']);
+    expect(undo?.code).toBe('seen');
+  }
+});
+
+test('work that fails leaves nothing of itself in what is remembered', async () => {
+  const { shelf } = store();
+  const page = shelfOnceRead(shelf);
+  await change(page, (now) => ({ ...now, observations: [seen('1', 'a')] }));
+  const failing = page('readwrite', async (box) => {
+    await putStep(box, step, () => ({ ...emptyGarden(), observations: [seen('9', 'a')] }));
+    throw new Error('no room');
+  });
+  await expect(failing).rejects.toThrow('no room');
+  expect((await look(page)).garden?.observations).toEqual([seen('1', 'a')]);
+});
+
+test('steps of version 1, with whole gardens, open and go on', async () => {
+  const { shelf, held } = store();
+  const whole = (keeper: number) =>
+    restoreGarden({ ...emptyGarden(), keeper, observations: [seen('1', 'a')] });
+  held.set(0, { garden: null, file: null, step: null });
+  for (const number of [1, 2])
+    held.set(number, {
+      garden: whole(number).garden,
+      file: 'bank.neckfall.json',
+      step: { ...step, mark: 'x.1' },
+    });
+  held.set('at', 2);
+  const page = shelfOnceRead(shelf);
+  expect(await look(page)).toMatchObject({ garden: { keeper: 2 }, file: 'bank.neckfall.json', mended: [] });
+  await change(page, (now) => ({ ...now, observations: [...now.observations, seen('2', 'a')] }));
+  expect(await shelf('readonly', idsInSteps)).toEqual(new Set(['1', '2']));
+  const back = await page('readwrite', (box) => walk(box, -1));
+  expect(back.garden).toEqual(whole(2).garden);
+  const on = await shelfOnceRead(shelf)('readwrite', (box) => walk(box, 1));
+  expect(on.garden?.observations).toHaveLength(2);
+});
+
+test('parts that were damaged or lost are mended, told, and written anew by the next change', async () => {
+  const { shelf, held } = store();
+  await change(shelf, (now) => ({
+    ...now,
+    observations: [seen('1', 'a'), seen('2', 'b')],
+    weather: [weather('w', 1)],
+  }));
+  const parts = [...held.keys()].filter(isPartKey);
+  const partWith = (id: string) =>
+    parts.find((key) => JSON.stringify(held.get(key)).includes(`"id":"${id}"`))!;
+  held.set(partWith('1'), [{ ...seen('1', 'a'), leavesGreen: 900 }]);
+  held.delete(partWith('w'));
+  const { garden, mended } = await look(shelf);
+  expect(mended.map(({ code, path }) => `${code} ${path}`).sort()).toEqual([
+    'emptied observations[0].leavesGreen',
+    'entry-dropped weather[0]',
+  ]);
+  expect(garden?.observations.map(({ id }) => id)).toEqual(['1', '2']);
+  const next = await change(shelf, (now) => ({ ...now, keeper: 1 }));
+  expect(next.mended).toEqual([]);
+  expect((await look(shelf)).mended).toEqual([]);
+});
+
+test('the same id in two parts is given anew, as in a file', async () => {
+  const { shelf, held } = store();
+  await change(shelf, (now) => ({ ...now, observations: [seen('1', 'a'), seen('2', 'b')] }));
+  const part = [...held.keys()]
+    .filter(isPartKey)
+    .find((key) => JSON.stringify(held.get(key)).includes('"b"'))!;
+  held.set(part, [seen('1', 'b')]);
+  const { garden, mended } = await look(shelf);
+  expect(mended).toMatchObject([{ code: 'id-given' }]);
+  expect(new Set(garden?.observations.map(({ id }) => id)).size).toBe(2);
+});
+
+type Move = { planting: string } | { gone: number } | { rain: number } | 'back' | 'on' | 'elsewhere';
+const moves = fc.array<Move>(
+  fc.oneof(
+    { weight: 4, arbitrary: fc.constantFrom('a', 'b', 'c').map((planting) => ({ planting })) },
+    fc.nat(9).map((gone) => ({ gone })),
+    fc.nat(99).map((rain) => ({ rain })),
+    fc.constantFrom('back' as const, 'on' as const, 'elsewhere' as const),
+  ),
+  { maxLength: 70 },
+);
+
+function moved(now: Garden, move: Exclude<Move, string>, nth: number): Garden {
+  if ('gone' in move) return { ...now, observations: now.observations.filter((_, at) => at !== move.gone) };
+  if ('rain' in move) return { ...now, weather: [weather('w', move.rain)] };
+  return { ...now, observations: [...now.observations, seen(`${nth}`, move.planting)] };
+}
+
+const plain = (garden: Garden | null) =>
+  garden && [garden.weather, [...garden.observations].sort((a, b) => (a.id < b.id ? -1 : 1))];
+
+test('goes back and on as a plain list of whole gardens would, from two pages, and leaves no part behind', async () => {
+  await fc.assert(
+    fc.asyncProperty(moves, async (all) => {
+      const { shelf, held } = store();
+      let [page, other] = [shelfOnceRead(shelf), shelfOnceRead(shelf)];
+      let list: (Garden | null)[] = [null];
+      let at = 0;
+      for (const [nth, move] of all.entries()) {
+        if (move === 'elsewhere') [page, other] = [other, page];
+        else if (move === 'back' || move === 'on') {
+          const by = move === 'back' ? -1 : 1;
+          at = Math.max(0, Math.min(list.length - 1, at + by));
+          await page('readwrite', (box) => walk(box, by));
+        } else {
+          const next = moved(list[at] ?? emptyGarden(), move, nth);
+          list = [...list.slice(0, at + 1), next].slice(-mostSteps);
+          at = list.length - 1;
+          await change(page, (now) => moved(sorted(now, list[at - 1] ?? null), move, nth));
+        }
+        expect(plain((await look(page)).garden)).toEqual(plain(list[at]));
+      }
+      expect(plain((await look(shelfOnceRead(shelf))).garden)).toEqual(plain(list[at]));
+      const steps = [...held.keys()].filter((key) => typeof key === 'number').map((key) => held.get(key));
+      const wanted = JSON.stringify(steps);
+      expect([...held.keys()].filter(isPartKey).filter((key) => !wanted.includes(key))).toEqual([]);
+    }),
+    { seed: 20270520, numRuns: 60 },
+  );
+});
+
+/** Observations stand in no order: that of the plain list, so that its places mean the same. */
+function sorted(now: Garden, as: Garden | null): Garden {
+  const byId = new Map(now.observations.map((entry) => [entry.id, entry]));
+  return { ...now, observations: (as?.observations ?? []).map(({ id }) => byId.get(id)!) };
+}
+
+test('observations whose steps go are told, and those still in a step are known', async () => {
+  const shelf = memoryShelf();
+  const gone: string[][] = [];
+  const put = (make: (now: Garden) => Garden) =>
+    shelf('readwrite', (box) =>
+      putStep(
+        box,
+        step,
+        (now) => make(now ?? emptyGarden()),
+        undefined,
+        (ids) => gone.push([...ids]),
+      ),
+    );
+  await put((now) => ({ ...now, observations: [seen('1', 'a'), seen('2', 'a')] }));
+  await put((now) => ({ ...now, observations: now.observations.slice(1) }));
+  expect(gone).toEqual([]);
+  await shelf('readwrite', (box) => letGoOldest(box, (ids) => gone.push([...ids])));
+  await shelf('readwrite', (box) => letGoOldest(box, (ids) => gone.push([...ids])));
+  expect(gone.flat().sort()).toEqual(['1', '2']);
+  expect(await shelf('readonly', idsInSteps)).toEqual(new Set(['2']));
+});
