@@ -6,6 +6,7 @@ import { firstAnswer, limits } from '../test/app/first-answer.ts';
 import { hasChromium, openApp } from '../test/app/open-app.ts';
 import { buildApp } from '../tools/setup/build-app.mjs';
 import { draggedDays, phoneSlowdown } from './dragged-days.ts';
+import { keptGardenRows } from './kept-garden.ts';
 import { pageOpenings } from './page-openings.ts';
 import { median, type Row } from './timing.ts';
 
@@ -75,6 +76,7 @@ async function appRows(): Promise<Row[]> {
         unit: 'ms',
         limit: 50,
       })),
+      ...(await keptGardenRows()),
     ];
   } finally {
     rmSync(folder, { recursive: true, force: true });

@@ -7,12 +7,14 @@ import {
   openSite,
   type Plan,
   planDefaults,
+  restoreGarden,
   runnerOf,
   surveyPlace,
   tryStarts,
   waysOf,
   weatherYears,
 } from '../packages/engine/src/index.ts';
+import { greatGarden, makeGreatGarden } from './great-garden.ts';
 import { growInCRows } from './grow-in-c.ts';
 import { calibrationMs, medianMs, type Row } from './timing.ts';
 import { weatherTableRows } from './weather-table.ts';
@@ -58,6 +60,14 @@ for (const typed of ['l', 'lo', 'london', 'springfield mo', 'sprngfield', 'quzzw
     5,
   );
 }
+
+const garden = makeGreatGarden(greatGarden);
+put(
+  'a garden of 20 years restored',
+  medianMs(10, () => restoreGarden(garden)),
+  'ms',
+  150,
+);
 
 const climate = climateAt(nodes, 38.58, -121.49, 8);
 put(
