@@ -25,4 +25,4 @@ Promise.all([languagesKnown, languageLoaded]).then(() =>
   nextTurn(() => render(<Shell />, document.getElementById('app')!)),
 );
 nextTurn(followUpdates);
-nextTurn(followGarden);
+nextTurn(() => void followGarden());

@@ -1,4 +1,5 @@
-const dataBase = 'neckfall';
+import { dataBaseName } from './names.ts';
+
 /** 1: the garden alone. 2: photos beside it; the garden’s steps refer to parts. */
 const version = 2;
 /** Each holds its own things; what an older version left in them is read as it is. */
@@ -22,7 +23,7 @@ export const machineTimer: Timer = (ms, due) => {
 
 /** Opens what the browser keeps; fails where it refuses. `lost`: it was taken away while it was open. */
 export async function openDataBase(lost: (why: Unkept) => void, timer: Timer): Promise<IDBDatabase> {
-  const opening = indexedDB.open(dataBase, version);
+  const opening = indexedDB.open(dataBaseName, version);
   opening.onupgradeneeded = () => {
     const { result } = opening;
     for (const store of stores) {

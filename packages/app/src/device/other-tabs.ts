@@ -1,8 +1,10 @@
+import { lineName } from './names.ts';
+
 type Word = { tab: string; what: 'hello' | 'here' | 'changed' };
 
 /** Other tabs and windows that keep the same garden, as they are heard of while this one is open. */
 export function otherTabs(on: { changed: () => void; heard: () => void }) {
-  const line = 'BroadcastChannel' in globalThis ? new BroadcastChannel('neckfall.garden') : null;
+  const line = 'BroadcastChannel' in globalThis ? new BroadcastChannel(lineName) : null;
   const tab = Math.random().toString(36).slice(2);
   const heard = new Set<string>();
   let count = 0;

@@ -2,6 +2,7 @@ import type { Garden, GardenChange, OwnCultivar } from '@neckfall/engine';
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { DeviceGarden, GardenStanding } from '../device/device-garden.ts';
 import type { Step } from '../device/garden-steps.ts';
+import { dataBaseName, lineName } from '../device/names.ts';
 
 const known = signal<GardenStanding | null>(null);
 
@@ -60,11 +61,33 @@ const notFound: GardenStanding = {
   isShortened: false,
 };
 
-/** Looks for the garden; without the means to, the app goes on as if there were none. */
-export function followGarden(): void {
-  deviceGarden().catch(() => {
+/**
+ * Looks for the garden; without the means to, the app goes on as if there were none. Where none was ever kept, nothing
+ * is fetched for it until there is one, here or in another tab.
+ */
+export async function followGarden(): Promise<void> {
+  try {
+    if (await mayBeKept()) await deviceGarden();
+    else {
+      known.value ??= notFound;
+      const line = new BroadcastChannel(lineName);
+      line.onmessage = () => {
+        line.close();
+        deviceGarden().catch(() => {});
+      };
+    }
+  } catch {
     known.value ??= notFound;
-  });
+  }
+}
+
+/** Only a browser that can tell is believed. */
+async function mayBeKept(): Promise<boolean> {
+  try {
+    return (await indexedDB.databases()).some(({ name }) => name === dataBaseName);
+  } catch {
+    return true;
+  }
 }
 
 /** Why the garden could not be changed; null where all went well. */
