@@ -5,7 +5,7 @@ import { newId } from '../../packages/app/src/garden/new-id.ts';
 import { hostileText } from '../../packages/cli/test/fuzz/hostile.ts';
 import { attack } from './attack.ts';
 
-const lists = ['places', 'cultivars', 'plantings'] as const;
+const lists = ['places', 'cultivars', 'plantings', 'observations', 'weather'] as const;
 
 const value = fc.oneof(
   { weight: 3, arbitrary: hostileText },
@@ -40,7 +40,23 @@ const fields = [
   'latitudeDeg',
   'longitudeDeg',
   'plants',
+  'plantingId',
+  'leavesGreen',
+  'fedProduct',
+  'note',
+  'lifted',
 ];
+const day = fc.oneof({ weight: 4, arbitrary: fc.constantFrom('2027-05-20', '2028-02-29') }, value);
+const seen = fc
+  .tuple(day, fc.dictionary(fc.oneof(fc.constantFrom(...fields), hostileText), value, { maxKeys: 6 }), id)
+  .map(([date, rest, own]) => ({ ...rest, date, id: own }));
+const column = fc.oneof(
+  { weight: 4, arbitrary: fc.array(fc.oneof(fc.double(), value), { maxLength: 5 }) },
+  value,
+);
+const weather = fc
+  .record({ firstDate: day, tempMinC: column, rainMm: column, solarMJ: column, sources: column, id })
+  .map((found) => found as object);
 const entry = fc.oneof(
   {
     weight: 6,
@@ -56,6 +72,11 @@ const document = fc.record(
     places: fc.oneof({ weight: 5, arbitrary: fc.array(entry, { maxLength: 6 }) }, value),
     cultivars: fc.oneof({ weight: 5, arbitrary: fc.array(entry, { maxLength: 6 }) }, value),
     plantings: fc.oneof({ weight: 5, arbitrary: fc.array(entry, { maxLength: 6 }) }, value),
+    observations: fc.oneof(
+      { weight: 5, arbitrary: fc.array(fc.oneof(seen, entry), { maxLength: 6 }) },
+      value,
+    ),
+    weather: fc.oneof({ weight: 5, arbitrary: fc.array(fc.oneof(weather, entry), { maxLength: 4 }) }, value),
   },
   { requiredKeys: [] },
 );

@@ -1,12 +1,13 @@
 // npm run soak -- [--cases N] [--minutes M] [--seed S] [--kills N] [--write]: the hostile inputs of the tests, many more
-// of them, on all cores; then N kills, a fifth of them of the browser. --write puts the tables in docs/robustness.md.
+// of them, on all cores; then N kills, a fifth of them of the browser, three in ten while a garden file is recorded
+// into. --write puts the tables in docs/robustness.md.
 import { fork } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { randomSource } from '../../packages/engine/src/math/index.ts';
-import { killOut } from './kill-out.ts';
+import { killOut, killRecord } from './kill-out.ts';
 import { killPages } from './kill-pages.ts';
 import { casesOf, count, type Tally, tableOf } from './tally.ts';
 import type { Round } from './worker.ts';
@@ -48,9 +49,10 @@ clearTimeout(ending);
 
 const seconds = ((performance.now() - from) / 1000).toFixed(0);
 if (kills > 0) {
-  const ofOut = killOut(Math.round(kills * 0.8), randomSource(seed).uniform);
+  const ofOut = killOut(Math.round(kills * 0.5), randomSource(seed).uniform);
+  const ofRecord = killRecord(Math.round(kills * 0.3), randomSource(seed + 2).uniform);
   const ofPages = killPages(Math.round(kills * 0.2), randomSource(seed + 1).uniform);
-  for (const round of await Promise.all([ofOut, ofPages])) count(tally, round);
+  for (const round of await Promise.all([ofOut, ofRecord, ofPages])) count(tally, round);
 }
 const failures = [...tally.values()].flatMap((row) => row.failures);
 for (const failure of failures) process.stderr.write(`${failure}\n`);

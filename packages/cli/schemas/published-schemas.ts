@@ -2,6 +2,7 @@ import { toJsonSchema } from '@valibot/to-json-schema';
 import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
 import { gardenSchema } from '../src/documents/garden-schema.ts';
 import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.ts';
+import { recordSchema } from '../src/documents/record-schema.ts';
 import { seasonSchema } from '../src/documents/season-schema.ts';
 import { weatherSchema } from '../src/documents/weather-schema.ts';
 import { whenSchema } from '../src/documents/when-schema.ts';
@@ -17,6 +18,7 @@ export const publishedSchemas = {
   weather: toJsonSchema(weatherSchema),
   cultivars: toJsonSchema(cultivarsSchema),
   garden: toJsonSchema(gardenSchema),
+  record: toJsonSchema(recordSchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),
 };

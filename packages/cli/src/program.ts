@@ -1,6 +1,7 @@
 import { languages, type Speaker } from '@neckfall/words';
 import { Command } from 'commander';
 import { addCultivars } from './commands/cultivars.ts';
+import { addRecord } from './commands/record.ts';
 import { addSeason } from './commands/season.ts';
 import { addWeather } from './commands/weather.ts';
 import { addWhen } from './commands/when.ts';
@@ -43,6 +44,7 @@ export function program(voice: Speaker): Command {
   addWhich(root, say);
   addCultivars(root, say);
   addWeather(root, say);
+  addRecord(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

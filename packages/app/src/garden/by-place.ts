@@ -1,7 +1,10 @@
 import type { Garden, GardenPlace, GardenPlanting } from '@neckfall/engine';
 
-/** Plantings under their places, in the order of the garden; `lost` are those whose place it does not have. */
-export function byPlace({ places, plantings }: Pick<Garden, 'places' | 'plantings'>): {
+/**
+ * Plantings under their places, in the order of the garden, and places that have weather alone; `lost` are plantings
+ * whose place it does not have.
+ */
+export function byPlace({ places, plantings, weather }: Pick<Garden, 'places' | 'plantings' | 'weather'>): {
   placed: { place: GardenPlace; plantings: GardenPlanting[] }[];
   lost: GardenPlanting[];
 } {
@@ -12,5 +15,9 @@ export function byPlace({ places, plantings }: Pick<Garden, 'places' | 'planting
     const group = placeId === null ? undefined : groups.get(placeId);
     (group?.plantings ?? lost).push(planting);
   }
-  return { placed: [...groups.values()].filter(({ plantings }) => plantings.length > 0), lost };
+  const withWeather = new Set(weather.map(({ placeId }) => placeId));
+  const placed = [...groups.values()].filter(
+    ({ place, plantings }) => plantings.length > 0 || withWeather.has(place.id),
+  );
+  return { placed, lost };
 }

@@ -50,7 +50,7 @@ test('the first of own onions of one name is taken', () => {
 
 test('plantings come under their places with a look at each', () => {
   const places = counted(garden.places, 'id');
-  const { placed, lost } = byPlace({ places: places.list, plantings: garden.plantings });
+  const { placed, lost } = byPlace({ ...garden, places: places.list });
   expect(placed.map(({ plantings: [{ name }] }) => name)).toEqual(
     garden.plantings.flatMap(({ name, placeId }) => (placeId === 'gone' ? [] : [name])),
   );

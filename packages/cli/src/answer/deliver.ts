@@ -6,14 +6,24 @@ import { openSink } from '../output/open-sink.ts';
 import { tell } from '../output/tell.ts';
 import type { Answer } from './answer.ts';
 
-/** Prints an answer or writes it to `--out`; warnings go to stderr, and into the document where that is JSON. */
-export async function deliver(answer: Answer, raw: RawOutputOptions): Promise<void> {
+/**
+ * Prints an answer or writes it to `--out`; warnings go to stderr, and into the document where that is JSON.
+ *
+ * @param change what the answer tells of as done: it is done once the answer can be given, before it is
+ */
+export async function deliver(answer: Answer, raw: RawOutputOptions, change?: () => void): Promise<void> {
   const text = render(answer, outputForm(raw));
   // Lets a Ctrl-C that came meanwhile end us before anything is written: signals are seen between two turns of
   // the event loop.
   await setImmediate();
   await setImmediate();
   const sink = await openSink(raw.out);
+  try {
+    change?.();
+  } catch (error) {
+    sink.drop();
+    throw error;
+  }
   await sink.write(text);
   sink.keep();
   for (const warning of answer.warnings) tell(warning);

@@ -24,6 +24,20 @@ const days = (range: readonly [number, number]) =>
 const npk = /^\d{1,3}(\.\d{1,2})?-\d{1,3}(\.\d{1,2})?-\d{1,3}(\.\d{1,2})?$/;
 const r = gardenRanges;
 
+/** What was seen of a planting on a day; only what was noted is there. */
+export const observationSchema = v.looseObject({
+  id,
+  plantingId: v.nullable(v.string()),
+  date: fullDate,
+  ...(Object.fromEntries(observedNumbers.map((field) => [field, optionalNumber(r[field])])) as Record<
+    ObservedNumber,
+    ReturnType<typeof optionalNumber>
+  >),
+  fedProduct: v.optional(v.pipe(v.string(), v.regex(npk))),
+  lifted: v.optional(v.literal(true)),
+  note: v.optional(v.pipe(v.string(), v.minLength(1), v.maxLength(longestNote))),
+});
+
 /** A garden as it is after restoring. Fields not named here may stand beside these, and stay. */
 export const gardenSchema = v.looseObject({
   schema: v.literal(gardenSchemaName),
@@ -74,20 +88,7 @@ export const gardenSchema = v.looseObject({
       learntFrom: v.nullable(name),
     }),
   ),
-  observations: v.array(
-    v.looseObject({
-      id,
-      plantingId: v.nullable(v.string()),
-      date: fullDate,
-      ...(Object.fromEntries(observedNumbers.map((field) => [field, optionalNumber(r[field])])) as Record<
-        ObservedNumber,
-        ReturnType<typeof optionalNumber>
-      >),
-      fedProduct: v.optional(v.pipe(v.string(), v.regex(npk))),
-      lifted: v.optional(v.literal(true)),
-      note: v.optional(v.pipe(v.string(), v.minLength(1), v.maxLength(longestNote))),
-    }),
-  ),
+  observations: v.array(observationSchema),
   weather: v.array(
     v.looseObject({
       id,

@@ -22,44 +22,74 @@ export type GardenFile = {
   like(name: string): string[];
 };
 
-const field = '--garden';
+/** A garden file as it is written. */
+export type GardenText = {
+  bytes: Buffer;
+  /** With its byte order mark, where it has one. */
+  text: string;
+  found: unknown;
+  garden: Garden;
+  changes: readonly GardenChange[];
+};
+
 /** Changes told one by one; the others are counted. */
 const mostTold = 20;
 
 /** Reads the file of `--garden`, or refuses it with exit code 3; damage inside is mended and told. */
-export function readGardenFile(path: string, { say }: Speaker): GardenFile {
-  const found = jsonOf(path);
+export function readGardenFile(path: string, speaker: Speaker): GardenFile {
+  const field = '--garden';
+  const { garden, changes } = readGardenText(path, field);
+  return {
+    garden,
+    warnings: changeSentences(changes, field, path, speaker),
+    // of names alike, the one that is so written
+    find: (name) =>
+      garden.cultivars.find((own) => own.name === name) ??
+      garden.cultivars.find((own) => foldName(own.name) === foldName(name)),
+    like: (name) =>
+      garden.cultivars.map((own) => own.name).filter((own) => foldName(own).includes(foldName(name))),
+  };
+}
+
+/** Names that differ in nothing that a reader would notice are one. */
+export function foldName(name: string): string {
+  return name.normalize('NFKC').trim().toLowerCase();
+}
+
+/** What was mended in reading a garden file, in sentences. */
+export function changeSentences(
+  changes: readonly GardenChange[],
+  field: string,
+  path: string,
+  { say }: Speaker,
+): string[] {
+  const sentences = changes.slice(0, mostTold).map(({ code, path: where, found }) => {
+    const change = say(`garden.change.${code}`, { path: where, found });
+    return say('garden.changed', { field, file: path, change });
+  });
+  const more = changes.length - mostTold;
+  if (more > 0) sentences.push(say('garden.changed-more', { field, file: path, count: more }));
+  return sentences;
+}
+
+/** Reads and restores a garden file, or refuses it with exit code 3. @param field what named it on the command line */
+export function readGardenText(path: string, field: string): GardenText {
+  const { bytes, text } = textOf(path, field);
+  const found = jsonOf(text, path, field);
   const long = longList(found);
   if (long) throw refuse('garden-too-many', { field, exit: 3, values: { value: path, ...long } });
   if (isNestedTooDeep(found))
     throw refuse('garden-too-deep', { field, exit: 3, values: { value: path, levels: mostLevels } });
-  const { garden, changes } = restoreGarden(found);
-  const sentence = ({ code, path: where, found }: GardenChange) =>
-    say('garden.changed', { file: path, change: say(`garden.change.${code}`, { path: where, found }) });
-  const fold = (name: string) => name.normalize('NFKC').trim().toLowerCase();
-  return {
-    garden,
-    warnings:
-      changes.length > mostTold
-        ? [
-            ...changes.slice(0, mostTold).map(sentence),
-            say('garden.changed-more', { file: path, count: changes.length - mostTold }),
-          ]
-        : changes.map(sentence),
-    // of names alike, the one that is so written
-    find: (name) =>
-      garden.cultivars.find((own) => own.name === name) ??
-      garden.cultivars.find((own) => fold(own.name) === fold(name)),
-    like: (name) => garden.cultivars.map((own) => own.name).filter((own) => fold(own).includes(fold(name))),
-  };
+  return { bytes, text, found, ...restoreGarden(found) };
 }
 
-function jsonOf(path: string): unknown {
-  let text: string | null;
+function textOf(path: string, field: string): { bytes: Buffer; text: string } {
   try {
     const bytes = readBounded(path, gardenBytes);
-    text = bytes && new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    if (bytes === null) throw gardenTooBig(path, field);
+    return { bytes, text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) };
   } catch (cause) {
+    if (cause instanceof Error && 'refusal' in cause) throw cause;
     const { code = 'not UTF-8' } = cause as NodeJS.ErrnoException;
     const values = { value: path, reason: code };
     throw refuse(code === 'ENOENT' ? 'garden-missing' : 'garden-unreadable', {
@@ -69,11 +99,15 @@ function jsonOf(path: string): unknown {
       cause,
     });
   }
-  if (text === null) {
-    throw refuse('garden-too-big', { field, exit: 3, values: { value: path, limit: gardenBytes / 1e6 } });
-  }
+}
+
+export function gardenTooBig(path: string, field: string) {
+  return refuse('garden-too-big', { field, exit: 3, values: { value: path, limit: gardenBytes / 1e6 } });
+}
+
+function jsonOf(text: string, path: string, field: string): unknown {
   try {
-    return JSON.parse(text);
+    return JSON.parse(text.replace(/^\ufeff/, ''));
   } catch (cause) {
     const reason = (cause as Error).message;
     throw refuse('garden-refused', { field, exit: 3, values: { value: path, reason }, cause });

@@ -11,18 +11,22 @@ type RawFiles = { out?: string } & { [Input in (typeof inputs)[number]]?: string
  * @param files those named without an option
  */
 export function spareInput(raw: RawFiles, files: readonly string[] = []): void {
-  const { out } = raw;
-  const written = out === undefined ? null : fileAt(out);
-  if (written === null) return;
-  const named = inputs.flatMap((input) =>
-    [raw[input] ?? []].flat().map((path) => ({ field: `--${input}`, path })),
-  );
-  for (const { field, path } of [...named, ...files.map((path) => ({ field: path, path }))]) {
-    const read = field === '--batch' && path === '-' ? fileAt(0) : fileAt(path);
-    if (read === null || read.ino !== written.ino || read.dev !== written.dev) continue;
-    if (field === path) throw refuse('out-is-file', { exit: 3, values: { value: String(out) } });
-    throw refuse('out-is-input', { field, exit: 3, values: { value: String(out) } });
+  for (const input of inputs) {
+    for (const path of [raw[input] ?? []].flat())
+      spareFile(raw.out, input === 'batch' && path === '-' ? 0 : path, `--${input}`);
   }
+  for (const path of files) spareFile(raw.out, path, null);
+}
+
+/** The same for one file. @param field what named it on the command line; null: itself */
+export function spareFile(out: string | undefined, path: string | 0, field: string | null): void {
+  const written = out === undefined ? null : fileAt(out);
+  const read = written && fileAt(path);
+  if (!written || !read || read.ino !== written.ino || read.dev !== written.dev) return;
+  const values = { value: String(out) };
+  throw field === null
+    ? refuse('out-is-file', { exit: 3, values })
+    : refuse('out-is-input', { field, exit: 3, values });
 }
 
 /** The file of a path or handle; null for anything else, which is met where it is opened. */

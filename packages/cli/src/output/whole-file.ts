@@ -23,7 +23,8 @@ import { refusing } from './out-refusal.ts';
 /** A file in the making: nothing is seen of it until it is kept. */
 export type WholeFile = {
   write(text: string): void;
-  keep(): void;
+  /** @param last looks at what is there just before it is replaced; where it throws, all stays as it was */
+  keep(last?: () => void): void;
   /** Leaves everything as it was. */
   drop(): void;
 };
@@ -33,8 +34,8 @@ export type WholeFile = {
  * write fails and when the process ends before it is kept; what a killed process left is cleared by the next write.
  * A link is written through, and a file that was there hands on its mode and owner.
  */
-export function wholeFile(path: string): WholeFile {
-  const { target, draft, file } = refusing(path, () => openDraft(path));
+export function wholeFile(path: string, field = '--out'): WholeFile {
+  const { target, draft, file } = refusing(path, () => openDraft(path, field), field);
   let isOpen = true;
   let isSettled = false;
   const close = () => {
@@ -54,7 +55,7 @@ export function wholeFile(path: string): WholeFile {
   };
   const orDrop = (work: () => void) => {
     try {
-      refusing(path, work);
+      refusing(path, work, field);
     } catch (refusal) {
       drop();
       throw refusal;
@@ -63,10 +64,11 @@ export function wholeFile(path: string): WholeFile {
   process.on('exit', drop);
   return {
     write: (text) => orDrop(() => writeAll(file, text)),
-    keep: () =>
+    keep: (last) =>
       orDrop(() => {
         fsyncSync(file);
         close();
+        last?.();
         renameSync(draft, target);
         settle();
         syncFolder(dirname(target));
@@ -82,10 +84,10 @@ export function writeAll(file: number, text: string): void {
   while (written < bytes.length) written += writeSync(file, bytes, written);
 }
 
-function openDraft(path: string): { target: string; draft: string; file: number } {
+function openDraft(path: string, field: string): { target: string; draft: string; file: number } {
   const older = statSync(path, { throwIfNoEntry: false });
   if (older?.isDirectory() || /^$|[/\\]$/.test(path)) {
-    throw refuse('out-is-folder', { field: '--out', values: { value: path }, exit: 3 });
+    throw refuse('out-is-folder', { field, values: { value: path }, exit: 3 });
   }
   const target = endOf(path);
   // a rename would not ask

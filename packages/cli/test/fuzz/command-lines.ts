@@ -15,6 +15,9 @@ const likely: Record<string, readonly string[]> = {
   '--cultivar': ['Walla Walla', 'walla wala', 'Sturon'],
   '--have': ['Sturon', 'Walla Walla, Sturon', ','],
   '--find': ['walla', 'red'],
+  '--planting': ['a', 'By the wall', 'by the wal'],
+  '--fed': ['10-4-8:200', '10-4:3', '0-0-0:0'],
+  '--note': ['After rain.', ' '],
 };
 const numbers = ['0', '1', '2', '7', '12', '14.5', '16', '40', '100', '110', '3,5'];
 const places = ['Lyon', 'Springfield, US', 'Quito', 'Lyno', 'Paris, XX', 'sao paulo', 'Nowhereville'];
@@ -35,6 +38,10 @@ export function filesFor(folder: string): readonly string[] {
     write(
       'noise',
       Uint8Array.from({ length: 3000 }, (_, i) => (i * i * 31 + i) % 256),
+    ),
+    write(
+      'planted.json',
+      '{"schema": "neckfall/garden@1", "plantings": [{"id": "a", "name": "By the wall"}, {"name": "By the wall"}]}',
     ),
     join(folder, 'folder'),
     join(folder, 'missing', 'file'),
@@ -61,6 +68,18 @@ export function commandLines(files: readonly string[]): fc.Arbitrary<string[]> {
 /** Answers that take longer are asked for less often. */
 const weights: Record<string, number> = { season: 60, where: 2, which: 1 };
 
+const usuals: Record<string, string[][]> = {
+  season: [
+    ['--class', 'long'],
+    ['--start', 'sets'],
+    ['--date', '03-25'],
+  ],
+  record: [
+    ['--planting', 'a'],
+    ['--leaves', '5.5'],
+  ],
+};
+
 function lineOf(
   options: readonly Completed[],
   command: string,
@@ -72,20 +91,14 @@ function lineOf(
     { weight: 1, arbitrary: hostileText.map((text) => [text]) },
     { weight: 1, arbitrary: fc.constant([]) },
   );
-  const usual =
-    command === 'season'
-      ? [
-          ['--class', 'long'],
-          ['--start', 'sets'],
-          ['--date', '03-25'],
-        ]
-      : [];
+  const usual = usuals[command] ?? [];
   const base = fc.subarray(usual, { minLength: Math.max(0, usual.length - 1) }).map((pairs) => pairs.flat());
   const some = fc.array(
     fc.constantFrom(...options).chain((option) => given(option, files)),
     { maxLength: 4 },
   );
-  return fc.tuple(place, base, some, fc.constantFrom('1', '2', '3')).map(([where, plan, extra, years]) => [
+  const first = command === 'record' ? fc.constantFrom(...files).map((file) => [file]) : place;
+  return fc.tuple(first, base, some, fc.constantFrom('1', '2', '3')).map(([where, plan, extra, years]) => [
     command,
     ...where,
     ...plan,

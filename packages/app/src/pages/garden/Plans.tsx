@@ -1,9 +1,10 @@
 import { type Garden, type GardenPlanting, parseDay } from '@neckfall/engine';
 import { shown } from '@neckfall/words';
-import { useRef } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { nothingAsked, writeAddress } from '../../address/address.ts';
 import { askedOf } from '../../garden/asked-of.ts';
 import { byPlace } from '../../garden/by-place.ts';
+import { type KeptSeen, type KeptWeather, seenByPlanting, weatherByPlace } from '../../garden/kept-of.ts';
 import { changeGarden } from '../../state/garden.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -13,6 +14,8 @@ export function Plans({ garden }: { garden: Garden }) {
   const { say } = voice.value;
   const list = useRef<HTMLDivElement>(null);
   const { placed, lost } = byPlace(garden);
+  const seen = useMemo(() => seenByPlanting(garden.observations), [garden.observations]);
+  const weather = useMemo(() => weatherByPlace(garden.weather), [garden.weather]);
 
   async function remove({ id, name }: GardenPlanting): Promise<void> {
     await changeGarden({ code: 'removed', name }, (now) =>
@@ -27,7 +30,7 @@ export function Plans({ garden }: { garden: Garden }) {
       {plantings.map((planting) => (
         <li key={planting.id}>
           <a href={hrefOf({ ...garden, places }, planting)}>{shown(planting.name)}</a>{' '}
-          <span>{inWords(planting)}</span>{' '}
+          <span>{inWords(planting)}</span> <Seen of={seen.get(planting.id)} />{' '}
           <button
             type="button"
             class="plain"
@@ -46,7 +49,8 @@ export function Plans({ garden }: { garden: Garden }) {
       {placed.map(({ place, plantings }) => (
         <section key={place.id}>
           <h2>{shown(place.name)}</h2>
-          {listOf(plantings, [place])}
+          <Weather of={weather.get(place.id)} />
+          {plantings.length > 0 && listOf(plantings, [place])}
         </section>
       ))}
       {lost.length > 0 && (
@@ -58,6 +62,21 @@ export function Plans({ garden }: { garden: Garden }) {
       )}
     </div>
   );
+}
+
+function Seen({ of }: { of: KeptSeen | undefined }) {
+  const { say, dayWithYear } = voice.value;
+  return of ? (
+    <span class="hint">{say('app.garden.seen', { count: of.count, date: dayWithYear(of.lastDay) })}</span>
+  ) : null;
+}
+
+function Weather({ of }: { of: KeptWeather | undefined }) {
+  const { say, dayWithYear } = voice.value;
+  if (!of) return null;
+  const { fromDay, toDay, measuredDays } = of;
+  const values = { from: dayWithYear(fromDay), to: dayWithYear(toDay), days: measuredDays };
+  return <p class="hint">{say('app.garden.weather', values)}</p>;
 }
 
 /** Nothing that was asked before goes along but the day of looking; and the place, where a plan has none. */

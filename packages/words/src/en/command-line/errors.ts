@@ -52,15 +52,16 @@ export const errors = {
   'error.plant-out-too-late':
     '--plant-out {value} is more than {limit} days after the sowing on {start}; expected a date up to {latest}.',
   'error.no-table': '{field}: this answer is no table. Use --json, or --csv with {expected}.',
-  'error.out-folder': '--out {value}: the folder {folder} does not exist. Make it first, or name another.',
-  'error.out-is-folder': '--out {value} is a folder: expected the name of a file to write.',
+  'error.out-folder': '{field} {value}: the folder {folder} does not exist. Make it first, or name another.',
+  'error.out-is-folder': '{field} {value} is a folder: expected the name of a file to write.',
   'error.out-is-input': '--out {value} is the file that {field} reads, and would be lost. Name another file.',
   'error.out-no-reader':
     '--out {value} is a pipe that nobody has read for {seconds, number} seconds. Start what reads it first, or name a file.',
   'error.out-read-only':
-    '--out {value}: this place may not be written to ({reason}). Name a file in a folder of your own.',
-  'error.out-full': '--out {value}: the disk is full. Nothing was written; make room or name another place.',
-  'error.out-failed': '--out {value} could not be written ({reason}). Nothing was written.',
+    '{field} {value}: this place may not be written to ({reason}). Name a file in a folder of your own.',
+  'error.out-full':
+    '{field} {value}: the disk is full. Nothing was written; make room or name another place.',
+  'error.out-failed': '{field} {value} could not be written ({reason}). Nothing was written.',
   'error.stdout-full': 'The answer could not be printed: the disk behind the output is full ({reason}).',
   'error.stdout-failed': 'The answer could not be printed ({reason}).',
   'error.weather-missing':

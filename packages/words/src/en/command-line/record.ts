@@ -23,7 +23,7 @@ export const record = {
   'help.record.note': 'anything else, in your own words',
 
   'record.held':
-    '{name}: {count, plural, one {# day’s entry} other {# entries}} in {file}, {when} among them, just noted.',
+    '{name}: noted for {when}. {file} now holds {count, plural, one {# entry} other {# entries}} of it.',
   'record.column.date': 'Date',
   'record.column.lookedAt': 'Looked at',
   'record.column.leavesGreen': 'Leaves',
@@ -49,9 +49,12 @@ export const record = {
     '--planting {value}: no planting of {file} has this id or name.{near, plural, =0 {} other { Nearest: {nearest}.}} {count, plural, =0 {The file has none.} other {It has {expected}.}}',
   'error.planting-ambiguous':
     '--planting {value}: {count, number} plantings of {file} are called so. Name one by its id: {expected}.',
+  'error.no-garden': 'Which garden? Name your garden file (*.neckfall.json).',
+  'error.garden-no-file':
+    '{field} {value} is no file that can be changed. Name a garden file (*.neckfall.json).',
   'error.record-nothing': 'Nothing to note: give what was seen, such as --leaves 5 or --note "Weeded".',
   'error.fed-form':
-    '--fed {value}: expected the numbers of the packet and the {unit}, for example {example}.',
+    '--fed {value}: expected the numbers of the packet, a colon and the weight in {unit}, for example {example}.',
   'error.note-long':
     '--note: {length, number} characters are more than a note holds, {most, number}. Shorten it.',
   'error.garden-full':
@@ -60,5 +63,4 @@ export const record = {
     '{file} is no garden file: its schema is "{found}", and neckfall/garden@1 was expected. Nothing was changed.',
   'error.garden-changed-meanwhile':
     '{file} is being changed by something else again and again. Nothing was noted; try again when that is done.',
-  'record.planting': '{name} ({id})',
 } as const;

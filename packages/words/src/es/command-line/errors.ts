@@ -54,15 +54,16 @@ export const errors = {
   'error.plant-out-too-late':
     '--plant-out {value} está a más de {limit} días de la siembra del {start}; se esperaba una fecha hasta el {latest}.',
   'error.no-table': '{field}: esta respuesta no es una tabla. Usa --json, o --csv con {expected}.',
-  'error.out-folder': '--out {value}: la carpeta {folder} no existe. Créala antes, o nombra otra.',
-  'error.out-is-folder': '--out {value} es una carpeta: se esperaba el nombre de un archivo para escribir.',
+  'error.out-folder': '{field} {value}: la carpeta {folder} no existe. Créala antes, o nombra otra.',
+  'error.out-is-folder': '{field} {value} es una carpeta: se esperaba el nombre de un archivo para escribir.',
   'error.out-is-input': '--out {value} es el archivo que lee {field}, y se perdería. Nombra otro archivo.',
   'error.out-no-reader':
     '--out {value} es una tubería que nadie ha leído en {seconds, number} segundos. Inicia antes el programa que la lee, o nombra un archivo.',
   'error.out-read-only':
-    '--out {value}: en este sitio no se puede escribir ({reason}). Nombra un archivo en una carpeta tuya.',
-  'error.out-full': '--out {value}: el disco está lleno. No se escribió nada; haz sitio o nombra otro lugar.',
-  'error.out-failed': '--out {value} no se pudo escribir ({reason}). No se escribió nada.',
+    '{field} {value}: en este sitio no se puede escribir ({reason}). Nombra un archivo en una carpeta tuya.',
+  'error.out-full':
+    '{field} {value}: el disco está lleno. No se escribió nada; haz sitio o nombra otro lugar.',
+  'error.out-failed': '{field} {value} no se pudo escribir ({reason}). No se escribió nada.',
   'error.stdout-full':
     'No se pudo imprimir la respuesta: el disco detrás de la salida está lleno ({reason}).',
   'error.stdout-failed': 'No se pudo imprimir la respuesta ({reason}).',

@@ -23,7 +23,7 @@ export const record = {
   'help.record.note': 'cualquier otra cosa, con tus palabras',
 
   'record.held':
-    '{name}: {count, plural, one {# anotación} other {# anotaciones}} en {file}, entre ellas la del {when}, recién hecha.',
+    '{name}: anotado el {when}. {file} guarda ahora {count, plural, one {# anotación} other {# anotaciones}} de esta plantación.',
   'record.column.date': 'Fecha',
   'record.column.lookedAt': 'Miradas',
   'record.column.leavesGreen': 'Hojas',
@@ -49,9 +49,13 @@ export const record = {
     '--planting {value}: ninguna plantación de {file} tiene este id o nombre.{near, plural, =0 {} other { Lo más parecido: {nearest}.}} {count, plural, =0 {El archivo no tiene ninguna.} other {Tiene {expected}.}}',
   'error.planting-ambiguous':
     '--planting {value}: {count, number} plantaciones de {file} se llaman así. Nombra una por su id: {expected}.',
+  'error.no-garden': '¿Qué huerto? Nombra tu archivo de huerto (*.neckfall.json).',
+  'error.garden-no-file':
+    '{field} {value} no es un archivo que se pueda cambiar. Nombra un archivo de huerto (*.neckfall.json).',
   'error.record-nothing':
     'No hay nada que anotar: da lo que se vio, por ejemplo --leaves 5 o --note "Escardado".',
-  'error.fed-form': '--fed {value}: se esperaban los números del envase y los {unit}, por ejemplo {example}.',
+  'error.fed-form':
+    '--fed {value}: se esperaban los números del envase, dos puntos y el peso en {unit}, por ejemplo {example}.',
   'error.note-long':
     '--note: {length, number} caracteres son más de los que caben en una nota, {most, number}. Acórtala.',
   'error.garden-full':
@@ -60,5 +64,4 @@ export const record = {
     '{file} no es un archivo de huerto: su schema es "{found}", y se esperaba neckfall/garden@1. No se cambió nada.',
   'error.garden-changed-meanwhile':
     'Otro programa cambia {file} una y otra vez. No se anotó nada; inténtalo de nuevo cuando acabe.',
-  'record.planting': '{name} ({id})',
 } as const;
