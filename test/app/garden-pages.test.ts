@@ -36,6 +36,20 @@ describe.skipIf(!hasChromium)('the pages of a garden', () => {
     await context.close();
   });
 
+  test('plantings tell what was seen of them, and places the weather that is kept', async () => {
+    const page = await alone(kept);
+    const seen = ['2027-05-20', '2027-06-01'].map((date) => ({ plantingId: 'b', date, leavesGreen: 5 }));
+    const weather = { placeId: 'bank', firstDate: '2027-05-01', tempMaxC: [15, null, 17] };
+    await openFile(page, { ...garden, observations: seen, weather: [weather] });
+    await told(page, 'Seen twice, last on 1 June 2027.');
+    await told(page, 'Weather kept from 1 May 2027 to 3 May 2027: 2 days measured.');
+    const { observations, weather: saved } = (await whole(page)) as unknown as Record<string, object[]>;
+    expect(observations).toMatchObject(seen);
+    expect(saved).toMatchObject([weather]);
+    expect(await axe(page)).toEqual([]);
+    await context.close();
+  });
+
   test('an onion of one’s own stands in Which as others do, and can be chosen on Season and When', async () => {
     const page = await alone(kept);
     await openFile(page, garden);

@@ -141,7 +141,7 @@ describe.skipIf(!hasChromium)('photos of what was seen', () => {
     const seen = await page.evaluate(async () => {
       let now: { garden: { observations: readonly { id: string }[] } | null } = { garden: null };
       const held = await device.openDeviceGarden((standing) => (now = standing));
-      const photos = await device.openPhotos();
+      const photos = await device.devicePhotos();
       const told: { ids: string[]; photos: string[] }[] = [];
       const tell = async () =>
         told.push({ ids: (now.garden?.observations ?? []).map(({ id }) => id), photos: await photos.keys() });

@@ -1,5 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { gardenSchemaName, restoreGarden } from '@neckfall/engine';
+import {
+  gardenEntries,
+  gardenSchemaName,
+  keptWeatherFields,
+  observedNumbers,
+  restoreGarden,
+} from '@neckfall/engine';
 import { Ajv } from 'ajv';
 import { expect, test } from 'vitest';
 
@@ -16,7 +22,13 @@ test('the example of docs/garden-file.md is a garden without fault', () => {
   validate(garden);
   expect(validate.errors).toBeNull();
   expect(validate(JSON.parse(example.replace('"long"', '"lang"')))).toBe(false);
-  for (const list of [garden.places, garden.cultivars, garden.plantings]) expect(list).toHaveLength(1);
+  for (const list of ['places', 'cultivars', 'plantings', 'observations'] as const)
+    expect(garden[list]).toHaveLength(1);
+});
+
+test('docs/garden-file.md tells every field of an observation and of weather, and how many there may be', () => {
+  for (const field of [...observedNumbers, ...keptWeatherFields]) expect(text).toContain(`\`${field}\``);
+  for (const most of Object.values(gardenEntries)) expect(text).toContain(most.toLocaleString('en'));
 });
 
 test('docs/garden-file.md tells every field of a planting', () => {
