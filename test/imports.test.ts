@@ -30,6 +30,7 @@ const levels: Record<string, string[][]> = {
     ['plant', 'bed'],
     ['season'],
     ['choice', 'garden'],
+    ['learn'],
   ],
   data: [
     ['fetch', 'weather-files'],

@@ -4,6 +4,7 @@ export * from './calendar/index.ts';
 export * from './choice/index.ts';
 export * from './climate/index.ts';
 export * from './garden/index.ts';
+export * from './learn/index.ts';
 export * from './limits/index.ts';
 export * from './math/index.ts';
 export * from './plant/index.ts';

@@ -1,9 +1,20 @@
 import { normalQuantile, type RandomSource, randomSource } from '../math/index.ts';
 
 /** How one season's plants differ from the type's mean: one draw a year. */
-export type Draw = { criticalShiftH: number; ripeningFactor: number; phyllochronFactor: number };
+export type Draw = {
+  criticalShiftH: number;
+  ripeningFactor: number;
+  phyllochronFactor: number;
+  /** Dry matter made in the bed against what the model makes. Usual draws leave it at 1: only bulbs that were measured tell of it. */
+  growthFactor: number;
+};
 
-export const noDraw: Draw = { criticalShiftH: 0, ripeningFactor: 1, phyllochronFactor: 1 };
+export const noDraw: Draw = {
+  criticalShiftH: 0,
+  ripeningFactor: 1,
+  phyllochronFactor: 1,
+  growthFactor: 1,
+};
 
 /** Standard deviations of the draws. */
 export type DrawSpread = { criticalH: number; ripening: number; phyllochron: number };
@@ -12,7 +23,10 @@ export type DrawSpread = { criticalH: number; ripening: number; phyllochron: num
  * Spread of cultivars within a type and of our knowledge of it. Set by hand after the fit, until the 10–90 % band of
  * places left out held seven in ten published harvests (docs/validation.md).
  */
-const drawSpread: DrawSpread = { criticalH: 0.4, ripening: 0.3, phyllochron: 0.1 };
+export const drawSpread: DrawSpread = { criticalH: 0.4, ripening: 0.3, phyllochron: 0.1 };
+
+/** Plants of an onion are no quicker than this against their type. */
+export const leastFactor = 0.7;
 
 /** A third of the draws is as evenly spread as all of them: a first look tries so many years. */
 const slices = 3;
@@ -29,13 +43,14 @@ export function drawsOf(years: number, seed: number, spread: DrawSpread = drawSp
   const phyllochron = evenNormals(years, random);
   return Array.from({ length: years }, (_, year) => ({
     criticalShiftH: spread.criticalH * critical[year],
-    ripeningFactor: Math.max(0.7, 1 + spread.ripening * ripening[year]),
-    phyllochronFactor: Math.max(0.7, 1 + spread.phyllochron * phyllochron[year]),
+    ripeningFactor: Math.max(leastFactor, 1 + spread.ripening * ripening[year]),
+    phyllochronFactor: Math.max(leastFactor, 1 + spread.phyllochron * phyllochron[year]),
+    growthFactor: 1,
   }));
 }
 
 /** Standard normal quantiles at the middles of equal shares, mixed; each slice of them is spread over all. */
-function evenNormals(count: number, random: RandomSource): number[] {
+export function evenNormals(count: number, random: RandomSource): number[] {
   const perSlice = Math.ceil(count / slices);
   const offsets = shuffled(slices, random);
   const shares = offsets.flatMap((offset) =>

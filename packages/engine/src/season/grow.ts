@@ -80,7 +80,7 @@ function growStretch(
 ): number {
   const { crop, open, covered, at, photoperiodH, photoAt, phyllochron, criticalH } = terms;
   const { coldOpen, coldCovered, ripenOpen, ripenCovered, warmthOpen, warmthCovered, referenceEt } = terms;
-  const { competenceTT, ripeningTT } = terms;
+  const { competenceTT, ripeningTT, growthFactor } = terms;
   const { growth, type, areaTotals, youngG, standPerM2, densityHaste, lightShare, followsWater } = crop;
   const { fullColdG, coverShelterC, watered, availableMmPerM, readilyShare, lastDay } = crop;
   const isEverCovered = crop.covered;
@@ -182,7 +182,8 @@ function growStretch(
     if (isRooted) {
       const byLight = (radiationUseGMJ * air.growthLight[i] * lightShare * intercepted) / standPerM2;
       const byAge = (shootG + bulbG) * growthRate * air.growthTT[i];
-      const gain = (byAge < byLight ? byAge : byLight) * stress * wetSpellFactor(air.wetness[i], meanC);
+      const made = (byAge < byLight ? byAge : byLight) * stress;
+      const gain = made * wetSpellFactor(air.wetness[i], meanC) * growthFactor;
       if (hasBulb) {
         const toBulb = bulbShare(ripening) * gain;
         bulbG += toBulb;

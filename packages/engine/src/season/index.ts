@@ -1,5 +1,13 @@
 export type { Crop } from './crop.ts';
-export { type Draw, type DrawSpread, drawsOf, noDraw } from './draws.ts';
+export {
+  type Draw,
+  type DrawSpread,
+  drawSpread,
+  drawsOf,
+  evenNormals,
+  leastFactor,
+  noDraw,
+} from './draws.ts';
 export { fullSizeDryG, judge, limits, outcomeOf, smallBulbG } from './judge.ts';
 export { type LeafCheckpoint, type LeafParting, leafCheckpoint } from './leaf-checkpoint.ts';
 export type { DayStretch, LocalPractice } from './local-practice.ts';
@@ -21,6 +29,7 @@ export {
 export { reasonCodes } from './reason.ts';
 export { enoughDryG, referenceBulbG } from './reference-bulb.ts';
 export { type Runner, runnerOf } from './run.ts';
+export { longestSeason } from './season-end.ts';
 export { openSite, type Site, type SiteOptions } from './site.ts';
 export { sowingFor } from './sowing-for.ts';
 export { type SpanPart, type SpanParts, spanParts } from './span-parts.ts';

@@ -59,7 +59,7 @@ export function runnerOf(site: Site, plan: Plan): Runner {
     },
     meanSeason(trace = null) {
       crop.followsWater = !crop.watered;
-      return run(site.mean('none'), site.mean(plan.cover), driverIndex(site, startDay, 0), noDraw, trace);
+      return run(site.mean('none'), site.mean(plan.cover), climateDayOf(startDay), noDraw, trace);
     },
     season(year, trace = null) {
       crop.followsWater = true;
@@ -118,7 +118,7 @@ export function runnerOf(site: Site, plan: Plan): Runner {
 
 /** Outdoors in a seedbed where the climate at sowing is warm enough, else indoors. */
 function usualNursery(site: Site, day: DayNumber): number | null {
-  return site.mean('none').tempMeanC[driverIndex(site, day, 0)] >= seedbedFromC ? null : indoorNurseryC;
+  return site.mean('none').tempMeanC[climateDayOf(day)] >= seedbedFromC ? null : indoorNurseryC;
 }
 
 function begin(outcome: Outcome, seedling: Seedling): void {

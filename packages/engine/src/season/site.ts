@@ -15,7 +15,7 @@ import {
   type WeatherSeries,
   weatherYears,
 } from '../weather/index.ts';
-import { type Draw, drawsOf } from './draws.ts';
+import { type Draw, drawsOf, noDraw } from './draws.ts';
 import { type Drivers, driversOf, repeatDrivers, type Smoothed } from './drivers.ts';
 import type { LocalPractice } from './local-practice.ts';
 
@@ -28,6 +28,7 @@ export type Site = {
   values: PlantValues;
   /** How the district's growers start, where published. */
   practice: readonly LocalPractice[];
+  /** Seasons of an answer, each a weather year with a draw. */
   years: number;
   seed: number;
   longestDayH: number;
@@ -43,7 +44,12 @@ export type Site = {
   generated: (cover: Cover, startYear: number) => Drivers;
   /** Days from one weather year to the next in {@link Site.generated}. */
   strideDays: number;
-  draws: () => Draw[];
+  /** Which weather year a season meets: its own, unless there are more seasons than weather years. */
+  weatherYear: (season: number) => number;
+  /** A draw for each season. */
+  draws: () => readonly Draw[];
+  /** The middle of the draws. */
+  middleDraw: Draw;
   dayTable: (year: number) => DayTable;
   /** Whether a record makes one calendar year differ from another. */
   isDated: boolean;
@@ -125,6 +131,8 @@ export function openSite(options: SiteOptions): Site {
       return drivers;
     },
     strideDays: record ? seasonYears * climateYearDays : climateYearDays,
+    weatherYear: (season) => season,
+    middleDraw: noDraw,
     draws() {
       draws ??= drawsOf(years, seed);
       return draws;
@@ -155,9 +163,9 @@ function smoothedBy(climate: MonthlyClimate): Smoothed {
   };
 }
 
-/** Index of a day in a site's drivers, for weather year `year` (0 is the first); the mean climate has year 0 only. */
-export function driverIndex(site: Site, day: DayNumber, year: number): number {
-  return year * site.strideDays + climateDayOf(day);
+/** Index of a day in a site's generated drivers, for season `season` (0 is the first). */
+export function driverIndex(site: Site, day: DayNumber, season: number): number {
+  return site.weatherYear(season) * site.strideDays + climateDayOf(day);
 }
 
 export function calendarYear(day: DayNumber): number {

@@ -1,6 +1,5 @@
 import { quantileSorted } from '../math/index.ts';
 import { bulbDiameterMm } from '../plant/index.ts';
-import { noDraw } from './draws.ts';
 import { stage } from './outcome.ts';
 import { runnerOf } from './run.ts';
 import type { Site } from './site.ts';
@@ -29,7 +28,7 @@ export function spanParts(
   site: Site,
   { plan, neckFall, onset, bulbDiameterMm: bulbMm }: SeasonSummary,
 ): SpanParts {
-  const middling = Array.from({ length: site.years }, () => noDraw);
+  const middling = Array.from({ length: site.years }, () => site.middleDraw);
   const runner = runnerOf({ ...site, draws: () => middling }, plan);
   const { dryMatterShare } = runner.crop.type;
   const fell: number[] = [];

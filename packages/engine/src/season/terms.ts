@@ -19,6 +19,7 @@ export type Terms = {
   criticalH: number;
   competenceTT: number;
   ripeningTT: number;
+  growthFactor: number;
   coldOpen: Float64Array;
   coldCovered: Float64Array;
   ripenOpen: Float64Array;
@@ -55,6 +56,7 @@ export function termsOf(
     criticalH: unknownFraction,
     competenceTT: unknownFraction,
     ripeningTT: unknownFraction,
+    growthFactor: unknownFraction,
     coldOpen: open.cold(type.vernalCeilingC),
     coldCovered: covered.cold(type.vernalCeilingC),
     ripenOpen: open.ripeningTT(type.ripeningBaseC, type.ripeningCapC),
@@ -69,5 +71,6 @@ export function termsOf(
   // leaves and age are one clock: a plant quick to leaf is soon big enough to bulb
   terms.competenceTT = growth.competenceTT * type.competenceShare * draw.phyllochronFactor;
   terms.ripeningTT = type.ripeningTT * draw.ripeningFactor * crop.ripeningFactor;
+  terms.growthFactor = draw.growthFactor;
   return terms;
 }

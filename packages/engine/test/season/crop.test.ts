@@ -56,7 +56,7 @@ test('a loam holds 155 mm a metre, of which three tenths are drawn without stres
 });
 
 describe('a draw of the kind', () => {
-  const draw = { criticalShiftH: 0.3, ripeningFactor: 1.2, phyllochronFactor: 1.1 };
+  const draw = { criticalShiftH: 0.3, ripeningFactor: 1.2, phyllochronFactor: 1.1, growthFactor: 1 };
   const crop = steadyCrop({ start: 'sets', sunHours: 8 }, { draw });
   const type = { ...roundType, competenceShare: 0.7 };
   const air = steadyAir();

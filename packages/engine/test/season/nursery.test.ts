@@ -41,7 +41,7 @@ describe('a bought plant', () => {
 
   test('is as old as its leaves: three slow ones and a common one', () => {
     expect(bought.plant.age).toBe(3 * 150 + 100);
-    const draw = { criticalShiftH: 0, ripeningFactor: 1, phyllochronFactor: 1.2 };
+    const draw = { criticalShiftH: 0, ripeningFactor: 1, phyllochronFactor: 1.2, growthFactor: 1 };
     expect(raised({ start: 'bought-transplants' }, { crop: { draw } }).plant.age).toBeCloseTo(660, 9);
   });
 

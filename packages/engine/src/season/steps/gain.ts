@@ -6,7 +6,7 @@ import type { Canopy } from './canopy.ts';
 /** New dry matter of a rooted plant, by light or by age, whichever gives less, shared between shoot and bulb. */
 export function gain(
   plant: PlantState,
-  { crop, open, covered }: Terms,
+  { crop, open, covered, growthFactor }: Terms,
   i: number,
   isCovered: boolean,
   { standingCm2, intercepted }: Canopy,
@@ -18,7 +18,7 @@ export function gain(
   const byLight =
     (growth.radiationUseGMJ * air.growthLight[i] * crop.lightShare * intercepted) / crop.standPerM2;
   const byAge = (plant.shootG + plant.bulbG) * growth.growthRate * air.growthTT[i];
-  const made = Math.min(byAge, byLight) * stress * disease;
+  const made = Math.min(byAge, byLight) * stress * disease * growthFactor;
   if (plant.hasBulb) {
     const toBulb = bulbShare(plant.ripening) * made;
     plant.bulbG += toBulb;

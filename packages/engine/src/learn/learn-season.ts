@@ -1,0 +1,188 @@
+import type { DayNumber } from '../calendar/index.ts';
+import type { Observation } from '../garden/index.ts';
+import { quantileSorted, randomSource, standardDeviation } from '../math/index.ts';
+import { type Draw, dayTrace, longestSeason, type Plan, runnerOf, type Site } from '../season/index.ts';
+import { beliefAfter, beliefSite, usualLasting } from './belief.ts';
+import { logLikelihood, type Told } from './likelihood.ts';
+import {
+  type Belief,
+  drawOf,
+  type Estimate,
+  type LearntParameter,
+  learntParameters,
+  seasonEstimate,
+  usualBelief,
+  valuesOf,
+} from './parameters.ts';
+import { roundSize, weighPopulation } from './population.ts';
+import { type LearntShift, shiftsOf } from './shifts.ts';
+import { type Sighting, sightingsOf } from './sightings.ts';
+import { type Standing, standingGatherer } from './standing.ts';
+import { spreadOverWeather } from './weather-share.ts';
+import { resampled } from './weights.ts';
+
+/** A season as told by what was seen of it; plain data, so that it goes from a worker to a page as it is. */
+export type LearntSeason = {
+  asOf: DayNumber;
+  /** A draw and a weather year for each season; null where nothing was seen, and the site's own hold. */
+  seasons: { draws: Draw[]; weatherYears: number[]; middleDraw: Draw } | null;
+  /** Of as many equal draws as are these worth (Kish); the number of seasons where nothing was seen. */
+  effectiveDraws: number;
+  /** Observations that told something, and those of after the day asked about, which were left out. */
+  observations: number;
+  later: number;
+  /** Day on which the crop was lifted; null: it stands. */
+  liftedOn: DayNumber | null;
+  learnt: LearntShift[];
+  /** Null where no leaves were counted. */
+  standing: Standing | null;
+  /** What is thought of this onion here from now on. */
+  belief: Belief;
+};
+
+/**
+ * Learns from what was seen of a planting up to a day: draws of the plants' parameters, each in a weather year with
+ * the weather that came laid in (the site's record), weighed by how well they fit, become equally likely seasons.
+ *
+ * @param asOf observations of later days are left out
+ * @param believed what an earlier season told of this onion here
+ */
+export function learnSeason(
+  site: Site,
+  plan: Plan,
+  observations: readonly Observation[],
+  asOf: DayNumber,
+  believed: Belief | null = null,
+): LearntSeason {
+  const belief = believed ?? usualBelief();
+  const { seen, liftedOn, later } = sightingsOf(observations, plan.startDay, asOf);
+  const told = {
+    asOf,
+    observations: seen.length,
+    later,
+    liftedOn: liftedOn === null ? null : plan.startDay + liftedOn,
+  };
+  if (seen.length === 0)
+    return { ...told, seasons: null, effectiveDraws: site.years, learnt: [], standing: null, belief };
+  const learnt = weighed(site, plan, seen, belief);
+  const found = foundIn(learnt.seasons.draws, learnt.parameters);
+  const seasons = { ...learnt.seasons, middleDraw: middleOf(found, belief) };
+  return {
+    ...told,
+    seasons,
+    effectiveDraws: learnt.effectiveDraws,
+    learnt: shiftsOf(withSeasons(site, seasons), plan, found),
+    standing: learnt.standing,
+    belief: beliefAfter(belief, found),
+  };
+}
+
+/** The site of what was learnt: seasons of it answer whatever a site can be asked. */
+export function learntSite(site: Site, { seasons }: LearntSeason, believed: Belief | null = null): Site {
+  if (seasons) return withSeasons(site, seasons);
+  return believed ? beliefSite(site, believed) : site;
+}
+
+function withSeasons(
+  site: Site,
+  { draws, weatherYears, middleDraw }: NonNullable<LearntSeason['seasons']>,
+): Site {
+  return {
+    ...site,
+    years: draws.length,
+    weatherYear: (season) => site.weatherYear(weatherYears[season]),
+    draws: () => draws,
+    middleDraw,
+  };
+}
+
+/** Bulbs that were measured tell of growth; until then the model's size stands. */
+function toldParameters(seen: readonly Sighting[], belief: Belief): LearntParameter[] {
+  const sized = seen.some(({ bulbMm, weighed }) => bulbMm !== null || weighed !== null);
+  return learntParameters.filter((of) => of !== 'growth' || sized || belief.growth !== null);
+}
+
+function weighed(site: Site, plan: Plan, seen: readonly Sighting[], belief: Belief) {
+  const parameters = toldParameters(seen, belief);
+  const before = {
+    ...belief,
+    growth: belief.growth ?? (parameters.includes('growth') ? usualLasting('growth') : null),
+  };
+  const estimates = learntParameters.map((of) => seasonEstimate(before, of));
+  const drawAt = (z: Float64Array): Draw => {
+    const value = (of: number) => estimates[of].mean + estimates[of].sd * (z[of] ?? 0);
+    return drawOf({ criticalH: value(0), ripening: value(1), phyllochron: value(2), growth: value(3) });
+  };
+  const random = randomSource(site.seed * seedFactor + 3);
+  const trial: { draw: Draw; weatherYear: number } = { draw: drawAt(new Float64Array(0)), weatherYear: 0 };
+  const runner = runnerOf(
+    { ...site, weatherYear: () => site.weatherYear(trial.weatherYear), draws: () => [trial.draw] },
+    plan,
+  );
+  const trace = dayTrace(longestSeason + 1);
+  const { dryMatterShare } = runner.crop.type;
+  const gatherer = standingGatherer(seen, roundSize);
+  const { members, weights, effective } = weighPopulation(
+    parameters.length,
+    site.years,
+    random,
+    (z, weatherYear, isFirst) => {
+      trial.draw = drawAt(z);
+      trial.weatherYear = weatherYear;
+      trace.length = 0;
+      const told: Told = { trace, outcome: runner.season(0, trace), dryMatterShare };
+      if (isFirst) gatherer?.add(told);
+      return logLikelihood(seen, told);
+    },
+  );
+  const kept = resampled(spreadOverWeather(members, weights, site.years), roundSize, random);
+  shuffle(kept, random);
+  return {
+    parameters,
+    effectiveDraws: Math.min(roundSize, effective),
+    seasons: {
+      draws: kept.map((at) => drawAt(members[at].z)),
+      weatherYears: kept.map((at) => members[at].weatherYear),
+    },
+    standing: gatherer?.standing(plan.startDay) ?? null,
+  };
+}
+
+/** Apart from the sequences of the weather and of the site's own draws. */
+const seedFactor = 11;
+
+/** A first look tries the first seasons: none of them may be of one kind. */
+function shuffle(list: number[], random: { uniform: () => number }): void {
+  for (let i = list.length - 1; i > 0; i--) {
+    const other = Math.floor(random.uniform() * (i + 1));
+    [list[i], list[other]] = [list[other], list[i]];
+  }
+}
+
+/** Middle and spread of what the seasons hold; null of what they don't tell. */
+function foundIn(
+  draws: readonly Draw[],
+  parameters: readonly LearntParameter[],
+): Record<LearntParameter, Estimate | null> {
+  const estimate = (of: LearntParameter): Estimate | null => {
+    if (!parameters.includes(of)) return null;
+    const values = Float64Array.from(draws, (draw) => valuesOf(draw)[of]).sort();
+    return { mean: quantileSorted(values, 0.5), sd: standardDeviation(values) };
+  };
+  return {
+    criticalH: estimate('criticalH'),
+    ripening: estimate('ripening'),
+    phyllochron: estimate('phyllochron'),
+    growth: estimate('growth'),
+  };
+}
+
+function middleOf(found: Record<LearntParameter, Estimate | null>, belief: Belief): Draw {
+  const middle = (of: LearntParameter) => (found[of] ?? seasonEstimate(belief, of)).mean;
+  return drawOf({
+    criticalH: middle('criticalH'),
+    ripening: middle('ripening'),
+    phyllochron: middle('phyllochron'),
+    growth: middle('growth'),
+  });
+}
