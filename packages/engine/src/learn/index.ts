@@ -2,10 +2,14 @@ export { beliefAfter, beliefSite } from './belief.ts';
 export { type LearntSeason, learnSeason, learntSite } from './learn-season.ts';
 export {
   type Belief,
+  drawOf,
   type Estimate,
   type LearntParameter,
   learntParameters,
   usualBelief,
+  usualSpread,
+  usualValues,
+  yearlyShare,
 } from './parameters.ts';
 export type { LearntShift } from './shifts.ts';
 export type { Standing } from './standing.ts';

@@ -32,8 +32,10 @@ const fallenZ = normalQuantile(0.8);
 const topsDieDays = 14;
 /** Bulbs have begun where they are at least twice as wide as the neck (bulbing ratio: Tesfay, thesis UKZN; Lancaster et al. 1996). */
 const bulbingRatio = 2;
-/** Width of the leaf bases before there is a bulb: so much a leaf, to a limit, mm (memory). */
-const baseMm = { aLeaf: 2.2, most: 20 } as const;
+/** Width of a neck: so much a leaf made, to a limit, mm (memory; at planting out pencils, later thumbs). */
+const neckWidth = { aLeafMm: 1.5, mostMm: 15 } as const;
+/** A plant is wider at its base than at its neck even before long days have told on it. */
+const leafyRatio = 1.2;
 /** Young bulbs are told less surely by the model than those of this width and more, mm. */
 const sureMm = 25;
 /** One observation in so many is a slip of the pen or of the plant. */
@@ -82,16 +84,17 @@ function ofBulb({ at, plants, neckMm }: Sighting, bulbMm: number, told: Told): n
     );
     if (!hasBegun) return sum;
   }
-  const expectedMm = plantWidthMm(trace.bulbG[day], trace.leavesMade[day]);
+  const expectedMm = plantWidthMm(trace, day);
   const model = spread.bulbModel + spread.youngBulbModel * Math.exp(-expectedMm / sureMm);
   const sd = Math.hypot(spread.bulbBetweenPlants / Math.sqrt(plants), model);
   return sum + heavyTailed(Math.log(bulbMm / expectedMm) / sd) - Math.log(sd);
 }
 
-/** Width of a plant at its base, mm: leaf bases, and the bulb as it grows, g fresh. */
-export function plantWidthMm(bulbG: number, leavesMade: number): number {
-  const base = Math.min(baseMm.most, baseMm.aLeaf * Math.max(1, leavesMade));
-  return Math.cbrt(bulbDiameterMm(bulbG) ** 3 + base ** 3);
+/** Width of a plant at its base, mm: leaf bases that swell to the ratio of onset, and the bulb as it grows. */
+function plantWidthMm({ leavesMade, bulbing, bulbG }: DayTrace, day: number): number {
+  const neckMm = Math.min(neckWidth.mostMm, neckWidth.aLeafMm * Math.max(1, leavesMade[day]));
+  const baseMm = neckMm * (leafyRatio + (bulbingRatio - leafyRatio) * bulbing[day]);
+  return Math.cbrt(bulbDiameterMm(bulbG[day]) ** 3 + baseMm ** 3);
 }
 
 /** Plants go over one by one about the day of neck fall; none over yet, and all over, tell one side only. */
