@@ -28,7 +28,14 @@ export type Known = (typeof knowns)[number];
 export type Forecast = { errorDays: number; widthDays: number; holds: boolean };
 
 /** One twin: the forecasts by onset with nothing seen and with what was, each in the same weather. */
-export type Pair = { setting: string; measured: boolean; known: Known; without: Forecast; with: Forecast; effectiveDraws: number };
+export type Pair = {
+  setting: string;
+  measured: boolean;
+  known: Known;
+  without: Forecast;
+  with: Forecast;
+  effectiveDraws: number;
+};
 
 const year = 2027;
 const years = 30;
@@ -77,12 +84,25 @@ function pairsOf(setting: Setting, last: Twin, twin: Twin, random: ReturnType<ty
     const siteOn = (day: DayNumber) => siteWith(setting, measured ? recordUntil(twin.record, day) : null);
     const onOnset = siteOn(twin.onsetDay);
     const onSeen = siteOn(onsetSeen);
-    const pair = (known: Known, site: Site, observations: Observation[], asOf: DayNumber, believed: Belief | null): Pair | null => {
+    const pair = (
+      known: Known,
+      site: Site,
+      observations: Observation[],
+      asOf: DayNumber,
+      believed: Belief | null,
+    ): Pair | null => {
       const learnt = learnSeason(site, twin.plan, observations, asOf, believed);
       const without = forecast(site, twin);
       const told = forecast(learntSite(site, learnt, believed), twin);
       return without && told
-        ? { setting: setting.name, measured, known, without, with: told, effectiveDraws: learnt.effectiveDraws }
+        ? {
+            setting: setting.name,
+            measured,
+            known,
+            without,
+            with: told,
+            effectiveDraws: learnt.effectiveDraws,
+          }
         : null;
     };
     return [

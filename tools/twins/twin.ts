@@ -1,7 +1,7 @@
 import {
   bulbDiameterMm,
-  climateDayOf,
   civilDate,
+  climateDayOf,
   type DailyRecord,
   type DayNumber,
   type DayTrace,
@@ -12,8 +12,8 @@ import {
   formatDay,
   normalCdf,
   type Observation,
-  openSite,
   type Outcome,
+  openSite,
   type Plan,
   type RandomSource,
   runnerOf,
@@ -37,7 +37,10 @@ export type Twin = {
 /** Null where bulbs did not start or tops stayed up. */
 export function liveThrough(setting: Setting, year: number, draw: Draw, weatherSeed: number): Twin | null {
   const plan = setting.planIn(year);
-  const site = { ...openSite({ climate: setting.climate, years: 1, seed: weatherSeed }), draws: () => [draw] };
+  const site = {
+    ...openSite({ climate: setting.climate, years: 1, seed: weatherSeed }),
+    draws: () => [draw],
+  };
   const trace = dayTrace(800);
   const outcome = { ...runnerOf(site, plan).season(0, trace) };
   if (outcome.reached !== stage.fallen) return null;
@@ -101,7 +104,10 @@ export function visitDays({ plan, outcome, fellDay }: Twin): DayNumber[] {
 }
 
 /** What a grower notes of ten plants: green leaves and, with callipers, neck and bulb; later the share of tops over. */
-export function notesOf(twin: Twin, random: RandomSource): { leaves: Observation[]; widths: Observation[]; tops: Observation[] } {
+export function notesOf(
+  twin: Twin,
+  random: RandomSource,
+): { leaves: Observation[]; widths: Observation[]; tops: Observation[] } {
   const { plan, trace, outcome, fellDay } = twin;
   const neckPerLeafMm = 1.5 + 0.2 * random.normal();
   const ofPlants = (one: () => number) => {
@@ -129,7 +135,8 @@ export function notesOf(twin: Twin, random: RandomSource): { leaves: Observation
     const hasBulb = at >= outcome.onsetOn;
     const base = neckMm * (hasBulb ? 2 : 1.2 + 0.8 * trace.bulbing[at]);
     const wide = Math.cbrt(base ** 3 + bulbDiameterMm(trace.bulbG[at]) ** 3);
-    const measured = (mm: number) => ofPlants(() => mm * (1 + bulbSpread * random.normal()) + calliperMm * random.normal());
+    const measured = (mm: number) =>
+      ofPlants(() => mm * (1 + bulbSpread * random.normal()) + calliperMm * random.normal());
     return noted(day, { neckMm: measured(neckMm), bulbMm: measured(wide) });
   });
   const tops = visitDays(twin).map((day) => {

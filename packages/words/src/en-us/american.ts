@@ -111,4 +111,15 @@ export const american = {
   'start-fact.bought-plugs-cost': 'Plugs cost {from}–{to} times as much as bare-root plants.',
   'start-fact.sets-choice': 'Usually sold by color alone: names are lost in the trade.',
   'start-fact.sets-cost': 'Costlier than seed, and cheaper than plugs.',
+  'learnt.phyllochron':
+    'Your leaves come {percent}% {way, select, more {slower} other {faster}} than is usual for the kind{tops, select, later {: tops fall about {days, plural, one {# day} other {# days}} later} earlier {: tops fall about {days, plural, one {# day} other {# days}} sooner} other {}}.',
+  'learnt.ripening':
+    'Your bulbs ripen {percent}% {way, select, more {slower} other {faster}} than is usual for the kind{tops, select, later {: tops fall about {days, plural, one {# day} other {# days}} later} earlier {: tops fall about {days, plural, one {# day} other {# days}} sooner} other {}}.',
+  'learnt.criticalH':
+    'To start bulbs, your onions want days about {minutes} minutes {way, select, more {longer} other {shorter}} than is usual for the kind{tops, select, later {: tops fall about {days, plural, one {# day} other {# days}} later} earlier {: tops fall about {days, plural, one {# day} other {# days}} sooner} other {}}.',
+  'learnt.lifted': 'Pulled on {date}: what is said of later days is what the crop would have done if left.',
+  'standing.means':
+    'Tops then {tops, select, same {still fall} other {fall}} around {date}{tops, select, later {, {days, plural, one {# day} other {# days}} later than expected} earlier {, {days, plural, one {# day} other {# days}} sooner than expected} other {}}, on bulbs of about {diameter}{size, select, same {, as expected} other { instead of {expected}}}.',
+  'standing.do.late':
+    'Bulbs have started, so more leaves no longer help: weed, do not feed, water in dry weather until the tops fall, and reckon with smaller bulbs.',
 } as const;

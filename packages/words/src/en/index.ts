@@ -17,6 +17,7 @@ import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
 import { dates } from './dates.ts';
 import { howWeKnow } from './how-we-know.ts';
+import { learnt } from './learnt.ts';
 import { odd } from './odd.ts';
 import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
@@ -47,6 +48,7 @@ export const en = [
   help,
   howWeKnow,
   odd,
+  learnt,
   packet,
   pictures,
   reasons,

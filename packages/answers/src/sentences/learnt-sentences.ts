@@ -1,0 +1,38 @@
+import type { LearntSeason, LearntShift } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+
+/** A day length is told by steps of so many minutes. */
+const stepMinutes = 5;
+
+/**
+ * What one parameter of a season's plants has shown itself to be; null within what is not known of it: nothing is said
+ * that one more look may undo.
+ */
+export function shiftSentence(
+  { parameter, usual, now, sd, neckFallDays }: LearntShift,
+  { say }: Speaker,
+): string | null {
+  const shift = now - usual;
+  if (Math.abs(shift) <= sd) return null;
+  const days = Math.round(Math.abs(neckFallDays ?? 0));
+  const effect = {
+    way: shift > 0 ? 'more' : 'less',
+    tops: days === 0 ? 'same' : (neckFallDays ?? 0) > 0 ? 'later' : 'earlier',
+    days,
+  };
+  if (parameter === 'criticalH') {
+    const minutes = stepMinutes * Math.round((60 * Math.abs(shift)) / stepMinutes);
+    return minutes === 0 ? null : say('learnt.criticalH', { ...effect, minutes });
+  }
+  const percent = Math.round((100 * Math.abs(shift)) / usual);
+  return percent === 0 ? null : say(`learnt.${parameter}`, { ...effect, percent });
+}
+
+/** What was learnt of a season's plants, most telling for neck fall first; that all is as usual where nothing stands out. */
+export function learntSentences(learnt: LearntSeason, speaker: Speaker): string[] {
+  if (learnt.observations === 0) return [];
+  const weight = ({ neckFallDays }: LearntShift) => Math.abs(neckFallDays ?? 0);
+  const shifts = [...learnt.learnt].sort((a, b) => weight(b) - weight(a));
+  const said = shifts.map((shift) => shiftSentence(shift, speaker)).filter((sentence) => sentence !== null);
+  return said.length > 0 ? said : [speaker.say('learnt.as-usual', { count: learnt.observations })];
+}

@@ -1,0 +1,55 @@
+import type { Garden, GardenPlanting } from '../garden/index.ts';
+import type { Belief } from './parameters.ts';
+
+/** Plantings further back than this say no more of the onion. */
+const longestChain = 10;
+
+/**
+ * What earlier plantings of the same onion at the same place have told, each learnt from with what those before it told;
+ * null where a planting takes up nothing. Rounds of plantings that take up from each other end where they close.
+ *
+ * @param learn what a planting tells, believing this much before; null where it can't be grown as it stands
+ */
+export function believedOf(
+  { plantings }: Pick<Garden, 'plantings'>,
+  planting: GardenPlanting,
+  learn: (earlier: GardenPlanting, believed: Belief | null) => Belief | null,
+): Belief | null {
+  const chain: GardenPlanting[] = [];
+  let current = planting;
+  while (chain.length < longestChain) {
+    const earlier = plantings.find(({ id }) => id === current.learntFrom);
+    if (!earlier || earlier === planting || chain.includes(earlier) || !isSame(earlier, planting)) break;
+    chain.push(earlier);
+    current = earlier;
+  }
+  return chain.reduceRight<Belief | null>((believed, earlier) => learn(earlier, believed) ?? believed, null);
+}
+
+/** Whether one planting's season can tell of another's: the same onion, by name or by packet, at the same place. */
+function isSame(a: GardenPlanting, b: GardenPlanting): boolean {
+  const onion = ({ cultivar, class: printed, packetHours, packetDays }: GardenPlanting) =>
+    cultivar === null
+      ? [printed, packetHours, packetDays].join(' ')
+      : cultivar.normalize('NFKC').trim().toLowerCase();
+  return a.placeId === b.placeId && onion(a) === onion(b);
+}
+
+/** The latest planting of the same onion at the same place that was started before, which a new one can learn from. */
+export function plantingBefore(
+  { plantings }: Pick<Garden, 'plantings'>,
+  planting: GardenPlanting,
+): GardenPlanting | null {
+  const startOf = ({ startDate }: GardenPlanting) => startDate ?? '';
+  const earlier = plantings.filter(
+    (other) =>
+      other.id !== planting.id &&
+      isSame(other, planting) &&
+      startOf(other) !== '' &&
+      (planting.startDate === null || startOf(other) < planting.startDate),
+  );
+  return earlier.reduce<GardenPlanting | null>(
+    (latest, other) => (latest === null || startOf(other) > startOf(latest) ? other : latest),
+    null,
+  );
+}
