@@ -33,6 +33,7 @@ export {
   sharesSentence,
 } from './season-sentences.ts';
 export { seeSentence, topsSentence, weekSentence, weekWords } from './season-week.ts';
+export { seenSentences } from './seen-sentences.ts';
 export { freezesEachWinter, skyAndFrost } from './sky-and-frost.ts';
 export { spanPartsSentence, spanSentence } from './span-sentences.ts';
 export { standingSentences } from './standing-sentences.ts';

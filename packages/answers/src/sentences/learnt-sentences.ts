@@ -28,11 +28,11 @@ export function shiftSentence(
   return percent === 0 ? null : say(`learnt.${parameter}`, { ...effect, percent });
 }
 
-/** What was learnt of a season's plants, most telling for neck fall first; that all is as usual where nothing stands out. */
-export function learntSentences(learnt: LearntSeason, speaker: Speaker): string[] {
-  if (learnt.observations === 0) return [];
+/** What was learnt of a season's plants, most telling for neck fall first; empty where nothing stands out. */
+export function learntSentences({ learnt }: Pick<LearntSeason, 'learnt'>, speaker: Speaker): string[] {
   const weight = ({ neckFallDays }: LearntShift) => Math.abs(neckFallDays ?? 0);
-  const shifts = [...learnt.learnt].sort((a, b) => weight(b) - weight(a));
-  const said = shifts.map((shift) => shiftSentence(shift, speaker)).filter((sentence) => sentence !== null);
-  return said.length > 0 ? said : [speaker.say('learnt.as-usual', { count: learnt.observations })];
+  return [...learnt]
+    .sort((a, b) => weight(b) - weight(a))
+    .map((shift) => shiftSentence(shift, speaker))
+    .filter((sentence) => sentence !== null);
 }

@@ -3,6 +3,8 @@ import type { Speaker } from '@neckfall/words';
 
 /** Counts of a few plants tell no fewer days than these. */
 const leastDays = 3;
+/** Nor fewer leaves than these: a count is out by as much. */
+const leastLeaves = 0.5;
 /** Dates and sizes that differ less are told as the same. */
 const sameDays = 2;
 const sameMm = 2;
@@ -34,12 +36,17 @@ export function standingSentences(
 }
 
 /** Behind or ahead only where the count lies outside what is usual, or a good way from its middle. */
-function standOf({ leavesExpected: { p10, p90 }, leavesSeen, daysBehind }: Standing) {
+function standOf({ leavesExpected: { p10, p50, p90 }, leavesSeen, daysBehind }: Standing) {
   const isUsual = leavesSeen >= p10 && leavesSeen <= p90;
   if (daysBehind === null) return isUsual ? 'on' : 'unsaid';
-  if (isUsual && Math.abs(daysBehind) < 2 * leastDays) return 'on';
-  if (Math.abs(daysBehind) < leastDays) return 'on';
+  const least = isUsual ? 2 * leastDays : leastDays;
+  if (Math.abs(daysBehind) < least || Math.abs(leavesSeen - p50) < leastLeaves) return 'on';
   return daysBehind > 0 ? 'behind' : 'ahead';
+}
+
+/** Whether a crop is neither behind nor ahead, as far as leaves were counted. */
+export function standsAsUsual(standing: Standing | null): boolean {
+  return standing === null || standOf(standing) === 'on';
 }
 
 function seeSentence(

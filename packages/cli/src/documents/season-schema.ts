@@ -18,6 +18,8 @@ import {
 /** Width of the middle 8 seasons in 10: as answered, by the weather of the years alone, by what is not known of the kind alone. */
 const span = v.nullable(v.object({ all: positive, weather: positive, kind: positive }));
 
+const count = v.pipe(v.number(), v.integer(), v.minValue(0));
+
 export const seasonSchema = v.object({
   schema: v.literal('neckfall/season@1'),
   ...head,
@@ -62,6 +64,43 @@ export const seasonSchema = v.object({
     }),
   ),
   reason: v.string(),
+  /** Of a planting of a garden file: the day up to which what was seen is taken into account. */
+  asOf: v.optional(fullDate),
+  /** Observations that told something. */
+  observations: v.optional(count),
+  /** How many equally likely seasons the answer is worth. */
+  effectiveDraws: v.optional(count),
+  learnt: v.optional(
+    v.array(
+      v.object({
+        parameter: v.picklist([
+          'day-length-needed-h',
+          'ripening-factor',
+          'leaf-pace-factor',
+          'growth-factor',
+        ]),
+        usual: v.number(),
+        now: v.number(),
+        sd: positive,
+        /** What it alone does to the day tops go over; null where they mostly don't. */
+        neckFallDays: v.nullable(v.number()),
+        /** Null within what is not known of it. */
+        sentence: v.nullable(v.string()),
+      }),
+    ),
+  ),
+  /** By the last leaf count; null where none was made. */
+  standing: v.optional(
+    v.nullable(
+      v.object({
+        date: fullDate,
+        leavesExpected: range,
+        leavesSeen: positive,
+        /** Ahead where negative; null where leaves no longer tell. */
+        daysBehind: v.nullable(v.pipe(v.number(), v.integer())),
+      }),
+    ),
+  ),
   days: v.optional(
     v.array(
       v.object({

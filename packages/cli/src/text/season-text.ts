@@ -20,15 +20,17 @@ export function seasonText(
   cultivar: string | null,
   days: DayRow[] | null,
   { spans, leafCheckpoint }: SeasonChecks,
+  seen: readonly string[],
 ): string {
   const { speaker, label } = frame;
   const { say, reason } = speaker;
   const sections = [
     `${wrap(seasonHeadline(summary, cultivar, label, speaker))}\n${wrap(reason(summary.reason))}`,
+    ...(seen.length === 0 ? [] : [seen.map((sentence) => wrap(sentence)).join('\n')]),
     `${say('season.table')}\n${expectations(summary, speaker)}\n${wrap(sharesSentence(summary, speaker))}`,
   ];
   const spread = plantSpreadSentence(summary, speaker);
-  if (spread !== null) sections[1] += `\n${wrap(spread)}`;
+  if (spread !== null) sections[sections.length - 1] += `\n${wrap(spread)}`;
   if (leafCheckpoint) sections.push(wrap(leafCheckSentence(leafCheckpoint, speaker)));
   if (days) sections.push(`${say('season.days')}\n${dayTable(days, speaker)}`);
   sections.push(howWeKnow(frame, summary.plan, spanPartsSentence(summary, spans, speaker)));

@@ -8,9 +8,10 @@ export const learnt = {
     'To start bulbs, your onions want days about {minutes} minutes {way, select, more {longer} other {shorter}} than is usual for the kind{tops, select, later {: tops go over about {days, plural, one {# day} other {# days}} later} earlier {: tops go over about {days, plural, one {# day} other {# days}} sooner} other {}}.',
   'learnt.growth':
     'Your plants grow {percent}% {way, select, more {more} other {less}} than is usual for the kind.',
-  'learnt.as-usual':
-    '{count, plural, one {What you noted once} other {What you noted # times}} is what is usual for the kind.',
+  'learnt.as-usual': 'Nothing you noted is out of the ordinary for the kind so far.',
   'learnt.before': 'What earlier plantings of this onion showed here is taken into account.',
+  'learnt.for-next':
+    'What this planting, and those it learns from, showed of the onion here is taken into account.',
   'learnt.later':
     '{count, plural, one {One note of after {date} is left out} other {# notes of after {date} are left out}}.',
   'learnt.lifted': 'Lifted on {date}: what is said of later days is what the crop would have done if left.',

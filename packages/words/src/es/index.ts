@@ -12,6 +12,7 @@ import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
 import { help } from './command-line/help.ts';
+import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
 import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
@@ -50,6 +51,7 @@ export const es = [
   learnt,
   packet,
   pictures,
+  planting,
   reasons,
   record,
   season,

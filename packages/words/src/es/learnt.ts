@@ -8,9 +8,10 @@ export const learnt = {
     'Para formar bulbos, tus cebollas piden días unos {minutes} minutos más {way, select, more {largos} other {cortos}} de lo habitual en su clase{tops, select, later {: las hojas se tumban unos {days, plural, one {# día} other {# días}} más tarde} earlier {: las hojas se tumban unos {days, plural, one {# día} other {# días}} antes} other {}}.',
   'learnt.growth':
     'Tus plantas crecen un {percent} % {way, select, more {más} other {menos}} de lo habitual en su clase.',
-  'learnt.as-usual':
-    '{count, plural, one {Lo que anotaste una vez} other {Lo que anotaste # veces}} es lo habitual en su clase.',
+  'learnt.as-usual': 'Nada de lo que anotaste se sale hasta ahora de lo habitual en su clase.',
   'learnt.before': 'Se tiene en cuenta lo que mostraron aquí cultivos anteriores de esta cebolla.',
+  'learnt.for-next':
+    'Se tiene en cuenta lo que este cultivo, y aquellos de los que aprende, mostraron aquí de la cebolla.',
   'learnt.later':
     '{count, plural, one {Queda fuera una anotación posterior al {date}} other {Quedan fuera # anotaciones posteriores al {date}}}.',
   'learnt.lifted':

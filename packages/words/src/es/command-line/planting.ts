@@ -1,0 +1,18 @@
+/** Plantings of a garden file in place of a place and a plan. */
+export const planting = {
+  'help.planting':
+    'un cultivo de tu archivo de huerto, por su id o su nombre; el archivo (*.neckfall.json) va entonces en lugar de la población, y cuenta lo que se vio',
+  'why.planting-says-all': 'el cultivo y su lugar ya lo dicen.',
+  'error.planting-no-garden':
+    '--planting {value}: ¿de qué huerto? Nombra tu archivo de huerto en lugar de una población: neckfall season my.neckfall.json --planting {value}',
+  'error.garden-no-planting':
+    '{value} es un archivo de huerto: di cuál de sus cultivos con --planting, por id o nombre.',
+  'error.planting-unknown':
+    '--planting {value}: ningún cultivo de {file} tiene ese id o nombre.{count, plural, =0 { El archivo no tiene ninguno.} other { Tiene {expected}.}}',
+  'error.planting-ambiguous':
+    '--planting {value}: {count, number} cultivos de {file} se llaman así. Nombra uno por su id: {expected}.',
+  'error.planting-placeless':
+    '--planting {value}: {file} no tiene lugar para este cultivo. Dale el id de uno de los lugares del archivo (placeId).',
+  'error.planting-open':
+    '--planting {value}: {file} no dice su {missing, select, start {forma de empezar (start)} startDate {día de comienzo (startDate)} other {cebolla (cultivar, class o packetHours)}}. Añádelo en la aplicación o en el archivo.',
+} as const;
