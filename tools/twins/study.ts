@@ -1,5 +1,6 @@
 import {
   type Belief,
+  beliefSite,
   type DailyRecord,
   type DayNumber,
   type Draw,
@@ -10,115 +11,139 @@ import {
   type Observation,
   openSite,
   type Plan,
+  type RandomSource,
   randomSource,
   runPlan,
   type Site,
-  type Spread,
+  usualBelief,
   usualSpread,
   usualValues,
+  valuesOf,
   yearlyShare,
 } from '../../packages/engine/src/index.ts';
 import type { Setting } from './places.ts';
 import { liveThrough, notesOf, recordUntil, type Twin } from './twin.ts';
 
-/** What is known on the day bulbs start. */
-export const knowns = ['leaves', 'widths', 'second-year'] as const;
+/**
+ * What a forecast of the day that bulbs start knows: nothing but the plan; the weather till then; leaf counts, with the
+ * weather and without; what callippers found besides, up to the first visit that sees bulbs; what the year before told.
+ * The last knows all but how fast bulbs ripen and the weather to come: no look at leaves can tell more.
+ */
+export const knowns = [
+  'plan',
+  'weather',
+  'leaves-alone',
+  'leaves',
+  'widths',
+  'second-year',
+  'all-but-ripening',
+] as const;
 export type Known = (typeof knowns)[number];
 
+/** How far a forecast's middle was from the day that tops went over, and whether its 8 in 10 held it. */
 export type Forecast = { errorDays: number; widthDays: number; holds: boolean };
 
-/** One twin: the forecasts by onset with nothing seen and with what was, each in the same weather. */
-export type Pair = {
+export type TwinForecasts = {
   setting: string;
-  measured: boolean;
-  known: Known;
-  without: Forecast;
-  with: Forecast;
+  forecasts: Record<Known, Forecast>;
+  /** Of the forecast with leaf counts and weather. */
   effectiveDraws: number;
 };
 
-const year = 2027;
-const years = 30;
+export const year = 2027;
+export const years = 30;
 const planSeed = 1;
+/** Bulbs are seen at the first visit after they start, this many days at most. */
+const seenAfterDays = 10;
 
-/** How far the truth strays from the middle of the kind, as a share of what answers allow for. */
+/** How far twins stray from the middle of their kind: standard deviations in the parameters' own units. */
 export type Truth = Readonly<Record<(typeof learntParameters)[number], number>>;
 
+/** As far as every answer allows for: kinds, the places' own ways and what the model misses. */
 export const allowed: Truth = usualSpread;
+/** As plants of a kind differ by themselves (memory; the first bounds of the model's own parameters). */
+export const plantsAlone: Truth = { criticalH: 0.25, ripening: 0.06, phyllochron: 0.08, growth: 0.25 };
 
-/** All pairs of a number of twins at a setting. */
-export function studyOf(setting: Setting, at: number, count: number, truth: Truth): Pair[] {
-  const pairs: Pair[] = [];
-  for (let number = 0, tried = 0; number < count && tried < 4 * count; tried++) {
+/** Twins of a setting; those whose tops never went over are no twins. @param at number of the setting, for its chances */
+export function studyOf(setting: Setting, at: number, count: number, truth: Truth): TwinForecasts[] {
+  const found: TwinForecasts[] = [];
+  for (let tried = 0; found.length < count && tried < 4 * count; tried++) {
     const random = randomSource(1000 * at + tried + 17);
-    // what lasts of the onion at its place, and what each of two years adds
-    const lasting = learntParameters.map(() => random.normal());
-    const drawIn = (): Draw => {
-      const [criticalH, ripening, phyllochron, growth] = learntParameters.map((of, i) => {
-        const z = Math.sqrt(1 - yearlyShare ** 2) * lasting[i] + yearlyShare * random.normal();
-        return usualValues[of] + truth[of] * z;
-      });
-      return drawOf({ criticalH, ripening, phyllochron, growth });
-    };
-    const last = liveThrough(setting, year - 1, drawIn(), 5000 + 100 * at + 2 * tried);
-    const twin = liveThrough(setting, year, drawIn(), 5001 + 100 * at + 2 * tried);
-    if (!last || !twin) continue;
-    number++;
-    pairs.push(...pairsOf(setting, last, twin, random));
+    const drawIn = hidden(truth, random);
+    const last = liveThrough(setting, year - 1, drawIn(), 5000 + 1000 * at + 2 * tried);
+    const twin = liveThrough(setting, year, drawIn(), 5001 + 1000 * at + 2 * tried);
+    const forecasts = last && twin && forecastsOf(setting, last, twin, random);
+    if (forecasts) found.push(forecasts);
   }
-  return pairs;
+  return found;
 }
 
-function pairsOf(setting: Setting, last: Twin, twin: Twin, random: ReturnType<typeof randomSource>): Pair[] {
+/** Gives the draws of one year after another: what lasts of an onion at its place is the same, the rest is new. */
+export function hidden(truth: Truth, random: RandomSource): () => Draw {
+  const lasting = learntParameters.map(() => random.normal());
+  return () => {
+    const [criticalH, ripening, phyllochron, growth] = learntParameters.map((of, i) => {
+      const z = Math.sqrt(1 - yearlyShare ** 2) * lasting[i] + yearlyShare * random.normal();
+      return usualValues[of] + truth[of] * z;
+    });
+    return drawOf({ criticalH, ripening, phyllochron, growth });
+  };
+}
+
+/** Null where some forecast sees no fall of tops. */
+function forecastsOf(setting: Setting, last: Twin, twin: Twin, random: RandomSource): TwinForecasts | null {
   const notes = notesOf(twin, random);
   const notesLast = notesOf(last, random);
-  const belief = learnSeason(
+  const { plan, onsetDay } = twin;
+  const seenDay = onsetDay + seenAfterDays;
+  const bare = siteWith(setting, null);
+  const met = siteWith(setting, recordUntil(twin.record, onsetDay));
+  const metTillSeen = siteWith(setting, recordUntil(twin.record, seenDay));
+  const { belief } = learnSeason(
     siteWith(setting, last.record),
     last.plan,
     [...notesLast.leaves, ...notesLast.tops],
-    last.fellDay + 20,
-  ).belief;
-  // the first visit that finds bulbs tells of onset
-  const onsetSeen = twin.onsetDay + 10;
-  return [true, false].flatMap((measured) => {
-    const siteOn = (day: DayNumber) => siteWith(setting, measured ? recordUntil(twin.record, day) : null);
-    const onOnset = siteOn(twin.onsetDay);
-    const onSeen = siteOn(onsetSeen);
-    const pair = (
-      known: Known,
-      site: Site,
-      observations: Observation[],
-      asOf: DayNumber,
-      believed: Belief | null,
-    ): Pair | null => {
-      const learnt = learnSeason(site, twin.plan, observations, asOf, believed);
-      const without = forecast(site, twin);
-      const told = forecast(learntSite(site, learnt, believed), twin);
-      return without && told
-        ? {
-            setting: setting.name,
-            measured,
-            known,
-            without,
-            with: told,
-            effectiveDraws: learnt.effectiveDraws,
-          }
-        : null;
-    };
-    return [
-      pair('leaves', onOnset, notes.leaves, twin.onsetDay, null),
-      pair('widths', onSeen, [...notes.leaves, ...notes.widths], onsetSeen, null),
-      pair('second-year', onOnset, notes.leaves, twin.onsetDay, belief),
-    ].filter((found) => found !== null);
-  });
+    last.fellDay + 3 * seenAfterDays,
+  );
+  const learn = (site: Site, seen: Observation[], asOf: DayNumber, believed: Belief | null = null) => {
+    const learnt = learnSeason(site, plan, seen, asOf, believed);
+    return { site: learntSite(site, learnt, believed), learnt };
+  };
+  const leaves = learn(met, notes.leaves, onsetDay);
+  const sites: Record<Known, Site> = {
+    plan: bare,
+    weather: met,
+    'leaves-alone': learn(bare, notes.leaves, onsetDay).site,
+    leaves: leaves.site,
+    widths: learn(metTillSeen, [...notes.leaves, ...notes.widths], seenDay).site,
+    'second-year': learn(met, notes.leaves, onsetDay, belief).site,
+    'all-but-ripening': knownButRipening(met, twin.draw),
+  };
+  const forecasts = knowns.map((known) => [known, forecast(sites[known], plan, twin.fellDay)] as const);
+  if (forecasts.some(([, found]) => found === null)) return null;
+  return {
+    setting: setting.name,
+    forecasts: Object.fromEntries(forecasts) as Record<Known, Forecast>,
+    effectiveDraws: leaves.learnt.effectiveDraws,
+  };
 }
 
-function siteWith({ climate }: Setting, record: DailyRecord | null): Site {
+export function siteWith({ climate }: Setting, record: DailyRecord | null): Site {
   return openSite({ climate, years, seed: planSeed, record });
 }
 
-function forecast(site: Site, { plan, fellDay }: { plan: Plan; fellDay: DayNumber }): Forecast | null {
-  const days: Spread | null = runPlan(site, plan).neckFall.days;
+function knownButRipening(site: Site, draw: Draw): Site {
+  const { criticalH, phyllochron, growth } = valuesOf(draw);
+  return beliefSite(site, {
+    ...usualBelief(),
+    criticalH: { mean: criticalH, sd: 0 },
+    phyllochron: { mean: phyllochron, sd: 0 },
+    growth: { mean: growth, sd: 0 },
+  });
+}
+
+export function forecast(site: Site, plan: Plan, fellDay: DayNumber): Forecast | null {
+  const { days } = runPlan(site, plan).neckFall;
   if (!days) return null;
   return {
     errorDays: days.p50 - fellDay,

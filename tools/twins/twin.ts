@@ -25,7 +25,9 @@ import type { Setting } from './places.ts';
 /** A season of the model with hidden plants in hidden weather, which stands for a real one. */
 export type Twin = {
   plan: Plan;
-  /** Days of the season, or null where its tops never went over. */
+  /** Its plants. */
+  draw: Draw;
+  /** Days on which its bulbs started and its tops went over. */
   onsetDay: DayNumber;
   fellDay: DayNumber;
   trace: DayTrace;
@@ -47,6 +49,7 @@ export function liveThrough(setting: Setting, year: number, draw: Draw, weatherS
   const record = recordOf(setting, year, weatherSeed);
   return {
     plan,
+    draw,
     onsetDay: plan.startDay + outcome.onsetOn,
     fellDay: plan.startDay + outcome.fellOn,
     trace,

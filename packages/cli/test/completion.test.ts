@@ -39,8 +39,8 @@ describe.skipIf(!has('bash'))('bash completes', () => {
   });
 
   test('options of the command that is given', () => {
-    expect(offered('neckfall', 'season', 'Lyon', '--plant')).toEqual(['--plant-out']);
-    expect(offered('neckfall', 'when', '--plant')).toEqual([]);
+    expect(offered('neckfall', 'season', 'Lyon', '--plant')).toEqual(['--plant-out', '--planting']);
+    expect(offered('neckfall', 'when', '--plant-')).toEqual([]);
     expect(offered('neckfall', 'where', '--b')).toEqual(['--batch']);
   });
 

@@ -10,6 +10,7 @@ export {
   usualBelief,
   usualSpread,
   usualValues,
+  valuesOf,
   yearlyShare,
 } from './parameters.ts';
 export type { LearntShift } from './shifts.ts';

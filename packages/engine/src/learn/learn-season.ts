@@ -130,7 +130,7 @@ function weighed(site: Site, plan: Plan, seen: readonly Sighting[], belief: Beli
       trial.draw = drawAt(z);
       trial.weatherYear = weatherYear;
       trace.length = 0;
-      const told: Told = { trace, outcome: runner.season(0, trace), dryMatterShare };
+      const told: Told = { trace, outcome: runner.quickSeason(0, trace), dryMatterShare };
       if (isFirst) gatherer?.add(told);
       return logLikelihood(seen, told);
     },

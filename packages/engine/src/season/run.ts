@@ -33,7 +33,7 @@ export type Runner = {
   /** The plant of weather year `year` on the morning of `day`; null where none stands in the bed, or its season is over. */
   plantOn: (year: number, day: SeasonDay) => PlantState | null;
   /** The same without the count of thirsty days of a watered bed, which takes a third of the time. */
-  quickSeason: (year: number) => Outcome;
+  quickSeason: (year: number, trace?: DayTrace | null) => Outcome;
 };
 
 export function runnerOf(site: Site, plan: Plan): Runner {
@@ -81,9 +81,9 @@ export function runnerOf(site: Site, plan: Plan): Runner {
       if (grow(plant, terms, seedling.day, day, outcome, null) < day) return null;
       return plant;
     },
-    quickSeason(year) {
+    quickSeason(year, trace = null) {
       crop.followsWater = !crop.watered;
-      return weatherSeason(year, null);
+      return weatherSeason(year, trace);
     },
   };
   const weatherOf = (year: number) =>
