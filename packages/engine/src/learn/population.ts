@@ -12,8 +12,11 @@ export const roundSize = 300;
 const mostRounds = 5;
 /** With so many effective draws no further round is needed. */
 const enoughEffective = 150;
-/** A normal law is fitted to at least so many effective draws: the fewest that tell its width. */
-const leastForFit = 30;
+/**
+ * The fewest effective draws that tell the width of anything: laws are fitted to so many, and answers are worth so many.
+ * What no draw comes near to, such as a count of the wrong bed, is believed the less.
+ */
+const leastEffective = 30;
 /** Of each later round this part comes from the first law again, so that nothing is left out. */
 const priorPart = 0.1;
 /** The narrowest that a law gets, in standard deviations of the first. */
@@ -62,7 +65,7 @@ export function weighPopulation(
   for (let round = 1; round < mostRounds && effectiveNumber(weights) < enoughEffective; round++) {
     const law = fitCloud(
       members.map(({ z }) => z),
-      tempered(weights, leastForFit),
+      tempered(weights, leastEffective),
       leastSd,
     );
     add(
@@ -71,7 +74,8 @@ export function weighPopulation(
     );
     weights = weigh();
   }
-  return { members, weights, effective: effectiveNumber(weights) };
+  const believed = tempered(weights, leastEffective);
+  return { members, weights: believed, effective: effectiveNumber(believed) };
 }
 
 function evenCloud(dimensions: number, random: RandomSource): Float64Array[] {

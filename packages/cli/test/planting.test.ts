@@ -1,0 +1,186 @@
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Ajv } from 'ajv';
+import { describe, expect, test } from 'vitest';
+import { neckfall } from './run-neckfall.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'neckfall-planting-'));
+const schema = JSON.parse(readFileSync(new URL('../schemas/season@1.json', import.meta.url), 'utf8'));
+const validate = new Ajv({ strict: true, allErrors: true }).compile(schema);
+
+/** A frost-free stand-in for a station: every day of a year alike. */
+const warmDays = 300;
+const warm = {
+  id: 'w',
+  placeId: 'bank',
+  firstDate: '2027-01-01',
+  tempMinC: Array(warmDays).fill(12),
+  tempMaxC: Array(warmDays).fill(24),
+  rainMm: Array(warmDays).fill(2),
+  solarMJ: Array(warmDays).fill(null),
+  forecastFrom: null,
+  sources: [],
+};
+
+const bank = {
+  id: 'bank',
+  name: 'Pencarreg Bank',
+  latitudeDeg: 52.08,
+  longitudeDeg: -3.13,
+  elevationM: 160,
+  sunHours: 14,
+};
+const upper = {
+  id: 'p1',
+  name: 'Upper terrace',
+  placeId: 'bank',
+  class: 'long',
+  start: 'raised-seedlings',
+  startDate: '2027-02-20',
+  soil: 'silt-loam',
+};
+const counted = (id: string, date: string, leavesGreen: number) => ({
+  id,
+  plantingId: 'p1',
+  date,
+  lookedAt: 10,
+  leavesGreen,
+});
+
+function gardenFile(name: string, parts: object): string {
+  const path = join(folder, `${name}.neckfall.json`);
+  writeFileSync(
+    path,
+    JSON.stringify({ schema: 'neckfall/garden@1', places: [bank], plantings: [upper], ...parts }),
+  );
+  return path;
+}
+
+function documentOf(...args: string[]) {
+  const { code, stdout, stderr } = neckfall(...args, '--years', '10', '--json');
+  expect({ code, stderr: code === 0 ? '' : stderr }).toEqual({ code: 0, stderr: '' });
+  const document = JSON.parse(stdout);
+  validate(document);
+  expect(validate.errors).toBeNull();
+  return document;
+}
+
+const counts = [
+  counted('a', '2027-05-25', 2.6),
+  counted('b', '2027-06-04', 3),
+  counted('c', '2027-06-14', 3.4),
+];
+const behind = gardenFile('behind', { observations: counts });
+const today = ['--today', '2027-06-14'];
+
+describe('season of a planting', () => {
+  test('of which nothing was seen is the season of its place and plan', () => {
+    const own = documentOf('season', gardenFile('bare', {}), '--planting', 'p1', ...today);
+    const plan = [
+      '--class',
+      'long',
+      '--start',
+      'raised-seedlings',
+      '--date',
+      '2027-02-20',
+      '--soil',
+      'silt-loam',
+    ];
+    const plain = documentOf('season', '--at', '52.08,-3.13,160', '--sun', '14', ...plan, ...today);
+    const { asOf, observations, effectiveDraws, learnt, standing, ...rest } = own;
+    expect(rest).toEqual(plain);
+    expect({ asOf, observations, effectiveDraws, learnt, standing }).toEqual({
+      asOf: '2027-06-14',
+      observations: 0,
+      effectiveDraws: 10,
+      learnt: [],
+      standing: null,
+    });
+  });
+
+  test('takes in what was seen: slow leaves, and how far behind they are', () => {
+    const plain = documentOf('season', gardenFile('bare', {}), '--planting', 'p1', ...today);
+    const document = documentOf('season', behind, '--planting', 'Upper terrace', ...today);
+    expect(document.observations).toBe(3);
+    expect(document.effectiveDraws).toBeGreaterThan(30);
+    const pace = document.learnt.find(
+      ({ parameter }: { parameter: string }) => parameter === 'leaf-pace-factor',
+    );
+    expect(pace.now).toBeGreaterThan(1.05);
+    expect(pace.sentence).toContain('slower');
+    expect(document.standing).toMatchObject({ date: '2027-06-14', leavesSeen: 3.4 });
+    expect(document.standing.daysBehind).toBeGreaterThan(2);
+    expect(document.neckFall.p50 > plain.neckFall.p50).toBe(true);
+  });
+
+  test('says it first after the headline', () => {
+    const { stdout } = neckfall('season', behind, '--planting', 'p1', ...today, '--years', '10');
+    const [headline, seen, table] = stdout.split('\n\n');
+    expect(headline).toMatch(/^Pencarreg Bank: /);
+    expect(seen).toContain('slower than is usual for the kind');
+    expect(seen.replaceAll('\n', ' ')).toMatch(/you have 3.5: about \d+ days behind/);
+    expect(table).toMatch(/^What to expect/);
+  });
+
+  test('leaves out what was seen after the day it is, and says so', () => {
+    const { observations, asOf } = documentOf('season', behind, '--planting', 'p1', '--today', '2027-05-30');
+    expect({ observations, asOf }).toEqual({ observations: 1, asOf: '2027-05-30' });
+    const { stdout } = neckfall(
+      'season',
+      behind,
+      '--planting',
+      'p1',
+      '--today',
+      '2027-05-30',
+      '--years',
+      '3',
+    );
+    expect(stdout).toContain('2 notes of after 30 May are left out.');
+  });
+
+  test('meets the weather that the garden keeps of its place, up to the day it is', () => {
+    const path = gardenFile('warm', { weather: [warm] });
+    const plain = documentOf('season', gardenFile('bare', {}), '--planting', 'p1', ...today);
+    const met = documentOf('season', path, '--planting', 'p1', ...today);
+    expect(met.onset.p50 < plain.onset.p50).toBe(true);
+    expect(met.assumed.join(' ')).toContain('1 January 2027 to 14 June 2027');
+  });
+
+  test('begins with what the planting that it learns from told', () => {
+    const last = { ...upper, id: 'p0', name: 'Last year', startDate: '2026-02-20' };
+    const tops = { id: 't', plantingId: 'p0', date: '2026-09-25', lookedAt: 20, topsOverShare: 0.3 };
+    const learning = [last, { ...upper, learntFrom: 'p0' }];
+    const path = gardenFile('last-year', { plantings: learning, observations: [tops] });
+    const plain = documentOf('season', gardenFile('bare', {}), '--planting', 'p1', ...today);
+    const told = documentOf('season', path, '--planting', 'p1', ...today);
+    expect(told.neckFall.p50 > plain.neckFall.p50).toBe(true);
+    expect(told.observations).toBe(0);
+  });
+});
+
+test('when of a planting goes on with what was learnt of its onion', () => {
+  const { code, stdout } = neckfall('when', behind, '--planting', 'p1', ...today, '--years', '3');
+  expect(code).toBe(0);
+  expect(stdout.replaceAll(/\s+/g, ' ')).toContain('showed of the onion here is taken into account');
+});
+
+describe('a planting that cannot be told of is refused in one line', () => {
+  const bare = gardenFile('refused', {
+    plantings: [upper, { ...upper, id: 'p2' }, { id: 'p3', name: 'Open', placeId: 'bank' }],
+  });
+  test.each([
+    ['unknown', [bare, '--planting', 'nowhere'], 2, 'p1'],
+    ['of a name that two have', [bare, '--planting', 'upper terrace'], 2, 'p2'],
+    ['of which too little is said', [bare, '--planting', 'Open'], 3, 'start'],
+    ['without its garden', ['--planting', 'p1'], 2, 'garden file'],
+    ['not named at all', [bare], 2, '--planting'],
+    ['with a plan besides', [bare, '--planting', 'p1', '--class', 'short'], 2, '--class'],
+    ['of a file that is not there', [join(folder, 'none.json'), '--planting', 'p1'], 3, 'none.json'],
+  ])('%s', (_, args, exit, named) => {
+    const { code, stdout, stderr } = neckfall('season', ...args, ...today);
+    expect({ code, stdout }).toEqual({ code: exit, stdout: '' });
+    expect(stderr.trimEnd().split('\n')).toHaveLength(1);
+    expect(stderr).toContain(named);
+  });
+});
