@@ -41,7 +41,7 @@ export const knowns = [
 export type Known = (typeof knowns)[number];
 
 /** How far a forecast's middle was from the day that tops went over, and whether its 8 in 10 held it. */
-export type Forecast = { errorDays: number; widthDays: number; holds: boolean };
+type Forecast = { errorDays: number; widthDays: number; holds: boolean };
 
 export type TwinForecasts = {
   setting: string;
@@ -50,8 +50,8 @@ export type TwinForecasts = {
   effectiveDraws: number;
 };
 
-export const year = 2027;
-export const years = 30;
+const year = 2027;
+const years = 30;
 const planSeed = 1;
 /** Bulbs are seen at the first visit after they start, this many days at most. */
 const seenAfterDays = 10;
@@ -142,7 +142,7 @@ function knownButRipening(site: Site, draw: Draw): Site {
   });
 }
 
-export function forecast(site: Site, plan: Plan, fellDay: DayNumber): Forecast | null {
+function forecast(site: Site, plan: Plan, fellDay: DayNumber): Forecast | null {
   const { days } = runPlan(site, plan).neckFall;
   if (!days) return null;
   return {

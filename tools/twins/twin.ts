@@ -86,7 +86,7 @@ export function recordUntil(record: DailyRecord, day: DayNumber): DailyRecord {
   return cut;
 }
 
-export const visits = { firstAfterDays: 21, everyDays: 10, plants: 10 } as const;
+const visits = { firstAfterDays: 21, everyDays: 10, plants: 10 } as const;
 /** Plants of a stand differ in leaves by 8 in 100, and one count in five is out by one. */
 const leafSpread = 0.08;
 const slipShare = 0.2;

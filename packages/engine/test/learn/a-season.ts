@@ -5,7 +5,7 @@ import { usualValues } from '../../src/learn/parameters.ts';
 import { dayTrace, openSite, type Plan, planDefaults, runnerOf } from '../../src/season/index.ts';
 import { climateOf } from '../weather/climates.ts';
 
-export const climate = climateOf({ latitudeDeg: 52, mean: [4, 5, 7, 10, 13, 16, 18, 18, 15, 11, 7, 4] });
+const climate = climateOf({ latitudeDeg: 52, mean: [4, 5, 7, 10, 13, 16, 18, 18, 15, 11, 7, 4] });
 export const site = openSite({ climate, years: 30, seed: 1 });
 export const plan = {
   ...planDefaults,
