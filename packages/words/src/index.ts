@@ -5,6 +5,7 @@ export {
   type Locale,
   languages,
   loadLanguage,
+  loadLater,
   type MessageKey,
   spokenOf,
   usEnglish,

@@ -1,4 +1,5 @@
 import { en } from './en/index.ts';
+import type { later as laterEnglish } from './en/later/index.ts';
 import { american } from './en-us/american.ts';
 
 type Messages = Readonly<Record<string, string>>;
@@ -15,7 +16,7 @@ export const languages: readonly Language[] = ['en', ...(Object.keys(folders) as
 
 type KeysOf<Part> = Part extends unknown ? keyof Part : never;
 
-export type MessageKey = KeysOf<(typeof en)[number]>;
+export type MessageKey = KeysOf<(typeof en | typeof laterEnglish)[number]>;
 
 /** Files of messages, looked through in turn: what a translation lacks is said in English. */
 const known = new Map<Locale, readonly Messages[]>([
@@ -23,10 +24,29 @@ const known = new Map<Locale, readonly Messages[]>([
   ['en-US', [american, ...en]],
 ]);
 
+/** What has come of English so far. */
+const english = () => known.get('en-GB') ?? en;
+
 /** Has to be done before a language is spoken; English is always there. Rejects where its file cannot be had. */
 export async function loadLanguage(language: Language): Promise<void> {
   if (language === 'en' || known.has(language)) return;
-  known.set(language, [...(await folders[language]()), ...en]);
+  const own = await folders[language]();
+  known.set(language, [...own, ...english()]);
+}
+
+let later: Promise<void> | null = null;
+
+/** English that only pages after the first one say; other languages come whole. Rejects where it cannot be had. */
+export function loadLater(): Promise<void> {
+  later ??= import('./en/later/index.ts')
+    .then((fetched) => {
+      for (const [locale, files] of known) known.set(locale, [...files, ...fetched.later]);
+    })
+    .catch((error) => {
+      later = null;
+      throw error;
+    });
+  return later;
 }
 
 /** The message of a key; undefined where no file has it. @throws Error where the language was not loaded */
@@ -38,7 +58,9 @@ export function findMessage(key: string, locale: Locale): string | undefined {
 
 /** All messages of a language, by themselves, for those who go through them. */
 export async function allMessages(language: Language): Promise<Record<string, string>> {
-  return Object.assign({}, ...(language === 'en' ? en : await folders[language]()));
+  if (language !== 'en') return Object.assign({}, ...(await folders[language]()));
+  await loadLater();
+  return Object.assign({}, ...english());
 }
 
 /** Only what an American gardener says otherwise. */

@@ -32,7 +32,7 @@ export {
   seasonHeadline,
   sharesSentence,
 } from './season-sentences.ts';
-export { seeSentence, topsSentence, weekSentence, weekWords } from './season-week.ts';
+export { leastBulbMm, seeSentence, topsSentence, weekSentence, weekWords } from './season-week.ts';
 export { seenSentences } from './seen-sentences.ts';
 export { freezesEachWinter, skyAndFrost } from './sky-and-frost.ts';
 export { spanPartsSentence, spanSentence } from './span-sentences.ts';

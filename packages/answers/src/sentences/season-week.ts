@@ -69,7 +69,7 @@ export function seeSentence(summary: SeasonSummary, stand: StandOn, speaker: Spe
 }
 
 /** A swelling narrower than this can't be told from a neck, mm (common practice, no source). */
-const leastBulbMm = 18;
+export const leastBulbMm = 18;
 
 /** When tops go over, or went; null where they mostly don't. */
 export function topsSentence(summary: SeasonSummary, today: DayNumber, speaker: Speaker): string | null {

@@ -1,8 +1,9 @@
 import type { Choice, SeasonSummary } from '@neckfall/engine';
-import { speaker } from '@neckfall/words';
+import { loadLater, speaker } from '@neckfall/words';
 import { describe, expect, test } from 'vitest';
 import { alikeSentence, choiceWhy, packetHeadline } from '../../src/index.ts';
 
+await loadLater();
 const british = speaker('metric');
 const american = speaker('us');
 

@@ -1,14 +1,36 @@
 import { units } from '../state/settings.ts';
 import { NumberField } from './NumberField.tsx';
 
-type Measure = 'cm' | 'mm' | 'celsius';
+export type Measure = 'cm' | 'mm' | 'celsius' | 'litres' | 'g' | 'kg';
 
-/** American units by what is measured: times the first, plus the second. */
-const american: Readonly<Record<Measure, readonly [factor: number, offset: number]>> = {
-  cm: [1 / 2.54, 0],
-  mm: [1 / 25.4, 0],
-  celsius: [1.8, 32],
+type Unit = { factor: number; offset: number; digits: number };
+
+/**
+ * American units by what is measured: times the factor, plus the offset, to so many digits. Exact by definition: inch
+ * 2.54 cm, US gallon 3.785411784 l, ounce 28.349523125 g, pound 0.45359237 kg.
+ */
+const american: Readonly<Record<Measure, Unit>> = {
+  cm: { factor: 1 / 2.54, offset: 0, digits: 1 },
+  mm: { factor: 1 / 25.4, offset: 0, digits: 2 },
+  celsius: { factor: 1.8, offset: 32, digits: 1 },
+  litres: { factor: 1 / 3.785411784, offset: 0, digits: 1 },
+  g: { factor: 1 / 28.349523125, offset: 0, digits: 1 },
+  kg: { factor: 1 / 0.45359237, offset: 0, digits: 2 },
 };
+
+/** Digits kept and shown of our own units. */
+const ownDigits: Readonly<Record<Measure, number>> = { cm: 1, mm: 1, celsius: 1, litres: 1, g: 1, kg: 3 };
+
+/** A measure in the reader's units, and back. */
+export function inUnits(measure: Measure) {
+  const own = { factor: 1, offset: 0, digits: ownDigits[measure] };
+  const { factor, offset, digits } = units.value === 'us' ? american[measure] : own;
+  return {
+    digits,
+    shown: (value: number) => Number((value * factor + offset).toFixed(digits)),
+    own: (given: number) => Number(((given - offset) / factor).toFixed(ownDigits[measure])),
+  };
+}
 
 type Props = {
   label: string;
@@ -22,9 +44,7 @@ type Props = {
 
 /** A number in the reader's units. */
 export function MeasureField({ label, hint, measure, value, range: [min, max], onValue }: Props) {
-  const [factor, offset] = units.value === 'us' ? american[measure] : [1, 0];
-  const digits = units.value === 'us' && measure === 'mm' ? 2 : 1;
-  const shown = (own: number) => Number((own * factor + offset).toFixed(digits));
+  const { digits, shown, own } = inUnits(measure);
   return (
     <NumberField
       label={label}
@@ -34,12 +54,8 @@ export function MeasureField({ label, hint, measure, value, range: [min, max], o
       max={shown(max)}
       digits={digits}
       onValue={(given) =>
-        onValue(
-          given === null
-            ? null
-            : // a rounded end may lie a hair outside
-              Math.min(max, Math.max(min, Number(((given - offset) / factor).toFixed(1)))),
-        )
+        // a rounded end may lie a hair outside
+        onValue(given === null ? null : Math.min(max, Math.max(min, own(given))))
       }
     />
   );

@@ -1,3 +1,4 @@
+import { loadLater } from '@neckfall/words';
 import type { ComponentType } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { PageName } from '../address/address.ts';
@@ -12,7 +13,7 @@ import { NeedsPlace } from './NeedsPlace.tsx';
 import { Notices } from './Notices.tsx';
 import { PlaceBar } from './PlaceBar.tsx';
 
-/** Pages other than the first are fetched when first opened, or by the service worker before. */
+/** Pages other than the first are fetched with their words when first opened, or by the service worker before. */
 const later: Record<Exclude<PageName, 'where'>, () => Promise<ComponentType>> = {
   which: () => import('../pages/which/Which.tsx').then(({ Which }) => Which),
   when: () => import('../pages/when/When.tsx').then(({ When }) => When),
@@ -61,14 +62,23 @@ export function Shell() {
       <Notices />
       <main ref={main} id="answer" tabIndex={-1}>
         {current === 'about' || current === 'kept' ? (
-          <Later key={current} load={later[current]} own={{}} />
+          <Later key={current} load={() => withWords(later[current])} own={{}} />
         ) : (
           <NeedsPlace>
-            {current === 'where' ? <Where /> : <Later key={current} load={later[current]} own={{}} />}
+            {current === 'where' ? (
+              <Where />
+            ) : (
+              <Later key={current} load={() => withWords(later[current])} own={{}} />
+            )}
           </NeedsPlace>
         )}
       </main>
       <Foot />
     </>
   );
+}
+
+async function withWords(load: () => Promise<ComponentType>): Promise<ComponentType> {
+  const [Page] = await Promise.all([load(), loadLater()]);
+  return Page;
 }

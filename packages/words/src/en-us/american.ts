@@ -52,6 +52,11 @@ export const american = {
   'tops.ahead': 'Tops fall about {date} ({range}).',
   'tops.some':
     'Tops fall about {date} ({range}), {years}. In the other years {otherwise, select, neck {they stay up and necks stay thick} bulb {no bulbs form} winter {winter takes the plants} other {they stay up}}.',
+  'app.seen.ask.topsOverShare': 'Of 10 plants, how many have their tops down?',
+  'app.seen.topsOverShare.label': 'Of 10 plants, tops down on',
+  'app.seen.is.topsOverShare': 'tops down on {value}',
+  'app.seen.lifted.label': 'Pulled that day',
+  'app.seen.is.lifted': 'pulled',
   'words.tops': 'Tops fall',
   'words.tops.is': 'Necks soften and leaves fall: the onions have finished, and can soon be pulled.',
   'tops.past': 'Tops fell about {date} ({range}).',

@@ -3,9 +3,7 @@ import { app } from './app.ts';
 import { appAbout } from './app-about.ts';
 import { appGarden } from './app-garden.ts';
 import { appSeason } from './app-season.ts';
-import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
-import { appWhich } from './app-which.ts';
 import { catalogue } from './catalogue.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
@@ -37,9 +35,7 @@ export const en = [
   appAbout,
   appGarden,
   appSeason,
-  appWhen,
   appWhere,
-  appWhich,
   batch,
   catalogue,
   completion,

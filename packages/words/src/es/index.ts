@@ -3,6 +3,7 @@ import { app } from './app.ts';
 import { appAbout } from './app-about.ts';
 import { appGarden } from './app-garden.ts';
 import { appSeason } from './app-season.ts';
+import { appSeen } from './app-seen.ts';
 import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
 import { appWhich } from './app-which.ts';
@@ -36,6 +37,7 @@ export const es = [
   appAbout,
   appGarden,
   appSeason,
+  appSeen,
   appWhen,
   appWhere,
   appWhich,

@@ -1,18 +1,16 @@
-import { classOfType, emptyGarden, plantOutDayOf } from '@neckfall/engine';
+import { emptyGarden, type Garden } from '@neckfall/engine';
 import { useId, useRef, useState } from 'preact/hooks';
-import { idInAddress } from '../../address/address-form.ts';
 import { Fold } from '../../controls/Fold.tsx';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
 import { isAskedFor, plantingAsked } from '../../garden/asked-of.ts';
-import { type PlanToSave, withPlan } from '../../garden/planting-of.ts';
-import { changeGarden, gardenHolder, gardenStanding } from '../../state/garden.ts';
-import { onion } from '../../state/onion.ts';
-import { placeName } from '../../state/place.ts';
-import { asked, go, hrefTo } from '../../state/route.ts';
+import { withPlan } from '../../garden/planting-of.ts';
+import { gardenHolder, gardenStanding } from '../../state/garden.ts';
+import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
+import { keepPlan, planToSave } from './keep-plan.ts';
 
 /** The plan among those of the garden on this device: whether it is, and the ways to put it there. */
 export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
@@ -29,20 +27,11 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
   const isAsShown =
     saved &&
     (isAskedFor(garden, saved, asked.value) ||
-      JSON.stringify(withPlan(garden, saved.id, shown).garden) === JSON.stringify(garden));
+      plansOf(withPlan(garden, saved.id, shown).garden) === plansOf(garden));
 
-  /** In place of a planting, else beside the others; the garden may have been changed in another tab meanwhile. */
   async function put(inPlaceOf: string | null): Promise<void> {
-    let plantingId = '';
     const name = saved && inPlaceOf !== null ? saved.name : typed?.trim() || shown.name;
-    const isDone = await changeGarden({ code: inPlaceOf === null ? 'added' : 'changed', name }, (now) => {
-      const next = withPlan(now ?? emptyGarden(), inPlaceOf, { ...shown, name });
-      plantingId = next.plantingId;
-      return next.garden;
-    });
-    if (!isDone) return;
-    type(null);
-    go({ planting: idInAddress(plantingId) }, { replace: true });
+    if ((await keepPlan({ ...shown, name }, inPlaceOf)) !== null) type(null);
   }
 
   return (
@@ -94,16 +83,7 @@ export function SavePlan({ ahead }: { ahead: SeasonAhead }) {
   );
 }
 
-function planToSave({ summary: { plan } }: SeasonAhead): PlanToSave {
-  const { say } = voice.value;
-  return {
-    asked: asked.value,
-    plan: { start: plan.start, startDay: plan.startDay, plantOutDay: plantOutDayOf(plan) },
-    class: classOfType[plan.type],
-    placeName: asked.value.name ?? placeName.value,
-    name: say('app.season.plan.name', {
-      onion: onion.value.name ?? say(`type.${plan.type}`),
-      start: say(`start.${plan.start}`),
-    }),
-  };
+/** All that keeping a plan changes. */
+function plansOf({ places, plantings }: Garden): string {
+  return JSON.stringify([places, plantings]);
 }

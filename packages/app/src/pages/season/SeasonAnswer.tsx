@@ -23,6 +23,8 @@ import { pinned } from './pinned.ts';
 import { Risks } from './Risks.tsx';
 import { SavePlan } from './SavePlan.tsx';
 import { SectionFigure } from './SectionFigure.tsx';
+import { SeenEntry } from './seen/SeenEntry.tsx';
+import { SeenList } from './seen/SeenList.tsx';
 import { TakeAlong } from './TakeAlong.tsx';
 import { YearFigure } from './YearFigure.tsx';
 import { Yield } from './Yield.tsx';
@@ -36,6 +38,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
         <InTurn>
           <div class="said">
             <Lead ahead={ahead} />
+            <SeenEntry ahead={ahead} />
           </div>
           <div class="seen">
             <YearFigure ahead={ahead} />
@@ -47,6 +50,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
           </div>
         </InTurn>
       </div>
+      <SeenList ahead={ahead} />
       <SectionFigure summary={summary} />
       <Jobs ahead={ahead} />
       <Expect summary={summary} />

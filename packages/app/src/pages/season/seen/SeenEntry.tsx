@@ -1,0 +1,54 @@
+import { useState } from 'preact/hooks';
+import { lastLookedAt } from '../../../garden/seen.ts';
+import { seen } from '../../../state/planting.ts';
+import { voice } from '../../../state/settings.ts';
+import { today } from '../../../state/today.ts';
+import type { SeasonAhead } from '../../../worker/season-ahead.ts';
+import { type Draft, emptyDraft } from './draft.ts';
+import { EntryForm } from './EntryForm.tsx';
+import { noteSeen } from './note.ts';
+import { QuickEntry } from './QuickEntry.tsx';
+import { isUnderWay, questionOn } from './question.ts';
+import { Told } from './Told.tsx';
+import '../../../look/seen.css';
+
+/** What is seen of the crop, noted in two taps; and under it all else that can be seen or done. */
+export function SeenEntry({ ahead }: { ahead: SeasonAhead }) {
+  const { say } = voice.value;
+  const [draft, setDraft] = useState<Draft | null>(null);
+  const [isOpen, open] = useState(false);
+  if (!isUnderWay(ahead.summary, today.value)) return null;
+  const question = questionOn(ahead, seen.value);
+  return (
+    <div class="noting">
+      {question !== null && (
+        <QuickEntry
+          key={question}
+          question={question}
+          ahead={ahead}
+          onNoted={(entry) => noteSeen(entry, ahead)}
+        />
+      )}
+      <Told at="entry" />
+      <details class="noting-more" open={isOpen} onToggle={(event) => open(event.currentTarget.open)}>
+        <summary>{say('app.seen.more')}</summary>
+        {isOpen && (
+          <>
+            <p class="hint">{say('app.seen.more.how')}</p>
+            <EntryForm
+              ahead={ahead}
+              draft={draft ?? emptyDraft(today.value, lastLookedAt(seen.value))}
+              onDraft={setDraft}
+              onNoted={async (entry) => {
+                if (!(await noteSeen(entry, ahead))) return;
+                setDraft(null);
+                open(false);
+              }}
+              noteIt={say('app.seen.note-it')}
+            />
+          </>
+        )}
+      </details>
+    </div>
+  );
+}
