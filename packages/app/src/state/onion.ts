@@ -37,17 +37,18 @@ const noName = { cultivar: null, own: null, name: null, starts: startMethods, un
  * onion, and a page takes the one that suits the place.
  */
 export const onion: ReadonlySignal<Onion> = computed(() => {
-  const found = namedOnion();
+  const found = onionAsked(asked.value, ownOnions.value);
   // what is in the hand is known better than what is sold
   return startsHeld.value.length > 0 ? { ...found, starts: startsHeld.value } : found;
 });
 
-function namedOnion(): Onion {
-  const { cultivar: name } = asked.value;
-  if (name === null) return { ...noName, crop: packetCrop(asked.value) };
-  const own = findOwn(ownOnions.value, name);
+/** The onion that an address or a planting names. @param onions those of the grower's own */
+export function onionAsked(asked: Asked, onions: readonly OwnCultivar[]): Onion {
+  const { cultivar: name } = asked;
+  if (name === null) return { ...noName, crop: packetCrop(asked) };
+  const own = findOwn(onions, name);
   // a link says what its packet said, whatever became of it here
-  if (own) return { ...noName, crop: packetCrop(asked.value) ?? packetCrop(own), own, name: own.name };
+  if (own) return { ...noName, crop: packetCrop(asked) ?? packetCrop(own), own, name: own.name };
   const found = findCultivar(name);
   if (found.match?.kind === 'bulb-onion') {
     const cultivar = found.match;
@@ -63,7 +64,7 @@ function namedOnion(): Onion {
     found.match === null
       ? { name, nearest: found.nearest, isOtherCrop: false }
       : { name: found.match.name, nearest: [], isOtherCrop: true };
-  return { ...noName, crop: packetCrop(asked.value), unknown };
+  return { ...noName, crop: packetCrop(asked), unknown };
 }
 
 function packetCrop({

@@ -1,6 +1,7 @@
 import { countryOf, type PlaceProblem, placeLabel } from '@neckfall/answers';
 import { landWarmingSinceNormalsC, type Plan } from '@neckfall/engine';
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import type { Asked } from '../address/address-form.ts';
 import { askGround } from '../ask/ask.ts';
 import type { Located } from '../worker/locate.ts';
 import type { SiteAsked } from '../worker/site.ts';
@@ -72,17 +73,19 @@ export const siteKey: ReadonlySignal<string | null> = computed(() => {
   return [latitudeDeg, longitudeDeg, elevationM, asked.value.hollow, ...startsHeld.value].join(' ');
 });
 
+type Practice = Partial<Pick<Plan, 'sunHours' | 'cover' | 'water' | 'soil'>>;
+
 /** How things are grown here, where it is otherwise than usual. */
-export const practice: ReadonlySignal<Partial<Pick<Plan, 'sunHours' | 'cover' | 'water' | 'soil'>>> =
-  computed(() => {
-    const { sun, cover, water, soil } = asked.value;
-    return {
-      ...(sun === null ? {} : { sunHours: sun }),
-      ...(cover === null ? {} : { cover }),
-      ...(water === null ? {} : { water }),
-      ...(soil === null ? {} : { soil }),
-    };
-  });
+export const practice: ReadonlySignal<Practice> = computed(() => practiceOf(asked.value));
+
+export function practiceOf({ sun, cover, water, soil }: Asked): Practice {
+  return {
+    ...(sun === null ? {} : { sunHours: sun }),
+    ...(cover === null ? {} : { cover }),
+    ...(water === null ? {} : { water }),
+    ...(soil === null ? {} : { soil }),
+  };
+}
 
 const whereAsked = computed(() => {
   const { at, name, elevation } = asked.value;

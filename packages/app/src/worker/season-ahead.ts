@@ -6,9 +6,13 @@ import {
   type DayRow,
   type GrowingOptions,
   type LeafCheckpoint,
+  type LearntSeason,
   leafCheckpoint,
+  learnSeason,
+  learntSite,
   medianSeasonDays,
   neededSunUpH,
+  type Observation,
   onionAt,
   type PacketNote,
   type Plan,
@@ -20,13 +24,16 @@ import {
   type SpanParts,
   spanParts,
 } from '@neckfall/engine';
-import { type SiteAsked, siteOf } from './site.ts';
+import { beliefAfter } from './belief-after.ts';
+import { openedSite, type SiteAsked, siteOf } from './site.ts';
 import { surveyAt } from './survey.ts';
 
 export type SeasonAheadAsked = PlanAsked & {
   site: SiteAsked;
   today: number;
   options: GrowingOptions & { plantOutDay?: number | null };
+  /** What was seen of the crop. */
+  seen: readonly Observation[];
 };
 
 export type SeasonAhead = {
@@ -43,15 +50,20 @@ export type SeasonAhead = {
   spans: SpanParts;
   year: PlaceYear;
   needSunUpH: number;
+  /** What was learnt of it; null where nothing was seen and it starts from the usual. */
+  learnt: Learnt | null;
 };
+
+/** Without the hundreds of seasons that it rests on. */
+export type Learnt = Omit<LearntSeason, 'seasons'>;
 
 /** A season of one crop, with what should be seen of it today; what was not asked is chosen. */
 export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
-  const site = siteOf(asked.site);
-  const { today } = asked;
+  const usual = siteOf(asked.site);
+  const { today, seen } = asked;
   const { plantOutDay = null, ...options } = asked.options;
-  const chosen = choosePlan(site, asked, today, options, () => surveyAt(asked.site, today, options));
-  const { type, traits, notes } = onionAt(site, chosen.crop, chosen);
+  const chosen = choosePlan(usual, asked, today, options, () => surveyAt(asked.site, today, options));
+  const { type, traits, notes } = onionAt(usual, chosen.crop, chosen);
   const plan: Plan = {
     ...planDefaults,
     ...options,
@@ -61,6 +73,10 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     startDay: chosen.startDay,
     plantOutDay: plantOutFor(plantOutDay, chosen),
   };
+  const opened = openedSite(asked.site);
+  const belief = beliefAfter(opened, asked.site.earlier ?? []);
+  const learning = learnSeason(opened, plan, seen, today, belief);
+  const site = learntSite(opened, learning, belief);
   const summary = runPlan(site, plan);
   const days = medianSeasonDays(site, plan);
   const { climate } = site;
@@ -75,5 +91,10 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     spans: spanParts(site, summary),
     year: placeYear(climate, shown.firstDay, shown.days),
     needSunUpH: neededSunUpH(site, summary.needPhotoperiodH),
+    learnt: seen.length > 0 || belief !== null ? withoutSeasons(learning) : null,
   };
+}
+
+function withoutSeasons({ seasons: _, ...learnt }: LearntSeason): Learnt {
+  return learnt;
 }

@@ -69,4 +69,6 @@ export const appSeen = {
   'app.seen.is.sproutedCount': '{value} brotados',
   'app.seen.is.rottenCount': '{value} podridos',
   'app.seen.is.note': 'una nota',
+  'app.seen.mark': '{date}: {count, plural, one {una hoja} other {{value} hojas}}',
+  'app.seen.marks': 'Hojas verdes contadas, {counts}.',
 } as const;

@@ -3,11 +3,12 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
-import { site, siteKey } from '../../state/place.ts';
+import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
 import { today } from '../../state/today.ts';
 import '../../look/season.css';
 import { cropAsked } from '../../state/crop-asked.ts';
 import { planOptions } from '../../state/plan-asked.ts';
+import { seen } from '../../state/planting.ts';
 import { SeasonAnswer } from './SeasonAnswer.tsx';
 
 /** One crop: what to do this week, what to see, when it ends and what it comes to. */
@@ -15,9 +16,11 @@ export function Season() {
   const crop = cropAsked.value;
   const options = planOptions.value;
   const day = today.value;
-  const key = siteKey.value && JSON.stringify([siteKey.value, crop, options, day]);
+  const observed = seen.value;
+  const ground = grownSiteKey.value;
+  const key = ground && JSON.stringify([ground, crop, options, day, observed]);
   const { answer, isFresh, failed } = useAnswer(key, () =>
-    ask('seasonAhead', { site: site.value!, ...crop, options, today: day }),
+    ask('seasonAhead', { site: grownSite.value!, ...crop, options, today: day, seen: observed }),
   );
   if (failed !== null) return <Fault reason={failed} />;
   if (!answer) {

@@ -1,10 +1,12 @@
 import { useMemo } from 'preact/hooks';
 import { YearTwin } from '../../controls/YearTwin.tsx';
 import { cropLineOf, FitWidth, YearLine, yearLineOf } from '../../pictures/index.ts';
+import { seen } from '../../state/planting.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { isPrinting } from './printing.ts';
+import { leafCounts } from './seen/leaf-counts.ts';
 
 /** Drawn a little wider than a sheet and put on it smaller, px. */
 const paperWidth = 1260;
@@ -13,7 +15,7 @@ const paperWidth = 1260;
 export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
   const speaker = voice.value;
   // its words are one task, its drawing another
-  const line = useMemo(() => seasonYearLine(ahead), [ahead, speaker]);
+  const line = useMemo(() => seasonYearLine(ahead), [ahead, speaker, seen.value]);
   return (
     <section class="the-year" aria-labelledby="the-year">
       <h2 id="the-year" class="unseen">
@@ -40,7 +42,7 @@ export function seasonYearLine({ summary, days, stand, year, needSunUpH }: Seaso
     year,
     needSunUpH,
     today: isShown ? day : null,
-    crop: cropLineOf(summary, days, speaker),
+    crop: cropLineOf(summary, days, speaker, leafCounts(seen.value)),
     speaker,
   });
 }

@@ -8,9 +8,9 @@ import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
+import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
 import { onion } from '../../state/onion.ts';
 import { hrefOfList } from '../../state/onion-hrefs.ts';
-import { site, siteKey } from '../../state/place.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { startOptions } from '../../state/start-options.ts';
@@ -36,12 +36,12 @@ export function Answer({ crop, start, isKnown }: Props) {
   const options = startOptions.value;
   const now = today.value;
   const others = starts.filter((other) => other !== start);
-  const common = [siteKey.value, options, now, crop];
+  const common = [grownSiteKey.value, options, now, crop];
   const tried = useAnswer(JSON.stringify([common, start]), () =>
-    ask('when', { site: site.value!, crop, today: now, start, options }),
+    ask('when', { site: grownSite.value!, crop, today: now, start, options }),
   );
   const ways = useAnswer(others.length > 0 ? JSON.stringify([common, others]) : null, () =>
-    ask('whenToday', { site: site.value!, crop, starts: others, today: now, options }),
+    ask('whenToday', { site: grownSite.value!, crop, starts: others, today: now, options }),
   );
   if (tried.failed !== null) return <Fault reason={tried.failed} />;
   if (!tried.answer)

@@ -4,7 +4,7 @@ import { useMemo } from 'preact/hooks';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { DataTable, FitWidth, type OnionLook, SectionRow, sectionOf } from '../../pictures/index.ts';
-import { site, siteKey } from '../../state/place.ts';
+import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { useLiveSeason } from './use-live-season.ts';
@@ -35,9 +35,9 @@ const shown: readonly SeasonRowKey[] = [
 /** The season of the start that is chosen: it follows while that is moved. */
 export function SeasonFrom({ plan, crop, name, look, link }: Props) {
   const { type: _, traits: __, ...chosen } = plan;
-  const key = JSON.stringify([siteKey.value, { ...plan, startDay: null }]);
+  const key = JSON.stringify([grownSiteKey.value, { ...plan, startDay: null }]);
   const { summary, isFresh, failed } = useLiveSeason(key, {
-    site: site.value!,
+    site: grownSite.value!,
     crop,
     plan: chosen,
     days: false,

@@ -3,8 +3,8 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
+import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
 import { onion } from '../../state/onion.ts';
-import { site, siteKey } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { startOptions } from '../../state/start-options.ts';
 import { today } from '../../state/today.ts';
@@ -17,11 +17,17 @@ export function When() {
   const start = starts.find((offered) => offered === asked.value.start) ?? null;
   const isTold = crop !== null && start !== null;
   const key =
-    isTold || siteKey.value === null
+    isTold || grownSiteKey.value === null
       ? null
-      : JSON.stringify([siteKey.value, startOptions.value, today.value, crop, starts]);
+      : JSON.stringify([grownSiteKey.value, startOptions.value, today.value, crop, starts]);
   const choice = useAnswer(key, () =>
-    ask('whenChoice', { site: site.value!, crop, starts, today: today.value, options: startOptions.value }),
+    ask('whenChoice', {
+      site: grownSite.value!,
+      crop,
+      starts,
+      today: today.value,
+      options: startOptions.value,
+    }),
   );
   if (choice.failed !== null) return <Fault reason={choice.failed} />;
   if (isTold) return <Answer crop={crop} start={start} isKnown />;

@@ -8,8 +8,16 @@ const bulbStepDays = 4;
 /** Two marks nearer than this are one, days. */
 const togetherDays = 3;
 
+/** Green leaves counted on a day. */
+export type LeafCount = { day: number; leaves: number };
+
 /** A crop for the year line, from what many years say (dates) and the median season's days (steps). */
-export function cropLineOf(summary: SeasonSummary, rows: readonly DayRow[], speaker: Speaker): CropLine {
+export function cropLineOf(
+  summary: SeasonSummary,
+  rows: readonly DayRow[],
+  speaker: Speaker,
+  counts: readonly LeafCount[] = [],
+): CropLine {
   const leaves = stepsOf(rows);
   const leavesMade = summary.leavesMadeAtOnset;
   const made = rows.findIndex(({ bulbing }) => bulbing >= 1);
@@ -26,8 +34,21 @@ export function cropLineOf(summary: SeasonSummary, rows: readonly DayRow[], spea
         : null,
     bulb,
     topsOver: last && last.ripening >= 1 ? last.day : null,
+    counted: counts.flatMap((count) => countedOf(count, rows, speaker) ?? []),
     marks: marksOf(summary, rows, speaker),
   };
+}
+
+/** Leaves that have withered by then are no longer counted, and stay in the steps. */
+function countedOf({ day, leaves }: LeafCount, rows: readonly DayRow[], speaker: Speaker) {
+  const row = rows.find((row) => row.day === day);
+  if (!row) return null;
+  const text = speaker.say('app.seen.mark', {
+    date: speaker.day(day),
+    count: leaves,
+    value: speaker.number(leaves, 1),
+  });
+  return { day, made: leaves + row.leavesMade - row.leavesGreen, text };
 }
 
 /** The day of each further whole leaf. */

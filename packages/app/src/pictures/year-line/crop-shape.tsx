@@ -48,6 +48,20 @@ export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine
       <path d={areaPath(stairs, ground)} fill={ink.leaf} fill-opacity={0.34} />
       <path d={linePath(stairs)} fill="none" stroke={ink.leaf} stroke-width={2} stroke-linejoin="round" />
       <Bulb layout={layout} bulb={crop.bulb} />
+      {crop.counted.map(({ day, made }) => (
+        <Notch key={day} x={xOfDay(axis, day + 0.5)} y={yOf(made)} />
+      ))}
+    </>
+  );
+}
+
+/** A count of leaves, as one cuts a notch for it: on the steps where it is as expected. */
+function Notch({ x, y }: { x: number; y: number }) {
+  const line = `M${px(x - 5)} ${px(y)}H${px(x + 5)}`;
+  return (
+    <>
+      <path d={line} stroke={ink.paper} stroke-width={7} stroke-linecap="round" />
+      <path d={line} stroke={ink.ink} stroke-width={3.4} stroke-linecap="round" />
     </>
   );
 }

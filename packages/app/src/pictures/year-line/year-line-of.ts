@@ -136,6 +136,8 @@ function summaryOf({ year, needSunUpH, crop, speaker }: YearLineInput): string {
     sentences.push(say('picture.year.heat', { limit: quantity('temperature', hotC), months: hot }));
   if (needSunUpH !== null) sentences.push(needSentence(year, needSunUpH, speaker));
   if (crop) sentences.push(say('picture.year.crop', { marks: all(crop.marks.map(({ text }) => text)) }));
+  if (crop && crop.counted.length > 0)
+    sentences.push(say('app.seen.marks', { counts: all(crop.counted.map(({ text }) => text)) }));
   return sentences.join(' ');
 }
 

@@ -20,6 +20,8 @@ export type CropLine = {
   bulb: { day: number; acrossMm: number }[];
   /** Day on which the tops go over; null where they stand to the end. */
   topsOver: number | null;
+  /** Leaves counted, as many as a plant would have made that has so many green ones, with the count in words. */
+  counted: { day: number; made: number; text: string }[];
   marks: CropMark[];
 };
 

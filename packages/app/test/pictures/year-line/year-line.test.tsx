@@ -225,6 +225,7 @@ test('keeps its look', () => {
         { day: newYear2027 + 112, acrossMm: 50 },
       ],
       topsOver: newYear2027 + 112,
+      counted: [],
       marks: [
         { kind: 'start', day: newYear2027 + 62, text: 'sown 4 March', span: null },
         {

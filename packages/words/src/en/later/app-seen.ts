@@ -68,4 +68,6 @@ export const appSeen = {
   'app.seen.is.sproutedCount': '{value} sprouted',
   'app.seen.is.rottenCount': '{value} rotten',
   'app.seen.is.note': 'a note',
+  'app.seen.mark': '{date}: {count, plural, one {one leaf} other {{value} leaves}}',
+  'app.seen.marks': 'Green leaves counted, {counts}.',
 } as const;
