@@ -56,6 +56,8 @@ export const american = {
   'app.seen.topsOverShare.label': 'Of 10 plants, tops down on',
   'app.seen.is.topsOverShare': 'tops down on {value}',
   'app.seen.lifted.label': 'Pulled that day',
+  'app.seen.kind.tops': 'Tops down',
+  'app.seen.kind.lifted': 'Pulled or weighed',
   'app.seen.is.lifted': 'pulled',
   'words.tops': 'Tops fall',
   'words.tops.is': 'Necks soften and leaves fall: the onions have finished, and can soon be pulled.',

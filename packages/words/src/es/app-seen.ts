@@ -1,8 +1,7 @@
 /** Lo que se ha visto del cultivo y lo que se ha hecho con él, en la página Temporada. */
 export const appSeen = {
   'app.seen.ask.leavesGreen': '¿Cuántas hojas verdes?',
-  'app.seen.ask.leavesGreen.hint':
-    'De pie en una planta; la media de varias puede llevar una mitad, como 5,5.',
+  'app.seen.ask.leavesGreen.hint': 'En una planta; 5,5 vale si unas tienen más que otras.',
   'app.seen.ask.bulbMm': '¿Qué ancho tienen los bulbos, {unit, select, us {pulgadas} other {mm}}?',
   'app.seen.ask.bulbMm.hint': 'En lo más ancho: aparta la tierra, mide y vuelve a taparlos.',
   'app.seen.ask.topsOverShare': 'De 10 plantas, ¿cuántas tienen las hojas tumbadas?',
@@ -17,7 +16,14 @@ export const appSeen = {
   'app.seen.lookedAt': 'En cuántas plantas',
   'app.seen.lookedAt.hint': 'Los números son la media de ellas.',
   'app.seen.more': 'Se vio o se hizo otra cosa',
-  'app.seen.more.how': 'Rellena lo que tengas; lo demás queda vacío.',
+  'app.seen.kind': '¿Qué fue?',
+  'app.seen.kind.watered': 'Riego',
+  'app.seen.kind.fed': 'Abono',
+  'app.seen.kind.measured': 'Hojas, cuellos y bulbos',
+  'app.seen.kind.counted': 'Plantas contadas',
+  'app.seen.kind.tops': 'Hojas tumbadas',
+  'app.seen.kind.lifted': 'Arrancado o pesado',
+  'app.seen.kind.note': 'Otra cosa, en una nota',
   'app.seen.leavesGreen.label': 'Hojas verdes por planta',
   'app.seen.neckMm.label': 'Ancho de los cuellos, {unit, select, us {pulgadas} other {mm}}',
   'app.seen.bulbMm.label': 'Ancho de los bulbos, {unit, select, us {pulgadas} other {mm}}',

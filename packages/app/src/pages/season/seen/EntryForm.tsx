@@ -1,11 +1,12 @@
-import { isFeed, longestNote, type Observation } from '@neckfall/engine';
+import { longestNote, type Observation } from '@neckfall/engine';
 import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
+import { ChoiceField } from '../../../controls/ChoiceField.tsx';
 import { voice } from '../../../state/settings.ts';
 import { today } from '../../../state/today.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
-import { type Draft, entryOf, saysSomething } from './draft.ts';
-import { NumberFields } from './NumberFields.tsx';
+import { type Draft, entryOf, isOfKind, type Kind, kindNames, saysSomething } from './draft.ts';
+import { KindFields } from './KindFields.tsx';
 import { daysToNote } from './question.ts';
 import { useDoubt } from './use-doubt.tsx';
 import { WhenFields } from './When.tsx';
@@ -26,11 +27,10 @@ type Props = {
 export function EntryForm({ ahead, draft, before, onDraft, onNoted, noteIt, children }: Props) {
   const { say } = voice.value;
   const [isEmpty, setEmpty] = useState(false);
+  const [kind, choose] = useState<Kind>(() => kindNames.find((one) => isOfKind(draft, one)) ?? 'watered');
   const id = useId();
   const put = (changed: Partial<Draft>) => onDraft({ ...draft, ...changed });
   const doubt = useDoubt(ahead, onNoted);
-  const fields = { draft, onDraft: put };
-  const isFeedBad = draft.fedProduct !== '' && !isFeed(draft.fedProduct);
   return (
     <>
       <form
@@ -43,49 +43,23 @@ export function EntryForm({ ahead, draft, before, onDraft, onNoted, noteIt, chil
           if (says) doubt.offer(event.currentTarget, entry);
         }}
       >
-        <WhenFields draft={draft} days={daysToNote(ahead.summary, today.value)} isOverPlants onDraft={put} />
-        <NumberFields
-          fields={[
-            'leavesGreen',
-            'neckMm',
-            'bulbMm',
-            'standCount',
-            'floweringCount',
-            'topsOverShare',
-            'wateredLitres',
-          ]}
-          {...fields}
+        <ChoiceField<Kind>
+          label={say('app.seen.kind')}
+          value={kind}
+          options={kindNames.map((value) => ({ value, label: say(`app.seen.kind.${value}`) }))}
+          onValue={choose}
         />
-        <div>
-          <label for={`${id}-fed`}>{say('app.seen.fedProduct.label')}</label>
-          <input
-            id={`${id}-fed`}
-            type="text"
-            autocomplete="off"
-            value={draft.fedProduct}
-            aria-invalid={isFeedBad}
-            aria-describedby={`${id}-fed-hint`}
-            onChange={(event) => put({ fedProduct: event.currentTarget.value.trim() })}
-          />
-          <p
-            id={`${id}-fed-hint`}
-            class={isFeedBad ? 'hint alarm' : 'hint'}
-            role={isFeedBad ? 'alert' : undefined}
-          >
-            {isFeedBad
-              ? say('app.seen.fedProduct.bad', { value: draft.fedProduct })
-              : say('app.seen.fedProduct.hint')}
-          </p>
-        </div>
-        <NumberFields fields={['fedG', 'weighedKg', 'bulbCount']} {...fields} />
-        <label>
-          <input
-            type="checkbox"
-            checked={draft.lifted}
-            onChange={(event) => put({ lifted: event.currentTarget.checked })}
-          />
-          {say('app.seen.lifted.label')}
-        </label>
+        {kindNames
+          .filter((other) => other === kind || isOfKind(draft, other))
+          .map((shown) => (
+            <KindFields key={shown} kind={shown} draft={draft} onDraft={put} />
+          ))}
+        <WhenFields
+          draft={draft}
+          days={daysToNote(ahead.summary, today.value)}
+          isOverPlants={kind === 'measured' || isOfKind(draft, 'measured')}
+          onDraft={put}
+        />
         <div class="wide">
           <label for={`${id}-note`}>{say('app.seen.note.label')}</label>
           <textarea

@@ -33,20 +33,17 @@ export function SeenEntry({ ahead }: { ahead: SeasonAhead }) {
       <details class="noting-more" open={isOpen} onToggle={(event) => open(event.currentTarget.open)}>
         <summary>{say('app.seen.more')}</summary>
         {isOpen && (
-          <>
-            <p class="hint">{say('app.seen.more.how')}</p>
-            <EntryForm
-              ahead={ahead}
-              draft={draft ?? emptyDraft(today.value, lastLookedAt(seen.value))}
-              onDraft={setDraft}
-              onNoted={async (entry) => {
-                if (!(await noteSeen(entry, ahead))) return;
-                setDraft(null);
-                open(false);
-              }}
-              noteIt={say('app.seen.note-it')}
-            />
-          </>
+          <EntryForm
+            ahead={ahead}
+            draft={draft ?? emptyDraft(today.value, lastLookedAt(seen.value))}
+            onDraft={setDraft}
+            onNoted={async (entry) => {
+              if (!(await noteSeen(entry, ahead))) return;
+              setDraft(null);
+              open(false);
+            }}
+            noteIt={say('app.seen.note-it')}
+          />
         )}
       </details>
     </div>

@@ -17,6 +17,25 @@ export const askedNumbers = [
 ] as const satisfies readonly ObservedNumber[];
 export type AskedNumber = (typeof askedNumbers)[number];
 
+/** What is noted together, in the order in which it is offered. */
+export const kinds = {
+  watered: ['wateredLitres'],
+  fed: ['fedG'],
+  measured: ['leavesGreen', 'neckMm', 'bulbMm'],
+  counted: ['standCount', 'floweringCount'],
+  tops: ['topsOverShare'],
+  lifted: ['weighedKg', 'bulbCount'],
+  note: [],
+} as const satisfies Record<string, readonly AskedNumber[]>;
+export type Kind = keyof typeof kinds;
+export const kindNames = Object.keys(kinds) as Kind[];
+
+/** Whether a draft says something of a kind. */
+export function isOfKind({ numbers, fedProduct, lifted }: Draft, kind: Kind): boolean {
+  const hasNumber = kinds[kind].some((field) => typeof numbers[field] === 'number');
+  return hasNumber || (kind === 'fed' && fedProduct !== '') || (kind === 'lifted' && lifted);
+}
+
 /** An entry while it is filled in. */
 export type Draft = {
   day: number;
