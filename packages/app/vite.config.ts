@@ -22,6 +22,18 @@ export default defineConfig({
     },
   },
   plugins: [withoutCommandLine(), withoutOrigins()],
-  worker: { format: 'es', plugins: () => [withoutCommandLine(), withoutOrigins()] },
+  worker: {
+    format: 'es',
+    plugins: () => [withoutCommandLine(), withoutOrigins()],
+    // what the first answer needs is one file; of the engine, learning comes with what asks for it
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: [{ name: 'learn', test: /engine\/src\/learn\// }],
+        },
+      },
+    },
+  },
   server: { host: '127.0.0.1' },
 });

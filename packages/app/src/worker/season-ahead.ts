@@ -25,7 +25,7 @@ import {
   spanParts,
 } from '@neckfall/engine';
 import { beliefAfter } from './belief-after.ts';
-import { openedSite, type SiteAsked, siteOf } from './site.ts';
+import { type SiteAsked, siteOf } from './site.ts';
 import { surveyAt } from './survey.ts';
 
 export type SeasonAheadAsked = PlanAsked & {
@@ -73,10 +73,9 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     startDay: chosen.startDay,
     plantOutDay: plantOutFor(plantOutDay, chosen),
   };
-  const opened = openedSite(asked.site);
-  const belief = beliefAfter(opened, asked.site.earlier ?? []);
-  const learning = learnSeason(opened, plan, seen, today, belief);
-  const site = learntSite(opened, learning, belief);
+  const belief = beliefAfter(usual, asked.site.earlier ?? []);
+  const learning = learnSeason(usual, plan, seen, today, belief);
+  const site = learntSite(usual, learning, belief);
   const summary = runPlan(site, plan);
   const days = medianSeasonDays(site, plan);
   const { climate } = site;

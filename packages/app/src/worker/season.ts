@@ -8,7 +8,8 @@ import {
   runPlan,
   type SeasonSummary,
 } from '@neckfall/engine';
-import { type SiteAsked, siteOf } from './site.ts';
+import { grownSiteOf } from './grown-site.ts';
+import type { SiteAsked } from './site.ts';
 
 export type SeasonAsked = {
   site: SiteAsked;
@@ -21,7 +22,7 @@ export type SeasonReply = { summary: SeasonSummary; days: DayRow[] };
 
 /** One crop over many years of weather. */
 export function season({ site: asked, crop, plan: chosen, days }: SeasonAsked): SeasonReply {
-  const site = siteOf(asked);
+  const site = grownSiteOf(asked);
   const plan = { ...planDefaults, ...chosen, ...cropAt(site, crop, chosen) };
   return { summary: runPlan(site, plan), days: days ? medianSeasonDays(site, plan) : [] };
 }

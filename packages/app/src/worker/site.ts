@@ -1,5 +1,4 @@
 import {
-  beliefSite,
   inFrostHollow,
   type LocalPractice,
   type MonthlyClimate,
@@ -8,7 +7,7 @@ import {
   type StartMethod,
   warmed,
 } from '@neckfall/engine';
-import { beliefAfter, type EarlierSeason } from './belief-after.ts';
+import type { EarlierSeason } from './belief-after.ts';
 
 /** The ground that plans are tried on, in a form that can be copied between threads. */
 export type SiteAsked = {
@@ -22,7 +21,7 @@ export type SiteAsked = {
   practice: readonly LocalPractice[];
   /** Ways of starting for which the grower has what it takes in the hand. */
   atHand: readonly StartMethod[];
-  /** Seasons of the onion here that this one starts from, the oldest first. */
+  /** Seasons of the onion here that this one starts from, the oldest first; see grown-site. */
   earlier?: readonly EarlierSeason[];
 };
 
@@ -32,15 +31,7 @@ const sites = new Map<string, Site>();
 
 /** The site asked for, made ready once and kept while it is among the last used. */
 export function siteOf(asked: SiteAsked): Site {
-  const { atHand, earlier = [] } = asked;
-  const opened = openedSite(asked);
-  const belief = beliefAfter(opened, earlier);
-  const site = belief ? beliefSite(opened, belief) : opened;
-  return atHand.length > 0 ? { ...site, atHand } : site;
-}
-
-/** Without what earlier seasons told. */
-export function openedSite({ climate, warmerC, frostHollow, years, seed, practice }: SiteAsked): Site {
+  const { climate, warmerC, frostHollow, years, seed, practice, atHand } = asked;
   const { latitudeDeg, longitudeDeg, elevationM } = climate;
   const key = [latitudeDeg, longitudeDeg, elevationM, warmerC, frostHollow, years, seed].join(' ');
   const known = sites.get(key);
@@ -58,5 +49,5 @@ export function openedSite({ climate, warmerC, frostHollow, years, seed, practic
     if (sites.size <= mostSites) break;
     sites.delete(oldest);
   }
-  return site;
+  return atHand.length > 0 ? { ...site, atHand } : site;
 }

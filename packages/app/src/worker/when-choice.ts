@@ -1,5 +1,6 @@
 import { choosePlan, type GrowingOptions, type PlanAsked, type PlanChosen } from '@neckfall/engine';
-import { type SiteAsked, siteOf } from './site.ts';
+import { grownSiteOf } from './grown-site.ts';
+import type { SiteAsked } from './site.ts';
 import { surveyAt } from './survey.ts';
 
 export type WhenChoiceAsked = Pick<PlanAsked, 'crop' | 'starts'> & {
@@ -17,6 +18,6 @@ export function whenChoice({
   options,
 }: WhenChoiceAsked): Pick<PlanChosen, 'crop' | 'start'> {
   const asked = { crop, starts, start: null, startDay: null };
-  const chosen = choosePlan(siteOf(site), asked, today, options, () => surveyAt(site, today, options));
+  const chosen = choosePlan(grownSiteOf(site), asked, today, options, () => surveyAt(site, today, options));
   return { crop: chosen.crop, start: chosen.start };
 }

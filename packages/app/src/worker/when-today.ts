@@ -6,8 +6,9 @@ import {
   type TodayAnswer,
   waysOf,
 } from '@neckfall/engine';
+import { grownSiteOf } from './grown-site.ts';
 import type { Work } from './protocol.ts';
-import { type SiteAsked, siteOf } from './site.ts';
+import type { SiteAsked } from './site.ts';
 
 export type WhenTodayAsked = {
   site: SiteAsked;
@@ -22,7 +23,7 @@ export async function whenToday(
   { site: asked, crop, starts, today, options }: WhenTodayAsked,
   work: Work<never>,
 ): Promise<TodayAnswer[]> {
-  const site = siteOf(asked);
+  const site = grownSiteOf(asked);
   const answers: TodayAnswer[] = [];
   for (const start of starts) {
     answers.push(...surveyWays(site, waysOf(site, crop, [start]), today, options).today());

@@ -12,7 +12,8 @@ import {
   type WhenAnswer,
   waysOf,
 } from '@neckfall/engine';
-import { type SiteAsked, siteOf } from './site.ts';
+import { grownSiteOf } from './grown-site.ts';
+import type { SiteAsked } from './site.ts';
 
 export type WhenAsked = {
   site: SiteAsked;
@@ -37,7 +38,7 @@ export type WhenReply = {
 
 /** The year tried week by week, and what a start is worth today. */
 export function when({ site: asked, crop, today, start, options }: WhenAsked): WhenReply {
-  const site = siteOf(asked);
+  const site = grownSiteOf(asked);
   const { notes } = onionAt(site, crop);
   const ways = waysOf(site, crop, [start]);
   const survey = surveyWays(site, ways, today, options);

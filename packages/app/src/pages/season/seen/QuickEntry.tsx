@@ -6,7 +6,7 @@ import { seen } from '../../../state/planting.ts';
 import { units, voice } from '../../../state/settings.ts';
 import { today } from '../../../state/today.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
-import { type Draft, emptyDraft, entryOf } from './draft.ts';
+import { type Draft, emptyDraft, entryOf, saysSomething } from './draft.ts';
 import { NumberFields } from './NumberFields.tsx';
 import { daysToNote, likelyValue, type Question } from './question.ts';
 import { Stepper } from './Stepper.tsx';
@@ -39,7 +39,9 @@ export function QuickEntry({ question, ahead, onNoted }: Props) {
         class="quick"
         onSubmit={(event) => {
           event.preventDefault();
-          doubt.offer(event.currentTarget, entryOf(draft));
+          const entry = entryOf(draft);
+          if (saysSomething(entry)) doubt.offer(event.currentTarget, entry);
+          else event.currentTarget.querySelector('input')?.focus();
         }}
       >
         {question === 'weighedKg' ? (

@@ -32,8 +32,9 @@ export function Stepper({ question, hint, value, step, digits, min, max, onValue
 
   function take(text: string): void {
     setText(text);
-    const number = text.trim() === '' ? null : readNumber(text);
-    if (number === null || (number >= min && number <= max)) onValue(number);
+    const number = readNumber(text);
+    if (text.trim() === '') onValue(null);
+    else if (number !== null && number >= min && number <= max) onValue(number);
   }
 
   const button = (change: number) => {
