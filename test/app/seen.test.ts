@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { kept, openFile, press, told, whole } from './kept-garden.ts';
-import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, openFolds, ready } from './open-app.ts';
 
 const place = 'at=52.08,-3.13&name=Pencarreg+Bank';
 const plan = `${place}&class=long&start=raised-seedlings&date=2027-02-20&plants=250&row-cm=30`;
@@ -264,6 +264,128 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     expect(await page.locator('.the-year').textContent()).toContain(
       'Green leaves counted, 20 May: 4 leaves.',
     );
+    await context.close();
+  });
+
+  test('tells how the crop stands, what was learnt of it, and what the answer rests on', async () => {
+    const page = await withGarden('2027-06-08', [counted('2027-05-14', 4.5), counted('2027-05-27', 5.5)]);
+    expect(await lead(page)).toMatch(
+      /On 27 May there should have been \S+ green leaves.*you counted 5.5: about \d+ days ahead/,
+    );
+    await asked(page).fill('6.5');
+    await noteIt(page).click();
+    await told(page, 'Noted:');
+    await ready(page);
+    expect(await lead(page)).toMatch(
+      /You should see \S+ green leaves.* now; you have 6.5: about \d+ days ahead/,
+    );
+    expect(await page.locator('.learnt').textContent()).toMatch(/Your leaves come \d+% faster than is usual/);
+    await openFolds(page);
+    expect(await page.locator('.how').textContent()).toMatch(/rests on about \d+ that fit/);
+    await context.close();
+  });
+
+  test('is where the next season starts from, if one likes', async () => {
+    const next = {
+      ...garden.plantings[0],
+      id: 'next',
+      name: 'The bed by the hedge',
+      startDate: '2028-02-20',
+    };
+    context = await app.context();
+    const first = await app.page(kept, { context });
+    const observations = [counted('2027-05-14', 4.5), counted('2027-05-27', 5.5), counted('2027-06-08', 7)];
+    await openFile(first, { ...garden, plantings: [...garden.plantings, next], observations });
+    await first.close();
+    const ahead = season('2028-01-10', 'next').replace('date=2027', 'date=2028');
+    const page = await app.page(ahead, { context });
+    const usual = await lead(page);
+    await page.getByRole('button', { name: 'Start from what you learnt in 2027' }).click();
+    await told(page, 'This starts from what “The long bed” showed you in 2027.');
+    await ready(page);
+    const learnt = await lead(page);
+    expect(learnt).not.toBe(usual);
+    expect(((await whole(page)) as unknown as typeof garden).plantings[1]).toMatchObject({
+      learntFrom: 'bed',
+    });
+    // When takes it up alike
+    const when = await app.page(ahead.replace('#/season', '#/when'), { context });
+    await told(when, 'This starts from what “The long bed” showed you in 2027.');
+    const fall = async (at: Page) => ((await at.textContent('h1, .season-from')) ?? '').length;
+    expect(await fall(when)).toBeGreaterThan(0);
+    const tops = when.locator('.season-from tr', { hasText: 'Tops go over' }).locator('td').first();
+    const inSeason = page.locator('.expect tr', { hasText: 'Tops go over' }).locator('td').first();
+    expect(await tops.textContent()).toBe(await inSeason.textContent());
+    await page.getByRole('button', { name: 'Start from what is usual' }).click();
+    await page.getByRole('button', { name: 'Start from what you learnt in 2027' }).waitFor();
+    await ready(page);
+    expect(await lead(page)).toBe(usual);
+    await context.close();
+  });
+
+  test('meets the weather that was kept of its place, and starts to come do not', async () => {
+    const days = 120;
+    const constant = (value: number) => Array.from({ length: days }, () => value);
+    // a spring far warmer than any
+    const weather = [
+      {
+        id: 'w',
+        placeId: 'bank',
+        firstDate: '2027-02-20',
+        tempMinC: constant(14),
+        tempMaxC: constant(26),
+        rainMm: constant(2),
+        solarMJ: constant(18),
+        forecastFrom: null,
+        sources: [],
+      },
+    ];
+    context = await app.context();
+    const first = await app.page(kept, { context });
+    const bare = await app.page(season('2027-06-19', null), { context });
+    const usual = await lead(bare);
+    const toCome = season('2027-06-19', null).replace('date=2027-02-20', 'date=2028-02-20');
+    const ahead = await app.page(toCome, { context });
+    const usualAhead = await lead(ahead);
+    await openFile(first, { ...garden, weather });
+    await bare.waitForFunction(
+      (before) => document.querySelector('.today')?.textContent?.replace(/\s+/g, ' ') !== before,
+      usual,
+    );
+    await ready(bare);
+    expect(await lead(bare)).not.toBe(usual);
+    await ahead.reload();
+    await ready(ahead);
+    expect(await lead(ahead)).toBe(usualAhead);
+    await context.close();
+  });
+
+  test('has a photo, which stays on the device: small by the entry, large when pressed', async () => {
+    const page = await withGarden('2027-05-20');
+    await page.locator('.noting-more summary').first().click();
+    await page.getByLabel('What was it?').selectOption({ label: 'Something else, in a note' });
+    await page.getByLabel('Note', { exact: true }).fill('Slugs by the hedge');
+    await page.getByLabel('Photo').setInputFiles({
+      name: 'bed.jpg',
+      mimeType: 'image/jpeg',
+      buffer: await page.screenshot({ type: 'jpeg' }),
+    });
+    await page.locator('.entry .note-it').click();
+    await told(page, 'Noted: 20 May 2027: a note.');
+    const small = page.getByRole('button', { name: 'Photo of 20 May 2027: a note.' });
+    await small.click();
+    const large = page.getByRole('dialog', { name: 'Photo of 20 May 2027: a note.' });
+    await large.waitFor();
+    expect(await axe(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await large.waitFor({ state: 'hidden' });
+    await page.reload();
+    await small.waitFor();
+    expect(JSON.stringify(await whole(page))).not.toMatch(/photo|blob|base64/);
+    await small.click();
+    await page.getByRole('button', { name: 'Remove the photo' }).click();
+    await small.waitFor({ state: 'detached' });
+    expect(await entries(page).count()).toBe(1);
     await context.close();
   });
 

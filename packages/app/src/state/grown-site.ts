@@ -1,41 +1,58 @@
-import { emptyGarden, type Garden, type GardenPlanting } from '@neckfall/engine';
+import { believedOf, type Garden, type GardenPlanting } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { nothingAsked } from '../address/address.ts';
 import { askedOf } from '../garden/asked-of.ts';
-import { plantingsBefore } from '../garden/learnt-from.ts';
 import { seenOf } from '../garden/seen.ts';
+import { weatherMet, weatherNear } from '../garden/weather-met.ts';
 import type { EarlierSeason } from '../worker/belief-after.ts';
-import type { SiteAsked } from '../worker/site.ts';
+import type { SiteAsked, WeatherMet } from '../worker/site.ts';
 import { cropOf } from './crop-asked.ts';
 import { gardenStanding } from './garden.ts';
 import { onionAsked } from './onion.ts';
 import { site, siteKey } from './place.ts';
 import { optionsOf } from './plan-asked.ts';
 import { planting } from './planting.ts';
+import { asked } from './route.ts';
+import { today } from './today.ts';
 
 /** Seasons that the planting shown starts from, the oldest first. */
 const earlier: ReadonlySignal<readonly EarlierSeason[]> = computed(() => {
-  const garden = gardenStanding.value?.garden ?? emptyGarden();
-  const { value } = planting;
-  return value ? plantingsBefore(garden, value).flatMap((before) => seasonOf(garden, before) ?? []) : [];
+  const garden = gardenStanding.value?.garden;
+  if (!garden || !planting.value) return [];
+  const seasons: EarlierSeason[] = [];
+  // which they are is asked here, and what they told in the worker
+  believedOf(garden, planting.value, (before) => {
+    const season = seasonOf(garden, before);
+    if (season) seasons.push(season);
+    return null;
+  });
+  return seasons;
 });
 
 /** Null where it is not known what was started when. */
 function seasonOf(garden: Garden, before: GardenPlanting): EarlierSeason | null {
-  const asked = { ...nothingAsked, ...askedOf(garden, before) };
-  const { crop, start, startDay } = cropOf(asked, onionAsked(asked, garden.cultivars));
+  const told = { ...nothingAsked, ...askedOf(garden, before) };
+  const { crop, start, startDay } = cropOf(told, onionAsked(told, garden.cultivars));
   if (crop === null || start === null || startDay === null) return null;
-  return { crop, plan: { ...optionsOf(asked), start, startDay }, seen: seenOf(garden, before.id) };
+  return { crop, plan: { ...optionsOf(told), start, startDay }, seen: seenOf(garden, before.id) };
 }
 
-/** The ground with what is known of the onion that grows on it. */
+/** The weather that came here, as far as it is kept. */
+const weather: ReadonlySignal<WeatherMet | null> = computed(() => {
+  const { at } = asked.value;
+  const garden = gardenStanding.value?.garden;
+  const kept = at && garden ? weatherNear(garden, at) : null;
+  return kept && weatherMet(kept, today.value);
+});
+
+/** The ground with what is known of the onion that grows on it and of the weather it has met. */
 export const grownSite: ReadonlySignal<SiteAsked | null> = computed(
-  () => site.value && { ...site.value, earlier: earlier.value },
+  () => site.value && { ...site.value, earlier: earlier.value, weather: weather.value },
 );
 
 /** A key of {@link grownSite} that changes when an answer does. */
 export const grownSiteKey: ReadonlySignal<string | null> = computed(() =>
-  siteKey.value === null || earlier.value.length === 0
+  siteKey.value === null || (earlier.value.length === 0 && weather.value === null)
     ? siteKey.value
-    : JSON.stringify([siteKey.value, earlier.value]),
+    : JSON.stringify([siteKey.value, earlier.value, weather.value?.key ?? null]),
 );

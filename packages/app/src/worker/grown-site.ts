@@ -1,10 +1,13 @@
 import { beliefSite, type Site } from '@neckfall/engine';
 import { beliefAfter } from './belief-after.ts';
-import { type SiteAsked, siteOf } from './site.ts';
+import { metSiteOf } from './met-site.ts';
+import type { SiteAsked } from './site.ts';
 
-/** The site as it is for the onion grown there, of which earlier seasons may have told. */
-export function grownSiteOf(asked: SiteAsked): Site {
-  const site = siteOf(asked);
+const toCome = Number.POSITIVE_INFINITY;
+
+/** The site as it is for an onion of which earlier seasons there may have told. @param startDay left out: starts to come */
+export function grownSiteOf(asked: SiteAsked, startDay: number = toCome): Site {
+  const site = metSiteOf(asked, startDay);
   const belief = beliefAfter(site, asked.earlier ?? []);
   return belief ? beliefSite(site, belief) : site;
 }

@@ -1,5 +1,6 @@
 import { cropYear, type PlaceYear, placeYear, type StandOn, standOn } from '@neckfall/answers';
 import {
+  beliefSite,
   type ColdBed,
   choosePlan,
   coldBed,
@@ -25,7 +26,8 @@ import {
   spanParts,
 } from '@neckfall/engine';
 import { beliefAfter } from './belief-after.ts';
-import { type SiteAsked, siteOf } from './site.ts';
+import { metSiteOf } from './met-site.ts';
+import type { SiteAsked } from './site.ts';
 import { surveyAt } from './survey.ts';
 
 export type SeasonAheadAsked = PlanAsked & {
@@ -54,12 +56,12 @@ export type SeasonAhead = {
   learnt: Learnt | null;
 };
 
-/** Without the hundreds of seasons that it rests on. */
-export type Learnt = Omit<LearntSeason, 'seasons'>;
+/** Without the hundreds of seasons that it rests on; beside it what was to be expected in the same weather before. */
+export type Learnt = { season: LearntSeason; expected: SeasonSummary };
 
 /** A season of one crop, with what should be seen of it today; what was not asked is chosen. */
 export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
-  const usual = siteOf(asked.site);
+  const usual = metSiteOf(asked.site, Number.POSITIVE_INFINITY);
   const { today, seen } = asked;
   const { plantOutDay = null, ...options } = asked.options;
   const chosen = choosePlan(usual, asked, today, options, () => surveyAt(asked.site, today, options));
@@ -73,9 +75,11 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     startDay: chosen.startDay,
     plantOutDay: plantOutFor(plantOutDay, chosen),
   };
-  const belief = beliefAfter(usual, asked.site.earlier ?? []);
-  const learning = learnSeason(usual, plan, seen, today, belief);
-  const site = learntSite(usual, learning, belief);
+  const met = metSiteOf(asked.site, plan.startDay);
+  const belief = beliefAfter(met, asked.site.earlier ?? []);
+  const before = belief ? beliefSite(met, belief) : met;
+  const learning = learnSeason(met, plan, seen, today, belief);
+  const site = learntSite(met, learning, belief);
   const summary = runPlan(site, plan);
   const days = medianSeasonDays(site, plan);
   const { climate } = site;
@@ -90,10 +94,9 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     spans: spanParts(site, summary),
     year: placeYear(climate, shown.firstDay, shown.days),
     needSunUpH: neededSunUpH(site, summary.needPhotoperiodH),
-    learnt: seen.length > 0 || belief !== null ? withoutSeasons(learning) : null,
+    learnt:
+      seen.length > 0 || belief !== null
+        ? { season: { ...learning, seasons: null }, expected: runPlan(before, plan) }
+        : null,
   };
-}
-
-function withoutSeasons({ seasons: _, ...learnt }: LearntSeason): Learnt {
-  return learnt;
 }

@@ -22,7 +22,7 @@ export type SeasonReply = { summary: SeasonSummary; days: DayRow[] };
 
 /** One crop over many years of weather. */
 export function season({ site: asked, crop, plan: chosen, days }: SeasonAsked): SeasonReply {
-  const site = grownSiteOf(asked);
+  const site = grownSiteOf(asked, chosen.startDay);
   const plan = { ...planDefaults, ...chosen, ...cropAt(site, crop, chosen) };
   return { summary: runPlan(site, plan), days: days ? medianSeasonDays(site, plan) : [] };
 }

@@ -1,4 +1,6 @@
 import {
+  type DailyRecord,
+  type DayNumber,
   inFrostHollow,
   type LocalPractice,
   type MonthlyClimate,
@@ -23,6 +25,17 @@ export type SiteAsked = {
   atHand: readonly StartMethod[];
   /** Seasons of the onion here that this one starts from, the oldest first; see grown-site. */
   earlier?: readonly EarlierSeason[];
+  /** The weather that came, for crops that were started; null: none is kept. */
+  weather?: WeatherMet | null;
+};
+
+/** Weather kept of a place. */
+export type WeatherMet = {
+  /** Tells it from any other. */
+  key: string;
+  record: DailyRecord;
+  /** The first day that is still to come. */
+  until: DayNumber;
 };
 
 /** Sites hold weather years and drivers, a few MB each. */
@@ -31,9 +44,10 @@ const sites = new Map<string, Site>();
 
 /** The site asked for, made ready once and kept while it is among the last used. */
 export function siteOf(asked: SiteAsked): Site {
-  const { climate, warmerC, frostHollow, years, seed, practice, atHand } = asked;
+  const { climate, warmerC, frostHollow, years, seed, practice, atHand, weather = null } = asked;
   const { latitudeDeg, longitudeDeg, elevationM } = climate;
-  const key = [latitudeDeg, longitudeDeg, elevationM, warmerC, frostHollow, years, seed].join(' ');
+  const place = [latitudeDeg, longitudeDeg, elevationM, warmerC, frostHollow, years, seed];
+  const key = [...place, weather?.key].join(' ');
   const known = sites.get(key);
   const site =
     known ??
@@ -42,6 +56,7 @@ export function siteOf(asked: SiteAsked): Site {
       years,
       seed,
       practice,
+      record: weather?.record ?? null,
     });
   sites.delete(key);
   sites.set(key, site);

@@ -77,4 +77,21 @@ export const appSeen = {
   'app.seen.is.note': 'una nota',
   'app.seen.mark': '{date}: {count, plural, one {una hoja} other {{value} hojas}}',
   'app.seen.marks': 'Hojas verdes contadas, {counts}.',
+  'app.seen.draws':
+    'Cientos de temporadas inventadas se compararon con lo anotado: la respuesta se apoya en unas {draws} que concuerdan.',
+  'app.seen.learnt-from': 'Partir de lo aprendido en {year}',
+  'app.seen.learnt-from.is': 'Parte de lo que «{name}» te enseñó en {year}.',
+  'app.seen.learnt-from.not': 'Partir de lo habitual',
+  'app.seen.is.photo': 'una foto',
+  'app.seen.photo': 'Foto',
+  'app.seen.photo.hint':
+    'Se queda en este dispositivo, reducida y sin el lugar donde se tomó, y no va a ningún archivo.',
+  'app.seen.photo.too-big':
+    '{file} ocupa {size, number} MB, más de lo que puede tener una foto ({most, number} MB): no se guardó.',
+  'app.seen.photo.not-image': '{file} no es una imagen que este navegador conozca: no se guardó.',
+  'app.seen.photo.failed': 'La foto no se pudo guardar ({reason}).',
+  'app.seen.photo.passing': 'Este navegador no guarda fotos: se pierde al cerrar esta página.',
+  'app.seen.photo.of': 'Foto de {entry}',
+  'app.seen.photo.close': 'Cerrar',
+  'app.seen.photo.remove': 'Borrar la foto',
 } as const;

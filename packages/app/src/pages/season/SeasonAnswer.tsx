@@ -5,11 +5,14 @@ import {
   practiceAssumptions,
   spanPartsSentence,
 } from '@neckfall/answers';
-import { startWays } from '@neckfall/engine';
+import { type Garden, type LearntSeason, startWays } from '@neckfall/engine';
 import type { MessageKey } from '@neckfall/words';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
+import { LearntFrom } from '../../controls/LearntFrom.tsx';
+import { withPlan } from '../../garden/planting-of.ts';
+import { grownSite } from '../../state/grown-site.ts';
 import { onion } from '../../state/onion.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
@@ -17,7 +20,8 @@ import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { Days } from './Days.tsx';
 import { Expect } from './Expect.tsx';
 import { Jobs } from './Jobs.tsx';
-import { Lead, Onward } from './Lead.tsx';
+import { keepPlan, planToSave } from './keep-plan.ts';
+import { Lead, Learnt, Onward } from './Lead.tsx';
 import { PlanForm } from './PlanForm.tsx';
 import { pinned } from './pinned.ts';
 import { Risks } from './Risks.tsx';
@@ -39,6 +43,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
           <div class="said">
             <Lead ahead={ahead} />
             <SeenEntry ahead={ahead} />
+            <Learnt ahead={ahead} />
           </div>
           <div class="seen">
             <YearFigure ahead={ahead} />
@@ -47,6 +52,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
             <Onward summary={summary} />
             {cold && <p class="alarm">{coldBedSentence(cold, summary.plan.startDay, voice.value)}</p>}
             <PlanForm summary={summary} />
+            <LearntFrom unkept={asKept(ahead)} />
           </div>
         </InTurn>
       </div>
@@ -78,7 +84,7 @@ function Grounds({ ahead }: { ahead: SeasonAhead }) {
 }
 
 /** The onion first, as on the command line. */
-function assumptionsOf({ summary, notes }: SeasonAhead): string[] {
+function assumptionsOf({ summary, notes, learnt }: SeasonAhead): string[] {
   const { cultivar } = onion.value;
   const speaker = voice.value;
   const { type, traits } = summary.plan;
@@ -87,6 +93,30 @@ function assumptionsOf({ summary, notes }: SeasonAhead): string[] {
       ? [cultivarAssumption(cultivar, speaker)]
       : packetAssumptions({ type, traits, notes }, speaker)),
     ...practiceAssumptions(summary.plan, speaker),
+    ...(learnt ? learntGrounds(learnt.season) : []),
+  ];
+}
+
+/** The planting that keeping the plan shown would make. */
+function asKept(ahead: SeasonAhead) {
+  const plan = planToSave(ahead);
+  return {
+    asKept(garden: Garden) {
+      const { garden: next, plantingId } = withPlan(garden, null, plan);
+      return next.plantings.find(({ id }) => id === plantingId)!;
+    },
+    keep: () => keepPlan(plan, null),
+  };
+}
+
+/** What learning rests on. */
+function learntGrounds({ observations, effectiveDraws, later, asOf, liftedOn }: LearntSeason): string[] {
+  const { say, day, number } = voice.value;
+  return [
+    ...(grownSite.value?.earlier?.length ? [say('learnt.before')] : []),
+    ...(observations > 0 ? [say('app.seen.draws', { draws: number(effectiveDraws) })] : []),
+    ...(later > 0 ? [say('learnt.later', { count: later, date: day(asOf) })] : []),
+    ...(liftedOn === null ? [] : [say('learnt.lifted', { date: day(liftedOn) })]),
   ];
 }
 

@@ -7,6 +7,7 @@ import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { Fault } from '../../controls/Fault.tsx';
+import { LearntFrom } from '../../controls/LearntFrom.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
 import { onion } from '../../state/onion.ts';
@@ -80,6 +81,7 @@ export function Answer({ crop, start, isKnown }: Props) {
                 {whenHeadline(answer, name, null, voice.value)} {reason(answer.reason)}
               </p>
               <UnknownOnion />
+              <LearntFrom />
               <AnswerLinks
                 links={[
                   { href: hrefTo('season', shown), text: say('app.when.season') },

@@ -77,4 +77,21 @@ export const appSeen = {
   'app.seen.is.note': 'a note',
   'app.seen.mark': '{date}: {count, plural, one {one leaf} other {{value} leaves}}',
   'app.seen.marks': 'Green leaves counted, {counts}.',
+  'app.seen.draws':
+    'Hundreds of made-up seasons were held against what you noted: the answer rests on about {draws} that fit.',
+  'app.seen.learnt-from': 'Start from what you learnt in {year}',
+  'app.seen.learnt-from.is': 'This starts from what “{name}” showed you in {year}.',
+  'app.seen.learnt-from.not': 'Start from what is usual',
+  'app.seen.is.photo': 'a photo',
+  'app.seen.photo': 'Photo',
+  'app.seen.photo.hint':
+    'It stays on this device, made smaller and without the place where it was taken, and goes into no file.',
+  'app.seen.photo.too-big':
+    '{file} is {size, number} MB, more than a photo may have ({most, number} MB): it was not kept.',
+  'app.seen.photo.not-image': '{file} is no picture that this browser knows: it was not kept.',
+  'app.seen.photo.failed': 'The photo could not be kept ({reason}).',
+  'app.seen.photo.passing': 'This browser does not keep photos: it is gone when you close this page.',
+  'app.seen.photo.of': 'Photo of {entry}',
+  'app.seen.photo.close': 'Close',
+  'app.seen.photo.remove': 'Remove the photo',
 } as const;

@@ -7,6 +7,7 @@ import { today } from '../../../state/today.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
 import { type Draft, entryOf, isOfKind, type Kind, kindNames, saysSomething } from './draft.ts';
 import { KindFields } from './KindFields.tsx';
+import { PhotoField } from './PhotoField.tsx';
 import { daysToNote } from './question.ts';
 import { useDoubt } from './use-doubt.tsx';
 import { WhenFields } from './When.tsx';
@@ -17,7 +18,7 @@ type Props = {
   /** The entry that is changed; none where it is a new one. */
   before?: Observation;
   onDraft: (draft: Draft) => void;
-  onNoted: (entry: Observation) => Promise<void>;
+  onNoted: (entry: Observation, photo: File | null) => Promise<void>;
   /** Words of the button, and what stands beside it. */
   noteIt: string;
   children?: ComponentChildren;
@@ -30,7 +31,8 @@ export function EntryForm({ ahead, draft, before, onDraft, onNoted, noteIt, chil
   const [kind, choose] = useState<Kind>(() => kindNames.find((one) => isOfKind(draft, one)) ?? 'watered');
   const id = useId();
   const put = (changed: Partial<Draft>) => onDraft({ ...draft, ...changed });
-  const doubt = useDoubt(ahead, onNoted);
+  const [photo, setPhoto] = useState<File | null>(null);
+  const doubt = useDoubt(ahead, (entry) => onNoted(entry, photo));
   return (
     <>
       <form
@@ -38,7 +40,7 @@ export function EntryForm({ ahead, draft, before, onDraft, onNoted, noteIt, chil
         onSubmit={(event) => {
           event.preventDefault();
           const entry = entryOf(draft, before);
-          const says = saysSomething(entry);
+          const says = saysSomething(entry) || photo !== null;
           setEmpty(!says);
           if (says) doubt.offer(event.currentTarget, entry);
         }}
@@ -70,6 +72,7 @@ export function EntryForm({ ahead, draft, before, onDraft, onNoted, noteIt, chil
             onInput={(event) => put({ note: event.currentTarget.value })}
           />
         </div>
+        <PhotoField onPhoto={setPhoto} />
         <div class="wide row">
           <button type="submit" class="note-it">
             {noteIt}

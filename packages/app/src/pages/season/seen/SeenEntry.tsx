@@ -37,8 +37,8 @@ export function SeenEntry({ ahead }: { ahead: SeasonAhead }) {
             ahead={ahead}
             draft={draft ?? emptyDraft(today.value, lastLookedAt(seen.value))}
             onDraft={setDraft}
-            onNoted={async (entry) => {
-              if (!(await noteSeen(entry, ahead))) return;
+            onNoted={async (entry, photo) => {
+              if (!(await noteSeen(entry, ahead, photo))) return;
               setDraft(null);
               open(false);
             }}

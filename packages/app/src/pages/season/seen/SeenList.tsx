@@ -1,14 +1,16 @@
 import type { Observation } from '@neckfall/engine';
 import { shown } from '@neckfall/words';
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { lastLookedAt } from '../../../garden/seen.ts';
+import { followPhotos, photographed } from '../../../state/photos.ts';
 import { seen } from '../../../state/planting.ts';
 import { voice } from '../../../state/settings.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
 import { type Draft, draftOf } from './draft.ts';
 import { EntryForm } from './EntryForm.tsx';
 import { entryWords } from './entry-words.ts';
-import { changeSeen, removeSeen } from './note.ts';
+import { changeSeen, removeSeen, told } from './note.ts';
+import { Photo } from './Photo.tsx';
 import { Told } from './Told.tsx';
 
 /** More are folded away. */
@@ -20,6 +22,10 @@ export function SeenList({ ahead }: { ahead: SeasonAhead }) {
   const heading = useRef<HTMLHeadingElement>(null);
   const entries = seen.value;
   const isEmpty = entries.length === 0;
+  // another tab that changed what was seen may have kept photos of it
+  useEffect(() => {
+    if (!isEmpty) followPhotos();
+  }, [entries]);
   const list = (some: readonly Observation[]) => (
     <ul>
       {some.map((entry) => (
@@ -28,7 +34,7 @@ export function SeenList({ ahead }: { ahead: SeasonAhead }) {
     </ul>
   );
   return (
-    <section class="saw" aria-labelledby="saw" hidden={isEmpty}>
+    <section class="saw" aria-labelledby="saw" hidden={isEmpty && told.value?.at !== 'list'}>
       <h2 id="saw" ref={heading} tabIndex={-1}>
         {say('app.seen.list')}
       </h2>
@@ -59,6 +65,7 @@ function Entry({ entry, ahead, onRemoved }: EntryProps) {
   return (
     <li>
       <span>{words}</span> {entry.note !== undefined && <q>{shown(entry.note)}</q>}{' '}
+      {photographed.value.has(entry.id) && <Photo of={entry.id} words={words} />}
       <span class="entry-ways">
         <button
           ref={changeButton}
@@ -87,8 +94,8 @@ function Entry({ entry, ahead, onRemoved }: EntryProps) {
           draft={draft}
           before={entry}
           onDraft={setDraft}
-          onNoted={async (changed) => {
-            if (await changeSeen(changed)) leave();
+          onNoted={async (changed, photo) => {
+            if (await changeSeen(changed, photo)) leave();
           }}
           noteIt={say('app.seen.keep-change')}
         >

@@ -10,7 +10,10 @@ export function entryWords(entry: Observation, speaker: Speaker): string {
   return say('app.seen.entry', {
     date: dayWithYear(dayOf(entry)),
     plants: isOverPlants(entry) ? (entry.lookedAt ?? 1) : 0,
-    what: parts.length > 0 ? all(parts) : say('app.seen.is.note'),
+    what:
+      parts.length > 0
+        ? all(parts)
+        : say(entry.note === undefined ? 'app.seen.is.photo' : 'app.seen.is.note'),
   });
 }
 

@@ -2,6 +2,7 @@ import type { Observation } from '@neckfall/engine';
 import { signal } from '@preact/signals';
 import { withoutSeen, withSeen, withSeenChanged } from '../../../garden/seen.ts';
 import { changeGarden, undoGarden } from '../../../state/garden.ts';
+import { arePhotosPassing, keepPhoto } from '../../../state/photos.ts';
 import { planting } from '../../../state/planting.ts';
 import { voice } from '../../../state/settings.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
@@ -14,7 +15,11 @@ type Told = { at: 'entry' | 'list'; words: string; of: string };
 export const told = signal<Told | null>(null);
 
 /** Notes what was seen of the crop shown; a plan that is not kept yet is kept first. False where that failed. */
-export async function noteSeen(entry: Observation, ahead: SeasonAhead): Promise<boolean> {
+export async function noteSeen(
+  entry: Observation,
+  ahead: SeasonAhead,
+  photo: File | null = null,
+): Promise<boolean> {
   const known = planting.value;
   const plan = planToSave(ahead);
   const { id, name } = known ?? { id: await keepPlan(plan, null), name: plan.name };
@@ -24,18 +29,22 @@ export async function noteSeen(entry: Observation, ahead: SeasonAhead): Promise<
   const words = [
     say('app.seen.noted', { entry: entryWords(entry, voice.value) }),
     ...(known ? [] : [say('app.seen.kept-first', { name })]),
+    ...(isDone ? await photoWords(entry, photo) : []),
   ];
   return tell(isDone, { at: 'entry', words: words.join(' '), of: id });
 }
 
-export async function changeSeen(entry: Observation): Promise<boolean> {
+export async function changeSeen(entry: Observation, photo: File | null): Promise<boolean> {
   const { name, id } = planting.value ?? { name: '', id: '' };
   const isDone = await changeGarden(
     { code: 'seen-changed', name },
     (now) => now && withSeenChanged(now, entry),
   );
-  const words = voice.value.say('app.seen.changed', { entry: entryWords(entry, voice.value) });
-  return tell(isDone, { at: 'list', words, of: id });
+  const words = [
+    voice.value.say('app.seen.changed', { entry: entryWords(entry, voice.value) }),
+    ...(isDone ? await photoWords(entry, photo) : []),
+  ];
+  return tell(isDone, { at: 'list', words: words.join(' '), of: id });
 }
 
 export async function removeSeen(entry: Observation): Promise<boolean> {
@@ -46,6 +55,22 @@ export async function removeSeen(entry: Observation): Promise<boolean> {
   );
   const words = voice.value.say('app.seen.removed', { entry: entryWords(entry, voice.value) });
   return tell(isDone, { at: 'list', words, of: id });
+}
+
+/** Keeps the photo of an entry; what there is to say of that. */
+async function photoWords({ id }: Observation, photo: File | null): Promise<string[]> {
+  if (photo === null) return [];
+  const { say } = voice.value;
+  try {
+    const refused = await keepPhoto(id, photo);
+    if (refused) {
+      const mb = 'bytes' in refused ? { size: refused.bytes / 1e6, most: refused.most / 1e6 } : {};
+      return [say(`app.seen.photo.${refused.problem}`, { file: photo.name, ...mb })];
+    }
+    return arePhotosPassing.value ? [say('app.seen.photo.passing')] : [];
+  } catch (error) {
+    return [say('app.seen.photo.failed', { reason: (error as Error).message })];
+  }
 }
 
 function tell(isDone: boolean, what: Told): boolean {

@@ -1,0 +1,53 @@
+import {
+  formatDay,
+  type Garden,
+  type GardenWeather,
+  keptWeatherFields,
+  parseDay,
+  recordOfGarden,
+} from '@neckfall/engine';
+import type { Asked } from '../address/address-form.ts';
+import type { WeatherMet } from '../worker/site.ts';
+
+/** Addresses hold four decimals of a degree. */
+const nearDeg = 0.0001;
+
+/** The weather that a garden keeps of a point: beds of one place have the same, whatever sun they get. */
+export function weatherNear(garden: Garden, at: NonNullable<Asked['at']>): GardenWeather | null {
+  const here = garden.places.filter(
+    ({ latitudeDeg, longitudeDeg }) =>
+      Math.abs(latitudeDeg - at.latitudeDeg) <= nearDeg &&
+      Math.abs(longitudeDeg - at.longitudeDeg) <= nearDeg,
+  );
+  return garden.weather.find(({ placeId }) => here.some(({ id }) => id === placeId)) ?? null;
+}
+
+/** No season under way began longer ago: two years, and the one that it may last, days. */
+const longestBackDays = 1100;
+
+/**
+ * Of the weather kept, what a crop under way has met by a day: measured days of before it, and days of a forecast that
+ * was made by then.
+ */
+export function weatherMet(kept: GardenWeather, today: number): WeatherMet | null {
+  const firstDay = parseDay(kept.firstDate) ?? 0;
+  const forecastFrom = kept.forecastFrom === null ? null : parseDay(kept.forecastFrom);
+  const end = forecastFrom !== null && forecastFrom <= today ? firstDay + kept.tempMinC.length : today;
+  const from = Math.max(0, today - longestBackDays - firstDay);
+  const to = Math.min(kept.tempMinC.length, end - firstDay);
+  if (to <= from) return null;
+  const part = { ...kept, firstDate: formatDay(firstDay + from) };
+  for (const field of keptWeatherFields) part[field] = kept[field].slice(from, to);
+  return { key: `${part.firstDate} ${markOf(part)}`, record: recordOfGarden(part), until: today };
+}
+
+/** A mark of the values, like no other's for as long as anyone will look (FNV-1a, 32 bits, over their hundredths). */
+function markOf(weather: GardenWeather): string {
+  let mark = 0x811c9dc5;
+  for (const field of keptWeatherFields) {
+    for (const value of weather[field]) {
+      mark = Math.imul(mark ^ (value === null ? 0x7fffffff : Math.round(value * 100)), 0x01000193);
+    }
+  }
+  return `${weather.tempMinC.length} ${mark >>> 0}`;
+}
