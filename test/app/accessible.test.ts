@@ -5,6 +5,10 @@ const place = 'at=45.748,4.847&name=Lyon&today=2027-05-03';
 const pages = [
   { name: 'a first visit', hash: '' },
   { name: 'where', hash: `#/where?${place}` },
+  {
+    name: 'a season under way',
+    hash: `#/season?${place}&class=long&start=direct-seed&date=2027-03-10`,
+  },
   { name: 'about', hash: `#/about?${place}` },
   { name: 'a place at sea', hash: '#/where?at=0,-30' },
 ];

@@ -1,4 +1,4 @@
-import { emptyGarden, type Garden, type Observation } from '@neckfall/engine';
+import { emptyGarden, formatDay, type Garden, type Observation } from '@neckfall/engine';
 
 /** What was seen of a planting, the newest day first and of one day the last noted first. */
 export function seenOf({ observations }: Pick<Garden, 'observations'>, plantingId: string): Observation[] {
@@ -22,6 +22,12 @@ export function withSeenChanged(garden: Garden, entry: Observation): Garden {
 
 export function withoutSeen(garden: Garden, id: string): Garden {
   return { ...garden, observations: garden.observations.filter((other) => other.id !== id) };
+}
+
+/** What was seen by the end of a day, in the order in which it was: the order that learning reads. */
+export function toLearnFrom(seen: readonly Observation[], today: number): Observation[] {
+  const date = formatDay(today);
+  return seen.filter((one) => one.date <= date).reverse();
 }
 
 const usualLookedAt = 5;

@@ -1,5 +1,4 @@
 import {
-  formatDay,
   type Garden,
   type GardenWeather,
   keptWeatherFields,
@@ -22,23 +21,16 @@ export function weatherNear(garden: Garden, at: NonNullable<Asked['at']>): Garde
   return garden.weather.find(({ placeId }) => here.some(({ id }) => id === placeId)) ?? null;
 }
 
-/** No season under way began longer ago: two years, and the one that it may last, days. */
-const longestBackDays = 1100;
-
-/**
- * Of the weather kept, what a crop under way has met by a day: measured days of before it, and days of a forecast that
- * was made by then.
- */
+/** Of the weather kept, what was known by the end of a day: days measured, and those of a forecast made by then. */
 export function weatherMet(kept: GardenWeather, today: number): WeatherMet | null {
   const firstDay = parseDay(kept.firstDate) ?? 0;
   const forecastFrom = kept.forecastFrom === null ? null : parseDay(kept.forecastFrom);
-  const end = forecastFrom !== null && forecastFrom <= today ? firstDay + kept.tempMinC.length : today;
-  const from = Math.max(0, today - longestBackDays - firstDay);
-  const to = Math.min(kept.tempMinC.length, end - firstDay);
-  if (to <= from) return null;
-  const part = { ...kept, firstDate: formatDay(firstDay + from) };
-  for (const field of keptWeatherFields) part[field] = kept[field].slice(from, to);
-  return { key: `${part.firstDate} ${markOf(part)}`, record: recordOfGarden(part), until: today };
+  const isForecastKnown = forecastFrom !== null && forecastFrom <= today + 1;
+  const days = isForecastKnown ? kept.tempMinC.length : Math.min(kept.tempMinC.length, today + 1 - firstDay);
+  if (days <= 0) return null;
+  const met = { ...kept };
+  for (const field of keptWeatherFields) met[field] = kept[field].slice(0, days);
+  return { key: `${kept.firstDate} ${markOf(met)}`, record: recordOfGarden(met), lastStart: today };
 }
 
 /** A mark of the values, like no other's for as long as anyone will look (FNV-1a, 32 bits, over their hundredths). */

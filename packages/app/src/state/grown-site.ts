@@ -2,7 +2,7 @@ import { believedOf, type Garden, type GardenPlanting } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { nothingAsked } from '../address/address.ts';
 import { askedOf } from '../garden/asked-of.ts';
-import { seenOf } from '../garden/seen.ts';
+import { seenOf, toLearnFrom } from '../garden/seen.ts';
 import { weatherMet, weatherNear } from '../garden/weather-met.ts';
 import type { EarlierSeason } from '../worker/belief-after.ts';
 import type { SiteAsked, WeatherMet } from '../worker/site.ts';
@@ -34,7 +34,11 @@ function seasonOf(garden: Garden, before: GardenPlanting): EarlierSeason | null 
   const told = { ...nothingAsked, ...askedOf(garden, before) };
   const { crop, start, startDay } = cropOf(told, onionAsked(told, garden.cultivars));
   if (crop === null || start === null || startDay === null) return null;
-  return { crop, plan: { ...optionsOf(told), start, startDay }, seen: seenOf(garden, before.id) };
+  return {
+    crop,
+    plan: { ...optionsOf(told), start, startDay },
+    seen: toLearnFrom(seenOf(garden, before.id), today.value),
+  };
 }
 
 /** The weather that came here, as far as it is kept. */

@@ -9,6 +9,7 @@ import {
   planDefaults,
   type Site,
 } from '@neckfall/engine';
+import { type SiteAsked, siteOf } from './site.ts';
 
 /** A season of which something was seen, as its garden has it. */
 export type EarlierSeason = {
@@ -20,15 +21,18 @@ export type EarlierSeason = {
 /** Beliefs of each site by the seasons that they rest on; they go with their sites. */
 const kept = new WeakMap<Site, Map<string, Belief>>();
 
-/** What seasons, one after the other, told of an onion at a place; null where there were none. */
-export function beliefAfter(site: Site, seasons: readonly EarlierSeason[]): Belief | null {
-  if (seasons.length === 0) return null;
+/** What earlier seasons, one after the other and each in the weather that came, told of the onion here; null: none. */
+export function beliefAfter(asked: SiteAsked): Belief | null {
+  const { earlier = [] } = asked;
+  if (earlier.length === 0) return null;
+  // what is in the hand now says nothing of what was grown
+  const site = siteOf({ ...asked, atHand: [] });
   const known = kept.get(site) ?? new Map<string, Belief>();
   kept.set(site, known);
-  const key = JSON.stringify(seasons);
+  const key = JSON.stringify(earlier);
   let belief = known.get(key) ?? null;
   if (belief) return belief;
-  for (const { crop, plan: chosen, seen } of seasons) {
+  for (const { crop, plan: chosen, seen } of earlier) {
     const plan = { ...planDefaults, ...chosen, ...cropAt(site, crop, chosen) };
     belief = learnSeason(site, plan, seen, Number.POSITIVE_INFINITY, belief).belief;
   }

@@ -8,6 +8,6 @@ const toCome = Number.POSITIVE_INFINITY;
 /** The site as it is for an onion of which earlier seasons there may have told. @param startDay left out: starts to come */
 export function grownSiteOf(asked: SiteAsked, startDay: number = toCome): Site {
   const site = metSiteOf(asked, startDay);
-  const belief = beliefAfter(site, asked.earlier ?? []);
+  const belief = beliefAfter(asked);
   return belief ? beliefSite(site, belief) : site;
 }

@@ -7,5 +7,5 @@ import { type SiteAsked, siteOf } from './site.ts';
  */
 export function metSiteOf(asked: SiteAsked, startDay: number): Site {
   const { weather = null, ...usual } = asked;
-  return siteOf(weather !== null && startDay < weather.until ? asked : usual);
+  return siteOf(weather !== null && startDay <= weather.lastStart ? asked : usual);
 }

@@ -76,7 +76,7 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     plantOutDay: plantOutFor(plantOutDay, chosen),
   };
   const met = metSiteOf(asked.site, plan.startDay);
-  const belief = beliefAfter(met, asked.site.earlier ?? []);
+  const belief = beliefAfter(asked.site);
   const before = belief ? beliefSite(met, belief) : met;
   const learning = learnSeason(met, plan, seen, today, belief);
   const site = learntSite(met, learning, belief);

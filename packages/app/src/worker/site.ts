@@ -34,8 +34,8 @@ export type WeatherMet = {
   /** Tells it from any other. */
   key: string;
   record: DailyRecord;
-  /** The first day that is still to come. */
-  until: DayNumber;
+  /** Crops started later have met none of it. */
+  lastStart: DayNumber;
 };
 
 /** Sites hold weather years and drivers, a few MB each. */

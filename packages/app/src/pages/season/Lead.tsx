@@ -3,6 +3,7 @@ import {
   seasonHeadline,
   seeSentence,
   standingSentences,
+  standsAsUsual,
   topsSentence,
   weekSentence,
 } from '@neckfall/answers';
@@ -44,7 +45,10 @@ export function Learnt({ ahead }: { ahead: SeasonAhead }) {
   const speaker = voice.value;
   if (!ahead.learnt) return null;
   const [, ...means] = countedSentences(ahead, speaker);
-  const said = [...means, ...learntSentences(ahead.learnt.season, speaker)];
+  const { season } = ahead.learnt;
+  const learnt = learntSentences(season, speaker);
+  const isUsual = season.observations > 0 && learnt.length === 0 && standsAsUsual(season.standing);
+  const said = [...means, ...learnt, ...(isUsual ? [speaker.say('learnt.as-usual')] : [])];
   return said.length > 0 ? <p class="learnt">{said.join(' ')}</p> : null;
 }
 

@@ -16,7 +16,7 @@ export function Season() {
   const crop = cropAsked.value;
   const options = planOptions.value;
   const day = today.value;
-  const observed = seen.value;
+  const observed = [...seen.value].reverse();
   const ground = grownSiteKey.value;
   const key = ground && JSON.stringify([ground, crop, options, day, observed]);
   const { answer, isFresh, failed } = useAnswer(key, () =>
