@@ -1,5 +1,9 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { neckfall } from './command-line.ts';
 import { kept, openFile, press, told, whole } from './kept-garden.ts';
 import { type App, axe, hasChromium, openApp, openFolds, ready } from './open-app.ts';
 
@@ -108,13 +112,13 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
   test('is noted of an earlier day and of other plants, which the next count takes up', async () => {
     const page = await withGarden('2027-05-20');
     await page.locator('.noted-when summary').click();
-    await page.getByLabel('Seen on').fill('2027-05-16');
+    await page.getByLabel('Day', { exact: true }).fill('2027-05-16');
     await page.getByLabel('On how many plants').fill('8');
     await asked(page).fill('4');
     await noteIt(page).click();
     await told(page, 'Noted: 16 May 2027, 8 plants: 4 green leaves.');
     await ready(page);
-    expect(await page.locator('.noted-when summary').textContent()).toContain('8 plants looked at');
+    expect(await page.locator('.noted-when summary').textContent()).toContain('on 8 plants');
     await context.close();
   });
 
@@ -282,6 +286,51 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     expect(await page.locator('.learnt').textContent()).toMatch(/Your leaves come \d+% faster than is usual/);
     await openFolds(page);
     expect(await page.locator('.how').textContent()).toMatch(/rests on about \d+ that fit/);
+    await context.close();
+  });
+
+  test('comes to what the command line says of the same garden file', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'neckfall-seen-'));
+    const file = join(folder, 'bank.neckfall.json');
+    const days = 100;
+    const weather = {
+      id: 'w',
+      placeId: 'bank',
+      firstDate: '2027-03-01',
+      tempMinC: Array.from({ length: days }, (_, at) => 5 + at / 20),
+      tempMaxC: Array.from({ length: days }, (_, at) => 13 + at / 15),
+      rainMm: Array.from({ length: days }, (_, at) => (at % 3 === 0 ? 6 : null)),
+      solarMJ: Array.from({ length: days }, () => null),
+      forecastFrom: null,
+      sources: [],
+    };
+    const observations = [
+      counted('2027-05-14', 4.5),
+      counted('2027-06-08', 7, { lookedAt: 8 }),
+      counted('2027-05-27', 5.5),
+    ];
+    const whole = { ...garden, observations, weather: [weather] };
+    writeFileSync(file, JSON.stringify(whole));
+    const said = (await neckfall('season', file, '--planting', 'bed', '--today', '2027-06-08')).replace(
+      /\s+/g,
+      ' ',
+    );
+    rmSync(folder, { recursive: true });
+    context = await app.context();
+    const first = await app.page(kept, { context });
+    await openFile(first, whole);
+    const page = await app.page(season('2027-06-08'), { context });
+    const heading = ((await page.locator('h1').textContent()) ?? '').replace(/\s+/g, ' ');
+    expect(said).toContain(heading.slice(heading.indexOf(':') + 1).trim());
+    for (const sentence of ((await page.locator('.learnt').textContent()) ?? '').split(/(?<=\.) /)) {
+      expect(said).toContain(sentence);
+    }
+    const rows = await page.locator('.expect tbody tr').all();
+    expect(rows.length).toBeGreaterThan(3);
+    for (const row of rows) {
+      const cells = await row.locator('th, td').allTextContents();
+      expect(said).toContain(cells.join(' ').replace(/\s+/g, ' '));
+    }
     await context.close();
   });
 

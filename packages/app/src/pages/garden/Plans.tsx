@@ -18,8 +18,15 @@ export function Plans({ garden }: { garden: Garden }) {
   const weather = useMemo(() => weatherByPlace(garden.weather), [garden.weather]);
 
   async function remove({ id, name }: GardenPlanting): Promise<void> {
+    // what was seen of it goes along, and comes back with it
     await changeGarden({ code: 'removed', name }, (now) =>
-      now ? { ...now, plantings: now.plantings.filter((planting) => planting.id !== id) } : now,
+      now
+        ? {
+            ...now,
+            plantings: now.plantings.filter((planting) => planting.id !== id),
+            observations: now.observations.filter(({ plantingId }) => plantingId !== id),
+          }
+        : now,
     );
     // the button is gone: go on from the list
     list.current?.focus();
