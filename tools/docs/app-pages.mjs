@@ -27,13 +27,51 @@ const pages = [
   { name: 'season', hash: `#/season?${garden}&${onion}&date=2027-04-14`, size: desk, scheme: 'light' },
 ];
 
+// the same garden with leaves counted, as far as its invented grower did
+const grown = `${garden.replace('2027-03-01', '2027-06-10')}&class=long&start=raised-seedlings&date=2027-02-20&planting=bed`;
+const counts = { '2027-05-14': 3, '2027-05-26': 4, '2027-06-08': 5 };
+const gardenFile = {
+  schema: 'neckfall/garden@1',
+  places: [
+    {
+      id: 'bank',
+      name: 'Pencarreg Bank',
+      latitudeDeg: 52.08,
+      longitudeDeg: -3.13,
+      elevationM: 160,
+      sunHours: 14,
+    },
+  ],
+  plantings: [
+    {
+      id: 'bed',
+      name: 'The long bed',
+      placeId: 'bank',
+      class: 'long',
+      start: 'raised-seedlings',
+      startDate: '2027-02-20',
+    },
+  ],
+  observations: Object.entries(counts).map(([date, leavesGreen]) => ({
+    id: date,
+    plantingId: 'bed',
+    date,
+    leavesGreen,
+    lookedAt: 5,
+  })),
+};
+pages.push(
+  { name: 'season-seen', hash: `#/season?${grown}`, size: desk, scheme: 'light', gardenFile },
+  { name: 'season-seen-phone', hash: `#/season?${grown}`, size: phone, scheme: 'dark', gardenFile },
+);
+
 const program = findChromium();
 if (!program) throw new Error('no Chromium: install one or name it in CHROMIUM_PATH');
 await buildApp();
 const { server, url } = await serve(appFolder);
 const browser = await chromium.launch({ executablePath: program, args: ['--no-sandbox', '--disable-gpu'] });
 mkdirSync(target, { recursive: true });
-for (const { name, hash, size, scheme } of pages) {
+for (const { name, hash, size, scheme, gardenFile: held } of pages) {
   const context = await browser.newContext({
     viewport: size,
     colorScheme: scheme,
@@ -42,6 +80,13 @@ for (const { name, hash, size, scheme } of pages) {
     reducedMotion: 'reduce',
   });
   const page = await context.newPage();
+  if (held) {
+    await page.goto(`${url}#/kept`);
+    const buffer = Buffer.from(JSON.stringify(held));
+    const file = { name: 'bank.neckfall.json', mimeType: 'application/json', buffer };
+    await page.locator('input[type=file]').first().setInputFiles(file);
+    await page.locator('.opened').waitFor();
+  }
   await page.goto(url + hash);
   await page.locator('main :is(h1, [role=alert])').first().waitFor();
   await page.waitForFunction(() => document.querySelector('[data-waiting]') === null);

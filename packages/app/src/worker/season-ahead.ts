@@ -57,7 +57,7 @@ export type SeasonAhead = {
 };
 
 /** Without the hundreds of seasons that it rests on; beside it what was to be expected in the same weather before. */
-export type Learnt = { season: LearntSeason; expected: SeasonSummary };
+type Learnt = { season: LearntSeason; expected: SeasonSummary };
 
 /** A season of one crop, with what should be seen of it today; what was not asked is chosen. */
 export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {

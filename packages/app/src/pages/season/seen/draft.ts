@@ -3,7 +3,7 @@ import { newId } from '../../../garden/new-id.ts';
 import { dayOf } from './question.ts';
 
 /** Numbers asked for on this page; a file may hold others, which stay. */
-export const askedNumbers = [
+const askedNumbers = [
   'leavesGreen',
   'neckMm',
   'bulbMm',
