@@ -49,7 +49,7 @@ export function logLikelihood(seen: readonly Sighting[], told: Told): number {
   for (const sighting of seen) {
     if (sighting.leavesGreen !== null) sum += ofLeaves(sighting, sighting.leavesGreen, told);
     if (sighting.bulbMm !== null) sum += ofBulb(sighting, sighting.bulbMm, told);
-    if (sighting.topsOverShare !== null) sum += ofTops(sighting, sighting.topsOverShare, told);
+    if (sighting.topsOver !== null) sum += ofTops(sighting, sighting.topsOver, told);
     if (sighting.flowering !== null) sum += ofFlowering(sighting, sighting.flowering.share, told);
     if (sighting.weighed !== null) sum += ofWeight(sighting, sighting.weighed, told);
   }
@@ -62,9 +62,11 @@ function ofLeaves({ at, plants }: Sighting, counted: number, told: Told): number
   return heavyTailed((Math.min(counted, mostGreenLeaves) - greenLeavesOn(told, at)) / sd);
 }
 
-/** Green leaves on a day from the start: none before it stands, fewer and fewer once the season is over. */
+/** Green leaves on a day from the start: more and more in a tray, and fewer and fewer once the season is over. */
 export function greenLeavesOn({ trace, outcome }: Told, at: number): number {
-  if (at < outcome.plantedOn || trace.length === 0) return 0;
+  const { emergedOn, plantedOn, leavesPlanted } = outcome;
+  if (trace.length === 0 || at < emergedOn) return 0;
+  if (at < plantedOn) return (leavesPlanted * (at - emergedOn)) / (plantedOn - emergedOn);
   if (at < trace.length) return trace.leavesGreen[at];
   const since = at - trace.length + 1;
   return trace.leavesGreen[trace.length - 1] * Math.max(0, 1 - since / topsDieDays);
@@ -98,13 +100,17 @@ function plantWidthMm({ leavesMade, bulbing, bulbG }: DayTrace, day: number): nu
 }
 
 /** Plants go over one by one about the day of neck fall; none over yet, and all over, tell one side only. */
-function ofTops({ at, plants }: Sighting, share: number, { outcome }: Told): number {
+function ofTops(
+  { at }: Sighting,
+  { share, of: plants }: { share: number; of: number },
+  { outcome }: Told,
+): number {
   const sd = spread.topsBetweenPlantsDays;
   const edge = Math.max(0.02, 0.5 / plants);
   // day of neck fall that this share tells, from its own
-  const offset = (of: number) => -sd * (normalQuantile(clamp(of, edge, 1 - edge)) - fallenZ);
+  const offset = -sd * (normalQuantile(clamp(share, edge, 1 - edge)) - fallenZ);
   const fellOn = outcome.reached === stage.fallen ? outcome.fellOn : Number.POSITIVE_INFINITY;
-  const away = fellOn - (at + offset(share));
+  const away = fellOn - (at + offset);
   const blur = spread.topsModelDays;
   if (share > edge && share < 1 - edge)
     return heavyTailed(Math.min(Math.abs(away), 200) / Math.hypot(blur, sd / Math.sqrt(plants)));

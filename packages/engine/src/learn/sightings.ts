@@ -9,7 +9,8 @@ export type Sighting = {
   leavesGreen: number | null;
   neckMm: number | null;
   bulbMm: number | null;
-  topsOverShare: number | null;
+  /** Share of tops over, and of how many plants. */
+  topsOver: { share: number; of: number } | null;
   /** Share of the stand in flower, and of how many plants. */
   flowering: { share: number; of: number } | null;
   /** Mean of the bulbs weighed, and how many they were. */
@@ -49,12 +50,16 @@ export function sightingsOf(
   return { seen, liftedOn, later: dated.filter(({ day }) => day > asOf).length };
 }
 
+/** A share of tops judged by eye is worth about so many that were counted; a share of fewer is one by eye too. */
+const topsByEye = 20;
+const fewestTops = 5;
+
 const nothingSeen = {
   plants: 1,
   leavesGreen: null,
   neckMm: null,
   bulbMm: null,
-  topsOverShare: null,
+  topsOver: null,
   flowering: null,
   weighed: null,
 };
@@ -69,12 +74,15 @@ function sightingOf(observation: Observation, at: SeasonDay, stand: number | nul
     leavesGreen: leavesGreen ?? null,
     neckMm: neckMm || null,
     bulbMm: bulbMm || null,
-    topsOverShare: topsOverShare ?? null,
+    topsOver:
+      topsOverShare === undefined
+        ? null
+        : { share: topsOverShare, of: Math.max(fewestTops, observation.lookedAt ?? topsByEye) },
     flowering: floweringCount !== undefined && of ? { share: Math.min(1, floweringCount / of), of } : null,
     weighed: weighedKg && bulbCount ? { meanG: (1000 * weighedKg) / bulbCount, bulbs: bulbCount } : null,
   };
 }
 
-function tells({ leavesGreen, bulbMm, topsOverShare, flowering, weighed }: Sighting): boolean {
-  return [leavesGreen, bulbMm, topsOverShare, flowering, weighed].some((value) => value !== null);
+function tells({ leavesGreen, bulbMm, topsOver, flowering, weighed }: Sighting): boolean {
+  return [leavesGreen, bulbMm, topsOver, flowering, weighed].some((value) => value !== null);
 }

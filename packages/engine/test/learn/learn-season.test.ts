@@ -159,6 +159,14 @@ describe('tops', () => {
     expect(p90 - p10).toBeLessThan(15);
   });
 
+  test('of which a share is told by eye tell much the same', () => {
+    const day = dayNumber(2027, 8, 25);
+    const { lookedAt, ...byEye } = noted(day, { topsOverShare: 0.5 });
+    expect(lookedAt).toBe(10);
+    const counted = fell(learntOf([noted(day, { topsOverShare: 0.5 })]));
+    expect(Math.abs(fell(learntOf([byEye])).p50 - counted.p50)).toBeLessThanOrEqual(3);
+  });
+
   test('of which none is over put the day off; all over put it back', () => {
     const usual = runPlan(site, plan).neckFall.days!.p50;
     expect(fell(learntOf([noted(usual, { topsOverShare: 0 })])).p10).toBeGreaterThan(usual);
