@@ -36,7 +36,7 @@ export { leastBulbMm, seeSentence, topsSentence, weekSentence, weekWords } from 
 export { seenSentences } from './seen-sentences.ts';
 export { freezesEachWinter, skyAndFrost } from './sky-and-frost.ts';
 export { spanPartsSentence, spanSentence } from './span-sentences.ts';
-export { standingSentences } from './standing-sentences.ts';
+export { standingSentences, standsAsUsual } from './standing-sentences.ts';
 export { meanwhileSentence, todaySentence } from './today-sentence.ts';
 export { tropicsSentence } from './tropics-sentence.ts';
 export { whatItHangsOn } from './what-it-hangs-on.ts';

@@ -2,6 +2,7 @@ import {
   type Belief,
   beliefSite,
   believedOf,
+  type DailyRecord,
   frostHollowC,
   type GardenPlanting,
   inFrostHollow,
@@ -14,6 +15,7 @@ import {
   runPlan,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import type { WeatherFile } from '../files/weather-file.ts';
 import { type Frame, openFrame, openGround, siteOptionsOf } from '../frame/frame.ts';
 import { laidOver, weatherUntil } from '../frame/garden-weather.ts';
 import { type AskedOnion, readOnion } from '../options/onion-options.ts';
@@ -92,6 +94,14 @@ function grownAs(planting: GardenPlanting, path: string, { options, speaker }: F
   return { onion, practice, grown };
 }
 
+/** The weather a garden keeps, under that of a file. */
+function keptFile(path: string, kept: DailyRecord, given: WeatherFile | null): WeatherFile {
+  const file = given
+    ? { path: given.path, reading: given.reading, record: laidOver(kept, given.record) }
+    : { path, reading: null, record: kept };
+  return { ...file, at: (place) => keptFile(path, kept, given?.at(place) ?? null) };
+}
+
 /** The place of a planting as a frame, with the weather that came there. */
 function gardenFrame({ path, file, place }: AskedPlanting, raw: RawSeason, speaker: Speaker): Frame {
   const { latitudeDeg, longitudeDeg, elevationM, sunHours } = place;
@@ -103,18 +113,12 @@ function gardenFrame({ path, file, place }: AskedPlanting, raw: RawSeason, speak
     ...setting,
     asked: { at: `${latitudeDeg},${longitudeDeg}`, point: { latitudeDeg, longitudeDeg, elevationM } },
     sunHours,
-    weather: record
-      ? {
-          path: given?.path ?? path,
-          missingCodes: given?.missingCodes ?? [],
-          record: given ? laidOver(record, given.record) : record,
-        }
-      : given,
+    weather: record ? keptFile(path, record, given) : given,
   };
   const ground = openGround(options, speaker, ownAssets);
   if (place.frostHollow) {
     ground.place = { ...ground.place, climate: inFrostHollow(ground.place.climate) };
-    ground.site = openSite(siteOptionsOf({ ...ground, options }));
+    ground.site = openSite(siteOptionsOf({ ...ground, options: { ...options, weather: ground.weather } }));
   }
   const frame = openFrame(options, speaker, ownAssets, ground);
   if (place.frostHollow)

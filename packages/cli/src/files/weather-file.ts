@@ -17,7 +17,8 @@ export type WeatherFile = {
   path: string;
   /** To plan with: without days whose values contradict each other. */
   record: DailyRecord;
-  reading: WeatherReading;
+  /** What the files were found to be; null: a garden kept it. */
+  reading: WeatherReading | null;
   /** The same with its days in the standard time of a place, where hours in another time make them. */
   at(place: { timeZone: string; longitudeDeg: number }): WeatherFile;
 };

@@ -37,8 +37,9 @@ export function recordWarnings(
     throw refuse(`weather-${impossible}`, { field: '--weather', exit: 3, values });
   }
   return [
-    ...readingWarnings(reading, '--weather', speaker),
-    ...leftOutWarning(reading, path, speaker),
+    ...(reading
+      ? [...readingWarnings(reading, '--weather', speaker), ...leftOutWarning(reading, path, speaker)]
+      : []),
     ...findings.map((finding) => findingSentence(finding, path, speaker)),
   ];
 }
