@@ -84,7 +84,7 @@ export type FoundFile = {
   format: WeatherFormat;
   encoding: string;
   station: FoundStation | null;
-  /** Other stations in the same file, by name: it is read for the first alone. */
+  /** Other stations in the same file, by name: it is read for one alone, a table for that with the most rows. */
   otherStations: string[];
   /** Months of different years put together: no weather that came. Its days are those of 2001. */
   typicalYear: boolean;

@@ -111,12 +111,12 @@ function namesAbove(
   }
   let best = { names: numberedNames(width), header: -1 };
   let most = 0;
-  const consider = (texts: string[], row: number) => {
+  const consider = (texts: string[], row: number, isJoined = false) => {
     const names = withUnitsBelow(texts.map(headerName), rows.slice(0, row));
     // names that say nothing to us are names, too, where they stand just above the data
     const isNames =
       row === 0 && texts.length >= width - 1 && texts.every((text) => kindOf(text) !== 'number');
-    const score = understood(names) - 0.01 * row + (isNames ? 0.02 : 0);
+    const score = understood(names) - 0.01 * row + (isNames ? 0.02 : 0) - (isJoined ? 0.1 : 0);
     if (score > most) {
       best = { names, header: rows[row]!.at };
       most = score;
@@ -130,10 +130,12 @@ function namesAbove(
     consider(
       cells.map((cell, at) => `${above[at] ?? ''} ${cell}`.trim()),
       row,
+      true,
     );
     consider(
       cells.map((cell, at) => `${filled[at] ?? ''} ${cell}`.trim()),
       row,
+      true,
     );
   }
   return best;

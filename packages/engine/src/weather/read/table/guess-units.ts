@@ -4,6 +4,8 @@ import type { UnitName } from './units.ts';
 export type Hints = {
   /** Some column states °F, inches, miles or inches of mercury. */
   isAmerican: boolean;
+  /** Rain that states no unit looks like inches. */
+  hasInches: boolean;
   /** Unit that other temperatures of the file state. */
   temperature: UnitName | null;
   /** Unit that other rain of the file states. */
@@ -13,15 +15,15 @@ export type Hints = {
 /** Values as they stand in the file, and whether some are written with decimals, if only `.0`. */
 export type Seen = { values: Float64Array; hasDecimals: boolean };
 
-/** Known values in rising order: some thousands from all over the file are enough. */
+/** Known values in rising order, without what may be a code: some thousands from all over the file are enough. */
 export function sortedSample(columns: readonly Seen[], mostAbsolute = 900): Float64Array {
   const kept: number[] = [];
   for (const { values } of columns) {
     const step = Math.max(1, Math.floor(values.length / 4000));
     for (let at = 0; at < values.length; at += step) {
       const value = values[at]!;
-      // codes for “not measured” are far beyond any weather
-      if (!Number.isNaN(value) && Math.abs(value) < mostAbsolute) kept.push(value);
+      const isCode = Math.abs(value) >= mostAbsolute || Math.floor(Math.abs(value)) === 99;
+      if (!Number.isNaN(value) && !isCode) kept.push(value);
     }
   }
   return Float64Array.from(kept).sort();
@@ -41,11 +43,11 @@ export function guessTemperature(columns: readonly Seen[], hints: Hints): UnitNa
     number,
   ];
   const isWhole = !columns.some(({ hasDecimals }) => hasDecimals) && sorted.every(Number.isInteger);
-  if (isWhole && (high > 135 || low < -75)) return '0.1 °C';
+  if (isWhole && (high > 135 || low < -75 || high - low > 130)) return '0.1 °C';
   if (low > 200 && high < 340) return 'K';
   // no place has a median day above 43 °C, or one in fifty above 54
   if (middle > 43 || high > 54) return '°F';
-  if (hints.isAmerican && high > 38 && low > -25) return '°F';
+  if ((hints.isAmerican || hints.hasInches) && high > 38 && low > -25) return '°F';
   // whole degrees about 36 that swing widely: a cold season in °F rather than a hot place
   return isWhole && middle > 30 && high - low > 28 ? '°F' : '°C';
 }
@@ -59,7 +61,8 @@ export function guessRain(columns: readonly Seen[], temperature: UnitName | null
   if (temperature === '0.1 °C') return '0.1 mm';
   // rain alone, all in whole numbers and more than falls in mm
   if (temperature === null && isWhole && quantile(wet, 0.9) > 90) return '0.1 mm';
-  if (temperature === '°F' || hints.isAmerican) return most < 20 ? 'in' : 'mm';
+  if (temperature === '°F' || hints.isAmerican || (temperature === null && hints.hasInches))
+    return most < 20 ? 'in' : 'mm';
   return 'mm';
 }
 
@@ -72,3 +75,14 @@ export function guessSun(values: Float64Array, isDays: boolean): UnitName {
   if (high <= 450) return 'W/m²';
   return high <= 3500 ? 'J/cm²' : 'Wh/m²';
 }
+
+/** Rain of hundredths, and never much of it, is in inches; gauges of millimetres count tenths, or much more. */
+export function looksLikeInches(columns: readonly Seen[]): boolean {
+  const wet = sortedSample(columns).filter((value) => value > 0);
+  const hundredths = wet.filter((value) => Math.abs(value * 10 - Math.round(value * 10)) > 1e-6);
+  return wet.length >= fewestWet && hundredths.length > wet.length / 3 && wet.at(-1)! < mostInches;
+}
+
+const fewestWet = 5;
+/** Few days of a year have more, inches (ours). */
+const mostInches = 6;

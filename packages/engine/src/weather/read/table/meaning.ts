@@ -14,7 +14,7 @@ const temperature =
 const otherTemperature =
   /dew|taupunkt|rosee|ros.e |rocio|roc.o |orvalho|rugiada|dauw|feel|gefuhl|gefuehl|empfund|ressent|sensa|percepi|aparente|wet ?bulb|bulbo (?:um|hum)|feuchtk|soil| sol |boden|suelo|suolo|grond|bodem|water|wasser| eau|agua|acqua|pool|sea |meer|chill|heat|hitze|hissa|humidex|thw|thsw|gras|tgk|surface|skin|road|battery|batt|cpu|device|globe|green ?house|gewachsh|invernadero|estufa|fridge|kuhl|range|spread|differ|amplitud|ecart|depart|normal|anomal|deg(?:ree)? day|gdd|hdd|cdd|growing|variation|trend|tendenz| rate|stdev| std|flag|qual|attribut|t2mdew|t2mwet|t2m range|wind|humid|feucht|press|druck|leaf|blatt|record|vapou?r|wet |humeda|umida| time | zeit | heure | hora | ora |previous/;
 const indoors =
-  / in |indoor|inside|innen|inter[ni]|interieur|int.rieur| int |binnen|dentro| room|zimmer|wohn|salon|living|house|basement|console| tempin| intemp|stanza|habitacion| casa |kitchen|office|attic|keller|cave |maison/;
+  / in $|temp(?:erature?)? in (?!the |last |shade|screen|air|\d)|^ in |indoor|inside|innen|inter[ni]|interieur|int.rieur| int |binnen|dentro| room|zimmer|wohn|salon|living|house|basement|console| tempin| intemp|stanza|habitacion| casa |kitchen|office|attic|keller|cave |maison/;
 const outdoors =
   / out|outdoor|outtemp|tempout|outside|aussen|au.en|exter|ext |buiten|estern|fuera|fora |exterieur|ambient|air|luft|ext.rieur/;
 const most =
@@ -41,13 +41,18 @@ const total = /total|gesamt|summe|cumul|kumul|acumul|counter|zahler|totaal|total
 const event = /event|ereignis|evenement|evento/;
 
 const sun =
-  /solar|sol ?rad|radiat|strahl|rayonn|radiac|radiaz|straling|ghi| irrad|insol|shortwave|allsky sfc sw dwn|srad| rg |fg (?:lberg|strahl)|zonnestr/;
+  /solar|slr|sol ?rad|radiat|strahl|rayonn|radiac|radiaz|straling|ghi| irrad|insol|shortwave|allsky sfc sw dwn|srad| rg |fg (?:lberg|strahl)|zonnestr/;
 const otherSun =
   /uv|ultra|max| high| hi |dhi|dni|diffus|direct|difus|infrar|longwave|langw|terrestr| net |clear|clrsky| par |panel|yield|batter|index|theoret|potential|hours|stunden|duration|dauer|percent|flag|qual|minutes|min |instant|normal/;
 
+/** Written in many ways, with words that mean something else by themselves. */
+const ofOneDay =
+  / (?:(?:in|over|for|of|within) )?(?:the )?(?:last |past |previous )?24 ?(?:hours|hour|hrs|hr|h|std|stunden|heures|horas|ore|uur) /;
+
 /** What a column of that name holds; null for nothing of use. Columns of dates are told by what stands in them. */
 export function meaningOf(name: HeaderName): Meaning | null {
-  const { words, unit } = name;
+  const { unit } = name;
+  const words = name.words.replace(ofOneDay, ' 24h ');
   const of = unit === null ? null : unitIsOf(unit);
   if (of === null || of === 'temperature') {
     const found = temperatureMeaning(words, of !== null);
@@ -88,7 +93,7 @@ function rainMeaning(words: string, isRate: boolean): { as: WeatherQuantity; ran
   if (event.test(words)) return null;
   const broad = broadRain.test(words) ? 1 : 0;
   // of the last 24 hours: a day's amount in a row a day, else one that overlaps the next
-  if (/ 24 ?(?:h|std|hr)/.test(words)) return { as: 'rainDayMm', rank: 2 };
+  if (/ 24h /.test(words)) return { as: 'rainDayMm', rank: 2 };
   if (oneDay.test(words)) return { as: 'rainDayMm', rank: 8 + broad };
   if (longer.test(words))
     return { as: 'rainSumMm', rank: year.test(words) ? 3 : /month|monat|mois|mes|maand/.test(words) ? 2 : 1 };
@@ -99,7 +104,7 @@ function rainMeaning(words: string, isRate: boolean): { as: WeatherQuantity; ran
 
 /** Whether a name is one of dates or times; content decides. */
 const dates =
-  /date|datum|when|fecha|^ data |dato |day|jour|tag |giorno|dia |time|zeit|stamp|hora|heure| ora |uhr|tijd|uur|horodat|epoch|valid|observ|utc|gmt|lst|yyyy|yymm|aaaammjj| dt /;
+  /date|datum|when| ts |unix|moment|fecha|^ data |dato |day|jour|tag |giorno|dia |time|zeit|stamp|hora|heure| ora |uhr|tijd|uur|horodat|epoch|valid|observ|utc|gmt|lst|yyyy|yymm|aaaammjj| dt /;
 export function isDateName({ words }: HeaderName): boolean {
   return dates.test(words);
 }

@@ -1,5 +1,5 @@
 import type { ReadColumn, Spacing } from './choose-columns.ts';
-import { guessRain, guessSun, guessTemperature, type Hints } from './guess-units.ts';
+import { guessRain, guessSun, guessTemperature, type Hints, looksLikeInches } from './guess-units.ts';
 import type { HeaderName } from './header-name.ts';
 import type { TableProfile } from './profile.ts';
 import { kindOfQuantity, type UnitName, unitIsOf } from './units.ts';
@@ -18,7 +18,12 @@ export function unitsOf(
     return units.find((unit) => unit !== null && unitIsOf(unit) === kind) ?? null;
   };
   const unstated = (kind: string) => ofKind(kind).filter(({ meaning }) => meaning.unit === null);
-  const hints: Hints = { isAmerican, temperature: stated('temperature'), rain: stated('rain') };
+  const hints: Hints = {
+    isAmerican,
+    hasInches: looksLikeInches(unstated('rain')),
+    temperature: stated('temperature'),
+    rain: stated('rain'),
+  };
   const known = profile.units?.(
     columns.map(({ name, values, hasDecimals }) => ({ words: name.words, values, hasDecimals })),
   );

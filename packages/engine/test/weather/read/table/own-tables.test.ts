@@ -136,6 +136,24 @@ const daily: [what: string, text: string, days: string[]][] = [
     ['2024-06-01 15/30/2.54/27.2', '2024-06-02 10/25/0/4.18'],
   ],
   [
+    'long names in words',
+    'day of observation|maximum air temperature in the last 24 hours (degC)|minimum air temperature in the last 24 hours (degC)|rainfall total in the last 24 hours (mm)\n2024-06-01|20|10|1\n2024-06-02|21|11|2',
+    ['2024-06-01 10/20/1', '2024-06-02 11/21/2'],
+  ],
+  [
+    'a winter in °F that nothing states but inches of rain',
+    `date,high,low,precip\n${Array.from({ length: 20 }, (_, at) => `2024-01-${two(at + 1)},${at % 2 === 0 ? 50 : 32},${at % 2 === 0 ? 32 : 14},${at % 3 === 0 ? 0.25 : 0}`).join('\n')}`,
+    Array.from(
+      { length: 20 },
+      (_, at) => `2024-01-${two(at + 1)} ${at % 2 === 0 ? '0/10' : '-10/0'}/${at % 3 === 0 ? 6.35 : 0}`,
+    ),
+  ],
+  [
+    'whole degrees with -99 for nothing',
+    `date,max,min\n${Array.from({ length: 20 }, (_, at) => `2024-01-${two(at + 1)},${at % 4 === 0 ? '-99,-99' : '9,1'}`).join('\n')}`,
+    Array.from({ length: 20 }, (_, at) => `2024-01-${two(at + 1)} ${at % 4 === 0 ? '-/-' : '1/9'}/-`),
+  ],
+  [
     'temperature of other things beside that of the air',
     'Date,Soil Temp Max,Soil Temp Min,Max Temp,Min Temp,Dew Point Max,Indoor Temp Max,Water Temp Min\n2024-05-01,11,9,15,4,8,24,7\n2024-05-02,12,10,16,5,9,25,8',
     ['2024-05-01 4/15/-', '2024-05-02 5/16/-'],
@@ -215,6 +233,14 @@ const readings: [what: string, text: string, days: string[]][] = [
         `6/${date + 13}/24\t${hour % 12 || 12}:00${hour < 12 ? 'a' : 'p'}\t${degrees(hour, 41, 59)}\t60\t40\t80\t---\t${hour === 7 ? '0.10' : '0.00'}\t0.00\t70.1`,
     )}`,
     ['2024-06-14 5/15/2.54', '2024-06-15 5/15/2.54'],
+  ],
+  [
+    'a logger: names, units and kinds in three rows, below a row of its own',
+    `"LOG5","Pencarreg","1","os"\n"TIMESTAMP","RECORD","AirTC_Avg","RH","Rain_mm_Tot","SlrW_Avg"\n"TS","RN","Deg C","%","mm","W/m^2"\n"","","Avg","Smp","Tot","Avg"\n${twoDays(
+      (date, hour) =>
+        `"2024-05-2${date} ${two(hour)}:00:00",${hour},${degrees(hour, 8, 20)},80,${hour === 9 ? 0.4 : 0},${hour === 11 ? 500 : 0}`,
+    )}`,
+    ['2024-05-21 8/20/0.4/1.8', '2024-05-22 8/20/0.4/1.8'],
   ],
   [
     'French hours as 13h00, the hour 24 and the sun in W/m²',
