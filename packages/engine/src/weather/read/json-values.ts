@@ -12,7 +12,7 @@ export function documentOf(text: string): { ok: true; content: unknown } | (File
   }
 }
 
-export function isObject(value: unknown): value is JsonObject {
+function isObject(value: unknown): value is JsonObject {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 

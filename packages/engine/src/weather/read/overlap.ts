@@ -17,7 +17,7 @@ export type Overlap = {
 };
 
 /** Values so near are one, rounded otherwise: °C, mm and MJ m⁻². */
-export const agreesWithin = 0.05;
+const agreesWithin = 0.05;
 const rounding = 1e-6;
 const mostExamples = 5;
 

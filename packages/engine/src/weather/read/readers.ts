@@ -9,7 +9,7 @@ import { tableReaders } from './table/readers.ts';
 import { tmy3 } from './tmy3.ts';
 
 /** Every format that is known, those first that say most plainly what they are. */
-export const readers: readonly WeatherFormatReader[] = [
+const readers: readonly WeatherFormatReader[] = [
   epw,
   tmy3,
   ghcnDailyFixed,

@@ -1,7 +1,7 @@
 import { type DayNumber, dayNumber } from '../../calendar/index.ts';
 
 /** The year that the days of a typical year are given; it has no 29 February, as those years have none. */
-export const typicalYearStands = 2001;
+const typicalYearStands = 2001;
 
 /** A row of an hourly file of a year: minutes from midnight of its printed day, whole rows one after the other. */
 export type HourRow = { year: number; month: number; date: number; minute: number };

@@ -1,7 +1,7 @@
 import { formatDay, noCorrections, readWeather, type WeatherCorrections } from '../../../src/index.ts';
 
 /** A text read alone, of a place of which nothing is known. */
-export function readText(text: string, corrections: Partial<WeatherCorrections> = {}) {
+function readText(text: string, corrections: Partial<WeatherCorrections> = {}) {
   return readWeather(
     [{ file: 'a', text, encoding: 'utf-8' }],
     { ...noCorrections, ...corrections },
