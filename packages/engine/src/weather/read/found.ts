@@ -99,6 +99,8 @@ export type FoundFile = {
   /** Numbers that stood for “not measured”, and were left out. */
   missingCodes: MissingCode[];
   record: DailyRecord;
+  /** Rows of a table that were passed over, for no day that exists could be read in them; absent: none. */
+  passedOver?: { rows: number; firstLine: number };
   /** Days that have a row, whatever stands in it. */
   daysWithRow: number;
   flagged: FlaggedValue[];

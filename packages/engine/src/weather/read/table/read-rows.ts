@@ -41,6 +41,8 @@ export type Rows = {
   marks: Mark[];
   /** Null: nothing was open. */
   dateOrder: DateOrder | null;
+  /** Rows in which no day that exists could be read. */
+  passedOver: { rows: number; firstLine: number } | null;
   /** Stations whose rows were passed over. */
   otherStations: string[];
 };
@@ -55,6 +57,7 @@ export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: fals
   const { lines, delimiter, from, header } = table;
   const most = lines.length - from;
   const isOpen = new Uint8Array(most);
+  const lineOf = new Int32Array(most);
   const parts = { a: new Int32Array(most), b: new Int32Array(most), c: new Int32Array(most) };
   const minute = new Float64Array(most);
   const offset = new Float64Array(most);
@@ -83,6 +86,7 @@ export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: fals
       bad ??= { line: at + 1, received: cells.slice(0, 3).join(' ') };
       continue;
     }
+    lineOf[count] = at + 1;
     isOpen[count] = date.form === 'open' ? 1 : 0;
     parts.a[count] = date.a;
     parts.b[count] = date.b;
@@ -129,14 +133,17 @@ export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: fals
   const kept: number[] = [];
   const station = [...stations].reduce((a, b) => (b[1] > a[1] ? b : a), ['', 0])[0];
   let impossible = 0;
+  let firstBad = bad?.line ?? Number.POSITIVE_INFINITY;
   for (let row = 0; row < count; row++) {
     const { a, b, c } = parts;
     day[row] =
       isOpen[row] === 1
         ? dayOfParts(order.order, a[row]!, b[row]!, c[row]!)
         : dayOf(a[row]!, b[row]!, c[row]!);
-    if (Number.isNaN(day[row]!)) impossible++;
-    else if (stations.size < 2 || stationOf[row] === station) kept.push(row);
+    if (Number.isNaN(day[row]!)) {
+      impossible++;
+      firstBad = Math.min(firstBad, lineOf[row]!);
+    } else if (stations.size < 2 || stationOf[row] === station) kept.push(row);
   }
   if (impossible > badShare * count) {
     return issue('bad-date', from + 1, lines[from]!, 'a day that exists, of the years 1700 to 2200');
@@ -158,6 +165,8 @@ export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: fals
       values: columns.map(take),
       marks: marks.flatMap((mark) => (rowOf[mark.row]! < 0 ? [] : [{ ...mark, row: rowOf[mark.row]! }])),
       dateOrder: order.isGuessed ? order.order : null,
+      passedOver:
+        firstBad === Number.POSITIVE_INFINITY ? null : { rows: badRows + impossible, firstLine: firstBad },
       otherStations: [...stations.keys()].filter((name) => name !== station),
     },
   };

@@ -194,6 +194,7 @@ function foundOf(read: ReadRows): FileReading {
         .filter((name) => name !== '' && !used.some(({ column }) => column === name)),
       missingCodes,
       record,
+      ...(rows.passedOver === null ? {} : { passedOver: rows.passedOver }),
       daysWithRow,
       ...flags,
     },

@@ -66,7 +66,7 @@ export function stationOf(table: Table): FoundStation | null {
     const values = cellsOf(next, table.delimiter);
     for (const [cell, part] of parts.entries()) if (keys.length > 2) put(part, values[cell] ?? '');
   }
-  const first = cellsOf(table.lines[table.from]!, table.delimiter);
+  const first = cellsOf(table.lines[table.from] ?? '', table.delimiter);
   const columns = table.names.map(({ column }) => partOf(column));
   // a name before a number
   const named = table.names.findIndex(({ words }) => / name | nombre | nome | nom /.test(words));

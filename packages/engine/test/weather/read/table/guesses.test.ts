@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../../src/calendar/index.ts';
 import type { WeatherQuantity } from '../../../../src/weather/index.ts';
-import { daysRead, foundIn, readText } from './days-read.ts';
+import { daysRead, foundIn, readText, two } from './days-read.ts';
 
 const columns = (...asked: [string, WeatherQuantity | null, string | null][]) => ({
   columns: asked.map(([column, as, unit]) => ({ column, as, unit })),
@@ -133,6 +133,15 @@ describe('doubtful values', () => {
     expect(foundIn(text).flagged).toMatchObject([
       { field: 'tempMinC', value: -14, why: 'outlier', leftOut: false },
     ]);
+  });
+
+  it('that have no day that exists are passed over, and counted', () => {
+    const rows = Array.from({ length: 12 }, (_, at) => `${two(at + 18)}.02.2023;9;1`).join('\n');
+    const found = foundIn(`Datum;Max (°C);Min (°C)\n${rows}\nMittel;9;1`);
+    expect(found.record.days).toBe(11);
+    // 29 February 2023; a mean below the days is none of them
+    expect(found.passedOver).toEqual({ rows: 1, firstLine: 13 });
+    expect(foundIn('date,tmax,tmin\n2024-02-29,9,1').passedOver).toBeUndefined();
   });
 
   it('for “not measured” are none, and counted', () => {

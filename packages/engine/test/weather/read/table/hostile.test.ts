@@ -90,6 +90,10 @@ describe('a hostile table', () => {
   });
 
   it.each([
+    [
+      'a line of places and nothing else',
+      'latitude,longitude,elevation,utc_offset_seconds\n\ntime,temperature_2m_max (°C)\n2024-01-01,9',
+    ],
     ['ten million commas', ','.repeat(1e7)],
     ['two million quotation marks', '"'.repeat(2e6)],
     ['ten million line ends', '\n'.repeat(1e7)],
