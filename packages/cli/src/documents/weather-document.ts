@@ -24,6 +24,7 @@ export function weatherDocument(reading: WeatherReading, said: WeatherSaid, days
       otherStations,
       typicalYear: found.typicalYear,
       timeBase: found.timeBase,
+      utcOffsetH: found.utcOffset?.offsetH ?? null,
       dateOrder: found.dateOrder,
       columns: found.columns.map(({ column, as, unit }) => ({ column, as, unit })),
       unused: found.unused,

@@ -31,6 +31,8 @@ export const weatherSchema = v.object({
       otherStations: v.array(v.string()),
       typicalYear: v.boolean(),
       timeBase: v.picklist(['local-standard', 'utc', 'as-printed']),
+      /** Hours from UTC of the standard time that its days are made of, where it was moved to it. */
+      utcOffsetH: number,
       /** Order of day, month and year where the dates left it open. */
       dateOrder: v.nullable(v.picklist(['ymd', 'dmy', 'mdy'])),
       columns: v.array(

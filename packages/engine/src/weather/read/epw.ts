@@ -1,5 +1,5 @@
 import { firstLineOf, linesOf } from '../lines-of.ts';
-import { refused, takenColumns } from './fixed-columns.ts';
+import { offsetAsked, refused, takenColumns } from './fixed-columns.ts';
 import type {
   FileReading,
   ReadingPlace,
@@ -84,8 +84,8 @@ function read(
   const [, name = '', , , source = '', , latitude, longitude, zone, elevation] = location;
   const zoneH = numberOf(zone);
   const isTypical = isTypicalYear(table.rows) || typicalSources.test(source);
-  const askedH = corrections.utcOffsetH ?? place.utcOffsetH;
-  const shift = isTypical || askedH === null || zoneH === null ? 0 : (askedH - zoneH) * 60;
+  const asked = isTypical || zoneH === null ? null : offsetAsked(corrections, place);
+  const shift = asked === null || zoneH === null ? 0 : (asked.offsetH - zoneH) * 60;
   const days = daysOfHourTable(table, wanted.taken, isTypical, shift);
   if (days.columns.length === 0) {
     return refused('no-values', {
@@ -107,6 +107,7 @@ function read(
       otherStations: [],
       typicalYear: isTypical,
       timeBase: 'local-standard',
+      utcOffset: asked,
       dateOrder: null,
       missingCodes: [],
       unused: [],

@@ -1,4 +1,11 @@
-import type { FileReading, FoundColumn, WeatherCorrections, WeatherIssue, WeatherQuantity } from './found.ts';
+import type {
+  FileReading,
+  FoundColumn,
+  ReadingPlace,
+  WeatherCorrections,
+  WeatherIssue,
+  WeatherQuantity,
+} from './found.ts';
 
 /** A column that its format gives a name and a unit. */
 export type FixedColumn = { column: string; as: WeatherQuantity; unit: string };
@@ -37,4 +44,13 @@ export function toldColumns(columns: readonly FixedColumn[], used: ReadonlySet<s
   return columns
     .filter(({ column }) => used.has(column))
     .map(({ column, as, unit }) => ({ column, as, unit }));
+}
+
+/** Whose standard time the days are made of, where the file's own is not taken. */
+export function offsetAsked(
+  corrections: WeatherCorrections,
+  place: ReadingPlace,
+): { offsetH: number; from: 'correction' | 'place' } | null {
+  if (corrections.utcOffsetH !== null) return { offsetH: corrections.utcOffsetH, from: 'correction' };
+  return place.utcOffsetH === null ? null : { offsetH: place.utcOffsetH, from: 'place' };
 }

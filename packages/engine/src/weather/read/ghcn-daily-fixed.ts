@@ -1,9 +1,10 @@
 import { dayNumber, isLeapYear } from '../../calendar/index.ts';
 import type { RecordField } from '../daily-record.ts';
 import { firstLineOf, linesOf } from '../lines-of.ts';
-import { type DaysMet, dayMet, recordOfDays } from './days-met.ts';
+import { type DaysMet, dayMet } from './days-met.ts';
 import { type FixedColumn, refused, takenColumns, toldColumns } from './fixed-columns.ts';
-import { believable, checkDays, flag, noFlags } from './flagged.ts';
+import { fixedWidthFile } from './fixed-width-file.ts';
+import { believable, flag, noFlags } from './flagged.ts';
 import type { FileReading, WeatherCorrections, WeatherFormatReader, WeatherText } from './found.ts';
 import { firstYear, lastYear } from './years.ts';
 
@@ -30,7 +31,7 @@ export const ghcnDailyFixed: WeatherFormatReader = {
   read,
 };
 
-function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrections): FileReading {
+function read(text: WeatherText, corrections: WeatherCorrections): FileReading {
   const wanted = takenColumns(columns, corrections);
   if (!wanted.ok) return wanted;
   const fields = new Map(wanted.taken.map(({ column, as }) => [column, as]));
@@ -40,7 +41,7 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
   const others = new Set<string>();
   const stations = new Set<string>();
   let number = 0;
-  for (const line of linesOf(text)) {
+  for (const line of linesOf(text.text)) {
     number++;
     if (line.trim() === '') continue;
     const parts = /^(.{11})(\d{4})(\d{2})(.{4})/.exec(line);
@@ -95,28 +96,8 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
     const received = [...others].join(', ');
     return refused('no-values', { field: 'element', received, expected: 'values of TMAX, TMIN or PRCP' });
   }
-  const record = recordOfDays(days);
-  checkDays(record, flags);
-  const [name, ...otherStations] = stations;
-  return {
-    ok: true,
-    found: {
-      file,
-      format: 'ghcn-daily-fixed',
-      encoding,
-      station: { name, latitudeDeg: null, longitudeDeg: null, elevationM: null },
-      otherStations,
-      typicalYear: false,
-      timeBase: 'as-printed',
-      dateOrder: null,
-      columns: toldColumns(columns, used),
-      missingCodes: [],
-      unused: [...others],
-      record,
-      daysWithRow: days.size,
-      ...flags,
-    },
-  };
+  const met = { days, flags, stations, columns: toldColumns(columns, used), unused: [...others] };
+  return { ok: true, found: fixedWidthFile(text, 'ghcn-daily-fixed', met) };
 }
 
 function firstOf(names: ReadonlySet<string>): string {

@@ -2,9 +2,10 @@ import { type DayNumber, parseDay } from '../../calendar/index.ts';
 import { fahrenheitToCelsius, inchesToMm } from '../../units/index.ts';
 import type { RecordField } from '../daily-record.ts';
 import { firstLineOf, linesOf } from '../lines-of.ts';
-import { type DaysMet, dayMet, recordOfDays } from './days-met.ts';
+import { type DaysMet, dayMet } from './days-met.ts';
 import { type FixedColumn, refused, takenColumns, toldColumns } from './fixed-columns.ts';
-import { checkDays, flag, noFlags } from './flagged.ts';
+import { fixedWidthFile } from './fixed-width-file.ts';
+import { flag, noFlags } from './flagged.ts';
 import type { FileReading, WeatherCorrections, WeatherFormatReader, WeatherText } from './found.ts';
 import { firstYear, lastYear } from './years.ts';
 
@@ -55,7 +56,7 @@ export const gsodFixed: WeatherFormatReader = {
   read,
 };
 
-function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrections): FileReading {
+function read(text: WeatherText, corrections: WeatherCorrections): FileReading {
   const wanted = takenColumns(parts, corrections);
   if (!wanted.ok) return wanted;
   const days: DaysMet = new Map();
@@ -63,7 +64,7 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
   const used = new Set<string>();
   const stations: string[] = [];
   let number = 0;
-  for (const line of linesOf(text)) {
+  for (const line of linesOf(text.text)) {
     number++;
     // files of several years set one behind the other have several heads
     if (line.trim() === '' || header.test(line)) continue;
@@ -93,28 +94,8 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
   }
   if (days.size === 0) return refused('no-days', { expected: 'a line a day below the names of the columns' });
   if (used.size === 0) return refused('no-values', { expected: 'values of MAX, MIN or PRCP' });
-  const record = recordOfDays(days);
-  checkDays(record, flags);
-  const [name, ...otherStations] = stations;
-  return {
-    ok: true,
-    found: {
-      file,
-      format: 'gsod-fixed',
-      encoding,
-      station: { name, latitudeDeg: null, longitudeDeg: null, elevationM: null },
-      otherStations,
-      typicalYear: false,
-      timeBase: 'as-printed',
-      dateOrder: null,
-      columns: toldColumns(parts, used),
-      missingCodes: [],
-      unused: [],
-      record,
-      daysWithRow: days.size,
-      ...flags,
-    },
-  };
+  const met = { days, flags, stations, columns: toldColumns(parts, used), unused: [] };
+  return { ok: true, found: fixedWidthFile(text, 'gsod-fixed', met) };
 }
 
 function dayOf([, , , year, month, date]: RegExpExecArray): DayNumber | null {

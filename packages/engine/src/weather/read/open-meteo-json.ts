@@ -1,7 +1,7 @@
 import { civilDate, parseDay } from '../../calendar/index.ts';
 import { emptyRecord, type RecordField } from '../daily-record.ts';
 import { type DaysMet, dayMet, recordOfDays } from './days-met.ts';
-import { type FixedColumn, refused, takenColumns } from './fixed-columns.ts';
+import { type FixedColumn, offsetAsked, refused, takenColumns } from './fixed-columns.ts';
 import { checkDays, type Flags, noFlags } from './flagged.ts';
 import type {
   FileReading,
@@ -68,8 +68,8 @@ function read(
     return refused('no-values', { field: 'hourly', expected });
   }
   const offsetMinutes = (numberIn(content, 'utc_offset_seconds') ?? 0) / 60;
-  const askedH = corrections.utcOffsetH ?? place.utcOffsetH;
-  const shift = askedH === null ? 0 : askedH * 60 - offsetMinutes;
+  const asked = offsetAsked(corrections, place);
+  const shift = asked === null ? 0 : asked.offsetH * 60 - offsetMinutes;
   const flags = noFlags();
   const dayMinutes = minutesOf(content, 'daily', offsetMinutes);
   const hourMinutes = minutesOf(content, 'hourly', offsetMinutes);
@@ -104,7 +104,8 @@ function read(
       },
       otherStations: places.slice(1).map(pointOf),
       typicalYear: false,
-      timeBase: isByHour && askedH !== null ? 'local-standard' : offsetMinutes === 0 ? 'utc' : 'as-printed',
+      timeBase: isByHour && asked !== null ? 'local-standard' : offsetMinutes === 0 ? 'utc' : 'as-printed',
+      utcOffset: isByHour ? asked : null,
       dateOrder: null,
       columns: taken.map(({ column, as, unit }) => ({ column, as, unit })),
       missingCodes: [],
