@@ -41,6 +41,7 @@ function gardenOf(bytes: ArrayBuffer, newId: () => string): RestoredGarden | Gar
   } catch {
     return { problem: 'not-text' };
   }
+  if (isNestedTooDeep(text)) return { problem: 'too-deep' };
   let found: unknown;
   try {
     found = JSON.parse(text);
@@ -49,7 +50,6 @@ function gardenOf(bytes: ArrayBuffer, newId: () => string): RestoredGarden | Gar
   }
   const long = longList(found);
   if (long) return { problem: 'too-many', ...long };
-  if (isNestedTooDeep(found)) return { problem: 'too-deep' };
   const restored = restoreGarden(found, newId);
   const wrong = restored.changes.find(isNoGarden);
   return wrong ? { problem: 'not-garden', found: wrong.found } : restored;

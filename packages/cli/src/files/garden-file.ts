@@ -75,11 +75,11 @@ export function changeSentences(
 /** Reads and restores a garden file, or refuses it with exit code 3. @param field what named it on the command line */
 export function readGardenText(path: string, field: string): GardenText {
   const { bytes, text } = textOf(path, field);
+  if (isNestedTooDeep(text))
+    throw refuse('garden-too-deep', { field, exit: 3, values: { value: path, levels: mostLevels } });
   const found = jsonOf(text, path, field);
   const long = longList(found);
   if (long) throw refuse('garden-too-many', { field, exit: 3, values: { value: path, ...long } });
-  if (isNestedTooDeep(found))
-    throw refuse('garden-too-deep', { field, exit: 3, values: { value: path, levels: mostLevels } });
   return { bytes, text, found, ...restoreGarden(found) };
 }
 

@@ -1,16 +1,30 @@
 /** Lists and records within each other: a garden has four such levels, and fields unknown here may have more. */
 export const mostLevels = 64;
 
-/** Whether lists and records lie deeper in each other than anything that is to be written or kept again may. */
-export function isNestedTooDeep(value: unknown): boolean {
-  let layer = [value].filter(isHolder);
-  for (let level = 0; layer.length > 0; level++) {
-    if (level === mostLevels) return true;
-    layer = layer.flatMap((holder) =>
-      (Array.isArray(holder) ? holder : Object.values(holder)).filter(isHolder),
-    );
+const [quote, backslash] = [34, 92];
+const [openList, closeList, openRecord, closeRecord] = [91, 93, 123, 125];
+
+/**
+ * Whether lists and records lie deeper in each other than anything that is to be written or kept again may.
+ *
+ * @param text JSON, which need not have been read yet: what is nested without end is slow to read
+ */
+export function isNestedTooDeep(text: string): boolean {
+  let level = 0;
+  for (let at = 0; at < text.length; at++) {
+    const sign = text.charCodeAt(at);
+    if (sign === quote) at = endOfString(text, at);
+    else if (sign === openList || sign === openRecord) level++;
+    else if (sign === closeList || sign === closeRecord) level--;
+    if (level > mostLevels) return true;
   }
   return false;
+}
+
+function endOfString(text: string, start: number): number {
+  let at = start + 1;
+  while (at < text.length && text.charCodeAt(at) !== quote) at += text.charCodeAt(at) === backslash ? 2 : 1;
+  return at;
 }
 
 function isHolder(value: unknown): value is object {
