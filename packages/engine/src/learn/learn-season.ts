@@ -1,7 +1,15 @@
 import type { DayNumber } from '../calendar/index.ts';
 import type { Observation } from '../garden/index.ts';
 import { quantileSorted, randomSource, standardDeviation } from '../math/index.ts';
-import { type Draw, dayTrace, longestSeason, type Plan, runnerOf, type Site } from '../season/index.ts';
+import {
+  type Draw,
+  dayTrace,
+  longestSeason,
+  type Plan,
+  runnerOf,
+  type Site,
+  shuffled,
+} from '../season/index.ts';
 import { beliefAfter, beliefSite, usualLasting } from './belief.ts';
 import { logLikelihood, type Told } from './likelihood.ts';
 import {
@@ -12,7 +20,6 @@ import {
   learntParameters,
   seasonEstimate,
   usualBelief,
-  valuesOf,
 } from './parameters.ts';
 import { roundSize, weighPopulation } from './population.ts';
 import { type LearntShift, shiftsOf } from './shifts.ts';
@@ -64,8 +71,7 @@ export function learnSeason(
   };
   if (seen.length === 0)
     return { ...told, seasons: null, effectiveDraws: site.years, learnt: [], standing: null, belief };
-  const learnt = weighed(site, plan, seen, belief);
-  const found = foundIn(learnt.seasons.draws, learnt.parameters);
+  const { found, ...learnt } = weighed(site, plan, seen, belief);
   const seasons = { ...learnt.seasons, middleDraw: middleOf(found, belief) };
   return {
     ...told,
@@ -109,10 +115,11 @@ function weighed(site: Site, plan: Plan, seen: readonly Sighting[], belief: Beli
     growth: belief.growth ?? (parameters.includes('growth') ? usualLasting('growth') : null),
   };
   const estimates = learntParameters.map((of) => seasonEstimate(before, of));
-  const drawAt = (z: Float64Array): Draw => {
+  const valuesAt = (z: Float64Array): Values => {
     const value = (of: number) => estimates[of].mean + estimates[of].sd * (z[of] ?? 0);
-    return drawOf({ criticalH: value(0), ripening: value(1), phyllochron: value(2), growth: value(3) });
+    return { criticalH: value(0), ripening: value(1), phyllochron: value(2), growth: value(3) };
   };
+  const drawAt = (z: Float64Array) => drawOf(valuesAt(z));
   const random = randomSource(site.seed * seedFactor + 3);
   const trial: { draw: Draw; weatherYear: number } = { draw: drawAt(new Float64Array(0)), weatherYear: 0 };
   const runner = runnerOf(
@@ -135,39 +142,37 @@ function weighed(site: Site, plan: Plan, seen: readonly Sighting[], belief: Beli
       return logLikelihood(seen, told);
     },
   );
-  const kept = resampled(spreadOverWeather(members, weights, site.years), roundSize, random);
-  shuffle(kept, random);
+  const drawn = resampled(spreadOverWeather(members, weights, site.years), roundSize, random);
+  // a first look tries the first seasons: none of them may be of one kind
+  const kept = shuffled(roundSize, random).map((at) => drawn[at]);
   return {
-    parameters,
     effectiveDraws: Math.min(roundSize, effective),
     seasons: {
       draws: kept.map((at) => drawAt(members[at].z)),
       weatherYears: kept.map((at) => members[at].weatherYear),
     },
+    found: foundIn(
+      kept.map((at) => valuesAt(members[at].z)),
+      parameters,
+    ),
     standing: gatherer?.standing(plan.startDay) ?? null,
   };
 }
 
+type Values = Readonly<Record<LearntParameter, number>>;
+
 /** Apart from the sequences of the weather and of the site's own draws. */
 const seedFactor = 11;
 
-/** A first look tries the first seasons: none of them may be of one kind. */
-function shuffle(list: number[], random: { uniform: () => number }): void {
-  for (let i = list.length - 1; i > 0; i--) {
-    const other = Math.floor(random.uniform() * (i + 1));
-    [list[i], list[other]] = [list[other], list[i]];
-  }
-}
-
-/** Middle and spread of what the seasons hold; null of what they don't tell. */
+/** Middle and spread of the seasons' values, before what no plant goes below; null of what was not told of. */
 function foundIn(
-  draws: readonly Draw[],
+  values: readonly Values[],
   parameters: readonly LearntParameter[],
 ): Record<LearntParameter, Estimate | null> {
   const estimate = (of: LearntParameter): Estimate | null => {
     if (!parameters.includes(of)) return null;
-    const values = Float64Array.from(draws, (draw) => valuesOf(draw)[of]).sort();
-    return { mean: quantileSorted(values, 0.5), sd: standardDeviation(values) };
+    const sorted = Float64Array.from(values, (value) => value[of]).sort();
+    return { mean: quantileSorted(sorted, 0.5), sd: standardDeviation(sorted) };
   };
   return {
     criticalH: estimate('criticalH'),

@@ -60,7 +60,7 @@ export function evenNormals(count: number, random: RandomSource): number[] {
 }
 
 /** 0…count − 1 in chance order (Fisher & Yates 1938). */
-function shuffled(count: number, random: RandomSource): number[] {
+export function shuffled(count: number, random: RandomSource): number[] {
   const order = Array.from({ length: count }, (_, i) => i);
   for (let i = count - 1; i > 0; i--) {
     const other = Math.floor(random.uniform() * (i + 1));

@@ -7,6 +7,7 @@ export {
   evenNormals,
   leastFactor,
   noDraw,
+  shuffled,
 } from './draws.ts';
 export { fullSizeDryG, judge, limits, outcomeOf, smallBulbG } from './judge.ts';
 export { type LeafCheckpoint, type LeafParting, leafCheckpoint } from './leaf-checkpoint.ts';

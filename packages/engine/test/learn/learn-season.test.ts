@@ -84,6 +84,16 @@ describe('slow leaves that were counted', () => {
     expect(structuredClone(learnt)).toEqual(learnt);
   });
 
+  test('leave what they do not tell of as open for next year as it was', () => {
+    const { ripening, phyllochron, growth } = learnt.belief;
+    const usualNow = usualBelief();
+    expect(ripening.sd / usualNow.ripening.sd).toBeGreaterThan(0.93);
+    expect(Math.abs(ripening.mean - 1)).toBeLessThan(0.05);
+    expect(phyllochron.sd).toBeLessThan(usualNow.phyllochron.sd);
+    expect(phyllochron.mean).toBeGreaterThan(1.05);
+    expect(growth).toBeNull();
+  });
+
   test('leave the site as it was', () => {
     expect(runPlan(site, plan)).toEqual(usual);
   });
