@@ -40,8 +40,8 @@ export function learningPage(studied: readonly Studied[], demo: DemoSeason): str
     [
       `Seasons of the model with hidden plants in hidden weather stand for real ones: ${allowed.length} twins at eight places. Every ten days from`,
       'three weeks after planting a grower counts the leaves of ten plants, which differ by 8 in 100, gets one count in five wrong',
-      'by a leaf, and rounds; with callippers, neck and bulb of ten plants as well. The forecasts are those made the day bulbs',
-      'start (with callippers, of the first visit that sees bulbs, at most ten days later): how many days they are out in the',
+      'by a leaf, and rounds; with callipers, neck and bulb of ten plants as well. The forecasts are those made the day bulbs',
+      'start (with callipers, of the first visit that sees bulbs, at most ten days later): how many days they are out in the',
       'mean of when tops go over, and how often their 8 in 10 hold the day. *Last year* is a season of the same plants, but for',
       'what the year brought, whose leaves were counted and whose tops were seen to go over.',
     ].join('\n'),
@@ -120,7 +120,7 @@ function reading(twins: readonly TwinForecasts[]): string {
     100 * (1 - figures['all-but-ripening'].meanErrorDays / figures.weather.meanErrorDays),
   );
   return [
-    `In a first year leaf counts make forecasts ${less('leaves')}% better than the weather alone, and with callippers ${less('widths')}%; who knew`,
+    `In a first year leaf counts make forecasts ${less('leaves')}% better than the weather alone, and with callipers ${less('widths')}%; who knew`,
     `everything but how fast bulbs ripen would gain ${most}%, so little is left to learn before tops go over. From the second year`,
     `on, with what the first told, it is ${less('second-year')}%.`,
   ].join('\n');

@@ -26,7 +26,7 @@ import { liveThrough, notesOf, recordUntil, type Twin } from './twin.ts';
 
 /**
  * What a forecast of the day that bulbs start knows: nothing but the plan; the weather till then; leaf counts, with the
- * weather and without; what callippers found besides, up to the first visit that sees bulbs; what the year before told.
+ * weather and without; what callipers found besides, up to the first visit that sees bulbs; what the year before told.
  * The last knows all but how fast bulbs ripen and the weather to come: no look at leaves can tell more.
  */
 export const knowns = [

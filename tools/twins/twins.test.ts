@@ -45,8 +45,8 @@ describe('a twin', () => {
 describe('forecasts of twins', () => {
   const figures = figuresOf(chosen.flatMap((of) => of.allowed));
 
-  // where the day length needed rules onset, callippers tell it
-  test('are nearer with callippers than without anything seen, and nearer still with last year', () => {
+  // where the day length needed rules onset, callipers tell it
+  test('are nearer with callipers than without anything seen, and nearer still with last year', () => {
     expect(figures.widths.meanErrorDays).toBeLessThan(figures.weather.meanErrorDays);
     expect(figures['second-year'].meanErrorDays).toBeLessThan(0.7 * figures.weather.meanErrorDays);
     expect(figures['second-year'].widthDays).toBeLessThan(0.75 * figures.weather.widthDays);
