@@ -101,6 +101,7 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     await noteIt(page).click();
     await told(page, 'Your crop is now kept as “northern long-day, sown in trays”');
     await ready(page);
+    expect(await page.evaluate(() => document.activeElement?.className)).toBe('note-it');
     const saved = (await whole(page)) as unknown as typeof garden;
     expect(saved.plantings).toHaveLength(1);
     expect(saved.observations).toMatchObject([

@@ -14,6 +14,7 @@ import { LearntFrom } from '../../controls/LearntFrom.tsx';
 import { withPlan } from '../../garden/planting-of.ts';
 import { grownSite } from '../../state/grown-site.ts';
 import { onion } from '../../state/onion.ts';
+import { planting } from '../../state/planting.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
@@ -36,19 +37,23 @@ import { Yield } from './Yield.tsx';
 /** The answer first, then pictures, figures, what to take along, and the grounds. */
 export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
   const { summary, cold } = ahead;
+  // who keeps a crop comes to note something of it; who looks at one sees its year first
+  const isKept = planting.value !== null;
+  const entry = <SeenEntry ahead={ahead} />;
   return (
     <InTurn>
       <div class="spread">
         <InTurn>
           <div class="said">
             <Lead ahead={ahead} />
-            <SeenEntry ahead={ahead} />
+            {isKept && entry}
             <Learnt ahead={ahead} />
           </div>
           <div class="seen">
             <YearFigure ahead={ahead} />
           </div>
           <div class="rest">
+            {!isKept && entry}
             <Onward summary={summary} />
             {cold && <p class="alarm">{coldBedSentence(cold, summary.plan.startDay, voice.value)}</p>}
             <PlanForm summary={summary} />

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { lastLookedAt } from '../../../garden/seen.ts';
 import { seen } from '../../../state/planting.ts';
 import { voice } from '../../../state/settings.ts';
@@ -6,7 +6,7 @@ import { today } from '../../../state/today.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
 import { type Draft, emptyDraft } from './draft.ts';
 import { EntryForm } from './EntryForm.tsx';
-import { noteSeen } from './note.ts';
+import { noteSeen, told } from './note.ts';
 import { QuickEntry } from './QuickEntry.tsx';
 import { isUnderWay, questionOn } from './question.ts';
 import { Told } from './Told.tsx';
@@ -17,10 +17,17 @@ export function SeenEntry({ ahead }: { ahead: SeasonAhead }) {
   const { say } = voice.value;
   const [draft, setDraft] = useState<Draft | null>(null);
   const [isOpen, open] = useState(false);
+  const place = useRef<HTMLDivElement>(null);
+  // with the first thing noted of a crop the form moves up: go on from there
+  useEffect(() => {
+    if (told.value?.at === 'entry' && document.activeElement === document.body) {
+      place.current?.querySelector<HTMLElement>('.note-it')?.focus({ preventScroll: true });
+    }
+  }, [told.value]);
   if (!isUnderWay(ahead.summary, today.value)) return null;
   const question = questionOn(ahead, seen.value);
   return (
-    <div class="noting">
+    <div ref={place} class="noting">
       {question !== null && (
         <QuickEntry
           key={question}
