@@ -1,3 +1,4 @@
+export { type AgainstUsual, againstUsual } from './against-usual.ts';
 export { applyRecord } from './apply-record.ts';
 export { type DailyRecord, emptyRecord, type RecordField, recordFields } from './daily-record.ts';
 export { type FrostDate, type FrostStatistics, frostStatistics } from './frost-statistics.ts';
@@ -25,12 +26,14 @@ export { readWeather, type WeatherReading, type WeatherResult } from './read/rea
 export { weatherFormatOf } from './read/readers.ts';
 export { totalsOf, type WeatherTotals } from './read/totals.ts';
 export { type DailyCsvIssue, type DailyCsvResult, readDailyCsv } from './read-daily-csv.ts';
+export { type RecordGap, recordGaps } from './record-gaps.ts';
 export { recordedYears } from './recorded-years.ts';
 export { cutRecord, usableRecord } from './usable-record.ts';
 export {
   checkWeather,
   heavyRainMm,
   measuredDays,
+  type WeatherCheck,
   type WeatherFinding,
   type WeatherImpossible,
 } from './weather-findings.ts';
