@@ -33,7 +33,7 @@ const levels: Record<string, string[][]> = {
     ['learn'],
   ],
   data: [
-    ['fetch', 'weather-files'],
+    ['fetch', 'live', 'weather-files'],
     ['climate', 'places'],
     ['catalogue', 'practice'],
   ],
