@@ -1,4 +1,5 @@
 import { defineConfig } from 'vite';
+import { withWeatherHost } from './with-weather-host.ts';
 import { withoutCommandLine } from './without-command-line.ts';
 import { withoutOrigins } from './without-origins.ts';
 
@@ -21,7 +22,7 @@ export default defineConfig({
       },
     },
   },
-  plugins: [withoutCommandLine(), withoutOrigins()],
+  plugins: [withoutCommandLine(), withoutOrigins(), withWeatherHost()],
   worker: {
     format: 'es',
     plugins: () => [withoutCommandLine(), withoutOrigins()],

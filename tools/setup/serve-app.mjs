@@ -3,6 +3,7 @@ import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
+import { connectSources, weatherHostOf } from './weather-host.mjs';
 
 const types = {
   '.html': 'text/html; charset=utf-8',
@@ -18,27 +19,27 @@ const types = {
 const zipped = promisify(gzip);
 
 /** As docs/hosting.md asks of any host. */
-const headers = {
-  'Content-Security-Policy':
-    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+const headersFor = (host) => ({
+  'Content-Security-Policy': `default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; ${connectSources(host)}; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`,
   'Referrer-Policy': 'no-referrer',
   'X-Content-Type-Options': 'nosniff',
   'Permissions-Policy': 'geolocation=(self)',
   'Cross-Origin-Opener-Policy': 'same-origin',
-};
+});
 
 /**
  * Serves the files of a folder on this machine only; returns the server, its address and what it sent. Port 0: any
- * free one.
+ * free one. `host`: the weather service that the build was made for, if any.
  */
-export function serve(folder, port = 0) {
+export function serve(folder, port = 0, host = weatherHostOf()) {
   const sent = [];
+  const headers = headersFor(host);
   const server = createServer((request, response) => {
     if (request.method !== 'GET' && request.method !== 'HEAD') {
       response.writeHead(405, { Allow: 'GET, HEAD' }).end();
       return;
     }
-    send(folder, request, response, sent).catch(() => response.writeHead(404).end());
+    send(folder, headers, request, response, sent).catch(() => response.writeHead(404).end());
   });
   return new Promise((resolve, reject) => {
     server.once('error', reject);
@@ -49,7 +50,7 @@ export function serve(folder, port = 0) {
 }
 
 /** Fails, before anything is sent, where there is no such file or it cannot be read. */
-async function send(folder, request, response, sent) {
+async function send(folder, headers, request, response, sent) {
   const path = normalize(decodeURIComponent(new URL(request.url, 'http://localhost').pathname));
   const file = join(folder, path.endsWith(sep) || path.endsWith('/') ? join(path, 'index.html') : path);
   if (!file.startsWith(folder + sep)) throw new Error(path);
