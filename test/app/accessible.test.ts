@@ -1,5 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type App, axe, hasChromium, openApp, openDetails, ready } from './open-app.ts';
+import {
+  giveWeather,
+  keepWeather,
+  letter,
+  otherThermometer,
+  stationFile,
+  weatherHere,
+} from './weather-files.ts';
 
 const place = 'at=45.748,4.847&name=Lyon&today=2027-05-03';
 const pages = [
@@ -10,6 +18,7 @@ const pages = [
     hash: `#/season?${place}&class=long&start=direct-seed&date=2027-03-10`,
   },
   { name: 'about', hash: `#/about?${place}` },
+  { name: 'weather, none kept yet', hash: weatherHere },
   { name: 'a place at sea', hash: '#/where?at=0,-30' },
 ];
 
@@ -50,6 +59,40 @@ describe.skipIf(!hasChromium)('every page', () => {
       const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect({ width, over }).toEqual({ width, over: 0 });
     }
+  });
+
+  test.each([
+    { ...light, ...phone },
+    { ...dark, ...desk },
+  ])(
+    'weather found, kept, differing and refused, at $width px, dark $dark: nothing for axe to find',
+    async (look) => {
+      const page = await app.page(weatherHere, look);
+      await giveWeather(page, stationFile());
+      await openDetails(page);
+      expect(await axe(page)).toEqual([]);
+      await keepWeather(page);
+      await giveWeather(page, otherThermometer(2));
+      await openDetails(page);
+      expect(await axe(page)).toEqual([]);
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over).toBe(0);
+      await giveWeather(page, letter);
+      await page.locator('main [role=alert]').waitFor();
+      expect(await axe(page)).toEqual([]);
+      await page.close();
+    },
+  );
+
+  test('weather is kept by keyboard alone, once its file is chosen', async () => {
+    const page = await app.page(weatherHere, desk);
+    await giveWeather(page, stationFile());
+    await page.waitForFunction(() => document.activeElement?.id === 'found');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await page.locator('h1', { hasText: 'is kept' }).waitFor();
+    await page.waitForFunction(() => document.activeElement?.classList.contains('weather'));
+    await page.close();
   });
 
   test('can be worked by keyboard alone, from the town to the next page', async () => {

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { type App, hasChromium, openApp, ready } from './open-app.ts';
+import { giveWeather, keepWeather, stationFile } from './weather-files.ts';
 
 describe.skipIf(!hasChromium)('what is kept on the device', () => {
   let folder: string;
@@ -68,6 +69,11 @@ describe.skipIf(!hasChromium)('what is kept on the device', () => {
     await page.reload();
     await ready(page);
     expect(await page.locator('main h1').count()).toBe(1);
+    await page.evaluate(() => {
+      location.hash = location.hash.replace(/^#\/\w+/, '#/weather');
+    });
+    await giveWeather(page, stationFile());
+    await keepWeather(page);
     app.expectClean();
     await context.close();
   });

@@ -62,9 +62,12 @@ export type App = {
   close: () => Promise<void>;
 };
 
-/** The built app on a server of this machine, in Chromium. */
-export async function openApp(folder: string = inject('appFolder')): Promise<App> {
-  const { server, url, sent } = await serve(folder);
+/** The built app on a server of this machine, in Chromium. `mayAsk`: the one other origin that it was built to ask. */
+export async function openApp(
+  folder: string = inject('appFolder'),
+  mayAsk: string | null = null,
+): Promise<App> {
+  const { server, url, sent } = await serve(folder, 0, mayAsk);
   const browser = await chromium.launch({ executablePath: chromiumPath, args: flags });
   const faults: string[] = [];
   /** Pages that go on from address to address: one for each locale, and for each window of a test's own. */
@@ -82,7 +85,8 @@ export async function openApp(folder: string = inject('appFolder')): Promise<App
     const opened = await browser.newContext(settings);
     opened.on('request', (request) => {
       const asked = request.url();
-      if (!asked.startsWith(url) && !/^(data|blob):/.test(asked)) faults.push(`asked ${asked}`);
+      const isOurs = asked.startsWith(url) || (mayAsk !== null && asked.startsWith(mayAsk));
+      if (!isOurs && !/^(data|blob):/.test(asked)) faults.push(`asked ${asked}`);
     });
     return opened;
   }

@@ -19,6 +19,8 @@ export type DateWords = {
   dayOfYearRange(from: CommonYearDay, to: CommonYearDay): string;
   /** Jan */
   month(month: number): string;
+  /** Jan 2027 */
+  monthWithYear(year: number, month: number): string;
 };
 
 const msPerDay = 86_400_000;
@@ -28,6 +30,7 @@ const commonYearStart = 20_819;
 const dayAndMonth = { day: 'numeric', month: 'long', timeZone: 'UTC' } as const;
 const withYear = { ...dayAndMonth, year: 'numeric' } as const;
 const monthAlone = { month: 'short', timeZone: 'UTC' } as const;
+const monthAndYear = { ...monthAlone, year: 'numeric' } as const;
 
 export function dateWords(locale: Locale, say: Say): DateWords {
   const msOf = (dayNumber: DayNumber) => Math.round(dayNumber) * msPerDay;
@@ -50,5 +53,6 @@ export function dateWords(locale: Locale, say: Say): DateWords {
     dayOfYear: (dayOfYear) => day(fromDayOfYear(dayOfYear)),
     dayOfYearRange: (from, to) => dayRange(fromDayOfYear(from), fromDayOfYear(to)),
     month: (month) => dateFormat(locale, monthAlone).format(Date.UTC(2027, month - 1, 15)),
+    monthWithYear: (year, month) => dateFormat(locale, monthAndYear).format(Date.UTC(year, month - 1, 15)),
   };
 }

@@ -1,8 +1,8 @@
 import { type Asked, type AskedName, forms } from './address-form.ts';
 
-/** Pages in the head, then those that are reached from the foot. */
+/** Pages in the head, then those that are reached from others. */
 export const pagesInHead = ['where', 'which', 'when', 'season'] as const;
-export const pageNames = [...pagesInHead, 'about', 'kept'] as const;
+export const pageNames = [...pagesInHead, 'weather', 'about', 'kept'] as const;
 export type PageName = (typeof pageNames)[number];
 
 /** A value of a link that could not be taken, to be told to the reader. */

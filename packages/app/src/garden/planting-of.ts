@@ -29,8 +29,7 @@ export function withPlan(
   inPlaceOf: string | null,
   shown: PlanToSave,
 ): { garden: Garden; plantingId: string } {
-  const place = placeOf(garden, shown);
-  const places = garden.places.some(({ id }) => id === place.id) ? garden.places : [...garden.places, place];
+  const { place, places } = placeAsked(garden, shown.asked, shown.placeName);
   const before = garden.plantings.find(({ id }) => id === inPlaceOf);
   const id = before?.id ?? newId();
   // unknown fields of the planting stay, and the names its grower gave
@@ -50,28 +49,39 @@ export function withPlan(
   return { garden: { ...garden, places, plantings }, plantingId: id };
 }
 
-/** The place of the garden at this point, else a new one. */
-function placeOf(garden: Garden, { asked, placeName }: PlanToSave): GardenPlace {
-  const { at, elevation, sun } = asked;
-  const latitudeDeg = at?.latitudeDeg ?? 0;
-  const longitudeDeg = at?.longitudeDeg ?? 0;
+/** The place of the garden that an address speaks of, else a new one, which then is among its places. */
+export function placeAsked(
+  garden: Garden,
+  asked: Asked,
+  name: string,
+): { place: GardenPlace; places: GardenPlace[] } {
+  const { at, elevation, sun, hollow } = asked;
+  const known = garden.places.find(
+    (place) =>
+      isAt(place, at) &&
+      isNear(place.elevationM, elevation, 1) &&
+      isNear(place.sunHours, sun, 0.1) &&
+      (place.frostHollow === true) === (hollow === true),
+  );
+  if (known) return { place: known, places: garden.places };
+  const { latitudeDeg, longitudeDeg } = at ?? { latitudeDeg: 0, longitudeDeg: 0 };
+  const place: GardenPlace = {
+    id: newId(),
+    name,
+    latitudeDeg,
+    longitudeDeg,
+    elevationM: elevation,
+    sunHours: sun,
+    frostHollow: hollow,
+  };
+  return { place, places: [...garden.places, place] };
+}
+
+/** Whether a place of a garden is the point of an address. */
+function isAt(place: GardenPlace, at: Asked['at']): boolean {
   return (
-    garden.places.find(
-      (place) =>
-        isNear(place.latitudeDeg, latitudeDeg, nearDeg) &&
-        isNear(place.longitudeDeg, longitudeDeg, nearDeg) &&
-        isNear(place.elevationM, elevation, 1) &&
-        isNear(place.sunHours, sun, 0.1) &&
-        (place.frostHollow === true) === (asked.hollow === true),
-    ) ?? {
-      id: newId(),
-      name: placeName,
-      latitudeDeg,
-      longitudeDeg,
-      elevationM: elevation,
-      sunHours: sun,
-      frostHollow: asked.hollow,
-    }
+    isNear(place.latitudeDeg, at?.latitudeDeg ?? 0, nearDeg) &&
+    isNear(place.longitudeDeg, at?.longitudeDeg ?? 0, nearDeg)
   );
 }
 

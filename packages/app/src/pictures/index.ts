@@ -6,4 +6,5 @@ export { pngOfSvg } from './png-of-svg.ts';
 export * from './section/index.ts';
 export * from './start-hills/index.ts';
 export { svgText } from './svg-text.ts';
+export * from './weather-days/index.ts';
 export * from './year-line/index.ts';

@@ -7,7 +7,8 @@ const machineDay = signal(machineToday());
 /** Today as a day number: the machine's, unless the link names one. */
 export const today: ReadonlySignal<number> = computed(() => asked.value.today ?? machineDay.value);
 
-function machineToday(now = new Date()): number {
+/** The machine's, whatever a link names. */
+export function machineToday(now = new Date()): number {
   return dayNumber(now.getFullYear(), now.getMonth() + 1, now.getDate());
 }
 

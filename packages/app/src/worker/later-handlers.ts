@@ -1,6 +1,9 @@
 import { ownOffers } from './own-offers.ts';
 import { season } from './season.ts';
 import { seasonAhead } from './season-ahead.ts';
+import { weatherAnswer } from './weather-answer.ts';
+import { weatherRead } from './weather-read.ts';
+import { weatherUsual } from './weather-usual.ts';
 import { whatMovesIt } from './what-moves-it.ts';
 import { when } from './when.ts';
 import { whenChoice } from './when-choice.ts';
@@ -16,6 +19,9 @@ export const laterHandlers = {
   ownOffers,
   season,
   seasonAhead,
+  weatherAnswer,
+  weatherRead,
+  weatherUsual,
   whatMovesIt,
   when,
   whenChoice,

@@ -4,6 +4,7 @@ import { appAbout } from './app-about.ts';
 import { appGarden } from './app-garden.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
+import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
 import { appWhich } from './app-which.ts';
@@ -38,6 +39,7 @@ export const es = [
   appGarden,
   appSeason,
   appSeen,
+  appWeather,
   appWhen,
   appWhere,
   appWhich,

@@ -1,8 +1,8 @@
-import { type Garden, type GardenPlanting, parseDay } from '@neckfall/engine';
+import { type Garden, type GardenPlace, type GardenPlanting, parseDay } from '@neckfall/engine';
 import { shown } from '@neckfall/words';
 import { useMemo, useRef } from 'preact/hooks';
 import { nothingAsked, writeAddress } from '../../address/address.ts';
-import { askedOf } from '../../garden/asked-of.ts';
+import { askedOf, askedOfPlace } from '../../garden/asked-of.ts';
 import { byPlace } from '../../garden/by-place.ts';
 import { type KeptSeen, type KeptWeather, seenByPlanting, weatherByPlace } from '../../garden/kept-of.ts';
 import { changeGarden } from '../../state/garden.ts';
@@ -56,7 +56,7 @@ export function Plans({ garden }: { garden: Garden }) {
       {placed.map(({ place, plantings }) => (
         <section key={place.id}>
           <h2>{shown(place.name)}</h2>
-          <Weather of={weather.get(place.id)} />
+          <Weather of={weather.get(place.id)} at={place} />
           {plantings.length > 0 && listOf(plantings, [place])}
         </section>
       ))}
@@ -78,12 +78,19 @@ function Seen({ of }: { of: KeptSeen | undefined }) {
   ) : null;
 }
 
-function Weather({ of }: { of: KeptWeather | undefined }) {
+/** The weather kept of a place, with the way to it. */
+function Weather({ of, at }: { of: KeptWeather | undefined; at: GardenPlace }) {
   const { say, dayWithYear } = voice.value;
   if (!of) return null;
   const { fromDay, toDay, measuredDays } = of;
   const values = { from: dayWithYear(fromDay), to: dayWithYear(toDay), days: measuredDays };
-  return <p class="hint">{say('app.garden.weather', values)}</p>;
+  const { today } = asked.value;
+  const href = writeAddress('weather', { ...nothingAsked, ...askedOfPlace(at), today });
+  return (
+    <p>
+      <a href={href}>{say('app.garden.weather', values)}</a>
+    </p>
+  );
 }
 
 /** Nothing that was asked before goes along but the day of looking; and the place, where a plan has none. */

@@ -77,6 +77,7 @@ export function Onward({ summary }: { summary: SeasonSummary }) {
         links={[
           { href: hrefTo('when', pinned(summary)), text: say('app.season.onward.when') },
           { href: hrefOfList(), text: say('app.season.onward.which') },
+          { href: hrefTo('weather'), text: say('app.weather.link') },
         ]}
       />
     </>

@@ -2,7 +2,7 @@ import type { PlaceYear } from '@neckfall/answers';
 import { civilDate } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { DataTableProps } from '../data-table.tsx';
-import { mmPerStroke } from './rain-strokes.ts';
+import { mmPerStroke } from '../rain-strokes.ts';
 import { hotC, runsOf } from './year-layout.ts';
 import type { CropLine, YearLineProps } from './year-line-props.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { mmPerStroke, rainStrokes } from '../../../src/pictures/year-line/rain-strokes.ts';
-import { seeded } from '../scenes.ts';
+import { mmPerStroke, rainStrokes } from '../../src/pictures/rain-strokes.ts';
+import { seeded } from './scenes.ts';
 
 test('as many strokes fall as the rain has five millimetres, each between the sky and what it falls on', () => {
   const rain = fc.array(fc.double({ min: 0, max: 40, noNaN: true }), { minLength: 10, maxLength: 120 });

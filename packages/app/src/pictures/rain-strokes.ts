@@ -1,4 +1,4 @@
-import { type Point, px } from '../path.ts';
+import { type Point, px } from './path.ts';
 
 /** Rain one stroke stands for, mm; the same in every picture, so that two places can be compared. */
 export const mmPerStroke = 5;
