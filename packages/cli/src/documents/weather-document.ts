@@ -6,8 +6,18 @@ import type { WeatherDocument } from './weather-schema.ts';
 /** Sentences that go with a reading. */
 export type WeatherSaid = { assumed: string[]; warnings: string[]; sources: string[] };
 
-/** What files were found to be, before any gap is filled. @param days whether each day is in it */
-export function weatherDocument(reading: WeatherReading, said: WeatherSaid, days: boolean): WeatherDocument {
+/**
+ * What files were found to be, before any gap is filled.
+ *
+ * @param days whether each day is in it
+ * @param forecastFrom day number from which on it is forecast, where a service was asked
+ */
+export function weatherDocument(
+  reading: WeatherReading,
+  said: WeatherSaid,
+  days: boolean,
+  forecastFrom?: number,
+): WeatherDocument {
   const { files, record, totals, overlaps, typicalYear, daysWithRow } = reading;
   const dateOf = typicalYear ? monthDay : formatDay;
   const { missing } = totals;
@@ -32,6 +42,7 @@ export function weatherDocument(reading: WeatherReading, said: WeatherSaid, days
     })),
     from: dateOf(record.firstDay),
     to: dateOf(record.firstDay + record.days - 1),
+    ...(forecastFrom === undefined ? {} : { forecastFrom: formatDay(forecastFrom) }),
     calendarDays: record.days,
     daysWithRow,
     missing: { tempMaxC: missing.tempMaxC, tempMinC: missing.tempMinC, rainMm: missing.rainMm },

@@ -45,6 +45,8 @@ export const weatherSchema = v.object({
   ),
   from: date,
   to: date,
+  /** With --ask: days from here on are a forecast. */
+  forecastFrom: v.optional(fullDate),
   calendarDays: count,
   daysWithRow: count,
   /** Days of the calendar from the first to the last that lack it. */

@@ -5,6 +5,7 @@ import { appGarden } from './app-garden.ts';
 import { appSeason } from './app-season.ts';
 import { appWhere } from './app-where.ts';
 import { catalogue } from './catalogue.ts';
+import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
@@ -36,6 +37,7 @@ export const en = [
   appGarden,
   appSeason,
   appWhere,
+  ask,
   batch,
   catalogue,
   completion,

@@ -9,6 +9,7 @@ import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
 import { appWhich } from './app-which.ts';
 import { catalogue } from './catalogue.ts';
+import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
@@ -43,6 +44,7 @@ export const es = [
   appWhen,
   appWhere,
   appWhich,
+  ask,
   batch,
   catalogue,
   completion,
