@@ -1,7 +1,6 @@
 /** El tiempo que hizo: lo que se guarda de un lugar, los archivos leídos, un servicio preguntado. */
 export const appWeather = {
   'app.weather.link': 'El tiempo que hizo',
-  'app.weather.link.kept': 'El tiempo que hizo, guardado del {from} al {to}',
   'app.weather.none':
     '{place}: todavía no hay tiempo guardado, así que cada temporada se inventa a partir de lo habitual.',
   'app.weather.kept':

@@ -1,7 +1,6 @@
 /** The weather that came: what is kept of a place, files read in, a service asked. */
 export const appWeather = {
   'app.weather.link': 'The weather that came',
-  'app.weather.link.kept': 'The weather that came, kept from {from} to {to}',
   'app.weather.none': '{place}: no weather is kept yet, so every season is made up from what is usual.',
   'app.weather.kept':
     '{place}: the weather from {from} to {to} is kept{missing, plural, =0 {} one {, but for # day} other {, but for # days}}.',
