@@ -13,10 +13,10 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
     rollupOptions: {
-      // a language is named after its folder, so that the service worker knows it
+      // a language is named after its folder, so that the service worker knows it; English of later pages goes with them
       output: {
         chunkFileNames: ({ facadeModuleId }) => {
-          const language = /words\/src\/([\w-]+)\/index\.ts$/.exec(facadeModuleId ?? '')?.[1];
+          const language = /words\/src\/(?!en-)([\w-]+)\/index\.ts$/.exec(facadeModuleId ?? '')?.[1];
           return `assets/${language ? `language-${language}` : '[name]'}-[hash].js`;
         },
       },

@@ -1,5 +1,5 @@
 import { en } from './en/index.ts';
-import type { later as laterEnglish } from './en/later/index.ts';
+import type { later as laterEnglish } from './en-later/index.ts';
 import { american } from './en-us/american.ts';
 
 type Messages = Readonly<Record<string, string>>;
@@ -38,7 +38,7 @@ let later: Promise<void> | null = null;
 
 /** English that only pages after the first one say; other languages come whole. Rejects where it cannot be had. */
 export function loadLater(): Promise<void> {
-  later ??= import('./en/later/index.ts')
+  later ??= import('./en-later/index.ts')
     .then((fetched) => {
       for (const [locale, files] of known) known.set(locale, [...files, ...fetched.later]);
     })
