@@ -30,6 +30,8 @@ export type Site = {
   practice: readonly LocalPractice[];
   /** Seasons of an answer, each a weather year with a draw. */
   years: number;
+  /** Weather years that these meet: as many, unless several draws share one. */
+  weatherYears: number;
   seed: number;
   longestDayH: number;
   /** Ways of starting for which the grower has what it takes in the hand, whatever shops have. */
@@ -101,6 +103,7 @@ export function openSite(options: SiteOptions): Site {
     values: valuesAt(values, longestDayH),
     practice,
     years,
+    weatherYears: years,
     seed,
     longestDayH,
     atHand: [],

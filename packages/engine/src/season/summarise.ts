@@ -50,7 +50,7 @@ export function summarise(site: Site, plan: Plan, runner: Runner): SeasonSummary
   const onset = dateSpread(seen.onset, plan.startDay, years);
   const summary: Omit<SeasonSummary, 'reason'> = {
     plan: plan.start === 'raised-seedlings' ? { ...plan, nurseryTempC: runner.nurseryTempC } : plan,
-    years,
+    years: site.weatherYears,
     seed,
     emergence: dateSpread(seen.emerged, plan.startDay, years),
     plantOut: startWays[plan.start].standsInTrays ? dateSpread(seen.planted, plan.startDay, years) : null,

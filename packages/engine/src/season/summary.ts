@@ -53,6 +53,7 @@ export type Reason<Code extends string = PlanReasonCode> = { code: Code; values:
 /** One plan over many years. Bulb figures are of the median plant. */
 export type SeasonSummary = {
   plan: Plan;
+  /** Weather years tried. */
   years: number;
   seed: number;
   /** Emergence of seed, sprouting of sets; bought plants: the planting day. */
