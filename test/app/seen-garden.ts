@@ -49,3 +49,15 @@ export async function windowWith(app: App, held: object, options: object = {}): 
   await first.close();
   return context;
 }
+
+export type HowSeen = [
+  day: string,
+  observations?: object[],
+  options?: { width?: number; locale?: string; offline?: boolean },
+];
+
+/** A page at a day of the season, in a window of its own that keeps the garden. */
+export async function pageWith(app: App, ...[day, observations = [], options = {}]: HowSeen): Promise<Page> {
+  const context = await windowWith(app, { ...garden, observations }, options);
+  return app.page(season(day), { context, ...options });
+}

