@@ -3,7 +3,6 @@ import { statSync } from 'node:fs';
 import { oddSentence } from '@neckfall/answers';
 import {
   drawnId,
-  type Garden,
   type GardenPlanting,
   gardenBytes,
   gardenEntries,
@@ -14,27 +13,19 @@ import {
 import type { Speaker } from '@neckfall/words';
 import { recordDocument } from '../documents/record-document.ts';
 import { recordRows } from '../documents/record-rows.ts';
-import {
-  changeSentences,
-  foldName,
-  type GardenText,
-  gardenTooBig,
-  readGardenText,
-} from '../files/garden-file.ts';
+import { changeSentences, type GardenText, gardenTooBig, readGardenText } from '../files/garden-file.ts';
 import { withEntry } from '../files/json-list.ts';
 import { readBounded } from '../files/read-bounded.ts';
+import { findPlanting } from '../options/find-planting.ts';
 import { type RawRecord, readRecordOptions } from '../options/record-options.ts';
 import { csv } from '../output/csv.ts';
 import { wholeFile } from '../output/whole-file.ts';
-import { nearest } from '../refusal/nearest.ts';
 import { refuse } from '../refusal/refusal.ts';
 import { recordText } from '../text/record-text.ts';
 import type { Answer } from './answer.ts';
 
 /** What names the file on the command line. */
 const field = 'GARDEN';
-/** Plantings that a refusal lists. */
-const mostListed = 8;
 
 /** What the garden file holds of a planting with what was just seen; `keep` puts that into the file. */
 export function recordAnswer(
@@ -76,31 +67,6 @@ export function recordAnswer(
     },
     keep: () => replace(path, file.bytes, text),
   };
-}
-
-function findPlanting(garden: Garden, named: string, file: string, { all, any }: Speaker): GardenPlanting {
-  const { plantings } = garden;
-  const byId = plantings.find(({ id }) => id === named.trim());
-  if (byId) return byId;
-  const same = plantings.filter(({ name }) => foldName(name) === foldName(named));
-  if (same.length === 1) return same[0];
-  const listed = (entries: readonly GardenPlanting[], join: (items: readonly string[]) => string) => {
-    const names = entries.slice(0, mostListed).map(({ name, id }) => `${name} (${id})`);
-    return join(entries.length > mostListed ? [...names, '…'] : names);
-  };
-  const values = { value: named, file, count: same.length > 0 ? same.length : plantings.length };
-  if (same.length > 1) {
-    throw refuse('planting-ambiguous', { field: '--planting', values, expected: listed(same, any) });
-  }
-  const names = new Map(
-    plantings.flatMap(({ id, name }) => [id, name].map((word) => [foldName(word), word])),
-  );
-  throw refuse('planting-unknown', {
-    field: '--planting',
-    values,
-    expected: listed(plantings, all),
-    nearest: nearest(foldName(named), [...names.keys()]).map((word) => names.get(word) ?? word),
-  });
 }
 
 /** The file as it will be: as it was written, with one entry more. */

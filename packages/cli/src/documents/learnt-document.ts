@@ -36,7 +36,7 @@ export function learntDocument(
         now: round(base + now),
         sd: round(sd),
         neckFallDays: neckFallDays === null ? null : round(neckFallDays, 1),
-        sentence: shiftSentence(shift, speaker),
+        sentence: shiftSentence(shift, speaker) ?? speaker.say(`as-usual.${parameter}`),
       };
     }),
     standing: standing && {

@@ -85,7 +85,7 @@ export const seasonSchema = v.object({
         /** What it alone does to the day tops go over; null where they mostly don't. */
         neckFallDays: v.nullable(v.number()),
         /** Null within what is not known of it. */
-        sentence: v.nullable(v.string()),
+        sentence: v.pipe(v.string(), v.minLength(1)),
       }),
     ),
   ),

@@ -2,6 +2,7 @@ import type { GardenPlace, GardenPlanting } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { type GardenFile, readGardenFile } from '../files/garden-file.ts';
 import { refuse } from '../refusal/refusal.ts';
+import { findPlanting } from './find-planting.ts';
 import type { RawPlaceOptions } from './place-options.ts';
 import { type RawPlanOptions, withoutOthers } from './plan-options.ts';
 
@@ -17,7 +18,6 @@ export type AskedPlanting = {
 };
 
 const field = '--planting';
-const mostListed = 12;
 /** What the planting says itself, or its place. */
 const saidByPlanting = [
   'at',
@@ -55,7 +55,7 @@ export function readPlanting(
     throw refuse('contradiction', { field: flag, values });
   }
   const file = readGardenFile(path, speaker);
-  const planting = plantingOf(file, path, value, speaker);
+  const planting = findPlanting(file.garden, value, path, speaker);
   const place = file.garden.places.find(({ id }) => id === planting.placeId);
   if (!place) throw refuse('planting-placeless', { field, exit: 3, values: { value, file: path } });
   const missing = missingOf(planting);
@@ -78,27 +78,6 @@ function missingOf({ start, startDate, cultivar, class: printed, packetHours }: 
 
 export function isGrowable(planting: GardenPlanting): boolean {
   return missingOf(planting) === null;
-}
-
-function plantingOf({ garden }: GardenFile, path: string, value: string, { any }: Speaker): GardenPlanting {
-  const { plantings } = garden;
-  const fold = (text: string) => text.normalize('NFKC').trim().toLowerCase();
-  const found = plantings.filter(({ id }) => id === value);
-  const named = found.length > 0 ? found : plantings.filter(({ name }) => fold(name) === fold(value));
-  if (named.length === 1) return named[0];
-  const listed = (named.length > 1 ? named : plantings).slice(0, mostListed);
-  const expected = any(listed.map(({ id, name }) => `${name} (${id})`));
-  if (named.length > 1)
-    throw refuse('planting-ambiguous', {
-      field,
-      expected,
-      values: { value, file: path, count: named.length, expected },
-    });
-  throw refuse('planting-unknown', {
-    field,
-    expected,
-    values: { value, file: path, count: plantings.length, expected },
-  });
 }
 
 const cm2PerM2 = 10_000;

@@ -45,10 +45,6 @@ export const record = {
   'record.percent': '{percent}%',
   'record.fed': '{product}: {weight}',
 
-  'error.planting-unknown':
-    '--planting {value}: no planting of {file} has this id or name.{near, plural, =0 {} other { Nearest: {nearest}.}} {count, plural, =0 {The file has none.} other {It has {expected}.}}',
-  'error.planting-ambiguous':
-    '--planting {value}: {count, number} plantings of {file} are called so. Name one by its id: {expected}.',
   'error.no-garden': 'Which garden? Name your garden file (*.neckfall.json).',
   'error.garden-no-file':
     '{field} {value} is no file that can be changed. Name a garden file (*.neckfall.json).',

@@ -45,10 +45,6 @@ export const record = {
   'record.percent': '{percent} %',
   'record.fed': '{product}: {weight}',
 
-  'error.planting-unknown':
-    '--planting {value}: ninguna plantación de {file} tiene este id o nombre.{near, plural, =0 {} other { Lo más parecido: {nearest}.}} {count, plural, =0 {El archivo no tiene ninguna.} other {Tiene {expected}.}}',
-  'error.planting-ambiguous':
-    '--planting {value}: {count, number} plantaciones de {file} se llaman así. Nombra una por su id: {expected}.',
   'error.no-garden': '¿Qué huerto? Nombra tu archivo de huerto (*.neckfall.json).',
   'error.garden-no-file':
     '{field} {value} no es un archivo que se pueda cambiar. Nombra un archivo de huerto (*.neckfall.json).',
