@@ -42,7 +42,7 @@ export const lead = async (page: Page) =>
   ((await page.locator('.today').textContent()) ?? '').replace(/\s+/g, ' ');
 
 /** A window of its own that keeps the garden with this in it; the first page is closed again. */
-export async function windowWith(app: App, held: object, options: object = {}): Promise<BrowserContext> {
+async function windowWith(app: App, held: object, options: object = {}): Promise<BrowserContext> {
   const context = await app.context(options);
   const first = await app.page(kept, { context });
   await openFile(first, held);
