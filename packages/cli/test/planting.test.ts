@@ -57,10 +57,14 @@ function gardenFile(name: string, parts: object): string {
   return path;
 }
 
-function documentOf(...args: string[]) {
+function documentOfAny(...args: string[]) {
   const { code, stdout, stderr } = neckfall(...args, '--years', '10', '--json');
   expect({ code, stderr: code === 0 ? '' : stderr }).toEqual({ code: 0, stderr: '' });
-  const document = JSON.parse(stdout);
+  return JSON.parse(stdout);
+}
+
+function documentOf(...args: string[]) {
+  const document = documentOfAny(...args);
   validate(document);
   expect(validate.errors).toBeNull();
   return document;
@@ -159,10 +163,82 @@ describe('season of a planting', () => {
   });
 });
 
-test('when of a planting goes on with what was learnt of its onion', () => {
-  const { code, stdout } = neckfall('when', behind, '--planting', 'p1', ...today, '--years', '3');
-  expect(code).toBe(0);
-  expect(stdout.replaceAll(/\s+/g, ' ')).toContain('showed of the onion here is taken into account');
+const lastYear = { ...upper, id: 'p0', name: 'Last year', startDate: '2026-02-20' };
+const fromLast = [lastYear, { ...upper, learntFrom: 'p0' }];
+const before = 'What earlier plantings of this onion showed here is taken into account.';
+
+describe('an earlier planting', () => {
+  const tops = { id: 't', plantingId: 'p0', date: '2026-09-25', lookedAt: 20, topsOverShare: 0.3 };
+  const said = (command: string, path: string) =>
+    neckfall(command, path, '--planting', 'p1', ...today, '--years', '3').stdout.replaceAll(/\s+/g, ' ');
+
+  test('is told of by season and when, and by neither where nothing was seen of it', () => {
+    const path = gardenFile('told', { plantings: fromLast, observations: [tops] });
+    const silent = gardenFile('silent', { plantings: fromLast });
+    const plain = gardenFile('bare', {});
+    for (const command of ['season', 'when']) {
+      expect(said(command, path)).toContain(before);
+      expect(said(command, silent)).toBe(said(command, plain));
+    }
+  });
+
+  test('that can’t be grown as it stands is passed over', () => {
+    const cultivar = 'Okoro’s Own';
+    const [last, now] = fromLast.map((planting) => ({ ...planting, cultivar }));
+    const plantings = [{ ...last, class: null }, now];
+    const path = gardenFile('ungrown', { plantings, observations: [tops] });
+    const { code, stderr } = neckfall('season', path, '--planting', 'p1', ...today, '--years', '3');
+    expect({ code, stderr }).toEqual({ code: 0, stderr: '' });
+  });
+});
+
+describe('the weather that a garden keeps', () => {
+  const observed = { observations: [], weather: [warm] };
+
+  test('is that of the point: another bed there has met it too', () => {
+    const shade = { ...bank, id: 'shade', name: 'By the hedge' };
+    const of = (placeId: string) =>
+      gardenFile(`bed-${placeId}`, {
+        ...observed,
+        places: [bank, shade],
+        plantings: [{ ...upper, placeId }],
+      });
+    const [own, other] = ['bank', 'shade'].map((id) =>
+      documentOf('season', of(id), '--planting', 'p1', ...today),
+    );
+    expect(other.onset).toEqual(own.onset);
+  });
+
+  test('is not for a start to come, whatever is forecast: season and when are as without it (decision 36)', () => {
+    const weather = { ...warm, forecastFrom: '2027-02-15' };
+    const path = gardenFile('to-come', { weather: [weather] });
+    const early = ['--today', '2027-02-14'];
+    for (const command of ['season', 'when']) {
+      const plain = documentOfAny(command, gardenFile('bare', {}), '--planting', 'p1', ...early);
+      expect(documentOfAny(command, path, '--planting', 'p1', ...early)).toEqual(plain);
+    }
+    const started = ['--today', '2027-02-20'];
+    expect(documentOf('season', path, '--planting', 'p1', ...started)).not.toEqual(
+      documentOf('season', gardenFile('bare', {}), '--planting', 'p1', ...started),
+    );
+  });
+
+  test('that can’t be of the place is refused by the name of the garden', () => {
+    const path = gardenFile('alike', {
+      weather: [{ ...warm, tempMinC: Array(warmDays).fill(10), tempMaxC: Array(warmDays).fill(20) }],
+    });
+    const { code, stderr } = neckfall('season', path, '--planting', 'p1', ...today);
+    expect(code).toBe(3);
+    expect(stderr).toContain(`${path}: every day has the same temperatures`);
+    expect(stderr).not.toContain('--weather');
+  });
+});
+
+test('a day of planting out before the sowing is passed over', () => {
+  const path = gardenFile('out-first', { plantings: [{ ...upper, plantOutDate: '2027-02-01' }] });
+  expect(documentOf('season', path, '--planting', 'p1', ...today)).toEqual(
+    documentOf('season', gardenFile('bare', {}), '--planting', 'p1', ...today),
+  );
 });
 
 describe('a planting that cannot be told of is refused in one line', () => {

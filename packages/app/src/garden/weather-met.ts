@@ -1,45 +1,20 @@
-import {
-  type Garden,
-  type GardenWeather,
-  keptWeatherFields,
-  parseDay,
-  recordOfGarden,
-} from '@neckfall/engine';
-import type { Asked } from '../address/address-form.ts';
+import { type DailyRecord, type GardenWeather, recordFields, weatherMet } from '@neckfall/engine';
 import type { WeatherMet } from '../worker/site.ts';
 
-/** Addresses hold four decimals of a degree. */
-const nearDeg = 0.0001;
-
-/** The weather that a garden keeps of a point: beds of one place have the same, whatever sun they get. */
-export function weatherNear(garden: Garden, at: NonNullable<Asked['at']>): GardenWeather | null {
-  const here = garden.places.filter(
-    ({ latitudeDeg, longitudeDeg }) =>
-      Math.abs(latitudeDeg - at.latitudeDeg) <= nearDeg &&
-      Math.abs(longitudeDeg - at.longitudeDeg) <= nearDeg,
-  );
-  return garden.weather.find(({ placeId }) => here.some(({ id }) => id === placeId)) ?? null;
-}
-
-/** Of the weather kept, what was known by the end of a day: days measured, and those of a forecast made by then. */
-export function weatherMet(kept: GardenWeather, today: number): WeatherMet | null {
-  const firstDay = parseDay(kept.firstDate) ?? 0;
-  const forecastFrom = kept.forecastFrom === null ? null : parseDay(kept.forecastFrom);
-  const isForecastKnown = forecastFrom !== null && forecastFrom <= today + 1;
-  const days = isForecastKnown ? kept.tempMinC.length : Math.min(kept.tempMinC.length, today + 1 - firstDay);
-  if (days <= 0) return null;
-  const met = { ...kept };
-  for (const field of keptWeatherFields) met[field] = kept[field].slice(0, days);
-  return { key: `${kept.firstDate} ${markOf(met)}`, record: recordOfGarden(met), lastStart: today };
+/** The weather that crops started till today have met, for the worker; null: none is known. */
+export function weatherAsked(kept: GardenWeather, today: number): WeatherMet | null {
+  const record = weatherMet(kept, today);
+  return record && { key: markOf(record), record, lastStart: today };
 }
 
 /** A mark of the values, like no other's for as long as anyone will look (FNV-1a, 32 bits, over their hundredths). */
-function markOf(weather: GardenWeather): string {
+function markOf({ firstDay, days, known, ...values }: DailyRecord): string {
   let mark = 0x811c9dc5;
-  for (const field of keptWeatherFields) {
-    for (const value of weather[field]) {
-      mark = Math.imul(mark ^ (value === null ? 0x7fffffff : Math.round(value * 100)), 0x01000193);
+  for (const field of recordFields) {
+    for (let at = 0; at < days; at++) {
+      const hundredths = known[field][at] === 1 ? Math.round(values[field][at]! * 100) : 0x7fffffff;
+      mark = Math.imul(mark ^ hundredths, 0x01000193);
     }
   }
-  return `${weather.tempMinC.length} ${mark >>> 0}`;
+  return `${firstDay} ${days} ${mark >>> 0}`;
 }

@@ -4,11 +4,11 @@ import {
   type GardenWeather,
   joinWeather,
   type Overlap,
+  weatherNear,
 } from '@neckfall/engine';
 import type { Asked } from '../address/address-form.ts';
 import { newId } from './new-id.ts';
 import { placeAsked } from './planting-of.ts';
-import { weatherNear } from './weather-met.ts';
 
 type Point = NonNullable<Asked['at']>;
 

@@ -1,9 +1,9 @@
-import { believedOf, type Garden, type GardenPlanting } from '@neckfall/engine';
+import { believedOf, type Garden, type GardenPlanting, weatherNear } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { nothingAsked } from '../address/address.ts';
 import { askedOf } from '../garden/asked-of.ts';
 import { seenOf, toLearnFrom } from '../garden/seen.ts';
-import { weatherMet, weatherNear } from '../garden/weather-met.ts';
+import { weatherAsked } from '../garden/weather-met.ts';
 import type { EarlierSeason } from '../worker/belief-after.ts';
 import type { SiteAsked, WeatherMet } from '../worker/site.ts';
 import { cropOf } from './crop-asked.ts';
@@ -46,7 +46,7 @@ const weather: ReadonlySignal<WeatherMet | null> = computed(() => {
   const { at } = asked.value;
   const garden = gardenStanding.value?.garden;
   const kept = at && garden ? weatherNear(garden, at) : null;
-  return kept && weatherMet(kept, today.value);
+  return kept && weatherAsked(kept, today.value);
 });
 
 /** The ground with what is known of the onion that grows on it and of the weather it has met. */

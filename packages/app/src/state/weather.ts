@@ -1,6 +1,5 @@
-import type { GardenWeather } from '@neckfall/engine';
+import { type GardenWeather, weatherNear } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { weatherNear } from '../garden/weather-met.ts';
 import { gardenStanding } from './garden.ts';
 import { asked } from './route.ts';
 

@@ -7,6 +7,7 @@ import {
   type Observation,
   type Plan,
   planDefaults,
+  plantOutFor,
   type Site,
 } from '@neckfall/engine';
 import { type SiteAsked, siteOf } from './site.ts';
@@ -19,7 +20,7 @@ export type EarlierSeason = {
 };
 
 /** Beliefs of each site by the seasons that they rest on; they go with their sites. */
-const kept = new WeakMap<Site, Map<string, Belief>>();
+const kept = new WeakMap<Site, Map<string, Belief | null>>();
 
 /** What earlier seasons, one after the other and each in the weather that came, told of the onion here; null: none. */
 export function beliefAfter(asked: SiteAsked): Belief | null {
@@ -27,15 +28,16 @@ export function beliefAfter(asked: SiteAsked): Belief | null {
   if (earlier.length === 0) return null;
   // what is in the hand now says nothing of what was grown
   const site = siteOf({ ...asked, atHand: [] });
-  const known = kept.get(site) ?? new Map<string, Belief>();
+  const known = kept.get(site) ?? new Map<string, Belief | null>();
   kept.set(site, known);
   const key = JSON.stringify(earlier);
   let belief = known.get(key) ?? null;
-  if (belief) return belief;
+  if (known.has(key)) return belief;
   for (const { crop, plan: chosen, seen } of earlier) {
-    const plan = { ...planDefaults, ...chosen, ...cropAt(site, crop, chosen) };
+    const plantOutDay = plantOutFor(chosen.plantOutDay ?? null, chosen);
+    const plan = { ...planDefaults, ...chosen, plantOutDay, ...cropAt(site, crop, chosen) };
     belief = learnSeason(site, plan, seen, Number.POSITIVE_INFINITY, belief).belief;
   }
-  if (belief) known.set(key, belief);
+  known.set(key, belief);
   return belief;
 }

@@ -6,18 +6,21 @@ import {
   frostHollowC,
   type GardenPlanting,
   inFrostHollow,
+  joinRecords,
   type LearntSeason,
   learnSeason,
   learntSite,
   openSite,
   type PlanWithout,
   parseDay,
+  plantOutFor,
   runPlan,
+  weatherMet,
+  weatherNear,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { WeatherFile } from '../files/weather-file.ts';
 import { type Frame, openFrame, openGround, siteOptionsOf } from '../frame/frame.ts';
-import { laidOver, weatherUntil } from '../frame/garden-weather.ts';
 import { type AskedOnion, readOnion } from '../options/onion-options.ts';
 import { type PlaceOptions, readSetting } from '../options/place-options.ts';
 import { type Practice, readPractice } from '../options/plan-options.ts';
@@ -29,6 +32,7 @@ import {
   readPlanting,
 } from '../options/planting-options.ts';
 import { ownAssets } from '../place/assets.ts';
+import { refusalOf } from '../refusal/refusal.ts';
 import type { Answer } from './answer.ts';
 import { planOf, type RawSeason, tellSeason } from './season-answer.ts';
 import { seenSeason } from './seen-season.ts';
@@ -39,7 +43,7 @@ export function plantingAnswer(
   raw: RawSeason & RawPlantingOption,
   speaker: Speaker,
 ): Answer {
-  const { frame, onion, grown, believed, learnt } = openPlanting(path, raw, speaker);
+  const { frame, onion, grown, believed, learnt } = underWay(path, raw, speaker);
   const { plan, assumed } = planOf(frame, onion, grown);
   const { site } = frame;
   const expected = runPlan(believed ? beliefSite(site, believed) : site, plan);
@@ -48,12 +52,11 @@ export function plantingAnswer(
   return tellSeason(frame, onion, plan, assumed, raw.days === true, seen);
 }
 
-/** A planting of a garden file at its place, and what was learnt of it. */
+/** A planting of a garden file at its place, as it is grown. */
 export type OpenPlanting = Grown & {
   frame: Frame;
-  /** What earlier plantings have told; null: none is learnt from. */
+  /** What earlier plantings have told; null: none has. */
   believed: Belief | null;
-  learnt: LearntSeason;
 };
 
 type Grown = {
@@ -63,67 +66,120 @@ type Grown = {
   grown: PlanWithout<'type' | 'traits'>;
 };
 
+/**
+ * The season under way of a planting, in the weather that came.
+ *
+ * Decision 36: a crop that was started lives through what its garden keeps of the weather, a start to come does not.
+ */
+function underWay(path: string | undefined, raw: RawSeason & RawPlantingOption, speaker: Speaker) {
+  const { asked, ground, believed } = openGarden(path, raw, speaker);
+  const own = grownAs(asked.planting, asked.path, ground.options, speaker);
+  const isStarted = own.grown.startDay <= ground.options.today;
+  const frame = isStarted ? ground.met() : ground.usual();
+  return { ...own, frame, believed, learnt: learn(asked, asked.planting, own, frame, believed) };
+}
+
+/** A planting whose onion is tried at starts to come. */
 export function openPlanting(
   path: string | undefined,
   raw: RawSeason & RawPlantingOption,
   speaker: Speaker,
 ): OpenPlanting {
-  const asked = readPlanting(path, raw, speaker);
-  const { file, planting } = asked;
-  const frame = gardenFrame(asked, raw, speaker);
-  const learn = (of: GardenPlanting, believed: Belief | null): LearntSeason => {
-    const { onion, grown } = grownAs(of, asked.path, frame);
-    const { plan } = planOf(frame, onion, grown);
-    const seen = file.garden.observations.filter(({ plantingId }) => plantingId === of.id);
-    return learnSeason(frame.site, plan, seen, frame.options.today, believed);
-  };
-  const believed = believedOf(file.garden, planting, (earlier, before) =>
-    isGrowable(earlier) ? learn(earlier, before).belief : null,
-  );
-  return { frame, believed, learnt: learn(planting, believed), ...grownAs(planting, asked.path, frame) };
+  const { asked, ground, believed } = openGarden(path, raw, speaker);
+  const own = grownAs(asked.planting, asked.path, ground.options, speaker);
+  return { ...own, frame: ground.usual(), believed };
 }
 
-function grownAs(planting: GardenPlanting, path: string, { options, speaker }: Frame): Grown {
+/** The planting asked for, its place, and what earlier plantings told, each in the weather that it had. */
+function openGarden(path: string | undefined, raw: RawSeason & RawPlantingOption, speaker: Speaker) {
+  const asked = readPlanting(path, raw, speaker);
+  const ground = gardenGround(asked, raw, speaker);
+  const believed = believedOf(asked.file.garden, asked.planting, (earlier, before) => {
+    const grown = isGrowable(earlier) ? grownOrNull(earlier, asked.path, ground.options, speaker) : null;
+    return grown && learn(asked, earlier, grown, ground.met(), before).belief;
+  });
+  return { asked, ground, believed };
+}
+
+function learn(
+  { file }: AskedPlanting,
+  planting: GardenPlanting,
+  { onion, grown }: Grown,
+  { site, options }: Pick<Frame, 'site' | 'options'>,
+  believed: Belief | null,
+): LearntSeason {
+  const { plan } = planOf({ site }, onion, grown);
+  const seen = file.garden.observations.filter(({ plantingId }) => plantingId === planting.id);
+  return learnSeason(site, plan, seen, options.today, believed);
+}
+
+function grownAs(planting: GardenPlanting, path: string, options: PlaceOptions, speaker: Speaker): Grown {
   const raw = rawOfPlanting(planting);
   const { startDate, plantOutDate } = planting;
   const onion = readOnion({ ...raw, garden: path }, speaker);
   const practice = readPractice(raw, speaker);
   const startDay = (startDate === null ? null : parseDay(startDate)) ?? options.today;
-  const plantOutDay = plantOutDate === null ? null : parseDay(plantOutDate);
+  const plantOutDay = plantOutFor(plantOutDate === null ? null : parseDay(plantOutDate), {
+    start: practice.start,
+    startDay,
+  });
   const grown = { ...practice, startDay, plantOutDay, sunHours: options.sunHours };
   return { onion, practice, grown };
 }
 
-/** The weather a garden keeps, under that of a file. */
-function keptFile(path: string, kept: DailyRecord, given: WeatherFile | null): WeatherFile {
-  const file = given
-    ? { path: given.path, reading: given.reading, record: laidOver(kept, given.record) }
-    : { path, reading: null, record: kept };
-  return { ...file, at: (place) => keptFile(path, kept, given?.at(place) ?? null) };
+/** Null where an earlier planting can't be grown as its file has it, which is no fault of the one asked for. */
+function grownOrNull(...of: Parameters<typeof grownAs>): Grown | null {
+  try {
+    return grownAs(...of);
+  } catch (error) {
+    if (refusalOf(error) === null) throw error;
+    return null;
+  }
 }
 
-/** The place of a planting as a frame, with the weather that came there. */
-function gardenFrame({ path, file, place }: AskedPlanting, raw: RawSeason, speaker: Speaker): Frame {
+/** The weather a garden keeps, under that of a file. */
+function keptFile(path: string, kept: DailyRecord, given: WeatherFile | null): WeatherFile {
+  const file: WeatherFile = {
+    path: given ? `${path}, ${given.path}` : path,
+    named: given ? `${path}, ${given.named}` : path,
+    reading: given?.reading ?? null,
+    record: given ? joinRecords(kept, given.record) : kept,
+    at: () => file,
+  };
+  return file;
+}
+
+/** The place of a planting: with the weather that its garden keeps of it, and without. */
+function gardenGround({ path, file, place }: AskedPlanting, raw: RawSeason, speaker: Speaker) {
   const { latitudeDeg, longitudeDeg, elevationM, sunHours } = place;
   const setting = readSetting(raw);
-  const kept = file.garden.weather.find(({ placeId }) => placeId === place.id);
-  const given = setting.weather;
-  const record = kept ? weatherUntil(kept, setting.today) : null;
   const options: PlaceOptions = {
     ...setting,
     asked: { at: `${latitudeDeg},${longitudeDeg}`, point: { latitudeDeg, longitudeDeg, elevationM } },
     sunHours,
-    weather: record ? keptFile(path, record, given) : given,
   };
   const ground = openGround(options, speaker, ownAssets);
-  if (place.frostHollow) {
-    ground.place = { ...ground.place, climate: inFrostHollow(ground.place.climate) };
-    ground.site = openSite(siteOptionsOf({ ...ground, options: { ...options, weather: ground.weather } }));
-  }
-  const frame = openFrame(options, speaker, ownAssets, ground);
-  if (place.frostHollow)
-    frame.assumed.push(
-      speaker.say('app.how.hollow', { colder: speaker.quantity('temperatureDifference', frostHollowC) }),
-    );
-  return { ...frame, label: place.name };
+  if (place.frostHollow) ground.place = { ...ground.place, climate: inFrostHollow(ground.place.climate) };
+  const frameWith = (weather: WeatherFile | null): Frame => {
+    const site = openSite(siteOptionsOf({ ...ground, options: { ...options, weather } }));
+    const frame = openFrame({ ...options, weather }, speaker, ownAssets, { ...ground, site, weather });
+    if (place.frostHollow)
+      frame.assumed.push(
+        speaker.say('app.how.hollow', { colder: speaker.quantity('temperatureDifference', frostHollowC) }),
+      );
+    return { ...frame, label: place.name };
+  };
+  const kept = weatherNear(file.garden, place);
+  const record = kept && weatherMet(kept, setting.today);
+  let usual: Frame | null = null;
+  let met: Frame | null = null;
+  const asUsual = () => {
+    usual ??= frameWith(ground.weather);
+    return usual;
+  };
+  const asMet = () => {
+    met ??= record ? frameWith(keptFile(path, record, ground.weather)) : asUsual();
+    return met;
+  };
+  return { options, usual: asUsual, met: asMet };
 }

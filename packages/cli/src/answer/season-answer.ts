@@ -67,13 +67,12 @@ export function tellSeason(
   withDays: boolean,
   seen: SeenSeason | null,
 ): Answer {
-  const { site, assumed, warnings, speaker, options } = frame;
+  const { site, assumed, warnings, speaker } = frame;
   warnings.push(...onion.warnings);
   warnings.push(...weatherWarnings(frame, plan.startDay, plan.startDay));
   const cold = coldBed(site, plan.start, plan.startDay);
   if (cold) warnings.push(coldBedSentence(cold, plan.startDay, speaker));
-  // learnt seasons are many to each of the weather years tried
-  const summary = { ...runPlan(site, plan), years: options.years };
+  const summary = runPlan(site, plan);
   const measured = measuredNotes(frame, plan.startDay, summary.neckFall.days?.p50 ?? null);
   warnings.push(...measured.warnings);
   assumed.push(...measured.assumed, ...onionAssumed, ...practiceAssumptions(summary.plan, speaker));

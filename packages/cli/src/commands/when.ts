@@ -72,10 +72,10 @@ function ofPlace(town: string | undefined, raw: Raw, speaker: Speaker): Asked {
   return { onion, practice, frame: openFrame(options, speaker) };
 }
 
-/** Another start of a planting's onion at its place, by what is thought of it there from now on. */
+/** Another start of a planting's onion at its place, by what the plantings that it starts from told (decision 36). */
 function ofPlanting(path: string | undefined, raw: Raw, speaker: Speaker): Asked {
-  const { frame, onion, practice, believed, learnt } = openPlanting(path, raw, speaker);
-  if (learnt.observations === 0 && believed === null) return { onion, practice, frame };
-  const assumed = [...frame.assumed, speaker.say('learnt.for-next')];
-  return { onion, practice, frame: { ...frame, assumed, site: beliefSite(frame.site, learnt.belief) } };
+  const { frame, onion, practice, believed } = openPlanting(path, raw, speaker);
+  if (believed === null) return { onion, practice, frame };
+  const assumed = [...frame.assumed, speaker.say('learnt.before')];
+  return { onion, practice, frame: { ...frame, assumed, site: beliefSite(frame.site, believed) } };
 }

@@ -15,6 +15,8 @@ import { namedFile, readWeatherTexts } from './weather-texts.ts';
 export type WeatherFile = {
   /** The file, or the files, that it is from. */
   path: string;
+  /** The same as it is named to the reader, with the option that it was given by. */
+  named: string;
   /** To plan with: without days whose values contradict each other. */
   record: DailyRecord;
   /** What the files were found to be; null: a garden kept it. */
@@ -36,7 +38,7 @@ export function readWeatherFiles(paths: readonly string[]): WeatherFile {
     if (reading.typicalYear) {
       throw refuse('weather-typical', { field: option, exit: 3, values: namedFile(path, option) });
     }
-    const file = { path, record: usableRecord(reading.record), reading };
+    const file = { path, named: `${option} ${path}`, record: usableRecord(reading.record), reading };
     const hasReadings = reading.files.some(({ columns }) =>
       columns.some(({ as }) => ofReadings.includes(as)),
     );

@@ -26,29 +26,29 @@ export function weatherAssumption({ path, record }: WeatherFile, { say, dayWithY
 
 /** What is doubtful in a record; one that can't be of the place is refused with exit code 3. `label` names the place. */
 export function recordWarnings(
-  { path, record, reading }: WeatherFile,
+  { named, record, reading }: WeatherFile,
   latitudeDeg: number,
   label: string,
   speaker: Speaker,
 ): string[] {
   const { impossible, findings } = checkWeather(record, latitudeDeg);
   if (impossible !== null) {
-    const values = { value: `--weather ${path}`, place: label };
-    throw refuse(`weather-${impossible}`, { field: '--weather', exit: 3, values });
+    const field = reading ? '--weather' : 'GARDEN';
+    throw refuse(`weather-${impossible}`, { field, exit: 3, values: { value: named, place: label } });
   }
   return [
     ...(reading
-      ? [...readingWarnings(reading, '--weather', speaker), ...leftOutWarning(reading, path, speaker)]
+      ? [...readingWarnings(reading, '--weather', speaker), ...leftOutWarning(reading, named, speaker)]
       : []),
-    ...findings.map((finding) => findingSentence(finding, path, speaker)),
+    ...findings.map((finding) => findingSentence(finding, named, speaker)),
   ];
 }
 
 /** The `weather` command names them one by one. */
-function leftOutWarning({ files }: WeatherReading, path: string, { say }: Speaker): string[] {
+function leftOutWarning({ files }: WeatherReading, file: string, { say }: Speaker): string[] {
   const isAny = files.some(({ flagged }) => flagged.some(({ leftOut }) => leftOut));
   const count = files.reduce((sum, { flaggedCount }) => sum + flaggedCount, 0);
-  return isAny ? [say('record.left-out', { file: path, count })] : [];
+  return isAny ? [say('record.left-out', { file, count })] : [];
 }
 
 function findingSentence(
@@ -89,15 +89,18 @@ export function measuredNotes(
   const isFew = known > 0 && known < enoughMeasured * days;
   return {
     assumed: [say('record.measured', values)],
-    warnings: isFew ? [say('record.few', { ...values, file: weather.path })] : [],
+    warnings: isFew ? [say('record.few', { ...values, file: weather.named })] : [],
   };
 }
 
-/** A warning where the record has no day of seasons started from `firstStart` to `lastStart`. */
+/**
+ * A warning where a record that was given has no day of seasons started from `firstStart` to `lastStart`; what a garden
+ * keeps need not be of every season.
+ */
 export function weatherWarnings({ options, speaker }: Frame, firstStart: number, lastStart: number) {
   const { weather } = options;
-  if (!weather || knowsDay(weather.record, firstStart, lastStart + longestSeason)) return [];
-  return [speaker.say('warning.weather-unused', { file: weather.path })];
+  if (!weather?.reading || knowsDay(weather.record, firstStart, lastStart + longestSeason)) return [];
+  return [speaker.say('warning.weather-unused', { file: weather.named })];
 }
 
 function knowsDay(record: DailyRecord, from: number, to: number): boolean {

@@ -7,7 +7,10 @@ import {
   type WeatherSource,
 } from './garden-weather.ts';
 
-/** What a garden keeps of a place, as a record to plan with; days that were forecast are in it too. */
+/**
+ * What a garden keeps of a place, as a record to plan with; days that were forecast are in it too, and those of a file by
+ * hand whose minimum is above their maximum are not known.
+ */
 export function recordOfGarden(weather: GardenWeather): DailyRecord {
   const days = weather.tempMinC.length;
   const record = emptyRecord(parseDay(weather.firstDate) ?? 0, days);
@@ -19,7 +22,7 @@ export function recordOfGarden(weather: GardenWeather): DailyRecord {
       record.known[field][at] = 1;
     }
   }
-  return record;
+  return usableRecord(record);
 }
 
 /** Whose weather it is, and where it came from. */

@@ -43,8 +43,8 @@ export type LearntSeason = {
   learnt: LearntShift[];
   /** Null where no leaves were counted. */
   standing: Standing | null;
-  /** What is thought of this onion here from now on. */
-  belief: Belief;
+  /** What is thought of this onion here from now on; null where nothing has told of it, in this season or before. */
+  belief: Belief | null;
 };
 
 /**
@@ -61,7 +61,6 @@ export function learnSeason(
   asOf: DayNumber,
   believed: Belief | null = null,
 ): LearntSeason {
-  const belief = believed ?? usualBelief();
   const { seen, liftedOn, later } = sightingsOf(observations, plan.startDay, asOf);
   const told = {
     asOf,
@@ -70,7 +69,15 @@ export function learnSeason(
     liftedOn: liftedOn === null ? null : plan.startDay + liftedOn,
   };
   if (seen.length === 0)
-    return { ...told, seasons: null, effectiveDraws: site.years, learnt: [], standing: null, belief };
+    return {
+      ...told,
+      seasons: null,
+      effectiveDraws: site.years,
+      learnt: [],
+      standing: null,
+      belief: believed,
+    };
+  const belief = believed ?? usualBelief();
   const { found, ...learnt } = weighed(site, plan, seen, belief);
   const seasons = { ...learnt.seasons, middleDraw: middleOf(found, belief) };
   return {

@@ -3,6 +3,7 @@ import type { Observation } from '../garden/index.ts';
 
 /** An observation as learning reads it: means over the plants looked at, from the start of the plan. */
 export type Sighting = {
+  /** Day that the plants are seen as of: that of the lifting for what was weighed later. */
   at: SeasonDay;
   /** Plants looked at, 1 or more. */
   plants: number;
@@ -42,9 +43,9 @@ export function sightingsOf(
   for (const { observation, day } of known) {
     stand = observation.standCount || stand;
     const sighting = sightingOf(observation, day - startDay, stand);
-    // a lifted crop has no leaves to count, but can be weighed
+    // a lifted crop has no leaves to count, but can be weighed: it has what it had on that day
     const hasStood = liftedOn === null || sighting.at <= liftedOn;
-    const told = hasStood ? sighting : { ...nothingSeen, at: sighting.at, weighed: sighting.weighed };
+    const told = hasStood ? sighting : { ...nothingSeen, at: liftedOn, weighed: sighting.weighed };
     if (tells(told)) seen.push(told);
   }
   return { seen, liftedOn, later: dated.filter(({ day }) => day > asOf).length };

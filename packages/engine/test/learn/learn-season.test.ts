@@ -32,7 +32,9 @@ describe('a season of which nothing was seen', () => {
     const learnt = learntOf(observations);
     expect(learnt).toMatchObject({ observations: 0, seasons: null, learnt: [], standing: null });
     expect(runPlan(learntSite(site, learnt), plan)).toEqual(runPlan(site, plan));
-    expect(learnt.belief).toEqual(usualBelief());
+    expect(learnt.belief).toBeNull();
+    const before = { ...usualBelief(), ripening: { mean: 1.1, sd: 0.1 } };
+    expect(learnSeason(site, plan, observations, end, before).belief).toEqual(before);
   });
 });
 
@@ -85,7 +87,7 @@ describe('slow leaves that were counted', () => {
   });
 
   test('leave what they do not tell of as open for next year as it was', () => {
-    const { ripening, phyllochron, growth } = learnt.belief;
+    const { ripening, phyllochron, growth } = learnt.belief!;
     const usualNow = usualBelief();
     expect(ripening.sd / usualNow.ripening.sd).toBeGreaterThan(0.93);
     expect(Math.abs(ripening.mean - 1)).toBeLessThan(0.05);
@@ -100,7 +102,9 @@ describe('slow leaves that were counted', () => {
 
   test('answer all that a site is asked', () => {
     const learntOn = learntSite(site, learnt);
-    expect(now.years).toBe(300);
+    // three hundred seasons of thirty weather years
+    expect(learntOn.years).toBe(300);
+    expect(now.years).toBe(30);
     expect(medianSeasonDays(learntOn, plan).length).toBeGreaterThan(50);
     const { neckFallDays } = spanParts(learntOn, now);
     expect(neckFallDays!.kind).toBeGreaterThan(0);
@@ -192,4 +196,18 @@ describe('tops', () => {
 
 test('a site as believed, with nothing believed, has the draws of the site', () => {
   expect(beliefSite(site, usualBelief()).draws()).toEqual(site.draws());
+});
+
+test('bulbs weighed after they were lifted have grown no more since', () => {
+  const half = lived({});
+  const lifted = half.onsetDay + 25;
+  const onTheDay = noted(lifted, {
+    lifted: true,
+    weighedKg: (half.bulbGOn(lifted) * 20) / 1000,
+    bulbCount: 20,
+  });
+  const { lifted: _, weighedKg = 0, bulbCount = 0, ...rest } = onTheDay;
+  const later = noted(lifted + 30, { weighedKg, bulbCount });
+  const grown = (seen: Parameters<typeof learnSeason>[2]) => shift(learntOf(seen), 'growth').now;
+  expect(grown([{ ...rest, lifted: true }, later])).toBe(grown([onTheDay]));
 });

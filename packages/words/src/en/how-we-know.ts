@@ -68,7 +68,7 @@ export const howWeKnow = {
   'warning.hilly':
     'Ground within {reach} differs by more than {spread} in height: the elevation {elevation} is a guess. Give your own with --at LAT,LON,ELEV.',
   'warning.weather-unused':
-    '--weather {file} has no day of the seasons tried, so it changes nothing. Give dates in the years it covers.',
+    '{file} has no day of the seasons tried, so it changes nothing. Give dates in the years it covers.',
   'warning.more-places': '{more} more',
   'source.chelsa': 'CHELSA V1.1 (Karger et al. 2017)',
   'source.cru': 'CRU CL 2.0 (New et al. 2002)',

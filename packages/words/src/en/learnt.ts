@@ -10,8 +10,6 @@ export const learnt = {
     'Your plants grow {percent}% {way, select, more {more} other {less}} than is usual for the kind.',
   'learnt.as-usual': 'Nothing you noted is out of the ordinary for the kind so far.',
   'learnt.before': 'What earlier plantings of this onion showed here is taken into account.',
-  'learnt.for-next':
-    'What this planting, and those it learns from, showed of the onion here is taken into account.',
   'learnt.later':
     '{count, plural, one {One note of after {date} is left out} other {# notes of after {date} are left out}}.',
   'learnt.lifted': 'Lifted on {date}: what is said of later days is what the crop would have done if left.',

@@ -70,7 +70,7 @@ export const howWeKnow = {
   'warning.hilly':
     'En {reach} a la redonda el terreno difiere en más de {spread} de altura: la altitud {elevation} es una suposición. Da la tuya con --at LAT,LON,ALT.',
   'warning.weather-unused':
-    '--weather {file} no tiene ningún día de las temporadas probadas, así que no cambia nada. Da fechas de los años que abarca.',
+    '{file} no tiene ningún día de las temporadas probadas, así que no cambia nada. Da fechas de los años que abarca.',
   'warning.more-places': '{more} más',
   'source.chelsa': 'CHELSA V1.1 (Karger et al. 2017)',
   'source.cru': 'CRU CL 2.0 (New et al. 2002)',

@@ -10,8 +10,6 @@ export const learnt = {
     'Tus plantas crecen un {percent} % {way, select, more {más} other {menos}} de lo habitual en su clase.',
   'learnt.as-usual': 'Nada de lo que anotaste se sale hasta ahora de lo habitual en su clase.',
   'learnt.before': 'Se tiene en cuenta lo que mostraron aquí cultivos anteriores de esta cebolla.',
-  'learnt.for-next':
-    'Se tiene en cuenta lo que este cultivo, y aquellos de los que aprende, mostraron aquí de la cebolla.',
   'learnt.later':
     '{count, plural, one {Queda fuera una anotación posterior al {date}} other {Quedan fuera # anotaciones posteriores al {date}}}.',
   'learnt.lifted':

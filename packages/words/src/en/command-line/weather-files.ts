@@ -97,7 +97,7 @@ export const weatherFiles = {
   'record.how.correct': 'What was taken wrongly is put right with --column, --dates and --utc-offset.',
 
   'record.left-out':
-    '--weather {file}: {count, plural, one {# value was} other {# values were}} left out or {count, plural, one {is} other {are}} doubtful; `neckfall weather` names them.',
+    '{file}: {count, plural, one {# value was} other {# values were}} left out or {count, plural, one {is} other {are}} doubtful; `neckfall weather` names them.',
   'record.other-stations':
     '{file} holds {count, plural, one {another station} other {# other stations}} besides, left out: {names}.',
   'record.overlap':

@@ -3,17 +3,17 @@ export const weather = {
   'record.missing-code':
     '{file}: {code} stands for “not measured” in {days, plural, one {# row} other {# rows}} of {column}; {days, plural, one {it was} other {they were}} taken as unknown.',
   'record.stuck':
-    '--weather {file}: nights and days are exactly alike for {days, number} days from {date}. Did the thermometer stand still? Used as it stands.',
+    '{file}: nights and days are exactly alike for {days, number} days from {date}. Did the thermometer stand still? Used as it stands.',
   'record.sun-beyond-sky':
-    '--weather {file} has more sun than reaches the earth on {days, plural, one {# day} other {# days}}. Is it the MJ of one day? Used as it stands.',
+    '{file} has more sun than reaches the earth on {days, plural, one {# day} other {# days}}. Is it the MJ of one day? Used as it stands.',
   'record.sun-weak':
-    '--weather {file}: its sun adds up to {percent} % of the sun above the air, less than the dullest sky lets through. If it is in kWh, multiply it by 3.6 to make it MJ. Used as it stands.',
+    '{file}: its sun adds up to {percent} % of the sun above the air, less than the dullest sky lets through. If it is in kWh, multiply it by 3.6 to make it MJ. Used as it stands.',
   'record.rain-heavy':
-    '--weather {file} has more than {limit, number} mm of rain on {days, plural, one {# day} other {# days}}, up to {most, number} mm. Is it the mm of one day? Used as it stands.',
+    '{file} has more than {limit, number} mm of rain on {days, plural, one {# day} other {# days}}, up to {most, number} mm. Is it the mm of one day? Used as it stands.',
   'record.measured':
     '{known, number} of the {days, number} days from {from} to {to} are measured{others, plural, =0 {} other {; the others are made-up weather}}.',
   'record.few':
-    '--weather {file} has only {known, number} of the {days, number} days from {from} to {to}; the rest is made-up weather.',
+    '{file} has only {known, number} of the {days, number} days from {from} to {to}; the rest is made-up weather.',
   'error.weather-constant':
     '{value}: every day has the same temperatures, so these were not measured. Give the record of a thermometer.',
   'error.weather-other-hemisphere':

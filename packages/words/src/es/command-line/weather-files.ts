@@ -96,7 +96,7 @@ export const weatherFiles = {
   'record.how.correct': 'Lo que se tomó mal se corrige con --column, --dates y --utc-offset.',
 
   'record.left-out':
-    '--weather {file}: {count, plural, one {# valor se dejó fuera o es dudoso} other {# valores se dejaron fuera o son dudosos}}; `neckfall weather` los nombra.',
+    '{file}: {count, plural, one {# valor se dejó fuera o es dudoso} other {# valores se dejaron fuera o son dudosos}}; `neckfall weather` los nombra.',
   'record.other-stations':
     '{file} contiene además {count, plural, one {otra estación, que se dejó fuera} other {otras # estaciones, que se dejaron fuera}}: {names}.',
   'record.overlap':

@@ -3,17 +3,17 @@ export const weather = {
   'record.missing-code':
     '{file}: {code} significa “no medido” en {days, plural, one {# fila} other {# filas}} de {column}; {days, plural, one {se tomó como desconocido} other {se tomaron como desconocidos}}.',
   'record.stuck':
-    '--weather {file}: las noches y los días son exactamente iguales durante {days, number} días desde el {date}. ¿Se paró el termómetro? Se usó tal como está.',
+    '{file}: las noches y los días son exactamente iguales durante {days, number} días desde el {date}. ¿Se paró el termómetro? Se usó tal como está.',
   'record.sun-beyond-sky':
-    '--weather {file} tiene más sol del que llega a la tierra en {days, plural, one {# día} other {# días}}. ¿Son los MJ de un solo día? Se usó tal como está.',
+    '{file} tiene más sol del que llega a la tierra en {days, plural, one {# día} other {# días}}. ¿Son los MJ de un solo día? Se usó tal como está.',
   'record.sun-weak':
-    '--weather {file}: su sol suma el {percent} % del sol que hay por encima del aire, menos de lo que deja pasar el cielo más cubierto. Si está en kWh, multiplícalo por 3,6 para tener MJ. Se usó tal como está.',
+    '{file}: su sol suma el {percent} % del sol que hay por encima del aire, menos de lo que deja pasar el cielo más cubierto. Si está en kWh, multiplícalo por 3,6 para tener MJ. Se usó tal como está.',
   'record.rain-heavy':
-    '--weather {file} pasa de {limit, number} mm de lluvia en {days, plural, one {# día} other {# días}}, hasta {most, number} mm. ¿Son los mm de un solo día? Se usó tal como está.',
+    '{file} pasa de {limit, number} mm de lluvia en {days, plural, one {# día} other {# días}}, hasta {most, number} mm. ¿Son los mm de un solo día? Se usó tal como está.',
   'record.measured':
     '{known, number} de los {days, number} días del {from} al {to} están medidos{others, plural, =0 {} other {; los demás son tiempo inventado}}.',
   'record.few':
-    '--weather {file} solo tiene {known, number} de los {days, number} días del {from} al {to}; el resto es tiempo inventado.',
+    '{file} solo tiene {known, number} de los {days, number} días del {from} al {to}; el resto es tiempo inventado.',
   'error.weather-constant':
     '{value}: todos los días tienen las mismas temperaturas, así que no se midieron. Da el registro de un termómetro.',
   'error.weather-other-hemisphere':
