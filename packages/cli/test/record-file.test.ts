@@ -1,5 +1,15 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { chmodSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import {
+  chmodSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, expect, test } from 'vitest';
@@ -71,16 +81,57 @@ test('a file that is changed again and again is left to that', () => {
   expect(observations()).toHaveLength(1);
 });
 
-test('of two at once none is refused, and the file is whole', async () => {
-  const runs = ['--leaves', '--stand'].map(
-    (option) =>
+test('of many at once none is refused, and none is lost', async () => {
+  const counts = [1, 2, 3, 4, 5, 6, 7, 8];
+  const runs = counts.map(
+    (count) =>
       new Promise<number | null>((resolve) => {
-        const child = spawn(process.execPath, [program, 'record', file, '--planting', 'first', option, '6']);
-        child.on('exit', resolve);
+        const args = ['record', file, '--planting', 'first', '--stand', `${count}`];
+        spawn(process.execPath, [program, ...args]).on('exit', resolve);
       }),
   );
-  expect(await Promise.all(runs)).toEqual([0, 0]);
-  expect(observations().length).toBeGreaterThanOrEqual(2);
+  expect(await Promise.all(runs)).toEqual(counts.map(() => 0));
+  const stood = observations().flatMap(({ standCount }: { standCount?: number }) => standCount ?? []);
+  expect(stood.sort()).toEqual(counts);
+});
+
+/** A record that meets another at the worst time: the other has compared, and is about to replace the file. */
+test('that another is about to replace the file is seen, and waited for', () => {
+  const meets = `
+    import fs from 'node:fs';
+    import path from 'node:path';
+    import { syncBuiltinESMExports } from 'node:module';
+    const real = fs.fsyncSync;
+    let other = null;
+    fs.fsyncSync = (file) => {
+      real(file);
+      if (other === 'gone') return;
+      const own = fs.readdirSync(${JSON.stringify(folder)}).find((name) => name.includes('-' + process.pid + '-'));
+      if (other === null) {
+        // a draft of a process that lives: the one that started this
+        other = path.join(${JSON.stringify(folder)}, own.replace('-' + process.pid + '-', '-' + process.ppid + '-'));
+        fs.writeFileSync(other, fs.readFileSync(${JSON.stringify(file)}, 'utf8').replace('Ines', 'Ines and'));
+      } else {
+        fs.renameSync(other, ${JSON.stringify(file)});
+        other = 'gone';
+      }
+    };
+    syncBuiltinESMExports();
+  `;
+  expect(recordWhile(meets)).toMatchObject({ status: 0, stderr: '' });
+  expect(JSON.parse(text())).toMatchObject({ keeper: 'Ines and Tarrant' });
+  expect(observations()).toMatchObject([{ id: 'o1' }, { leavesGreen: 6 }]);
+});
+
+test('drafts that lie still hold nobody up', () => {
+  const head = `.neckfall-${createHash('sha256').update('bank.neckfall.json').digest('hex').slice(0, 12)}-`;
+  const machine = createHash('sha256').update('elsewhere').digest('hex').slice(0, 12);
+  const left = join(folder, `${head}${machine}-1-aa.tmp`);
+  writeFileSync(left, '');
+  const minuteAgo = Date.now() / 1000 - 60;
+  utimesSync(left, minuteAgo, minuteAgo);
+  expect(ofFirst()).toMatchObject({ code: 0, stderr: '' });
+  rmSync(left);
 });
 
 test.skipIf(process.platform === 'win32')(

@@ -89,13 +89,13 @@ function textWith(
   return made;
 }
 
-/** Replaces the file, unless something else has changed it since it was read. */
+/** Replaces the file, unless something else has changed it since it was read or is about to. */
 function replace(path: string, before: Buffer, text: string): void {
   const file = wholeFile(path, field);
   file.write(text);
   file.keep(() => {
-    const now = readBounded(path, gardenBytes);
-    if (!now?.equals(before))
+    // asked in this order: who was about to change it a moment ago may have done so since
+    if (!file.isAlone() || !readBounded(path, gardenBytes)?.equals(before))
       throw refuse('garden-changed-meanwhile', { field, exit: 3, values: { file: path } });
   });
 }

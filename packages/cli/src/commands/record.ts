@@ -1,3 +1,4 @@
+import { setTimeout } from 'node:timers/promises';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import { deliver } from '../answer/deliver.ts';
@@ -13,7 +14,9 @@ import { refusalOf, refuse } from '../refusal/refusal.ts';
 type Raw = RawRecord & RawOutputOptions;
 
 /** Files that something else changes all the time are given up. */
-const mostTries = 5;
+const mostTries = 12;
+/** Two that met wait for times of their own, longer from try to try, ms. */
+const longestWaitMs = 25;
 
 export function addRecord(root: Command, say: Say): void {
   const command = root
@@ -61,6 +64,7 @@ async function record(path: string | undefined, raw: Raw): Promise<void> {
       return await deliver(answer, raw, keep);
     } catch (error) {
       if (refusalOf(error)?.code !== 'garden-changed-meanwhile' || tries === mostTries) throw error;
+      await setTimeout(Math.random() * longestWaitMs * tries);
     }
   }
 }

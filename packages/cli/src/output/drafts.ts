@@ -38,6 +38,24 @@ export function clearDrafts(target: string): void {
   }
 }
 
+/** A draft that is being written is younger, ms; one that lies longer holds nobody up. */
+const writingMs = 10_000;
+
+/**
+ * Whether no other process is about to replace `target`. Each lays its draft down before it asks, so that of two at once
+ * at least one sees the other. Drafts are dated by the clock of their folder.
+ */
+export function isAlone(target: string, draft: string): boolean {
+  const head = headOf(target);
+  const now = writtenMs(draft);
+  return namesIn(dirname(target)).every((name) => {
+    const other = join(dirname(target), name);
+    const [, host, pid] = name.startsWith(head) ? (ending.exec(name.slice(head.length)) ?? []) : [];
+    if (pid === undefined || other === draft) return true;
+    return Math.abs(now - writtenMs(other)) > writingMs || !isLive(other, host, Number(pid));
+  });
+}
+
 export function removeIfThere(path: string): void {
   try {
     unlinkSync(path);
@@ -46,11 +64,16 @@ export function removeIfThere(path: string): void {
 
 function isLive(draft: string, host: string, pid: number): boolean {
   if (open.has(draft)) return true;
-  const age = Date.now() - (statSync(draft, { throwIfNoEntry: false })?.mtimeMs ?? 0);
+  const age = Date.now() - writtenMs(draft);
   if (age > longestMs) return false;
   // of processes elsewhere nothing is known here
   if (host !== digest(hostname())) return true;
   return pid !== process.pid && isRunning(pid);
+}
+
+/** 0 where it is gone. */
+function writtenMs(draft: string): number {
+  return statSync(draft, { throwIfNoEntry: false })?.mtimeMs ?? 0;
 }
 
 function isRunning(pid: number): boolean {

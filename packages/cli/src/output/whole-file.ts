@@ -17,7 +17,7 @@ import {
 } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { refuse } from '../refusal/refusal.ts';
-import { clearDrafts, draftFor, layDown, removeIfThere, takeUp } from './drafts.ts';
+import { clearDrafts, draftFor, isAlone, layDown, removeIfThere, takeUp } from './drafts.ts';
 import { refusing } from './out-refusal.ts';
 
 /** A file in the making: nothing is seen of it until it is kept. */
@@ -25,6 +25,8 @@ export type WholeFile = {
   write(text: string): void;
   /** @param last looks at what is there just before it is replaced; where it throws, all stays as it was */
   keep(last?: () => void): void;
+  /** Whether no other process is about to replace the file: who comes later sees this one's draft, or what it made. */
+  isAlone(): boolean;
   /** Leaves everything as it was. */
   drop(): void;
 };
@@ -73,6 +75,7 @@ export function wholeFile(path: string, field = '--out'): WholeFile {
         settle();
         syncFolder(dirname(target));
       }),
+    isAlone: () => isAlone(target, draft),
     drop,
   };
 }
