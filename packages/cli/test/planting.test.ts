@@ -223,6 +223,16 @@ describe('the weather that a garden keeps', () => {
     );
   });
 
+  test('tells days that were forecast from those that were measured', () => {
+    const path = gardenFile('forecast', { weather: [{ ...warm, forecastFrom: '2027-06-10' }] });
+    const { assumed } = documentOf('season', path, '--planting', 'p1', ...today);
+    const said = assumed.join(' ');
+    expect(said).toContain('Days from 1 January 2027 to 9 June 2027 as measured');
+    expect(said).toContain('Days from 10 June 2027 to 27 October 2027 as they were forecast');
+    // 20 February to 9 June
+    expect(said).toMatch(/ 110 of the \d+ days from 20 February 2027 to .* are measured and \d+ forecast/);
+  });
+
   test('that can’t be of the place is refused by the name of the garden', () => {
     const path = gardenFile('alike', {
       weather: [{ ...warm, tempMinC: Array(warmDays).fill(10), tempMaxC: Array(warmDays).fill(20) }],

@@ -57,7 +57,12 @@ export type SeasonAhead = {
 };
 
 /** Without the hundreds of seasons that it rests on; beside it what was to be expected in the same weather before. */
-type Learnt = { season: LearntSeason; expected: SeasonSummary };
+type Learnt = {
+  season: LearntSeason;
+  expected: SeasonSummary;
+  /** Whether earlier seasons have told of it. */
+  hasEarlier: boolean;
+};
 
 /** A season of one crop, with what should be seen of it today; what was not asked is chosen. */
 export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
@@ -96,7 +101,11 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     needSunUpH: neededSunUpH(site, summary.needPhotoperiodH),
     learnt:
       seen.length > 0 || belief !== null
-        ? { season: { ...learning, seasons: null }, expected: runPlan(before, plan) }
+        ? {
+            season: { ...learning, seasons: null },
+            expected: runPlan(before, plan),
+            hasEarlier: belief !== null,
+          }
         : null,
   };
 }

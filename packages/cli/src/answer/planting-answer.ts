@@ -5,6 +5,7 @@ import {
   type DailyRecord,
   frostHollowC,
   type GardenPlanting,
+  type GardenWeather,
   inFrostHollow,
   joinRecords,
   type LearntSeason,
@@ -138,12 +139,24 @@ function grownOrNull(...of: Parameters<typeof grownAs>): Grown | null {
 }
 
 /** The weather a garden keeps, under that of a file. */
-function keptFile(path: string, kept: DailyRecord, given: WeatherFile | null): WeatherFile {
+function keptFile(
+  path: string,
+  kept: GardenWeather,
+  met: DailyRecord,
+  given: WeatherFile | null,
+): WeatherFile {
+  const record = given ? joinRecords(met, given.record) : met;
+  const forecastFrom = kept.forecastFrom === null ? null : parseDay(kept.forecastFrom);
+  const isAhead = forecastFrom !== null && forecastFrom < met.firstDay + met.days;
   const file: WeatherFile = {
     path: given ? `${path}, ${given.path}` : path,
     named: given ? `${path}, ${given.named}` : path,
     reading: given?.reading ?? null,
-    record: given ? joinRecords(kept, given.record) : kept,
+    record,
+    // a file that was given reaches as far as it was measured
+    forecastFrom: isAhead
+      ? Math.max(forecastFrom, given ? given.record.firstDay + given.record.days : 0)
+      : null,
     at: () => file,
   };
   return file;
@@ -178,7 +191,7 @@ function gardenGround({ path, file, place }: AskedPlanting, raw: RawSeason, spea
     return usual;
   };
   const asMet = () => {
-    met ??= record ? frameWith(keptFile(path, record, ground.weather)) : asUsual();
+    met ??= kept && record ? frameWith(keptFile(path, kept, record, ground.weather)) : asUsual();
     return met;
   };
   return { options, usual: asUsual, met: asMet };

@@ -2,6 +2,7 @@ import { standardOffsetH } from '@neckfall/answers';
 import {
   civilDate,
   type DailyRecord,
+  type DayNumber,
   noCorrections,
   usableRecord,
   type WeatherQuantity,
@@ -19,6 +20,8 @@ export type WeatherFile = {
   named: string;
   /** To plan with: without days whose values contradict each other. */
   record: DailyRecord;
+  /** Days from here on were forecast, not measured; null: none. */
+  forecastFrom: DayNumber | null;
   /** What the files were found to be; null: a garden kept it. */
   reading: WeatherReading | null;
   /** The same with its days in the standard time of a place, where hours in another time make them. */
@@ -38,7 +41,13 @@ export function readWeatherFiles(paths: readonly string[]): WeatherFile {
     if (reading.typicalYear) {
       throw refuse('weather-typical', { field: option, exit: 3, values: namedFile(path, option) });
     }
-    const file = { path, named: `${option} ${path}`, record: usableRecord(reading.record), reading };
+    const file = {
+      path,
+      named: `${option} ${path}`,
+      record: usableRecord(reading.record),
+      forecastFrom: null,
+      reading,
+    };
     const hasReadings = reading.files.some(({ columns }) =>
       columns.some(({ as }) => ofReadings.includes(as)),
     );

@@ -8,7 +8,7 @@ import type { PlaceOptions } from '../options/place-options.ts';
 import { type Assets, ownAssets } from '../place/assets.ts';
 import { placeWarnings } from '../place/place-warnings.ts';
 import { resolvePlace } from '../place/resolve-place.ts';
-import { recordWarnings, weatherAssumption } from './weather-notes.ts';
+import { recordWarnings, weatherAssumptions } from './weather-notes.ts';
 
 /** What every answer stands on. */
 export type Frame = {
@@ -69,7 +69,7 @@ export function openFrame(
   const label = placeLabel(place, speaker);
   const warnings = placeWarnings(place, options, assets, speaker);
   if (weather) {
-    assumed.push(weatherAssumption(weather, speaker));
+    assumed.push(...weatherAssumptions(weather, speaker));
     warnings.push(...recordWarnings(weather, place.latitudeDeg, label, speaker));
   }
   return {

@@ -16,12 +16,19 @@ import { readingWarnings } from './reading-warnings.ts';
 /** No season lasts longer, in days. */
 const longestSeason = 550;
 
-export function weatherAssumption({ path, record }: WeatherFile, { say, dayWithYear }: Speaker): string {
-  return say('assumed.weather', {
-    file: path,
-    from: dayWithYear(record.firstDay),
-    to: dayWithYear(record.firstDay + record.days - 1),
-  });
+/** From when to when a record holds, what was forecast of it apart. */
+export function weatherAssumptions(
+  { path, record, forecastFrom }: WeatherFile,
+  { say, dayWithYear }: Speaker,
+): string[] {
+  const end = record.firstDay + record.days;
+  const ahead = Math.max(record.firstDay, forecastFrom ?? end);
+  const told = (key: 'assumed.weather' | 'assumed.forecast', from: number, to: number) =>
+    from > to ? [] : [say(key, { file: path, from: dayWithYear(from), to: dayWithYear(to) })];
+  return [
+    ...told('assumed.weather', record.firstDay, ahead - 1),
+    ...told('assumed.forecast', ahead, end - 1),
+  ];
 }
 
 /** What is doubtful in a record; one that can't be of the place is refused with exit code 3. `label` names the place. */
@@ -84,8 +91,17 @@ export function measuredNotes(
   const { say, dayWithYear } = speaker;
   const to = neckFall === null ? from + seasonWithoutFall : Math.round(neckFall);
   const days = to - from + 1;
-  const known = measuredDays(weather.record, from, to);
-  const values = { known, days, others: days - known, from: dayWithYear(from), to: dayWithYear(to) };
+  const ahead = weather.forecastFrom ?? to + 1;
+  const known = measuredDays(weather.record, from, Math.min(to, ahead - 1));
+  const forecast = measuredDays(weather.record, Math.max(from, ahead), to);
+  const values = {
+    known,
+    days,
+    forecast,
+    others: days - known - forecast,
+    from: dayWithYear(from),
+    to: dayWithYear(to),
+  };
   const isFew = known > 0 && known < enoughMeasured * days;
   return {
     assumed: [say('record.measured', values)],

@@ -5,14 +5,13 @@ import {
   practiceAssumptions,
   spanPartsSentence,
 } from '@neckfall/answers';
-import { type Garden, type LearntSeason, startWays } from '@neckfall/engine';
+import { type Garden, startWays } from '@neckfall/engine';
 import type { MessageKey } from '@neckfall/words';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { LearntFrom } from '../../controls/LearntFrom.tsx';
 import { withPlan } from '../../garden/planting-of.ts';
-import { grownSite } from '../../state/grown-site.ts';
 import { onion } from '../../state/onion.ts';
 import { planting } from '../../state/planting.ts';
 import { voice } from '../../state/settings.ts';
@@ -98,7 +97,7 @@ function assumptionsOf({ summary, notes, learnt }: SeasonAhead): string[] {
       ? [cultivarAssumption(cultivar, speaker)]
       : packetAssumptions({ type, traits, notes }, speaker)),
     ...practiceAssumptions(summary.plan, speaker),
-    ...(learnt ? learntGrounds(learnt.season) : []),
+    ...(learnt ? learntGrounds(learnt) : []),
   ];
 }
 
@@ -115,10 +114,11 @@ function asKept(ahead: SeasonAhead) {
 }
 
 /** What learning rests on. */
-function learntGrounds({ observations, effectiveDraws, later, asOf, liftedOn }: LearntSeason): string[] {
+function learntGrounds({ season, hasEarlier }: NonNullable<SeasonAhead['learnt']>): string[] {
   const { say, day, number } = voice.value;
+  const { observations, effectiveDraws, later, asOf, liftedOn } = season;
   return [
-    ...(grownSite.value?.earlier?.length ? [say('learnt.before')] : []),
+    ...(hasEarlier ? [say('learnt.before')] : []),
     ...(observations > 0 ? [say('app.seen.draws', { draws: number(effectiveDraws) })] : []),
     ...(later > 0 ? [say('learnt.later', { count: later, date: day(asOf) })] : []),
     ...(liftedOn === null ? [] : [say('learnt.lifted', { date: day(liftedOn) })]),
