@@ -137,6 +137,8 @@ function ofWeight(
   { meanG, bulbs }: { meanG: number; bulbs: number },
   { trace, outcome, dryMatterShare }: Told,
 ): number {
+  // a trace holds nothing of days before there was a bed
+  if (at < outcome.plantedOn) return Math.log(slipShare);
   const atEnd = at >= trace.length - 1;
   const medianG = atEnd ? outcome.bulbDryG / dryMatterShare : trace.bulbG[at];
   if (!(medianG > 0)) return Math.log(slipShare);

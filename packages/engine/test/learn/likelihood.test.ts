@@ -31,6 +31,14 @@ describe('green leaves', () => {
   });
 });
 
+test('nothing weighs before it is planted, whatever a season before this one left in its trace', () => {
+  const fresh = told();
+  const used = told();
+  used.trace.bulbG.fill(80, 0, 50);
+  const weighed = { weighedKg: 1, bulbCount: 10 };
+  expect(likely(weighed, 40, used)).toBe(likely(weighed, 40, fresh));
+});
+
 describe('what was seen is the likelier', () => {
   test('the nearer the count, and surer with more plants', () => {
     expect(likely({ leavesGreen: 4 }, 70)).toBeGreaterThan(likely({ leavesGreen: 5 }, 70));
