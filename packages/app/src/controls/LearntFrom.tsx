@@ -5,6 +5,7 @@ import {
   type GardenPlanting,
   parseDay,
   plantingBefore,
+  plantingLearntFrom,
 } from '@neckfall/engine';
 import { shown } from '@neckfall/words';
 import { seenOf } from '../garden/seen.ts';
@@ -23,7 +24,7 @@ export function LearntFrom({ unkept }: Props) {
   const garden = gardenStanding.value?.garden ?? emptyGarden();
   const current = planting.value ?? unkept?.asKept(garden);
   if (!current) return null;
-  const from = garden.plantings.find(({ id }) => id === current.learntFrom);
+  const from = plantingLearntFrom(garden, current);
   const offered = plantingBefore(garden, current);
   const year = (of: GardenPlanting) => yearSeen(garden, of);
 

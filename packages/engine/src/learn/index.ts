@@ -1,6 +1,6 @@
 export { beliefAfter, beliefSite } from './belief.ts';
 export { type LearntSeason, learnSeason, learntSite } from './learn-season.ts';
-export { believedOf, plantingBefore } from './learnt-from.ts';
+export { believedOf, plantingBefore, plantingLearntFrom } from './learnt-from.ts';
 export {
   type Belief,
   drawOf,

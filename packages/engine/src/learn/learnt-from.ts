@@ -18,12 +18,21 @@ export function believedOf(
   const chain: GardenPlanting[] = [];
   let current = planting;
   while (chain.length < longestChain) {
-    const earlier = plantings.find(({ id }) => id === current.learntFrom);
-    if (!earlier || earlier === planting || chain.includes(earlier) || !isSame(earlier, planting)) break;
+    const earlier = plantingLearntFrom({ plantings }, current);
+    if (!earlier || earlier === planting || chain.includes(earlier)) break;
     chain.push(earlier);
     current = earlier;
   }
   return chain.reduceRight<Belief | null>((believed, earlier) => learn(earlier, believed) ?? believed, null);
+}
+
+/** The planting that one starts from; null where there is none, or it is of another onion or place by now. */
+export function plantingLearntFrom(
+  { plantings }: Pick<Garden, 'plantings'>,
+  planting: GardenPlanting,
+): GardenPlanting | null {
+  const from = plantings.find(({ id }) => id === planting.learntFrom);
+  return from && from.id !== planting.id && isSame(from, planting) ? from : null;
 }
 
 /** Whether one planting's season can tell of another's: the same onion, by name or by packet, at the same place. */
@@ -35,15 +44,17 @@ function isSame(a: GardenPlanting, b: GardenPlanting): boolean {
   return a.placeId === b.placeId && onion(a) === onion(b);
 }
 
-/** The latest planting of the same onion at the same place that was started before, which a new one can learn from. */
+/** The latest planting of the same onion at the same place that was started before and looked at: a new one can learn from it. */
 export function plantingBefore(
-  { plantings }: Pick<Garden, 'plantings'>,
+  { plantings, observations }: Pick<Garden, 'plantings' | 'observations'>,
   planting: GardenPlanting,
 ): GardenPlanting | null {
+  const seen = new Set(observations.map(({ plantingId }) => plantingId));
   const startOf = ({ startDate }: GardenPlanting) => startDate ?? '';
   const earlier = plantings.filter(
     (other) =>
       other.id !== planting.id &&
+      seen.has(other.id) &&
       isSame(other, planting) &&
       startOf(other) !== '' &&
       (planting.startDate === null || startOf(other) < planting.startDate),

@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { emptyGarden, type GardenPlanting, restoreGarden } from '../../src/garden/index.ts';
-import { type Belief, believedOf, plantingBefore, usualBelief } from '../../src/learn/index.ts';
+import {
+  type Belief,
+  believedOf,
+  plantingBefore,
+  plantingLearntFrom,
+  usualBelief,
+} from '../../src/learn/index.ts';
 
 function gardenOf(plantings: readonly Partial<GardenPlanting>[]) {
   const named = plantings.map((planting, at) => ({
@@ -71,7 +77,18 @@ describe('a planting that learns from earlier ones', () => {
   });
 });
 
-test('what a new planting can learn from is the latest of the same onion and place that was started before', () => {
+test('a planting starts from the one it names while that is of the same onion and place', () => {
+  const garden = gardenOf([
+    { learntFrom: 'p0' },
+    { learntFrom: 'p0' },
+    { cultivar: 'Pan', learntFrom: 'p0' },
+    {},
+  ]);
+  const from = garden.plantings.map((planting) => plantingLearntFrom(garden, planting)?.id ?? null);
+  expect(from).toEqual([null, 'p0', null, null]);
+});
+
+test('what a new planting can learn from is the latest of the same onion and place that was started before and looked at', () => {
   const { plantings } = gardenOf([
     { startDate: '2025-03-01' },
     { startDate: '2026-03-01' },
@@ -79,7 +96,19 @@ test('what a new planting can learn from is the latest of the same onion and pla
     { startDate: '2026-05-01', cultivar: 'Pan' },
     {},
   ]);
-  expect(plantingBefore({ plantings }, plantings[2])?.id).toBe('p1');
-  expect(plantingBefore({ plantings }, plantings[0])).toBeNull();
-  expect(plantingBefore({ plantings }, plantings[4])?.id).toBe('p2');
+  const looked = (...ids: string[]) => ({
+    plantings,
+    observations: ids.map((plantingId) => ({
+      id: plantingId,
+      plantingId,
+      date: '2027-06-01',
+      leavesGreen: 5,
+    })),
+  });
+  const all = looked('p0', 'p1', 'p2', 'p3');
+  expect(plantingBefore(all, plantings[2])?.id).toBe('p1');
+  expect(plantingBefore(all, plantings[0])).toBeNull();
+  expect(plantingBefore(all, plantings[4])?.id).toBe('p2');
+  expect(plantingBefore(looked('p0'), plantings[2])?.id).toBe('p0');
+  expect(plantingBefore(looked(), plantings[2])).toBeNull();
 });
