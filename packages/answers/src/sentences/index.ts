@@ -21,7 +21,7 @@ export { comingDay } from './coming-day.ts';
 export { cultivarHeadline } from './cultivar-headline.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './how-we-know.ts';
 export { leafCheckSentence } from './leaf-check.ts';
-export { learntSentences, shiftSentence } from './learnt-sentences.ts';
+export { shiftSentence } from './learnt-sentences.ts';
 export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from './names-here-sentences.ts';
 export { oddSentence } from './odd-sentence.ts';
 export { autumnAssumption, cultivarAssumption, packetAssumptions } from './onion-assumptions.ts';
@@ -33,10 +33,9 @@ export {
   sharesSentence,
 } from './season-sentences.ts';
 export { leastBulbMm, seeSentence, topsSentence, weekSentence, weekWords } from './season-week.ts';
-export { seenSentences } from './seen-sentences.ts';
+export { plantsSentences, seenSentences } from './seen-sentences.ts';
 export { freezesEachWinter, skyAndFrost } from './sky-and-frost.ts';
 export { spanPartsSentence, spanSentence } from './span-sentences.ts';
-export { standingSentences, standsAsUsual } from './standing-sentences.ts';
 export { meanwhileSentence, todaySentence } from './today-sentence.ts';
 export { tropicsSentence } from './tropics-sentence.ts';
 export { whatItHangsOn } from './what-it-hangs-on.ts';

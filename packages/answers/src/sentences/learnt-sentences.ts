@@ -7,14 +7,17 @@ const stepMinutes = 5;
 /**
  * What one parameter of a season's plants has shown itself to be; null within what is not known of it: nothing is said
  * that one more look may undo.
+ *
+ * @param tellsTops whether what it makes of the tops is told with it
  */
 export function shiftSentence(
   { parameter, usual, now, sd, neckFallDays }: LearntShift,
   { say }: Speaker,
+  tellsTops = true,
 ): string | null {
   const shift = now - usual;
   if (Math.abs(shift) <= sd) return null;
-  const days = Math.round(Math.abs(neckFallDays ?? 0));
+  const days = tellsTops ? Math.round(Math.abs(neckFallDays ?? 0)) : 0;
   const effect = {
     way: shift > 0 ? 'more' : 'less',
     tops: days === 0 ? 'same' : (neckFallDays ?? 0) > 0 ? 'later' : 'earlier',
@@ -29,10 +32,14 @@ export function shiftSentence(
 }
 
 /** What was learnt of a season's plants, most telling for neck fall first; empty where nothing stands out. */
-export function learntSentences({ learnt }: Pick<LearntSeason, 'learnt'>, speaker: Speaker): string[] {
+export function learntSentences(
+  { learnt }: Pick<LearntSeason, 'learnt'>,
+  speaker: Speaker,
+  tellsTops: boolean,
+): string[] {
   const weight = ({ neckFallDays }: LearntShift) => Math.abs(neckFallDays ?? 0);
   return [...learnt]
     .sort((a, b) => weight(b) - weight(a))
-    .map((shift) => shiftSentence(shift, speaker))
+    .map((shift) => shiftSentence(shift, speaker, tellsTops))
     .filter((sentence) => sentence !== null);
 }

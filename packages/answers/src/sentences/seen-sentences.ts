@@ -4,6 +4,24 @@ import { learntSentences } from './learnt-sentences.ts';
 import { standingSentences, standsAsUsual } from './standing-sentences.ts';
 
 /**
+ * How a crop stands by its leaves, and what was learnt of its plants. What the tops make of it is told once.
+ *
+ * @param now the season as learnt
+ * @param expected the season as it was expected in the same weather before anything was seen
+ */
+export function plantsSentences(
+  learnt: LearntSeason,
+  now: SeasonSummary,
+  expected: SeasonSummary,
+  speaker: Speaker,
+): { stands: string[]; learnt: string[] } {
+  const stands = standingSentences(learnt, now, expected, speaker);
+  const shifts = learntSentences(learnt, speaker, stands.length < 2);
+  const isUsual = learnt.observations > 0 && shifts.length === 0 && standsAsUsual(learnt.standing);
+  return { stands, learnt: isUsual ? [speaker.say('learnt.as-usual')] : shifts };
+}
+
+/**
  * All that is said of a crop that was looked at: what was learnt of it, how it stands, what that means and what can still
  * be done, and what was left out.
  *
@@ -19,13 +37,11 @@ export function seenSentences(
   speaker: Speaker,
 ): string[] {
   const { say, day } = speaker;
-  const { observations, later, asOf, liftedOn, standing } = learnt;
-  const learntOf = learntSentences(learnt, speaker);
-  const isUsual = observations > 0 && learntOf.length === 0 && standsAsUsual(standing);
+  const { later, asOf, liftedOn } = learnt;
+  const plants = plantsSentences(learnt, now, expected, speaker);
   return [
-    ...learntOf,
-    ...(isUsual ? [say('learnt.as-usual')] : []),
-    ...standingSentences(learnt, now, expected, speaker),
+    ...plants.learnt,
+    ...plants.stands,
     ...(hasEarlier ? [say('learnt.before')] : []),
     ...(liftedOn === null ? [] : [say('learnt.lifted', { date: day(liftedOn) })]),
     ...(later > 0 ? [say('learnt.later', { count: later, date: day(asOf) })] : []),

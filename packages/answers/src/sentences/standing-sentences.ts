@@ -8,12 +8,14 @@ const leastLeaves = 0.5;
 /** Dates and sizes that differ less are told as the same. */
 const sameDays = 2;
 const sameMm = 2;
+/** A count stands for the crop as it is for so long, days. */
+const countedDays = 21;
 /** Feed takes about so long to show in leaves (common practice, no source), days. */
 const feedDays = 14;
 
 /**
  * How a crop stands by its leaves, what that means for tops and bulbs, and what can still be done; empty where no leaves
- * were counted.
+ * were counted of late.
  *
  * @param now the season as learnt
  * @param expected the season as it was expected in the same weather before anything was seen
@@ -24,10 +26,10 @@ export function standingSentences(
   expected: SeasonSummary,
   speaker: Speaker,
 ): string[] {
-  if (standing === null) return [];
+  if (standing === null || asOf - standing.day > countedDays) return [];
   const stand = standOf(standing);
   const sentences = [seeSentence(standing, stand, asOf, speaker)];
-  if (stand !== 'behind' && stand !== 'ahead') return sentences;
+  if (stand === 'on' || stand === 'unsaid') return sentences;
   const means = meansSentence(now, expected, speaker);
   if (means !== null) sentences.push(means);
   const todo = liftedOn === null && stand === 'behind' ? doSentence(now, asOf, speaker) : null;
@@ -35,10 +37,13 @@ export function standingSentences(
   return sentences;
 }
 
-/** Behind or ahead only where the count lies outside what is usual, or a good way from its middle. */
+/**
+ * Behind or ahead only where the count lies outside what is usual, or a good way from its middle; beyond where a middling
+ * crop does not come to it.
+ */
 function standOf({ leavesExpected: { p10, p50, p90 }, leavesSeen, daysBehind }: Standing) {
   const isUsual = leavesSeen >= p10 && leavesSeen <= p90;
-  if (daysBehind === null) return isUsual ? 'on' : 'unsaid';
+  if (daysBehind === null) return isUsual ? 'on' : leavesSeen > p90 ? 'beyond' : 'unsaid';
   const least = isUsual ? 2 * leastDays : leastDays;
   if (Math.abs(daysBehind) < least || Math.abs(leavesSeen - p50) < leastLeaves) return 'on';
   return daysBehind > 0 ? 'behind' : 'ahead';
@@ -55,13 +60,16 @@ function seeSentence(
   asOf: number,
   { say, day: date, number, numberRange }: Speaker,
 ): string {
+  // halves as they were counted; a tenth more says nothing
+  const shown = Math.round(leavesSeen * 2) / 2;
   return say('standing.see', {
     when: day === asOf ? 'now' : 'then',
     date: date(day),
     expected: numberRange(p10, p90),
-    // halves as they were counted; a tenth more says nothing
-    seen: number(Math.round(leavesSeen * 2) / 2, 1),
+    seen: number(shown, 1),
     stand,
+    // as the two are told
+    within: String(shown >= Math.round(p10) && shown <= Math.round(p90)),
     days: Math.abs(daysBehind ?? 0),
   });
 }

@@ -102,8 +102,9 @@ describe('a crop that is behind', () => {
   const late = summary(dayNumber(2027, 7, 9), august(24), 55);
 
   test('is told by how much, what that means and what can still be done', () => {
+    // what it makes of the tops is told once
     expect(said({}, late)).toEqual([
-      'Your leaves come 8% slower than is usual for the kind: tops go over about 5 days later.',
+      'Your leaves come 8% slower than is usual for the kind.',
       'You should see 6–8 green leaves on a plant now; you have 5: about 9 days behind.',
       'Tops then go over around 24 August, 9 days later than expected, on bulbs of about 55 mm instead of 62 mm.',
       'Bulbs start in about 25 days, around 9 July, and every leaf made by then makes them larger: keep the bed weeded, keep it watered, and if you feed, do so now and not later, as its label says.',
@@ -124,6 +125,29 @@ describe('a crop that is behind', () => {
     );
   });
 
+  test('is told no more of a count three weeks old', () => {
+    const old = { ...standing, day: asOf - 22 };
+    expect(said({ standing: old }, late)).toEqual([
+      'Your leaves come 8% slower than is usual for the kind: tops go over about 5 days later.',
+    ]);
+  });
+
+  test('within what is usual is told against its middle', () => {
+    const within = {
+      ...standing,
+      leavesExpected: { p10: 2.6, p50: 4, p90: 5.4 },
+      leavesSeen: 5,
+      daysBehind: -14,
+    };
+    expect(said({ standing: within }, late)[1]).toBe(
+      'You should see 3–5 green leaves on a plant now; you have 5: within that, but about 14 days ahead of a middling crop.',
+    );
+    const first = { ...standing, leavesExpected: { p10: 1, p50: 1, p90: 1 }, leavesSeen: 2, daysBehind: -9 };
+    expect(said({ standing: first }, late)[1]).toBe(
+      'You should see 1 green leaf on a plant now; you have 2: about 9 days ahead.',
+    );
+  });
+
   test('is told nothing to do once it is lifted', () => {
     const sentences = said({ liftedOn: asOf - 1 }, late);
     expect(sentences.join(' ')).not.toContain('weeded');
@@ -136,6 +160,14 @@ describe('a crop that is', () => {
     const ahead = { ...standing, leavesSeen: 9, daysBehind: -12 };
     expect(said({ learnt: [], standing: ahead }, expected)).toEqual([
       'You should see 6–8 green leaves on a plant now; you have 9: about 12 days ahead.',
+      'Tops then still go over around 15 August, on bulbs of about 62 mm, as expected.',
+    ]);
+  });
+
+  test('beyond all that is usual is told so, and what that means', () => {
+    const beyond = { ...standing, leavesSeen: 10, daysBehind: null };
+    expect(said({ learnt: [], standing: beyond }, expected)).toEqual([
+      'You should see 6–8 green leaves on a plant now; you have 10: more than is usual then or later.',
       'Tops then still go over around 15 August, on bulbs of about 62 mm, as expected.',
     ]);
   });

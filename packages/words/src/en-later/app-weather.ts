@@ -31,6 +31,7 @@ export const appWeather = {
   'app.weather.unknown': 'not measured',
 
   'picture.weather.forecast': 'forecast',
+  'picture.weather.measured': 'measured',
   'picture.weather.usual': 'usual here',
   'picture.weather.summary':
     'From {from} to {to}{least, select, none {} other {, days and nights between {least} and {most}}}{rain, select, none {} other {, {rain} of rain in all}}, drawn over what is usual here.',
@@ -96,7 +97,7 @@ export const appWeather = {
   'app.weather.as.solarMJ': 'sun, its energy',
   'app.weather.as.solarW': 'sun, its power',
   'app.weather.as.none': 'not used',
-  'app.weather.in-unit': '{what} in {unit}',
+  'app.weather.in-unit': '{what} ({unit})',
 
   'app.weather.columns': 'How its columns were taken',
   'app.weather.columns.of': 'How the columns of {file} were taken',
@@ -104,7 +105,7 @@ export const appWeather = {
   'app.weather.column': 'Column',
   'app.weather.column.is': 'Taken as',
   'app.weather.column.is-of': '{column}: taken as',
-  'app.weather.column.unit': 'In',
+  'app.weather.column.unit': 'Unit',
   'app.weather.column.unit-of': '{column}: unit',
   'app.weather.unit.guessed': 'as guessed',
   'app.weather.dates': 'Order in its dates',

@@ -48,7 +48,7 @@ export const appGarden = {
   'app.garden.step.seen-removed': 'what was seen of “{name}” removed',
   'app.garden.step.weather-kept': 'weather of “{name}” kept',
   'app.garden.step.weather-removed': 'weather of “{name}” removed',
-  'app.garden.step.learnt': 'what “{name}” teaches for the year after',
+  'app.garden.step.learnt': 'what “{name}” starts from',
   'app.garden.step.forgotten': 'the whole garden removed',
   'app.garden.step.elsewhere': '{what} (in another tab or window)',
   'app.garden.forget': 'Remove the whole garden',

@@ -3,12 +3,12 @@ export const odd = {
   'odd.leaves-many':
     '{leaves} green leaves are more than a plant carries by then, about {most} at most. Are they those of several plants?',
   'odd.leaves-fewer':
-    '{leaves} green leaves now, {before} on {date}: did so many wither, or were other plants counted?',
+    '{leaves, select, 1 {1 green leaf} other {{leaves} green leaves}} now, {before} on {date}: did so many wither, or were other plants counted?',
   'odd.neck-wide': 'The neck, {neck}, is wider than the bulb, {bulb}. Were the two exchanged?',
   'odd.tops-less':
     '{share}% of the tops are down, and {before}% were on {date}: they don’t rise again. Which is right?',
   'odd.flowering-many':
-    '{flowering} plants are in flower, and {standing} stand in all. Is one of the two from another bed?',
+    '{flowering, select, 1 {1 plant is} other {{flowering} plants are}} in flower, and {standing} stand in all. Is one of the two from another bed?',
   'odd.bulbs-many':
     '{bulbs} bulbs are more than there were plants, {plants}. Are those of another bed among them?',
   'odd.water-much': '{water} on {area} in one day is a flood. Is it the water of a whole week?',

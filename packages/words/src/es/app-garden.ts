@@ -52,7 +52,7 @@ export const appGarden = {
   'app.garden.step.seen-removed': 'lo visto de “{name}”, quitado',
   'app.garden.step.weather-kept': 'el tiempo de “{name}”, guardado',
   'app.garden.step.weather-removed': 'el tiempo de “{name}”, quitado',
-  'app.garden.step.learnt': 'lo que enseña “{name}” para el año siguiente',
+  'app.garden.step.learnt': 'de qué parte “{name}”',
   'app.garden.step.forgotten': 'todo el huerto, quitado',
   'app.garden.step.elsewhere': '{what} (en otra pestaña o ventana)',
   'app.garden.forget': 'Quitar todo el huerto',

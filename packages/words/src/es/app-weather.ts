@@ -32,6 +32,7 @@ export const appWeather = {
   'app.weather.unknown': 'sin medir',
 
   'picture.weather.forecast': 'pronóstico',
+  'picture.weather.measured': 'medido',
   'picture.weather.usual': 'lo habitual aquí',
   'picture.weather.summary':
     'Del {from} al {to}{least, select, none {} other {, noches y días entre {least} y {most}}}{rain, select, none {} other {, {rain} de lluvia en total}}, sobre lo habitual aquí.',
@@ -96,7 +97,7 @@ export const appWeather = {
   'app.weather.as.solarMJ': 'sol, su energía',
   'app.weather.as.solarW': 'sol, su potencia',
   'app.weather.as.none': 'no se usa',
-  'app.weather.in-unit': '{what} en {unit}',
+  'app.weather.in-unit': '{what} ({unit})',
 
   'app.weather.columns': 'Cómo se tomaron sus columnas',
   'app.weather.columns.of': 'Cómo se tomaron las columnas de {file}',
@@ -104,7 +105,7 @@ export const appWeather = {
   'app.weather.column': 'Columna',
   'app.weather.column.is': 'Tomada como',
   'app.weather.column.is-of': '{column}: tomada como',
-  'app.weather.column.unit': 'En',
+  'app.weather.column.unit': 'Unidad',
   'app.weather.column.unit-of': '{column}: unidad',
   'app.weather.unit.guessed': 'como se dedujo',
   'app.weather.dates': 'Orden en sus fechas',

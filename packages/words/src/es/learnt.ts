@@ -15,7 +15,7 @@ export const learnt = {
   'learnt.lifted':
     'Arrancadas el {date}: lo que se dice de después es lo que habría hecho el cultivo en pie.',
   'standing.see':
-    '{when, select, now {Ahora deberías ver {expected} hojas verdes por planta; tienes {seen}} other {El {date} debería haber habido {expected} hojas verdes por planta; contaste {seen}}}{stand, select, behind {: unos {days, plural, one {# día} other {# días}} de retraso} ahead {: unos {days, plural, one {# día} other {# días}} de adelanto} on {: como debe ser} other {}}.',
+    '{when, select, now {Ahora deberías ver {expected, select, 1 {1 hoja verde} other {{expected} hojas verdes}} por planta; tienes {seen}} other {El {date} debería haber habido {expected, select, 1 {1 hoja verde} other {{expected} hojas verdes}} por planta; contaste {seen}}}{stand, select, behind {: {within, select, true {dentro de eso, pero unos {days, plural, one {# día} other {# días}} por detrás de un cultivo medio} other {unos {days, plural, one {# día} other {# días}} de retraso}}} ahead {: {within, select, true {dentro de eso, pero unos {days, plural, one {# día} other {# días}} por delante de un cultivo medio} other {unos {days, plural, one {# día} other {# días}} de adelanto}}} beyond {: más de lo habitual entonces o después} on {: como debe ser} other {}}.',
   'standing.means':
     'Las hojas {tops, select, same {siguen tumbándose} other {se tumban}} entonces hacia el {date}{tops, select, later {, {days, plural, one {# día} other {# días}} más tarde de lo previsto} earlier {, {days, plural, one {# día} other {# días}} antes de lo previsto} other {}}, y los bulbos llegan a unos {diameter} de ancho{size, select, same {, como estaba previsto} other { en lugar de {expected}}}.',
   'standing.do.leaves':

@@ -3,12 +3,12 @@ export const odd = {
   'odd.leaves-many':
     '{leaves} hojas verdes son más de las que lleva una planta para entonces, unas {most} como mucho. ¿Son las de varias plantas?',
   'odd.leaves-fewer':
-    'Ahora {leaves} hojas verdes, y {before} el {date}: ¿se secaron tantas, o se contaron otras plantas?',
+    'Ahora {leaves, select, 1 {1 hoja verde} other {{leaves} hojas verdes}}, y {before} el {date}: ¿se secaron tantas, o se contaron otras plantas?',
   'odd.neck-wide': 'El cuello, {neck}, es más ancho que el bulbo, {bulb}. ¿Se cambió el uno por el otro?',
   'odd.tops-less':
     'Ahora ha caído el {share} % de las hojas, y el {before} % el {date}: no se levantan otra vez. ¿Cuál es el dato bueno?',
   'odd.flowering-many':
-    'Hay {flowering} plantas en flor y {standing} en pie en total. ¿Es uno de los dos datos de otro bancal?',
+    'Hay {flowering, select, 1 {1 planta} other {{flowering} plantas}} en flor y {standing} en pie en total. ¿Es uno de los dos datos de otro bancal?',
   'odd.bulbs-many': '{bulbs} bulbos son más que las plantas que había, {plants}. ¿Los hay de otro bancal?',
   'odd.water-much': '{water} en {area} en un día es una inundación. ¿Es el agua de toda una semana?',
   'odd.feed-much':

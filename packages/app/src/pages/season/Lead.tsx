@@ -1,12 +1,4 @@
-import {
-  learntSentences,
-  seasonHeadline,
-  seeSentence,
-  standingSentences,
-  standsAsUsual,
-  topsSentence,
-  weekSentence,
-} from '@neckfall/answers';
+import { plantsSentences, seasonHeadline, seeSentence, topsSentence, weekSentence } from '@neckfall/answers';
 import type { SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
@@ -26,7 +18,7 @@ export function Lead({ ahead }: { ahead: SeasonAhead }) {
   const { summary, stand } = ahead;
   const speaker = voice.value;
   const { name } = onion.value;
-  const [counted] = countedSentences(ahead, speaker);
+  const counted = plantsOf(ahead, speaker)?.stands[0];
   const now = [
     weekSentence(summary, stand, speaker),
     counted ?? seeSentence(summary, stand, speaker),
@@ -43,23 +35,15 @@ export function Lead({ ahead }: { ahead: SeasonAhead }) {
 /** What the counts mean, what can still be done, and what was learnt of these plants; nothing before anything was seen. */
 export function Learnt({ ahead }: { ahead: SeasonAhead }) {
   const speaker = voice.value;
-  if (!ahead.learnt) return null;
-  const [, ...means] = countedSentences(ahead, speaker);
-  const { season } = ahead.learnt;
-  const learnt = learntSentences(season, speaker);
-  const isUsual = season.observations > 0 && learnt.length === 0 && standsAsUsual(season.standing);
-  const said = [...means, ...learnt, ...(isUsual ? [speaker.say('learnt.as-usual')] : [])];
+  const plants = plantsOf(ahead, speaker);
+  if (!plants) return null;
+  const said = [...plants.stands.slice(1), ...plants.learnt];
   return said.length > 0 ? <p class="learnt">{said.join(' ')}</p> : null;
 }
 
-/** A count stands for the crop as it is for so long, days. */
-const countedDays = 21;
-
-/** How the crop stands by the leaves counted last, first of all; none where none were counted of late. */
-function countedSentences({ summary, stand, learnt }: SeasonAhead, speaker: Speaker): string[] {
-  const standing = learnt?.season.standing;
-  if (!learnt || !standing || stand.day - standing.day > countedDays) return [];
-  return standingSentences(learnt.season, summary, learnt.expected, speaker);
+/** How the crop stands by the leaves counted last, first of all, and what was learnt of it; null where nothing was seen. */
+function plantsOf({ summary, learnt }: SeasonAhead, speaker: Speaker) {
+  return learnt && plantsSentences(learnt.season, summary, learnt.expected, speaker);
 }
 
 /** Why, what to grow instead where nothing comes of it, and where to go from here. */

@@ -122,7 +122,7 @@ function Column({ name, as, unit, onCorrect }: ColumnProps) {
           ))}
         </select>
       </td>
-      <td data-name={say('app.weather.column.unit')}>
+      <td data-name={choices && say('app.weather.column.unit')}>
         {choices && (
           <select
             aria-label={say('app.weather.column.unit-of', { column: name })}

@@ -14,7 +14,7 @@ const heads = {
 /** The first days of a record as they were read, to be held against the file. */
 export function FirstDays({ record }: { record: DailyRecord }) {
   const speaker = voice.value;
-  const { say, dayWithYear } = speaker;
+  const { say, day } = speaker;
   const { temp, rain, sun, tempUnit, rainUnit } = exactly(speaker);
   const fields = recordFields.filter((field) => record.known[field].includes(1));
   const write = { tempMinC: temp, tempMaxC: temp, rainMm: rain, solarMJ: sun };
@@ -37,9 +37,9 @@ export function FirstDays({ record }: { record: DailyRecord }) {
         <tbody>
           {Array.from({ length: Math.min(shownDays, record.days) }, (_, at) => (
             <tr key={record.firstDay + at}>
-              <th scope="row">{dayWithYear(record.firstDay + at)}</th>
+              <th scope="row">{day(record.firstDay + at)}</th>
               {fields.map((field) => (
-                <td key={field} class="figure" data-name={head(field)}>
+                <td key={field} class="figure">
                   {record.known[field][at] === 1
                     ? write[field](record[field][at])
                     : say('app.weather.unknown')}

@@ -60,6 +60,7 @@ export function weatherDaysOf({
     }),
     months: Array.from({ length: 12 }, (_, month) => speaker.month(month + 1)),
     rainText: say('picture.rain-key', { amount: quantity('rain', mmPerStroke) }),
+    measuredText: say('picture.weather.measured'),
     usualText: say('picture.weather.usual'),
   };
 }

@@ -18,5 +18,7 @@ export type WeatherDaysProps = {
   /** Short names, January first. */
   months: readonly string[];
   rainText: string;
+  /** What the band of the days is, and what lies behind it. */
+  measuredText: string;
   usualText: string;
 };

@@ -8,10 +8,13 @@ import { textWidth } from '../text-fit.ts';
 import type { WeatherDaysProps } from './weather-days-props.ts';
 
 const keyY = 14;
-const skyTop = 24;
+/** Foot of a row of words over the picture, px. */
+const keyRow = 24;
 /** Room for rain over the warmest day, px. */
 const rainRoom = 44;
 const pad = 6;
+/** Between two of the words over the picture, px. */
+const keyGap = 16;
 /** Room for what the levels say, px. */
 const degreesRoom = 46;
 
@@ -23,6 +26,11 @@ export function WeatherDays(props: WeatherDaysProps) {
   const { width, firstDay, lowC, highC, rainMm, usualLowC, usualHighC, levels, forecast } = props;
   const days = lowC.length;
   const axis = { ...dayAxis(firstDay, days, width), left: degreesRoom };
+  // where the three don't stand side by side, the two of the bands have a row of their own
+  const keysWidth = textWidth(props.rainText + props.measuredText + props.usualText, type.small);
+  const isOneRow = pad + keysWidth + 2 * keyGap <= axis.right;
+  const bandKeyY = isOneRow ? keyY : keyY + keyRow - pad;
+  const skyTop = isOneRow ? keyRow : 2 * keyRow - pad;
   const top = skyTop + rainRoom;
   const foot = top + (width >= 600 ? 190 : 160);
   const all = [...lowC, ...highC, ...usualLowC, ...usualHighC].filter((value) => value !== null);
@@ -86,7 +94,9 @@ export function WeatherDays(props: WeatherDaysProps) {
         stroke-linecap="round"
         fill="none"
       />
-      {forecast && <Forecast {...forecast} x={xOfDay(axis, forecast.from)} right={axis.right} foot={foot} />}
+      {forecast && (
+        <Forecast {...forecast} x={xOfDay(axis, forecast.from)} right={axis.right} top={skyTop} foot={foot} />
+      )}
       <path d={`M${px(axis.left)} ${px(foot + pad)}H${px(axis.right)}`} stroke={ink.ink2} />
       {shownLevels.map(({ tempC, text }) => (
         <Label key={tempC} x={axis.left - 6} y={yOf(tempC) + 4} anchor="end" small fill={ink.ink2}>
@@ -96,23 +106,30 @@ export function WeatherDays(props: WeatherDaysProps) {
       <Label x={pad} y={keyY} small fill={ink.ink2}>
         {props.rainText}
       </Label>
-      {textWidth(props.rainText + props.usualText, type.small) + 24 <= axis.right - pad && (
-        <Label x={axis.right} y={keyY} anchor="end" small fill={ink.skin}>
-          {props.usualText}
-        </Label>
-      )}
+      <Label
+        x={axis.right - textWidth(props.usualText, type.small) - keyGap}
+        y={bandKeyY}
+        anchor="end"
+        small
+        fill={ink.leaf}
+      >
+        {props.measuredText}
+      </Label>
+      <Label x={axis.right} y={bandKeyY} anchor="end" small fill={ink.skin}>
+        {props.usualText}
+      </Label>
       <MonthNames axis={axis} names={props.months} tickY={foot + pad} textY={foot + pad + 18} />
     </Picture>
   );
 }
 
-type ForecastProps = { text: string; x: number; right: number; foot: number };
+type ForecastProps = { text: string; x: number; right: number; top: number; foot: number };
 
-function Forecast({ text, x, right, foot }: ForecastProps) {
+function Forecast({ text, x, right, top, foot }: ForecastProps) {
   const isRoom = x + textWidth(text, type.small) + 6 <= right;
   return (
     <>
-      <path d={`M${px(x)} ${px(skyTop)}V${px(foot + pad)}`} stroke={ink.ink} stroke-dasharray="1 4" />
+      <path d={`M${px(x)} ${px(top)}V${px(foot + pad)}`} stroke={ink.ink} stroke-dasharray="1 4" />
       <Label x={isRoom ? x + 4 : x - 4} y={foot} anchor={isRoom ? 'start' : 'end'} small>
         {text}
       </Label>

@@ -18,7 +18,7 @@ type Props = {
 export function Stepper({ question, hint, value, step, digits, min, max, onValue }: Props) {
   const { say, number } = voice.value;
   const id = useId();
-  const shown = value === null ? '' : String(value);
+  const shown = value === null ? '' : number(value, digits);
   const [text, setText] = useState(shown);
   useEffect(() => setText(shown), [shown]);
   const typed = text.trim() === '' ? null : readNumber(text);
@@ -27,7 +27,7 @@ export function Stepper({ question, hint, value, step, digits, min, max, onValue
   function by(change: number): void {
     const next = Math.min(max, Math.max(min, (typed ?? value ?? 0) + change));
     onValue(Number(next.toFixed(digits)));
-    setText(String(Number(next.toFixed(digits))));
+    setText(number(next, digits));
   }
 
   function take(text: string): void {
