@@ -24,7 +24,7 @@ describe.skipIf(!hasChromium)('the weather that came', () => {
     await giveWeather(page, stationFile());
     const found = await page.locator('.found').textContent();
     expect(found).toContain(
-      'a personal station’s table, 1 March 2027 to 29 April 2027, several rows a day. It holds temperature outdoors (°C) and rain as a counter set back at midnight (mm).',
+      'a personal station’s table, 1 March 2027 to 29 April 2027, several rows a day. It holds temperature outdoors (°C) and rain of the day so far (mm).',
     );
     expect(found).toContain(
       '7 days are missing and are filled from what is usual here: 21 March 2027 to 27 March',

@@ -65,13 +65,65 @@ pages.push(
   { name: 'season-seen-phone', hash: `#/season?${grown}`, size: phone, scheme: 'dark', gardenFile },
 );
 
+// the weather of that spring from an invented station in the garden, without power for some days
+const springDays = 100;
+const wave = (at, days, of) => of * Math.sin((2 * Math.PI * at) / days);
+const meanC = (at) => 6.5 + at / 13 + wave(at, 23, 2.1) + wave(at, 9.3, 1.4) + wave(at, 3.7, 0.8);
+const halfRangeC = (at) => 4.6 + wave(at, 6.1, 1.7) + wave(at, 2.9, 0.7);
+const rainMm = (at) => Math.max(0, Math.round(10 * (wave(at, 6.1, -7) + wave(at, 17, 4) - 1)) / 10);
+const hasPower = (at) => at < 47 || at > 51;
+const spring = (valueOf) =>
+  Array.from({ length: springDays }, (_, at) => (hasPower(at) ? Math.round(10 * valueOf(at)) / 10 : null));
+const weathered = {
+  ...gardenFile,
+  weather: [
+    {
+      id: 'spring',
+      placeId: 'bank',
+      firstDate: '2027-03-01',
+      tempMinC: spring((at) => meanC(at) - halfRangeC(at)),
+      tempMaxC: spring((at) => meanC(at) + halfRangeC(at)),
+      rainMm: spring(rainMm),
+      solarMJ: spring(() => 0).map(() => null),
+      forecastFrom: null,
+      sources: [{ name: 'Wetterstation Garten.csv', from: '2027-03-01', to: '2027-06-08' }],
+    },
+  ],
+};
+const comma = (value) => value.toFixed(1).replace('.', ',');
+const stationRows = Array.from({ length: springDays * 24 }, (_, hour) => {
+  const at = Math.floor(hour / 24);
+  const [year, month, day] = new Date(Date.UTC(2027, 2, 1, hour)).toISOString().split(/[-T]/);
+  const outC = meanC(at) - halfRangeC(at) * Math.cos((2 * Math.PI * ((hour % 24) - 3)) / 24);
+  const fallen = (rainMm(at) * (hour % 24)) / 23;
+  return hasPower(at)
+    ? [
+        `${day}.${month}.${year} ${String(hour % 24).padStart(2, '0')}:00;${comma(outC)};20,5;${comma(fallen)}`,
+      ]
+    : [];
+}).flat();
+const station = {
+  name: 'Wetterstation Garten.csv',
+  mimeType: 'text/csv',
+  // as such stations write it
+  buffer: Buffer.from(
+    `Zeit;Temperatur außen(°C);Temperatur innen(°C);Regen heute(mm)\r\n${stationRows.join('\r\n')}\r\n`,
+    'latin1',
+  ),
+};
+const came = `#/weather?${garden.replace('2027-03-01', '2027-06-10')}`;
+pages.push(
+  { name: 'weather', hash: came, size: desk, scheme: 'light', gardenFile: weathered },
+  { name: 'weather-found', hash: came, size: phone, scheme: 'light', gives: station },
+);
+
 const program = findChromium();
 if (!program) throw new Error('no Chromium: install one or name it in CHROMIUM_PATH');
 await buildApp();
 const { server, url } = await serve(appFolder);
 const browser = await chromium.launch({ executablePath: program, args: ['--no-sandbox', '--disable-gpu'] });
 mkdirSync(target, { recursive: true });
-for (const { name, hash, size, scheme, gardenFile: held } of pages) {
+for (const { name, hash, size, scheme, gardenFile: held, gives } of pages) {
   const context = await browser.newContext({
     viewport: size,
     colorScheme: scheme,
@@ -90,6 +142,10 @@ for (const { name, hash, size, scheme, gardenFile: held } of pages) {
   await page.goto(url + hash);
   await page.locator('main :is(h1, [role=alert])').first().waitFor();
   await page.waitForFunction(() => document.querySelector('[data-waiting]') === null);
+  if (gives) {
+    await page.locator('input[type=file]').setInputFiles(gives);
+    await page.locator('.found tbody').waitFor();
+  }
   await page.screenshot({ path: join(target, `${name}.png`) });
   await context.close();
 }

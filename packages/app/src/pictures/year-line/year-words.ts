@@ -59,13 +59,19 @@ function heatWords({ axis, shimmer, waves, surfaceAt, heatLines }: YearLayout, {
   );
 }
 
-/** Over the highest step. */
+/** Over the highest step, and over counts beyond it. */
 function leavesWords(layout: YearLayout, { crop }: YearLineProps): WordsBox | null {
   if (!crop?.leavesText) return null;
   const { axis, ground } = layout;
   const words = wordsBox({ ...crop.leavesText, x: xOfDay(axis, crop.leavesText.day), ...axis, bold: true });
+  const yOf = stepHeights(layout, crop);
   const highest = Math.max(0, ...crop.leaves.map(({ made }) => made));
-  return standingAt(words, highest > 0 ? stepHeights(layout, crop)(highest) - 6 : ground, 'last');
+  const usualY = highest > 0 ? yOf(highest) - 6 : ground;
+  const notches = crop.counted
+    .filter(({ day }) => Math.abs(xOfDay(axis, day + 0.5) - words.x) < words.half + 8)
+    .map(({ made }) => yOf(made) - 8)
+    .filter((y) => y < usualY + 8);
+  return standingAt(words, Math.min(usualY, ...notches), 'last');
 }
 
 /**

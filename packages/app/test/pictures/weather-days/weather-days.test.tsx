@@ -57,6 +57,20 @@ test('the band is broken where nothing was measured, and drawn otherwise where i
   expect(ahead).toContain('forecast');
 });
 
+test('both bands are named, in a row of their own where the picture is narrow', () => {
+  const drawn = weatherDaysOf({ ...asked, record: record(first, 60) });
+  const rowOf = (svg: string, word: string) => svg.match(new RegExp(`y="([\\d.]+)"[^>]*>${word}<`))?.[1];
+  for (const width of [320, 900]) {
+    const svg = draw(drawn, width);
+    const [rain, measured, usual] = ['one stroke[^<]*', 'measured', 'usual here'].map((word) =>
+      rowOf(svg, word),
+    );
+    expect(measured).toBeDefined();
+    expect(usual).toBe(measured);
+    expect(rain === measured).toBe(width === 900);
+  }
+});
+
 test('of a long record the last year is drawn', () => {
   const drawn = weatherDaysOf({ ...asked, record: record(first, 1000) });
   expect([drawn.firstDay, drawn.lowC.length]).toEqual([first + 634, 366]);
