@@ -72,8 +72,8 @@ const meanC = (at) => 6.5 + at / 13 + wave(at, 23, 2.1) + wave(at, 9.3, 1.4) + w
 const halfRangeC = (at) => 4.6 + wave(at, 6.1, 1.7) + wave(at, 2.9, 0.7);
 const rainMm = (at) => Math.max(0, Math.round(10 * (wave(at, 6.1, -7) + wave(at, 17, 4) - 1)) / 10);
 const hasPower = (at) => at < 47 || at > 51;
-const spring = (valueOf) =>
-  Array.from({ length: springDays }, (_, at) => (hasPower(at) ? Math.round(10 * valueOf(at)) / 10 : null));
+const spring = (of) =>
+  Array.from({ length: springDays }, (_, at) => (hasPower(at) ? Math.round(10 * of(at)) / 10 : null));
 const weathered = {
   ...gardenFile,
   weather: [
@@ -143,8 +143,9 @@ for (const { name, hash, size, scheme, gardenFile: held, gives } of pages) {
   await page.locator('main :is(h1, [role=alert])').first().waitFor();
   await page.waitForFunction(() => document.querySelector('[data-waiting]') === null);
   if (gives) {
+    // the page goes to what was found
     await page.locator('input[type=file]').setInputFiles(gives);
-    await page.locator('.found tbody').waitFor();
+    await page.locator('.found').waitFor();
   }
   await page.screenshot({ path: join(target, `${name}.png`) });
   await context.close();
