@@ -66,7 +66,11 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     await noteIt(page).click();
     await told(page, 'Your crop is now kept as “northern long-day, sown in trays”');
     await ready(page);
+    // the form moves up with the first thing noted: it is gone on from in sight
     expect(await page.evaluate(() => document.activeElement?.className)).toBe('note-it');
+    const box = await noteIt(page).boundingBox();
+    expect(box!.y).toBeGreaterThanOrEqual(0);
+    expect(box!.y + box!.height).toBeLessThanOrEqual(page.viewportSize()!.height);
     const saved = (await whole(page)) as unknown as typeof garden;
     expect(saved.plantings).toHaveLength(1);
     expect(saved.observations).toMatchObject([
@@ -127,11 +131,25 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     await page.locator('.entry .note-it').click();
     await told(page, 'Noted: May 20, 2027: watered with 10 gal and fed with 4 oz of 10-5-8.');
     await ready(page);
+    // what was pressed is folded away: go on from what unfolds it
+    const focused = page.locator('.noting-more > summary');
+    expect(await focused.evaluate((summary) => summary === document.activeElement)).toBe(true);
     expect(await entries(page).first().textContent()).toContain('Slugs by the hedge');
     const { observations } = (await whole(page)) as unknown as typeof garden;
     expect(observations).toMatchObject([
       { wateredLitres: 37.9, fedProduct: '10-5-8', fedG: 113.4, note: 'Slugs by the hedge' },
     ]);
+    await context.close();
+  });
+
+  test('a crop lifted early is told what to do with it now, and no more of green leaves', async () => {
+    const page = await withGarden('2027-06-20', [
+      counted('2027-06-08', 5),
+      { id: 'l', plantingId: 'bed', date: '2027-06-18', lifted: true },
+    ]);
+    expect(await page.locator('.today').textContent()).toBe(
+      'This week: Keep the bulbs dry and airy until necks are tight and skins rustle. Lifted on 18 June: what is said of later days is what the crop would have done if left.',
+    );
     await context.close();
   });
 

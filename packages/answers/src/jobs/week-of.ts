@@ -1,4 +1,4 @@
-import type { DateSpread, SeasonSummary } from '@neckfall/engine';
+import type { DateSpread, DayNumber, SeasonSummary } from '@neckfall/engine';
 import type { StandOn } from '../facts/index.ts';
 
 /** What the week asks of a grower. */
@@ -41,13 +41,21 @@ const days = {
 /** Below this onions hardly grow, °C (memory). */
 const restingBelowC = 5;
 
-/** What this week asks of a crop whose dates are those of its middle year. */
+/**
+ * What this week asks of a crop whose dates are those of its middle year.
+ *
+ * @param liftedOn the day it was lifted by the grower's own word; null: it stands as far as is known
+ */
 export function weekOf(
   summary: SeasonSummary,
   stand: Pick<StandOn, 'day' | 'lostShare' | 'tempMeanC'>,
+  liftedOn: DayNumber | null = null,
 ): WeekCode {
   const { plan, emergence, plantOut, onset, neckFall } = summary;
   const { day: today } = stand;
+  if (liftedOn !== null && today >= liftedOn) {
+    return today - liftedOn < days.cureUntil - days.liftUntil ? 'cure' : 'over';
+  }
   const until = plan.startDay - today;
   if (until > days.prepareFrom) return 'far';
   if (until > days.startAround) return 'prepare';

@@ -7,9 +7,14 @@ import { type WeekCode, weekOf } from '../jobs/index.ts';
 const depthsMm = { 'direct-seed': 13, 'bought-transplants': 25 } as const;
 
 /** What to do, said of this week. */
-export function weekSentence(summary: SeasonSummary, stand: StandOn, speaker: Speaker): string {
+export function weekSentence(
+  summary: SeasonSummary,
+  stand: StandOn,
+  speaker: Speaker,
+  liftedOn: DayNumber | null = null,
+): string {
   return speaker.say('week.this', {
-    what: weekWords(summary, weekOf(summary, stand), stand.lostShare, speaker),
+    what: weekWords(summary, weekOf(summary, stand, liftedOn), stand.lostShare, speaker),
   });
 }
 

@@ -39,6 +39,16 @@ describe('what a week asks', () => {
     expect(week(growing, { lostShare: 0.8, tempMeanC: 1 })).toBe('lost');
   });
 
+  test('is to dry what was lifted, whenever that was, and then nothing', () => {
+    const lifted = (day: number) => weekOf(summary, { day, lostShare: 0, tempMeanC: 15 }, growing + 5);
+    expect([growing, growing + 5, growing + 32, growing + 33].map(lifted)).toEqual([
+      'grow',
+      'cure',
+      'cure',
+      'over',
+    ]);
+  });
+
   test('is to pull what makes no bulb, and an end', () => {
     const short = planOf('direct-seed', { type: 'northern-long', startDay: parseDay('2027-08-20')! });
     const none = { ...runPlan(site, short) };

@@ -1,5 +1,5 @@
 import { plantsSentences, seasonHeadline, seeSentence, topsSentence, weekSentence } from '@neckfall/answers';
-import type { SeasonSummary } from '@neckfall/engine';
+import type { DayNumber, SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
@@ -18,11 +18,14 @@ export function Lead({ ahead }: { ahead: SeasonAhead }) {
   const { summary, stand } = ahead;
   const speaker = voice.value;
   const { name } = onion.value;
-  const counted = plantsOf(ahead, speaker)?.stands[0];
-  const now = [
-    weekSentence(summary, stand, speaker),
-    counted ?? seeSentence(summary, stand, speaker),
+  const liftedOn = ahead.learnt?.season.liftedOn ?? null;
+  const standing = () => [
+    plantsOf(ahead, speaker)?.stands[0] ?? seeSentence(summary, stand, speaker),
     topsSentence(summary, stand.day, speaker),
+  ];
+  const now = [
+    weekSentence(summary, stand, speaker, liftedOn),
+    ...(liftedOn === null ? standing() : [liftedSentence(summary, liftedOn, speaker)]),
   ];
   return (
     <>
@@ -30,6 +33,14 @@ export function Lead({ ahead }: { ahead: SeasonAhead }) {
       <p class="today">{now.filter((sentence) => sentence !== null).join(' ')}</p>
     </>
   );
+}
+
+/** Of a crop lifted before its tops were to go over, what is said of later days is no promise any more. */
+function liftedSentence(summary: SeasonSummary, liftedOn: DayNumber, speaker: Speaker): string | null {
+  const { days } = summary.neckFall;
+  return days !== null && days.p50 <= liftedOn
+    ? topsSentence(summary, liftedOn + 1, speaker)
+    : speaker.say('learnt.lifted', { date: speaker.day(liftedOn) });
 }
 
 /** What the counts mean, what can still be done, and what was learnt of these plants; nothing before anything was seen. */

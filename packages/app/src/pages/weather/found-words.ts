@@ -10,6 +10,8 @@ const farC = 3.5;
 const daysToTell = 30;
 /** A station further off than this is asked about, km. */
 const farKm = 30;
+/** One no further off than this is at the place, as far as places are rounded, km. */
+const nearKm = 1;
 
 /** What stands in rows of parts of a day alone. */
 const ofParts = new Set<WeatherQuantity>(['time', 'hour', 'tempC', 'rainDayMm', 'rainSumMm', 'solarW']);
@@ -35,7 +37,7 @@ export function fileSentences(found: FoundFile, awayKm: number | null, speaker: 
     say('app.weather.found.holds', { columns: all(heldBy(found, speaker)) }),
   ];
   if (station?.name) sentences.push(say('app.weather.found.station', { name: station.name }));
-  if (awayKm !== null) {
+  if (awayKm !== null && awayKm >= nearKm) {
     const distance = quantity('distance', awayKm);
     sentences.push(
       say(awayKm > farKm ? 'app.weather.found.far-away' : 'app.weather.found.away', { distance }),

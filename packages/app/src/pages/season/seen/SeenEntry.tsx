@@ -21,7 +21,7 @@ export function SeenEntry({ ahead }: { ahead: SeasonAhead }) {
   // with the first thing noted of a crop the form moves up: go on from there
   useEffect(() => {
     if (told.value?.at === 'entry' && document.activeElement === document.body) {
-      place.current?.querySelector<HTMLElement>('.note-it')?.focus({ preventScroll: true });
+      place.current?.querySelector<HTMLElement>('.note-it')?.focus();
     }
   }, [told.value]);
   if (!isUnderWay(ahead.summary, today.value)) return null;
@@ -48,6 +48,8 @@ export function SeenEntry({ ahead }: { ahead: SeasonAhead }) {
               if (!(await noteSeen(entry, ahead, photo))) return;
               setDraft(null);
               open(false);
+              // its own button goes with it
+              place.current?.querySelector<HTMLElement>('.noting-more > summary')?.focus();
             }}
             noteIt={say('app.seen.note-it')}
           />
