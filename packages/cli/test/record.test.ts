@@ -125,7 +125,7 @@ describe('what was seen', () => {
     expect(code).toBe(0);
     expect(added()).toMatchObject({ leavesGreen: 1, floweringCount: 500 });
     expect(stderr.trimEnd().split('\n')).toEqual([
-      '1 green leaves now, 5 on 10 May 2027: did so many wither, or were other plants counted?',
+      '1 green leaf now, 5 on 10 May 2027: did so many wither, or were other plants counted?',
       '500 plants are in flower, and 120 stand in all. Is one of the two from another bed?',
     ]);
   });

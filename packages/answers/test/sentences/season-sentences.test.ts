@@ -58,6 +58,12 @@ describe('how the years go', () => {
     expect(sharesSentence(ending(outcome, 0.3), british)).toBe(`Year by year: ${words}.`);
   });
 
+  test('is told in tenths that come to ten', () => {
+    expect(sharesSentence(ending('small', 0.45), british)).toBe(
+      'Year by year: good bulbs in 6 years in 10 and small bulbs in 4 years in 10.',
+    );
+  });
+
   test('is told of all years in words that can be taken one way only', () => {
     expect(sharesSentence(ending('no-bulb', 1), british)).toBe(
       'Year by year: leaves but no bulbs in all 30 years tried.',
