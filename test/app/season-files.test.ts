@@ -189,7 +189,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     ['a picture', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe, 0x00]), 'is not text (UTF-8)'],
     ['another document', { schema: 'neckfall/season@1' }, 'its schema is “neckfall/season@1”'],
     ['a list', [1, 2], 'its schema is'],
-    ['more than a garden', ' '.repeat(8_000_001), 'at most 8 MB'],
+    ['more than a garden', ' '.repeat(32_000_001), 'at most 32 MB'],
   ])('refuses %s with the reason, and changes nothing', async (what, content, reason) => {
     const page = await app.at(bank);
     const before = page.url();
