@@ -18,6 +18,16 @@ describe('the text of a file', () => {
       new Uint8Array(Buffer.from('\uFEFFHöchste,°C', 'utf16le').swap16()),
       'utf-16be',
     ],
+    [
+      'UTF-16 without a mark, little end first',
+      new Uint8Array(Buffer.from('Höchste,°C', 'utf16le')),
+      'utf-16le',
+    ],
+    [
+      'UTF-16 without a mark, big end first',
+      new Uint8Array(Buffer.from('Höchste,°C', 'utf16le').swap16()),
+      'utf-16be',
+    ],
     ['Windows-1252', Uint8Array.from(Buffer.from('Höchste,°C', 'latin1')), 'windows-1252'],
   ])('is %s', (_, given, encoding) => {
     expect(one(openWeatherFile('a.csv', given))).toEqual({ file: 'a.csv', text: 'Höchste,°C', encoding });

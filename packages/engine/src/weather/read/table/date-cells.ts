@@ -14,22 +14,22 @@ export type DateCell = {
 };
 
 const months: readonly RegExp[] = [
-  /^(?:jan|ene|gen)/,
-  /^(?:feb|f.v|fev)/,
+  /^(?:jan|ene|gen|sty)/,
+  /^(?:feb|f.v|fev|lut)/,
   /^(?:mar|m.r|mrt|maart|maerz)/,
-  /^(?:apr|avr|abr)/,
-  /^(?:may|mai|mei|mag)/,
-  /^(?:jun|juin|giu)/,
-  /^(?:jul|juil|lug)/,
-  /^(?:aug|ago|ao.t|aout)/,
-  /^(?:sep|set)/,
-  /^(?:oct|okt|out|ott)/,
-  /^(?:nov)/,
-  /^(?:dec|d.c|dez|dic)/,
+  /^(?:apr|avr|abr|kwi)/,
+  /^(?:may|mai|mei|mag|maj)/,
+  /^(?:jun|juin|giu|cze)/,
+  /^(?:jul|juil|lug|lip)/,
+  /^(?:aug|ago|ao.t|aout|sie)/,
+  /^(?:sep|set|wrz)/,
+  /^(?:oct|okt|out|ott|pa[zź])/,
+  /^(?:nov|lis)/,
+  /^(?:dec|d.c|dez|dic|gru|des)/,
 ];
 
 /** 1…12 by its name in a language that we read; 0 for another word. */
-function monthOf(word: string): number {
+export function monthOf(word: string): number {
   const plain = word.toLowerCase();
   return months.findIndex((month) => month.test(plain)) + 1;
 }
@@ -47,10 +47,11 @@ const digitsAt = (text: string, from: number, count: number): number => {
 /** A date with or without a time; null for anything else. Plain numbers are dates only as `yyyymmdd…`. */
 export function parseDateCell(cell: string): DateCell | null {
   if (cell.length < 6 || cell.length > 60) return null;
-  // the day of the week before it
-  return cell.charCodeAt(0) > 57
-    ? parseDate(cell.replace(/^[a-zà-ÿ]{2,12}\.?,?\s+(?=\d)/i, ''))
-    : parseDate(cell);
+  if (cell.charCodeAt(0) <= 57) return parseDate(cell);
+  // the day of the week before it; of Jan 1, 2022 and Mar 12, 2022 the word is the month
+  const bare = cell.replace(/^[a-zà-ž]{2,12}\.?,?\s+(?=\d)/i, '');
+  if (/^\d+[-/.]\d/.test(bare)) return parseDate(bare);
+  return parseDate(cell) ?? (bare === cell ? null : parseDate(bare));
 }
 
 function parseDate(cell: string): DateCell | null {
@@ -74,7 +75,7 @@ function parseDate(cell: string): DateCell | null {
 function namedMonth(cell: string): DateCell | null {
   const text = cell.replace(/^[a-zà-ÿ]{2,12}\.?,\s+/i, '');
   const dayFirst =
-    /^(\d{1,4})(?:st|nd|rd|th|er|\.)?[-/.\s]*(?:de\s+|di\s+)?([a-zà-ÿ\uFFFD]{3,10})\.?[-/.,\s]*(?:de\s+|del\s+)?(\d{1,4})(?=$|\D)(.*)$/i.exec(
+    /^(\d{1,4})(?:st|nd|rd|th|er|\.)?[-/.\s]*(?:de\s+|di\s+)?([a-zà-ž\uFFFD]{3,12})\.?[-/.,\s]*(?:de\s+|del\s+)?(\d{1,4})(?=$|\D)(.*)$/i.exec(
       text,
     );
   if (dayFirst) {
@@ -85,7 +86,7 @@ function namedMonth(cell: string): DateCell | null {
     return withTime('ymd', fullYear(last, dayFirst[3]!.length), month, first, dayFirst[4]!);
   }
   const monthFirst =
-    /^([a-zà-ÿ\uFFFD]{3,10})\.?[-/\s]+(\d{1,2})(?:st|nd|rd|th)?[-/,\s]+(\d{4}|\d{2})(?=$|\D)(.*)$/i.exec(
+    /^([a-zà-ž\uFFFD]{3,12})\.?[-/\s]+(\d{1,2})(?:st|nd|rd|th)?[-/,\s]+(\d{4}|\d{2})(?=$|\D)(.*)$/i.exec(
       text,
     );
   if (!monthFirst) return null;

@@ -126,7 +126,8 @@ function bestDateColumn(names: readonly HeaderName[], kinds: readonly Kinds[]): 
   return best;
 }
 
-const timeName = /time|zeit|hora|heure| ora |orario|uhr|tijd|uur|hour|utc|lst|hr/;
+const timeName =
+  /time|zeit|hora|heure| ora |orario|uhr|tijd|uur|hour|utc|lst|hr|godz|czas| tid |klock|klokke/;
 /** Times that something happened at. */
 const otherTime = /sun|moon|max|min|high|low| hi | of |rise|set |gust|durat|lag|peak|hoch|tief/;
 

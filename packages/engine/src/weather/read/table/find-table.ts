@@ -74,15 +74,22 @@ export function findTable(lines: readonly string[]): Found<Table> {
 /** The first line that holds mostly numbers and a date, or of two after another the first that holds numbers. */
 function firstOfData(lines: readonly string[], delimiter: Delimiter, width: number): number {
   let candidate = -1;
+  let dated = -1;
   for (const [at, line] of lines.entries()) {
     if (line.trim() === '' || isComment(line)) continue;
     const cells = cellsOf(line, delimiter);
-    if (!isData(cells, width)) candidate = -1;
+    if (!isData(cells, width)) {
+      // a line of the station's dates above the names is none of the data
+      const isHead = dated >= 0 && understood(cells.map(headerName)) >= 2 && lines.indexOf(line) === at;
+      if (dated >= 0 && !isHead) return dated;
+      candidate = -1;
+      dated = -1;
+    } else if (dated >= 0) return dated;
     else if (candidate >= 0) return candidate;
-    else if (cells.length >= 0.8 * width && cells.some((cell) => kindOf(cell) === 'date')) return at;
+    else if (cells.length >= 0.8 * width && cells.some((cell) => kindOf(cell) === 'date')) dated = at;
     else candidate = at;
   }
-  return candidate;
+  return dated >= 0 ? dated : candidate;
 }
 
 function isData(cells: readonly string[], width: number): boolean {

@@ -4,6 +4,8 @@ import type { UnitName } from './units.ts';
 export type Hints = {
   /** Some column states °F, inches, miles or inches of mercury. */
   isAmerican: boolean;
+  /** Dates have the month before the day. */
+  isMonthFirst: boolean;
   /** Rain that states no unit looks like inches. */
   hasInches: boolean;
   /** Unit that other temperatures of the file state. */
@@ -48,6 +50,8 @@ export function guessTemperature(columns: readonly Seen[], hints: Hints): UnitNa
   // no place has a median day above 43 °C, or one in fifty above 54
   if (middle > 43 || high > 54) return '°F';
   if ((hints.isAmerican || hints.hasInches) && high > 38 && low > -25) return '°F';
+  // a winter that stays below: dates month first and rain of inches are American, too
+  if (hints.isMonthFirst && hints.hasInches && isWhole) return '°F';
   // whole degrees about 36 that swing widely: a cold season in °F rather than a hot place
   return isWhole && middle > 30 && high - low > 28 ? '°F' : '°C';
 }

@@ -49,6 +49,8 @@ function wordsOf(text: string): string {
     .replace(/([a-z\u00e0-\u00ff])([A-Z][a-z])/g, '$1 $2')
     .replace(/([a-z])([A-Z]+)$/, '$1 $2')
     .replaceAll('ß', 'ss')
+    .replace(/[øł]/gi, (letter) => (/ø/i.test(letter) ? 'o' : 'l'))
+    .replace(/æ/gi, 'ae')
     .normalize('NFD')
     .replace(/[\u0300-\u036f]/g, '')
     .toLowerCase()
@@ -93,7 +95,7 @@ function takeUnit(text: string): { unit: UnitName | null; isRate: boolean; rest:
 }
 
 const isOfRain =
-  /rain|precip|regen|prcp|niederschlag|lluvia|chuva|pioggia|pluie|neerslag|fall|day|year|month/i;
+  /rain|precip|regen|prcp|niederschlag|lluvia|chuva|pioggia|pluie|neerslag|opad|nederb|nedb.r|regn|fall|day|year|month/i;
 
 /** The unit a text states, also as an amount in a time. */
 function statedUnit(text: string): { unit: UnitName; isRate: boolean } | null {

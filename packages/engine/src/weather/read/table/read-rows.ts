@@ -41,6 +41,7 @@ export type Rows = {
   marks: Mark[];
   /** Null: nothing was open. */
   dateOrder: DateOrder | null;
+  isMonthFirst: boolean;
   /** Rows in which no day that exists could be read. */
   passedOver: { rows: number; firstLine: number } | null;
   /** Stations whose rows were passed over. */
@@ -165,6 +166,7 @@ export function readRows(wanted: Wanted): { ok: true; value: Rows } | { ok: fals
       values: columns.map(take),
       marks: marks.flatMap((mark) => (rowOf[mark.row]! < 0 ? [] : [{ ...mark, row: rowOf[mark.row]! }])),
       dateOrder: order.isGuessed ? order.order : null,
+      isMonthFirst: order.order === 'mdy',
       passedOver:
         firstBad === Number.POSITIVE_INFINITY ? null : { rows: badRows + impossible, firstLine: firstBad },
       otherStations: [...stations.keys()].filter((name) => name !== station),

@@ -13,6 +13,7 @@ import { chooseColumns, type ReadColumn, settleRain } from './choose-columns.ts'
 import { cleanValues, fieldOf } from './clean-values.ts';
 import { askedColumns } from './corrected.ts';
 import { type DateColumns, dateColumnsOf, placesOf } from './date-columns.ts';
+import { datedBlocks } from './dated-blocks.ts';
 import { recordOfDays, recordOfReadings } from './days-of-rows.ts';
 import { sampleOf } from './delimiter.ts';
 import { findTable, issue, linesOf, numberedNames, type Table } from './find-table.ts';
@@ -64,6 +65,8 @@ export function readTable(
   const header = table.header < 0 ? '' : lines.value[table.header]!;
   const headerLine = table.header < 0 ? null : table.header + 1;
   if (dates === null) {
+    const whole = datedBlocks(lines.value);
+    if (whole !== null) return readTable({ ...file, text: whole.join('\n') }, corrections, place, profile);
     const expected = 'a column of dates, or of year, month and day';
     if (values.length > 0) return issue('no-dates', table.from + 1, lines.value[table.from]!, expected);
     return issue('not-weather', headerLine, header, 'columns of dates and of temperature or rain');
@@ -140,7 +143,7 @@ function foundOf(read: ReadRows): FileReading {
   }
   settleRain(columns, spacing, rows.day);
   settleSun(columns, spacing);
-  const unitOf = unitsOf(columns, table.names, read.isAmerican, profile);
+  const unitOf = unitsOf(columns, table.names, read.isAmerican, rows.isMonthFirst, profile);
   const chosen = chooseColumns(columns, spacing);
   const station = profile.station ?? stationOf(table);
   tellOffsets(rows, profile);

@@ -9,13 +9,13 @@ type Part = 'name' | 'latitudeDeg' | 'longitudeDeg' | 'elevationM';
 function partOf(key: string): Part | null {
   const { words } = headerName(key.slice(0, 100));
   if (
-    /^ (?:station |stations )?(?:lat|latitude|latitud|latitudine|breite|geogr breite|breitengrad)(?: y| deg| \w)? $/.test(
+    /^ (?:station |stations )?(?:lat|latitude|latitud|latitudine|breite|geogr breite|breitengrad)(?: y| deg\w*| decimal\w*| \w)? $/.test(
       words,
     )
   )
     return 'latitudeDeg';
   if (
-    /^ (?:station )?(?:lon|long|longitude|longitud|longitudine|lange|geogr lange|langengrad)(?: x| deg| \w)? $/.test(
+    /^ (?:station )?(?:lon|long|longitude|longitud|longitudine|lange|geogr lange|langengrad)(?: x| deg\w*| decimal\w*| \w)? $/.test(
       words,
     )
   )

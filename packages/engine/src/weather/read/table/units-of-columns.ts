@@ -9,6 +9,7 @@ export function unitsOf(
   columns: readonly ReadColumn[],
   names: readonly HeaderName[],
   isAmerican: boolean,
+  isMonthFirst: boolean,
   profile: TableProfile,
 ): (column: ReadColumn) => UnitName {
   const ofKind = (kind: string) => columns.filter(({ meaning }) => kindOfQuantity(meaning.as) === kind);
@@ -20,6 +21,7 @@ export function unitsOf(
   const unstated = (kind: string) => ofKind(kind).filter(({ meaning }) => meaning.unit === null);
   const hints: Hints = {
     isAmerican,
+    isMonthFirst,
     hasInches: looksLikeInches(unstated('rain')),
     temperature: stated('temperature'),
     rain: stated('rain'),

@@ -34,6 +34,21 @@ const daily: [what: string, text: string, days: string[]][] = [
     ['2024-01-01 -2/8.5/0', '2024-01-02 0.5/9/0', '2024-01-03 1/7/12.5'],
   ],
   [
+    'English, the month before the day by its name, units behind values',
+    '"Garden, exported 2024-03-01 10:22"\n\n"Date","High","Low","Rain"\n"Mar 1, 2024","12.0 °C","3.5 °C","1.2 mm"\n"Mar 2, 2024","11.0 °C","4.0 °C","0.0 mm"',
+    ['2024-03-01 3.5/12/1.2', '2024-03-02 4/11/0'],
+  ],
+  [
+    'Spanish, days of the week that begin as months do',
+    'Fecha;Máxima;Mínima\nlun 04-03-2024;12;3\nmar 05-03-2024;11;4\nmié 06-03-2024;10;5',
+    ['2024-03-04 3/12/-', '2024-03-05 4/11/-', '2024-03-06 5/10/-'],
+  ],
+  [
+    'a winter below 38 °F whose units nothing states',
+    `Date,High,Low,Precip\n${Array.from({ length: 20 }, (_, at) => `1/${at + 1}/24,23,5,${at < 8 ? '0.07' : '0.00'}`).join('\n')}`,
+    Array.from({ length: 20 }, (_, at) => `2024-01-${two(at + 1)} -15/-5/${at < 8 ? '1.78' : '0'}`),
+  ],
+  [
     'Portuguese, year, month and day apart',
     'Ano,Mês,Dia,Temperatura máxima,Temperatura mínima,Chuva\n2023,12,31,30.2,20.1,5\n2024,1,1,29.5,19.8,0',
     ['2023-12-31 20.1/30.2/5', '2024-01-01 19.8/29.5/0'],

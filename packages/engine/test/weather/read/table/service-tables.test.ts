@@ -53,6 +53,25 @@ describe('tables of services', () => {
     expect(daysRead(text)).toEqual([day]);
   });
 
+  it('of NCEI, as it was: a column of quality behind each value, all named alike', () => {
+    const behind = 'Measurement Flag,Quality Flag,Source Flag,Time of Observation';
+    const text = `STATION,DATE,PRCP,${behind},TMAX,${behind},TMIN,${behind}\nGHCND:USW0001,20150101,24, , ,W,2400,156, , ,W,2400,-21, ,I,W,2400\nGHCND:USW0001,20150102,0,T, ,W,2400,-9999, , , , ,11, , ,W,2400`;
+    expect(daysRead(text)).toEqual(['2015-01-01 -/15.6/2.4', '2015-01-02 1.1/-/0']);
+    expect(foundIn(text).flagged).toMatchObject([
+      { field: 'tempMinC', value: -2.1, why: 'quality-flag', leftOut: true },
+    ]);
+  });
+
+  it('of hours in UTC below a preamble that has dates and a place itself', () => {
+    const text = `Stationsnamn;Stationsnummer\nTrädgården;1\n\nTidsperiod (fr.o.m);Tidsperiod (t.o.m);Höjd (meter över havet);Latitud (decimalgrader);Longitud (decimalgrader)\n1945-01-01 00:00:00;2024-01-02 23:00:00;50.0;55.6930;15.2252\n\nDatum;Tid (UTC);Lufttemperatur;Kvalitet;;\n${hours((hour) => `2024-01-01;${two(hour)}:00:00;${degrees(hour, -4, 2)};G;;`)}`;
+    // an hour ahead of UTC by its longitude: 23 of its hours are of the day
+    expect(daysRead(text)).toEqual(['2024-01-01 -4/2/-', '2024-01-02 -/-/-']);
+    expect(foundIn(text)).toMatchObject({
+      station: { latitudeDeg: 55.693, longitudeDeg: 15.2252 },
+      utcOffset: { offsetH: 1, from: 'longitude' },
+    });
+  });
+
   it('of GSOD, in °F and inches with nines for nothing', () => {
     const head =
       '"STATION","DATE","LATITUDE","LONGITUDE","ELEVATION","NAME","TEMP","TEMP_ATTRIBUTES","DEWP","DEWP_ATTRIBUTES","SLP","SLP_ATTRIBUTES","STP","STP_ATTRIBUTES","VISIB","VISIB_ATTRIBUTES","WDSP","WDSP_ATTRIBUTES","MXSPD","GUST","MAX","MAX_ATTRIBUTES","MIN","MIN_ATTRIBUTES","PRCP","PRCP_ATTRIBUTES","SNDP","FRSHTT"';

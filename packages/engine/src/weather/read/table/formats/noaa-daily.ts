@@ -29,6 +29,16 @@ export function judgesNamed(names: readonly HeaderName[], behind: string, judge:
   });
 }
 
+/** Columns of quality all named alike, each behind the value and the flag of measurement that it goes with. */
+const failed: Judge = (mark) => (mark.trim() === '' ? null : { why: 'quality-flag', leftOut: true });
+function judgesBehind(names: readonly HeaderName[]) {
+  return names.flatMap(({ words }, mark) => {
+    const value = mark - 2;
+    const isOfValue = words === ' quality flag ' && names[value] && quantities[names[value].words];
+    return isOfValue ? [{ value, mark, judge: failed }] : [];
+  });
+}
+
 /**
  * Units that the file never says. Fahrenheit comes in whole degrees with hundredths of inches, Celsius with tenths
  * beside mm, and the tenths of the archive are all whole numbers.
@@ -57,7 +67,7 @@ const profile: TableProfile = {
   format: 'ncei-daily-summaries',
   timeBase: 'as-printed',
   meaning: ({ words }) => quantities[words] ?? null,
-  judges: (names) => judgesNamed(names, 'attributes', judge),
+  judges: (names) => [...judgesNamed(names, 'attributes', judge), ...judgesBehind(names)],
   units,
 };
 
