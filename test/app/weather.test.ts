@@ -106,8 +106,8 @@ describe.skipIf(!hasChromium)('the weather that came', () => {
     expect(await page.locator('main [role=alert]').textContent()).toBe(
       'letter.csv begins with “Dear Bram, the onions are well.”, which is no record that is known here: a table needs a line a day or a reading, with a date in it. Nothing here was changed.',
     );
-    await giveWeather(page, { ...letter, name: 'huge.csv', buffer: Buffer.alloc(16_000_001, 'a') });
-    expect(await page.locator('main [role=alert]').textContent()).toContain('huge.csv is larger than 16 MB');
+    await giveWeather(page, { ...letter, name: 'huge.csv', buffer: Buffer.alloc(48_000_001, 'a') });
+    expect(await page.locator('main [role=alert]').textContent()).toContain('huge.csv is larger than 48 MB');
     expect(await page.locator('h1').textContent()).toContain('is kept');
     await page.context().close();
   });

@@ -21,11 +21,14 @@ export const gardenEntries = {
   weather: 200,
 } as const;
 
-/** Of a daily record, bytes: its most lines at 40 bytes, doubled for UTF-16. */
-export const weatherBytes = 16_000_000;
+/** Of a record of weather, bytes: two years of a station's readings every five minutes, as UTF-16. */
+export const weatherBytes = 48_000_000;
 
-/** Lines of a daily record: the days of the 500 years a record may cover, with room for blank lines and a header. */
-export const weatherLines = 200_000;
+/** Lines of a record of weather: nine years of readings every five minutes, or a century of hours. */
+export const weatherLines = 1_000_000;
+
+/** Lines of a table of days of our own: those of the 500 years a record may cover, with room for blank lines. */
+export const dailyLines = 200_000;
 
 /** Columns of a daily record. */
 export const weatherColumns = 256;

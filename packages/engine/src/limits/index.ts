@@ -1,6 +1,7 @@
 export {
   batchBytes,
   batchLines,
+  dailyLines,
   gardenBytes,
   gardenEntries,
   longestCell,

@@ -1,5 +1,5 @@
 import { type DayNumber, parseDay } from '../calendar/index.ts';
-import { longestCell, weatherColumns, weatherLines } from '../limits/index.ts';
+import { dailyLines, longestCell, weatherColumns } from '../limits/index.ts';
 import { type DailyRecord, emptyRecord, type RecordField } from './daily-record.ts';
 import { linesOf } from './lines-of.ts';
 import { type MissingCode, missingCodesIn } from './missing-codes.ts';
@@ -65,8 +65,8 @@ export function readDailyCsv(text: string): DailyCsvResult {
   const lineOfDay = new Map<number, number>();
   let line = 1;
   for (const text of lines) {
-    if (++line > weatherLines) {
-      const expected = `at most ${weatherLines} lines`;
+    if (++line > dailyLines) {
+      const expected = `at most ${dailyLines} lines`;
       return { ok: false, issues: [{ code: 'too-many-lines', line, field: '', received: '', expected }] };
     }
     if (text.trim() === '') continue;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dayNumber, formatDay } from '../../src/calendar/index.ts';
-import { longestCell, weatherColumns, weatherLines } from '../../src/limits/index.ts';
+import { dailyLines, longestCell, weatherColumns } from '../../src/limits/index.ts';
 import { readDailyCsv } from '../../src/weather/index.ts';
 
 const issuesOf = (text: string) => {
@@ -79,9 +79,9 @@ describe('reading a daily weather file', () => {
     ],
     [
       'more lines than a record may have days',
-      `${header}${'\n2024-01-01,x,x'.repeat(weatherLines)}`,
-      { code: 'too-many-lines', line: weatherLines + 1 },
-      `${weatherLines}`,
+      `${header}${'\n2024-01-01,x,x'.repeat(dailyLines)}`,
+      { code: 'too-many-lines', line: dailyLines + 1 },
+      `${dailyLines}`,
     ],
   ])('gives up %s with one issue that says the limit', (_, text, issue, limit) => {
     const issues = issuesOf(text);
