@@ -24,7 +24,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     return app.close();
   });
 
-  /** A page at a day of the season, in a window of its own that keeps the garden. */
   async function withGarden(...how: HowSeen): Promise<Page> {
     const page = await pageWith(app, ...how);
     context = page.context();
