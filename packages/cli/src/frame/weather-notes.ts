@@ -23,11 +23,11 @@ export function weatherAssumptions(
 ): string[] {
   const end = record.firstDay + record.days;
   const ahead = Math.max(record.firstDay, forecastFrom ?? end);
-  const told = (key: 'assumed.weather' | 'assumed.forecast', from: number, to: number) =>
+  const told = (key: 'assumed.weather' | 'record.forecast', from: number, to: number) =>
     from > to ? [] : [say(key, { file: path, from: dayWithYear(from), to: dayWithYear(to) })];
   return [
     ...told('assumed.weather', record.firstDay, ahead - 1),
-    ...told('assumed.forecast', ahead, end - 1),
+    ...told('record.forecast', ahead, end - 1),
   ];
 }
 

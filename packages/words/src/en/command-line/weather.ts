@@ -10,7 +10,7 @@ export const weather = {
     '{file}: its sun adds up to {percent} % of the sun above the air, less than the dullest sky lets through. If it is in kWh, multiply it by 3.6 to make it MJ. Used as it stands.',
   'record.rain-heavy':
     '{file} has more than {limit, number} mm of rain on {days, plural, one {# day} other {# days}}, up to {most, number} mm. Is it the mm of one day? Used as it stands.',
-  'assumed.forecast': 'Days from {from} to {to} as they were forecast, where {file} has them.',
+  'record.forecast': 'Days from {from} to {to} as they were forecast, where {file} has them.',
   'record.measured':
     '{known, number} of the {days, number} days from {from} to {to} are measured{forecast, plural, =0 {} other { and # forecast}}{others, plural, =0 {} other {; the others are made-up weather}}.',
   'record.few':

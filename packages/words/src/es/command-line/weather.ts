@@ -10,7 +10,7 @@ export const weather = {
     '{file}: su sol suma el {percent} % del sol que hay por encima del aire, menos de lo que deja pasar el cielo más cubierto. Si está en kWh, multiplícalo por 3,6 para tener MJ. Se usó tal como está.',
   'record.rain-heavy':
     '{file} pasa de {limit, number} mm de lluvia en {days, plural, one {# día} other {# días}}, hasta {most, number} mm. ¿Son los mm de un solo día? Se usó tal como está.',
-  'assumed.forecast': 'Días del {from} al {to} según el pronóstico, donde {file} los tiene.',
+  'record.forecast': 'Días del {from} al {to} según el pronóstico, donde {file} los tiene.',
   'record.measured':
     '{known, number} de los {days, number} días del {from} al {to} están medidos{forecast, plural, =0 {} one { y # pronosticado} other { y # pronosticados}}{others, plural, =0 {} other {; los demás son tiempo inventado}}.',
   'record.few':
