@@ -25,10 +25,7 @@ export function weatherAssumptions(
   const ahead = Math.max(record.firstDay, forecastFrom ?? end);
   const told = (key: 'assumed.weather' | 'record.forecast', from: number, to: number) =>
     from > to ? [] : [say(key, { file: path, from: dayWithYear(from), to: dayWithYear(to) })];
-  return [
-    ...told('assumed.weather', record.firstDay, ahead - 1),
-    ...told('record.forecast', ahead, end - 1),
-  ];
+  return [...told('assumed.weather', record.firstDay, ahead - 1), ...told('record.forecast', ahead, end - 1)];
 }
 
 /** What is doubtful in a record; one that can't be of the place is refused with exit code 3. `label` names the place. */
