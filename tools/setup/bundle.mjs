@@ -15,6 +15,8 @@ export function bundled(options) {
     bundle: true,
     minify: true,
     platform: 'node',
+    // some packages have their modules beside an older form that no bundle can follow
+    mainFields: ['module', 'main'],
     target: 'node20',
     format: 'esm',
     legalComments: 'none',
