@@ -2,11 +2,15 @@ import {
   civilDate,
   dayNumber,
   formatDay,
+  gallonsToLitres,
   gardenRanges,
+  inchesToMm,
   isFeed,
   longestNote,
   type Observation,
   type ObservedNumber,
+  ouncesToGrams,
+  poundsToKg,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { refuse } from '../refusal/refusal.ts';
@@ -34,7 +38,7 @@ const numbers = {
 type NumberOption = keyof typeof numbers;
 type Kind = 'length' | 'water' | 'feed' | 'crop';
 
-/** SI of one unit, and decimals that are kept: inch, US gallon, ounce and pound are so by definition. */
+/** SI of one unit, and decimals that are kept. */
 const units: Record<'metric' | 'us', Record<Kind, { unit: string; si: number; digits: number }>> = {
   metric: {
     length: { unit: 'mm', si: 1, digits: 2 },
@@ -43,10 +47,10 @@ const units: Record<'metric' | 'us', Record<Kind, { unit: string; si: number; di
     crop: { unit: 'kg', si: 1, digits: 3 },
   },
   us: {
-    length: { unit: 'in', si: 25.4, digits: 2 },
-    water: { unit: 'gal', si: 3.785411784, digits: 2 },
-    feed: { unit: 'oz', si: 28.349523125, digits: 1 },
-    crop: { unit: 'lb', si: 0.45359237, digits: 3 },
+    length: { unit: 'in', si: inchesToMm(1), digits: 2 },
+    water: { unit: 'gal', si: gallonsToLitres(1), digits: 2 },
+    feed: { unit: 'oz', si: ouncesToGrams(1), digits: 1 },
+    crop: { unit: 'lb', si: poundsToKg(1), digits: 3 },
   },
 };
 

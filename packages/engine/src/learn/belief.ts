@@ -1,15 +1,16 @@
-import { randomSource } from '../math/index.ts';
-import { type Draw, drawsOf, evenNormals, type Site } from '../season/index.ts';
+import { evenNormals, randomSource } from '../math/index.ts';
+import { type Draw, drawsOf, type Site } from '../season/index.ts';
 import {
   type Belief,
   drawOf,
   type Estimate,
   type LearntParameter,
   learntParameters,
+  ofEach,
   seasonEstimate,
   usualBelief,
+  usualLasting,
   usualSpread,
-  usualValues,
   yearlyShare,
 } from './parameters.ts';
 
@@ -21,10 +22,11 @@ const seedFactor = 7;
  * (Kalman 1960, the update of a state seen through a noisy season).
  */
 export function beliefAfter(before: Belief, found: Record<LearntParameter, Estimate | null>): Belief {
-  const after = (of: LearntParameter): Estimate | null => {
+  const after = (of: LearntParameter): Estimate => {
+    const lasting = before[of] ?? usualLasting(of);
     const seen = found[of];
-    if (seen === null) return before[of];
-    const { mean, sd } = before[of] ?? usualLasting(of);
+    if (seen === null) return lasting;
+    const { mean, sd } = lasting;
     const yearly = yearlyShare * usualSpread[of];
     const gain = sd ** 2 / (sd ** 2 + yearly ** 2);
     return {
@@ -32,37 +34,23 @@ export function beliefAfter(before: Belief, found: Record<LearntParameter, Estim
       sd: Math.sqrt(sd ** 2 * (1 - gain) + (gain * seen.sd) ** 2),
     };
   };
-  return {
-    criticalH: after('criticalH') ?? before.criticalH,
-    ripening: after('ripening') ?? before.ripening,
-    phyllochron: after('phyllochron') ?? before.phyllochron,
-    growth: after('growth'),
-  };
-}
-
-/** Growth before it was ever measured. */
-export function usualLasting(of: LearntParameter): Estimate {
-  const lasting = Math.sqrt(1 - yearlyShare ** 2);
-  return { mean: usualValues[of], sd: lasting * usualSpread[of] };
+  const isGrowthKnown = found.growth !== null || before.growth !== null;
+  return { ...ofEach(after), growth: isGrowthKnown ? after('growth') : null };
 }
 
 /** Draws of seasons as believed, each parameter spread evenly as `drawsOf` does. */
 export function believedDraws(belief: Belief, count: number, seed: number): Draw[] {
   const random = randomSource(seed * seedFactor + 1);
-  const columns = learntParameters.map((of) => {
+  const columns = ofEach((of) => {
     const { mean, sd } = seasonEstimate(belief, of);
     return evenNormals(count, random).map((z) => mean + sd * z);
   });
-  return Array.from({ length: count }, (_, at) => {
-    const [criticalH, ripening, phyllochron, growth] = columns.map((column) => column[at]);
-    return drawOf({ criticalH, ripening, phyllochron, growth });
-  });
+  return Array.from({ length: count }, (_, at) => drawOf(ofEach((of) => columns[of][at])));
 }
 
 /** The site as it is for plants that one has learnt of: draws about what was learnt, as wide as what is left open. */
 export function beliefSite(site: Site, belief: Belief): Site {
   let draws: Draw[] | null = null;
-  const middle = (of: LearntParameter) => seasonEstimate(belief, of).mean;
   return {
     ...site,
     draws() {
@@ -71,12 +59,7 @@ export function beliefSite(site: Site, belief: Belief): Site {
         : believedDraws(belief, site.years, site.seed);
       return draws;
     },
-    middleDraw: drawOf({
-      criticalH: middle('criticalH'),
-      ripening: middle('ripening'),
-      phyllochron: middle('phyllochron'),
-      growth: middle('growth'),
-    }),
+    middleDraw: drawOf(ofEach((of) => seasonEstimate(belief, of).mean)),
   };
 }
 

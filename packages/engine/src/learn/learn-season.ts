@@ -1,16 +1,8 @@
 import type { DayNumber } from '../calendar/index.ts';
 import type { Observation } from '../garden/index.ts';
-import { quantileSorted, randomSource, standardDeviation } from '../math/index.ts';
-import {
-  type Draw,
-  dayTrace,
-  longestSeason,
-  type Plan,
-  runnerOf,
-  type Site,
-  shuffled,
-} from '../season/index.ts';
-import { beliefAfter, beliefSite, usualLasting } from './belief.ts';
+import { quantileSorted, randomSource, shuffled, standardDeviation } from '../math/index.ts';
+import { type Draw, dayTrace, longestSeason, type Plan, runnerOf, type Site } from '../season/index.ts';
+import { beliefAfter, beliefSite } from './belief.ts';
 import { logLikelihood, type Told } from './likelihood.ts';
 import {
   type Belief,
@@ -18,8 +10,10 @@ import {
   type Estimate,
   type LearntParameter,
   learntParameters,
+  ofEach,
   seasonEstimate,
   usualBelief,
+  usualLasting,
 } from './parameters.ts';
 import { roundSize, weighPopulation } from './population.ts';
 import { type LearntShift, shiftsOf } from './shifts.ts';
@@ -121,11 +115,9 @@ function weighed(site: Site, plan: Plan, seen: readonly Sighting[], belief: Beli
     ...belief,
     growth: belief.growth ?? (parameters.includes('growth') ? usualLasting('growth') : null),
   };
-  const estimates = learntParameters.map((of) => seasonEstimate(before, of));
-  const valuesAt = (z: Float64Array): Values => {
-    const value = (of: number) => estimates[of].mean + estimates[of].sd * (z[of] ?? 0);
-    return { criticalH: value(0), ripening: value(1), phyllochron: value(2), growth: value(3) };
-  };
+  const estimates = ofEach((of) => seasonEstimate(before, of));
+  const valuesAt = (z: Float64Array): Values =>
+    ofEach((of) => estimates[of].mean + estimates[of].sd * (z[learntParameters.indexOf(of)] ?? 0));
   const drawAt = (z: Float64Array) => drawOf(valuesAt(z));
   const random = randomSource(site.seed * seedFactor + 3);
   const trial: { draw: Draw; weatherYear: number } = { draw: drawAt(new Float64Array(0)), weatherYear: 0 };
@@ -176,25 +168,13 @@ function foundIn(
   values: readonly Values[],
   parameters: readonly LearntParameter[],
 ): Record<LearntParameter, Estimate | null> {
-  const estimate = (of: LearntParameter): Estimate | null => {
+  return ofEach((of) => {
     if (!parameters.includes(of)) return null;
     const sorted = Float64Array.from(values, (value) => value[of]).sort();
     return { mean: quantileSorted(sorted, 0.5), sd: standardDeviation(sorted) };
-  };
-  return {
-    criticalH: estimate('criticalH'),
-    ripening: estimate('ripening'),
-    phyllochron: estimate('phyllochron'),
-    growth: estimate('growth'),
-  };
+  });
 }
 
 function middleOf(found: Record<LearntParameter, Estimate | null>, belief: Belief): Draw {
-  const middle = (of: LearntParameter) => (found[of] ?? seasonEstimate(belief, of)).mean;
-  return drawOf({
-    criticalH: middle('criticalH'),
-    ripening: middle('ripening'),
-    phyllochron: middle('phyllochron'),
-    growth: middle('growth'),
-  });
+  return drawOf(ofEach((of) => (found[of] ?? seasonEstimate(belief, of)).mean));
 }

@@ -4,6 +4,16 @@ import { type Draw, drawSpread, leastFactor, noDraw } from '../season/index.ts';
 export const learntParameters = ['criticalH', 'ripening', 'phyllochron', 'growth'] as const;
 export type LearntParameter = (typeof learntParameters)[number];
 
+/** What is made of each parameter, by its name. */
+export function ofEach<Value>(make: (of: LearntParameter) => Value): Record<LearntParameter, Value> {
+  return {
+    criticalH: make('criticalH'),
+    ripening: make('ripening'),
+    phyllochron: make('phyllochron'),
+    growth: make('growth'),
+  };
+}
+
 /** A mean and a standard deviation, in the parameter's own unit: h for the day length, else a factor. */
 export type Estimate = { mean: number; sd: number };
 
@@ -34,16 +44,15 @@ export const yearlyShare = 0.4;
 /** Plants grow at least this much of what the model says, –. */
 const leastGrowth = 0.3;
 
+/** What lasts of a parameter, nothing known but the kind. */
+export function usualLasting(of: LearntParameter): Estimate {
+  const lasting = Math.sqrt(1 - yearlyShare ** 2);
+  return { mean: usualValues[of], sd: lasting * usualSpread[of] };
+}
+
 /** Nothing known but the kind. */
 export function usualBelief(): Belief {
-  const lasting = Math.sqrt(1 - yearlyShare ** 2);
-  const estimate = (of: LearntParameter) => ({ mean: usualValues[of], sd: lasting * usualSpread[of] });
-  return {
-    criticalH: estimate('criticalH'),
-    ripening: estimate('ripening'),
-    phyllochron: estimate('phyllochron'),
-    growth: null,
-  };
+  return { ...ofEach(usualLasting), growth: null };
 }
 
 /** A season's plants as believed: what lasts and what the year brings together. */

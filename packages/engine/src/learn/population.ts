@@ -1,5 +1,4 @@
-import type { RandomSource } from '../math/index.ts';
-import { evenNormals } from '../season/index.ts';
+import { evenNormals, type RandomSource } from '../math/index.ts';
 import { densityAt, drawFrom, fitCloud, type NormalCloud, standardCloud } from './normal-cloud.ts';
 import { effectiveNumber, tempered, weightsOf } from './weights.ts';
 

@@ -1,4 +1,4 @@
-import { normalQuantile, type RandomSource, randomSource } from '../math/index.ts';
+import { evenNormals, randomSource } from '../math/index.ts';
 
 /** How one season's plants differ from the type's mean: one draw a year. */
 export type Draw = {
@@ -28,9 +28,6 @@ export const drawSpread: DrawSpread = { criticalH: 0.4, ripening: 0.3, phyllochr
 /** Plants of an onion are no quicker than this against their type. */
 export const leastFactor = 0.7;
 
-/** A third of the draws is as evenly spread as all of them: a first look tries so many years. */
-const slices = 3;
-
 /**
  * Draws of a kind's plants, evenly spread (sliced Latin hypercube, Qian 2012): each parameter's distribution is cut into
  * as many equal shares as there are years and met once in each, so that draws don't shift the middle of an answer.
@@ -47,24 +44,4 @@ export function drawsOf(years: number, seed: number, spread: DrawSpread = drawSp
     phyllochronFactor: Math.max(leastFactor, 1 + spread.phyllochron * phyllochron[year]),
     growthFactor: 1,
   }));
-}
-
-/** Standard normal quantiles at the middles of equal shares, mixed; each slice of them is spread over all. */
-export function evenNormals(count: number, random: RandomSource): number[] {
-  const perSlice = Math.ceil(count / slices);
-  const offsets = shuffled(slices, random);
-  const shares = offsets.flatMap((offset) =>
-    shuffled(perSlice, random).map((at) => (at + (offset + 0.5) / slices) / perSlice),
-  );
-  return shares.slice(0, count).map(normalQuantile);
-}
-
-/** 0…count − 1 in chance order (Fisher & Yates 1938). */
-export function shuffled(count: number, random: RandomSource): number[] {
-  const order = Array.from({ length: count }, (_, i) => i);
-  for (let i = count - 1; i > 0; i--) {
-    const other = Math.floor(random.uniform() * (i + 1));
-    [order[i], order[other]] = [order[other], order[i]];
-  }
-  return order;
 }

@@ -4,10 +4,8 @@ export {
   type DrawSpread,
   drawSpread,
   drawsOf,
-  evenNormals,
   leastFactor,
   noDraw,
-  shuffled,
 } from './draws.ts';
 export { fullSizeDryG, judge, limits, outcomeOf, smallBulbG } from './judge.ts';
 export { type LeafCheckpoint, type LeafParting, leafCheckpoint } from './leaf-checkpoint.ts';

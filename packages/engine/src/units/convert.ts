@@ -1,11 +1,12 @@
 /*
  * Exact by definition: the international yard and pound (1959): 1 ft = 0.3048 m, 1 in = 25.4 mm,
- * 1 lb = 0.45359237 kg, 1 oz = 1/16 lb.
+ * 1 lb = 0.45359237 kg, 1 oz = 1/16 lb; a US gallon is 231 cubic inches (NIST Handbook 44, appendix C).
  */
 const mPerFt = 0.3048;
 const mmPerIn = 25.4;
 const kgPerLb = 0.45359237;
 const gPerOz = (1000 * kgPerLb) / 16;
+const litresPerGallon = (231 * mmPerIn ** 3) / 1e6;
 
 export function celsiusToFahrenheit(tempC: number): number {
   return (tempC * 9) / 5 + 32;
@@ -50,4 +51,12 @@ export function metresToFeet(metres: number): number {
 
 export function feetToMetres(feet: number): number {
   return feet * mPerFt;
+}
+
+export function poundsToKg(pounds: number): number {
+  return pounds * kgPerLb;
+}
+
+export function gallonsToLitres(gallons: number): number {
+  return gallons * litresPerGallon;
 }

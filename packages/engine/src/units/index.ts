@@ -3,6 +3,7 @@ export {
   celsiusToFahrenheitSpan,
   fahrenheitToCelsius,
   feetToMetres,
+  gallonsToLitres,
   gramsToOunces,
   inchesToMm,
   kgPerM2ToLbPerFt2,
@@ -10,4 +11,5 @@ export {
   metresToFeet,
   mmToInches,
   ouncesToGrams,
+  poundsToKg,
 } from './convert.ts';
