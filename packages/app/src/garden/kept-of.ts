@@ -1,4 +1,4 @@
-import { type DayNumber, type Garden, keptWeatherFields, parseDay } from '@neckfall/engine';
+import { type DayNumber, type Garden, parseDay, recordFields } from '@neckfall/engine';
 
 /** How often a planting was looked at, and when last. */
 export type KeptSeen = { count: number; lastDay: DayNumber };
@@ -32,7 +32,7 @@ export function weatherByPlace(weather: Garden['weather']): Map<string, KeptWeat
     const days = forecastDay === null ? all : Math.min(all, forecastDay - fromDay);
     let measuredDays = 0;
     for (let at = 0; at < days; at++)
-      if (keptWeatherFields.some((field) => record[field][at] !== null)) measuredDays++;
+      if (recordFields.some((field) => record[field][at] !== null)) measuredDays++;
     if (days > 0) kept.set(placeId, { fromDay, toDay: fromDay + days - 1, measuredDays });
   }
   return kept;

@@ -1,4 +1,4 @@
-import type { Garden, GardenPlanting, OwnCultivar } from '@neckfall/engine';
+import { foldName, type Garden, type GardenPlanting, type OwnCultivar } from '@neckfall/engine';
 import type { Asked } from '../address/address-form.ts';
 import { nameInAddress } from '../address/address-form.ts';
 
@@ -48,5 +48,5 @@ export function canGrow({ class: printed, packetHours }: OwnCultivar): boolean {
 }
 
 function fold(name: string): string {
-  return (nameInAddress(name) ?? name).normalize('NFKC').trim().toLowerCase();
+  return foldName(nameInAddress(name) ?? name);
 }

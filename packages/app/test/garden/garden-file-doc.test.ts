@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import {
   gardenEntries,
   gardenSchemaName,
-  keptWeatherFields,
   observedNumbers,
+  recordFields,
   restoreGarden,
 } from '@neckfall/engine';
 import { Ajv } from 'ajv';
@@ -27,7 +27,7 @@ test('the example of docs/garden-file.md is a garden without fault', () => {
 });
 
 test('docs/garden-file.md tells every field of an observation and of weather, and how many there may be', () => {
-  for (const field of [...observedNumbers, ...keptWeatherFields]) expect(text).toContain(`\`${field}\``);
+  for (const field of [...observedNumbers, ...recordFields]) expect(text).toContain(`\`${field}\``);
   for (const most of Object.values(gardenEntries)) expect(text).toContain(most.toLocaleString('en'));
 });
 

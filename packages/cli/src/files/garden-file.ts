@@ -1,4 +1,5 @@
 import {
+  foldName,
   type Garden,
   type GardenChange,
   gardenBytes,
@@ -49,11 +50,6 @@ export function readGardenFile(path: string, speaker: Speaker): GardenFile {
     like: (name) =>
       garden.cultivars.map((own) => own.name).filter((own) => foldName(own).includes(foldName(name))),
   };
-}
-
-/** Names that differ in nothing that a reader would notice are one. */
-export function foldName(name: string): string {
-  return name.normalize('NFKC').trim().toLowerCase();
 }
 
 /** What was mended in reading a garden file, in sentences. */

@@ -1,6 +1,5 @@
-import type { Garden, GardenPlanting } from '@neckfall/engine';
+import { foldName, type Garden, type GardenPlanting } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { foldName } from '../files/garden-file.ts';
 import { nearest } from '../refusal/nearest.ts';
 import { refuse } from '../refusal/refusal.ts';
 

@@ -1,11 +1,8 @@
 import { formatDay, parseDay } from '../calendar/index.ts';
+import { type RecordField, recordFields } from '../weather/index.ts';
 import { gardenRanges } from './garden.ts';
 import { isDate } from './observation.ts';
 import { givenId, isNumberIn, type RestoreEntry, type Tell, type Unknown } from './restoring.ts';
-
-/** The measured quantities a garden keeps of each day, in the units of their names. */
-export const keptWeatherFields = ['tempMinC', 'tempMaxC', 'rainMm', 'solarMJ'] as const;
-export type KeptWeatherField = (typeof keptWeatherFields)[number];
 
 /** Where days of a record came from. */
 export type WeatherSource = Unknown & {
@@ -39,7 +36,7 @@ export const mostWeatherDays = 36_525;
 /** Weather without a first day is none. */
 export const restoreWeather: RestoreEntry<GardenWeather> = (found, path, tell) => {
   if (!isDate(found.firstDate)) return null;
-  const columns = keptWeatherFields.map((field) => column(found[field], field, path, tell));
+  const columns = recordFields.map((field) => column(found[field], field, path, tell));
   const days = Math.max(...columns.map(({ length }) => length));
   if (days === 0) return null;
   // of more than are kept the latest stay
@@ -63,7 +60,7 @@ export const restoreWeather: RestoreEntry<GardenWeather> = (found, path, tell) =
   };
 };
 
-function column(value: unknown, field: KeptWeatherField, path: string, tell: Tell): (number | null)[] {
+function column(value: unknown, field: RecordField, path: string, tell: Tell): (number | null)[] {
   if (!Array.isArray(value)) {
     if (value !== undefined && value !== null) tell('emptied', `${path}.${field}`, value);
     return [];

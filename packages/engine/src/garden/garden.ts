@@ -1,5 +1,6 @@
 import type { DayLengthClass } from '../plant/index.ts';
 import { planFields } from '../season/index.ts';
+import { believable, type RecordField } from '../weather/index.ts';
 import type { GardenWeather } from './garden-weather.ts';
 import type { Observation } from './observation.ts';
 import type { GardenPlanting } from './planting.ts';
@@ -84,8 +85,12 @@ export const gardenRanges = {
   soundCount: [0, 1_000_000],
   sproutedCount: [0, 1_000_000],
   rottenCount: [0, 1_000_000],
-  tempMinC: [-95, 60],
-  tempMaxC: [-95, 60],
-  rainMm: [0, 2000],
-  solarMJ: [0, 50],
+  tempMinC: rangeOf('tempMinC'),
+  tempMaxC: rangeOf('tempMaxC'),
+  rainMm: rangeOf('rainMm'),
+  solarMJ: rangeOf('solarMJ'),
 } as const;
+
+function rangeOf(field: RecordField): readonly [number, number] {
+  return [believable[field].low, believable[field].high];
+}

@@ -1,4 +1,5 @@
 export { drawnId, idBytes } from './drawn-id.ts';
+export { foldName } from './fold-name.ts';
 export {
   emptyGarden,
   type Garden,
@@ -9,8 +10,6 @@ export {
 } from './garden.ts';
 export {
   type GardenWeather,
-  type KeptWeatherField,
-  keptWeatherFields,
   mostWeatherDays,
   type WeatherSource,
 } from './garden-weather.ts';

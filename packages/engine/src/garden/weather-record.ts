@@ -1,11 +1,6 @@
 import { formatDay, parseDay } from '../calendar/index.ts';
 import { type DailyRecord, emptyRecord, recordFields, usableRecord } from '../weather/index.ts';
-import {
-  type GardenWeather,
-  keptWeatherFields,
-  mostWeatherDays,
-  type WeatherSource,
-} from './garden-weather.ts';
+import { type GardenWeather, mostWeatherDays, type WeatherSource } from './garden-weather.ts';
 
 /**
  * What a garden keeps of a place, as a record to plan with; days that were forecast are in it too, and those of a file by
@@ -14,7 +9,7 @@ import {
 export function recordOfGarden(weather: GardenWeather): DailyRecord {
   const days = weather.tempMinC.length;
   const record = emptyRecord(parseDay(weather.firstDate) ?? 0, days);
-  for (const field of keptWeatherFields) {
+  for (const field of recordFields) {
     for (let at = 0; at < days; at++) {
       const value = weather[field][at] ?? null;
       if (value === null) continue;
@@ -46,7 +41,7 @@ export function gardenWeatherOf(record: DailyRecord, head: GardenWeatherHead): G
   if (end === 0) return null;
   let from = Math.max(0, end - mostWeatherDays);
   while (!isKnown(from)) from++;
-  const column = (field: (typeof keptWeatherFields)[number]) =>
+  const column = (field: (typeof recordFields)[number]) =>
     Array.from({ length: end - from }, (_, at) =>
       usable.known[field][from + at] === 1 ? rounded(usable[field][from + at]!) : null,
     );

@@ -1,4 +1,4 @@
-import type { Garden, GardenPlanting } from '../garden/index.ts';
+import { foldName, type Garden, type GardenPlanting } from '../garden/index.ts';
 import type { Belief } from './parameters.ts';
 
 /** Plantings further back than this say no more of the onion. */
@@ -38,9 +38,7 @@ export function plantingLearntFrom(
 /** Whether one planting's season can tell of another's: the same onion, by name or by packet, at the same place. */
 function isSame(a: GardenPlanting, b: GardenPlanting): boolean {
   const onion = ({ cultivar, class: printed, packetHours, packetDays }: GardenPlanting) =>
-    cultivar === null
-      ? [printed, packetHours, packetDays].join(' ')
-      : cultivar.normalize('NFKC').trim().toLowerCase();
+    cultivar === null ? [printed, packetHours, packetDays].join(' ') : foldName(cultivar);
   return a.placeId === b.placeId && onion(a) === onion(b);
 }
 

@@ -1,5 +1,6 @@
 export { type AgainstUsual, againstUsual } from './against-usual.ts';
 export { applyRecord } from './apply-record.ts';
+export { believable } from './believable.ts';
 export { type DailyRecord, emptyRecord, type RecordField, recordFields } from './daily-record.ts';
 export { type FrostDate, type FrostStatistics, frostStatistics } from './frost-statistics.ts';
 export { meanYear } from './mean-year.ts';

@@ -1,5 +1,6 @@
 import { type DayNumber, parseDay } from '../calendar/index.ts';
 import { dailyLines, longestCell, weatherColumns } from '../limits/index.ts';
+import { believable } from './believable.ts';
 import { type DailyRecord, emptyRecord, type RecordField } from './daily-record.ts';
 import { linesOf } from './lines-of.ts';
 import { type MissingCode, missingCodesIn } from './missing-codes.ts';
@@ -30,18 +31,21 @@ export type DailyCsvIssue = {
 };
 
 export type DailyCsvResult =
-  | { ok: true; record: DailyRecord; missingCodes: MissingCode[] /** Days that have a line. */; rows: number }
+  /** `rows`: days that have a line. */
+  | { ok: true; record: DailyRecord; missingCodes: MissingCode[]; rows: number }
   | { ok: false; issues: DailyCsvIssue[] };
 
-/** Column → series field and the limits of a believable value, just beyond the world's records (memory). */
-const columns: Record<string, { field: RecordField; low: number; high: number }> = {
-  temp_min_c: { field: 'tempMinC', low: -95, high: 60 },
-  temp_max_c: { field: 'tempMaxC', low: -95, high: 60 },
-  rain_mm: { field: 'rainMm', low: 0, high: 2000 },
-  solar_mj_m2: { field: 'solarMJ', low: 0, high: 50 },
-};
+/** Column → series field. */
+export const dailyColumns = {
+  temp_min_c: 'tempMinC',
+  temp_max_c: 'tempMaxC',
+  rain_mm: 'rainMm',
+  solar_mj_m2: 'solarMJ',
+} as const satisfies Record<string, RecordField>;
+const columns: readonly (readonly [name: string, field: RecordField])[] = Object.entries(dailyColumns);
+const fieldOf = new Map(columns);
 const neededColumns = ['date', 'temp_min_c', 'temp_max_c'];
-const allColumns = ['date', ...Object.keys(columns)];
+const allColumns = ['date', ...fieldOf.keys()];
 /** Years a record may cover; also keeps a mistyped year from asking for endless memory. */
 const firstYear = 1700;
 const lastYear = 2200;
@@ -148,7 +152,7 @@ function readRow(header: string[], cells: string[], line: number, issues: DailyC
       continue;
     }
     if (received === '') continue;
-    if (/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(received)) values.set(columns[name]!.field, Number(received));
+    if (/^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(received)) values.set(fieldOf.get(name)!, Number(received));
     else {
       const expected = 'a number with a decimal point, or nothing where it is unknown';
       issues.push({ code: 'bad-number', ...issue, expected });
@@ -159,7 +163,8 @@ function readRow(header: string[], cells: string[], line: number, issues: DailyC
 
 /** Takes codes for “not measured” out of the rows. */
 function leaveOutCodes(rows: readonly Row[]): MissingCode[] {
-  return Object.entries(columns).flatMap(([column, { field, low, high }]) => {
+  return columns.flatMap(([column, field]) => {
+    const { low, high } = believable[field];
     const found = missingCodesIn(
       rows.flatMap(({ values }) => values.get(field) ?? []),
       low,
@@ -172,7 +177,8 @@ function leaveOutCodes(rows: readonly Row[]): MissingCode[] {
 
 function checkValues(rows: readonly Row[], issues: DailyCsvIssue[]): void {
   for (const { line, values } of rows) {
-    for (const [name, { field, low, high }] of Object.entries(columns)) {
+    for (const [name, field] of columns) {
+      const { low, high } = believable[field];
       const value = values.get(field);
       if (value === undefined || (value >= low && value <= high)) continue;
       const expected = `${low} to ${high}`;

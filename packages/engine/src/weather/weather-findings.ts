@@ -1,6 +1,7 @@
 import { civilDate, type DayNumber, dayOfYear } from '../calendar/index.ts';
 import { extraterrestrialRadiation } from '../sky/index.ts';
 import type { DailyRecord } from './daily-record.ts';
+import { stuckDays, stuckRuns } from './stuck-runs.ts';
 
 /** What is doubtful in a record: told, and used as it stands. */
 export type WeatherFinding =
@@ -21,8 +22,6 @@ export type WeatherCheck = { impossible: WeatherImpossible | null; findings: Wea
 /** More in a day falls in tropical storms only, mm (memory: a few stations on earth have had 1,000). */
 export const heavyRainMm = 300;
 
-/** So many days with one and the same minimum and maximum are no weather (common practice, no source). */
-const stuckDays = 10;
 /**
  * Radiation is 0.25 of that above the air under full cloud and 0.75 under none (FAO-56, equation 35). Over weeks no
  * place stays near the first; megajoules read as kilowatt hours, 3.6 to one, never pass the second through 3.6.
@@ -39,12 +38,12 @@ const daysOfSeason = 30;
 
 /** Whether a record can be that of a latitude, and what is doubtful in it. @param latitudeDeg −90…90, north positive */
 export function checkWeather(record: DailyRecord, latitudeDeg: number): WeatherCheck {
-  const stuck = longestStuck(record);
   const temperatures = daysWithBoth(record);
   const findings: WeatherFinding[] = [];
   if (temperatures >= stuckDays && isConstant(record)) return { impossible: 'constant', findings };
   if (isTurned(record, latitudeDeg)) return { impossible: 'other-hemisphere', findings };
-  if (stuck.days >= stuckDays) findings.push({ code: 'stuck', ...stuck });
+  const [longest] = stuckRuns(record).sort((a, b) => b.days - a.days);
+  if (longest) findings.push({ code: 'stuck', days: longest.days, firstDay: record.firstDay + longest.at });
   findings.push(...sunFindings(record, latitudeDeg));
   let days = 0;
   let mostMm = 0;
@@ -96,23 +95,6 @@ function isTurned(record: DailyRecord, latitudeDeg: number): boolean {
   if (Math.min(january.days, july.days) < daysOfSeason) return false;
   const januaryWarmerC = january.sumC / january.days - july.sumC / july.days;
   return (latitudeDeg > 0 ? januaryWarmerC : -januaryWarmerC) > turnedByC;
-}
-
-function longestStuck(record: DailyRecord): { days: number; firstDay: DayNumber } {
-  const { tempMinC, tempMaxC } = record;
-  let longest = { days: 0, firstDay: record.firstDay };
-  let from = 0;
-  for (let at = 0; at < record.days; at++) {
-    const isAlike =
-      at > 0 &&
-      hasBoth(record, at - 1) &&
-      tempMinC[at] === tempMinC[at - 1] &&
-      tempMaxC[at] === tempMaxC[at - 1];
-    if (!isAlike || !hasBoth(record, at)) from = at;
-    const days = at - from + 1;
-    if (days > longest.days) longest = { days, firstDay: record.firstDay + from };
-  }
-  return longest;
 }
 
 function sunFindings({ firstDay, solarMJ, known, days }: DailyRecord, latitudeDeg: number): WeatherFinding[] {

@@ -6,7 +6,6 @@ import {
   gardenSchemaName,
   isDate,
   isFeed,
-  keptWeatherFields,
   longestNote,
   longList,
   mostWeatherDays,
@@ -14,6 +13,7 @@ import {
   restoreGarden,
 } from '../../src/garden/index.ts';
 import { gardenEntries } from '../../src/limits/index.ts';
+import { recordFields } from '../../src/weather/index.ts';
 
 const seen = { id: 'o1', plantingId: 'first', date: '2027-05-20' };
 const weather = {
@@ -95,7 +95,7 @@ describe('of kept weather', () => {
     expect(restoredWeather(weather)).toEqual({ entry: weather, changes: [] });
   });
 
-  test.each(keptWeatherFields)('values of %s out of range are unknown, told once', (field) => {
+  test.each(recordFields)('values of %s out of range are unknown, told once', (field) => {
     const [low, high] = gardenRanges[field];
     const { entry, changes } = restoredWeather({ ...weather, [field]: [low - 1, high + 1] });
     expect(entry).toEqual({ ...weather, [field]: [null, null] });
@@ -108,7 +108,7 @@ describe('of kept weather', () => {
   });
 
   test('without a first day, or without any day, it is none', () => {
-    const none = Object.fromEntries(keptWeatherFields.map((field) => [field, []]));
+    const none = Object.fromEntries(recordFields.map((field) => [field, []]));
     for (const damage of [{ firstDate: 'May' }, none])
       expect(restoredWeather({ ...weather, ...damage }).entry).toBeUndefined();
   });
@@ -142,7 +142,7 @@ test('restored twice is restored once, and fields unknown here stay', () => {
     .tuple(day, fc.dictionary(fc.constantFrom(...fields), odd))
     .map(([date, rest]): Record<string, unknown> => ({ ...rest, date }));
   const record = fc
-    .tuple(day, fc.dictionary(fc.constantFrom(...keptWeatherFields, 'placeId', 'fence'), fc.array(odd)))
+    .tuple(day, fc.dictionary(fc.constantFrom(...recordFields, 'placeId', 'fence'), fc.array(odd)))
     .map(([firstDate, rest]) => ({ ...rest, firstDate }));
   fc.assert(
     fc.property(fc.array(observation), fc.array(record), (observations, records) => {

@@ -1,5 +1,7 @@
 import type { DayNumber } from '../../calendar/index.ts';
-import type { DailyRecord, RecordField } from '../daily-record.ts';
+import { believable } from '../believable.ts';
+import { type DailyRecord, type RecordField, recordFields } from '../daily-record.ts';
+import { stuckRuns } from '../stuck-runs.ts';
 import type { FlaggedValue } from './found.ts';
 
 /** Values that were left out or are doubtful: the first hundred, and how many there are. */
@@ -21,24 +23,14 @@ export function flag(
   if (flags.flagged.length < namedValues) flags.flagged.push({ day, field, value, why, leftOut });
 }
 
-/** The limits of a believable value of a day, just beyond the world's records (memory). */
-export const believable: Record<RecordField, { low: number; high: number }> = {
-  tempMinC: { low: -95, high: 60 },
-  tempMaxC: { low: -95, high: 60 },
-  rainMm: { low: 0, high: 2000 },
-  solarMJ: { low: 0, high: 50 },
-};
-
 /** So far a value must stand from those of both days beside it, to the same side, to be doubtful, °C (ours). */
 const outlierC = 15;
 /** And so many times the usual such distance, as winters swing more inland than at the sea. */
 const outlierTimes = 4;
-/** So many days with one and the same minimum and maximum are no weather (common practice, no source). */
-const stuckDays = 10;
 
 /** Takes out of the days what can't be, and flags it, and flags what is doubtful. */
 export function checkDays(record: DailyRecord, flags: Flags): void {
-  for (const field of ['tempMinC', 'tempMaxC', 'rainMm', 'solarMJ'] as const) {
+  for (const field of recordFields) {
     const { low, high } = believable[field];
     for (let at = 0; at < record.days; at++) {
       const value = record[field][at]!;
@@ -98,22 +90,10 @@ function flagOutliers(record: DailyRecord, flags: Flags, field: 'tempMinC' | 'te
   }
 }
 
-function flagStuck({ firstDay, days, tempMinC, tempMaxC, known }: DailyRecord, flags: Flags): void {
-  let from = 0;
-  for (let at = 1; at <= days; at++) {
-    const isAlike =
-      at < days &&
-      known.tempMinC[at] === 1 &&
-      known.tempMaxC[at] === 1 &&
-      known.tempMinC[from] === 1 &&
-      known.tempMaxC[from] === 1 &&
-      tempMinC[at] === tempMinC[from] &&
-      tempMaxC[at] === tempMaxC[from];
-    if (isAlike) continue;
-    if (at - from >= stuckDays) {
-      for (let day = from; day < at; day++)
-        flag(flags, firstDay + day, 'tempMaxC', tempMaxC[day]!, 'stuck', false);
-    }
-    from = at;
+function flagStuck(record: DailyRecord, flags: Flags): void {
+  const { firstDay, tempMaxC } = record;
+  for (const { at, days } of stuckRuns(record)) {
+    for (let day = at; day < at + days; day++)
+      flag(flags, firstDay + day, 'tempMaxC', tempMaxC[day]!, 'stuck', false);
   }
 }

@@ -1,10 +1,11 @@
 import { dayNumber, isLeapYear } from '../../calendar/index.ts';
+import { believable } from '../believable.ts';
 import type { RecordField } from '../daily-record.ts';
 import { firstLineOf, linesOf } from '../lines-of.ts';
 import { type DaysMet, dayMet } from './days-met.ts';
 import { type FixedColumn, refused, takenColumns, toldColumns } from './fixed-columns.ts';
 import { fixedWidthFile } from './fixed-width-file.ts';
-import { believable, flag, noFlags } from './flagged.ts';
+import { flag, noFlags } from './flagged.ts';
 import type { FileReading, WeatherCorrections, WeatherFormatReader, WeatherText } from './found.ts';
 import { firstYear, lastYear } from './years.ts';
 

@@ -1,6 +1,6 @@
 import type { RecordField } from '../daily-record.ts';
 import { firstLineOf } from '../lines-of.ts';
-import { type DailyCsvIssue, readDailyCsv } from '../read-daily-csv.ts';
+import { type DailyCsvIssue, dailyColumns, readDailyCsv } from '../read-daily-csv.ts';
 import { type FixedColumn, takenColumns } from './fixed-columns.ts';
 import { checkDays, noFlags } from './flagged.ts';
 import type {
@@ -11,13 +11,11 @@ import type {
   WeatherText,
 } from './found.ts';
 
+const units = { tempMinC: '°C', tempMaxC: '°C', rainMm: 'mm', solarMJ: 'MJ/m²' } as const;
 /** The names that a table of our own gives its columns: it says itself what they hold, so that nothing is guessed. */
-const columns: readonly (FixedColumn & { as: RecordField })[] = [
-  { column: 'temp_min_c', as: 'tempMinC', unit: '°C' },
-  { column: 'temp_max_c', as: 'tempMaxC', unit: '°C' },
-  { column: 'rain_mm', as: 'rainMm', unit: 'mm' },
-  { column: 'solar_mj_m2', as: 'solarMJ', unit: 'MJ/m²' },
-];
+const columns: readonly (FixedColumn & { as: RecordField })[] = Object.entries(dailyColumns).map(
+  ([column, as]) => ({ column, as, unit: units[as] }),
+);
 
 export const ownDailyTable: WeatherFormatReader = {
   format: 'own-table',

@@ -1,6 +1,7 @@
+import { believable } from '../believable.ts';
 import type { DailyRecord, RecordField } from '../daily-record.ts';
 import { daysOfReadings, type Readings } from './days-of-readings.ts';
-import { believable, type Flags, flag } from './flagged.ts';
+import { type Flags, flag } from './flagged.ts';
 
 /** Quantities that hourly files of services give, and the values of a day that come of each. */
 export type Stamped = 'tempC' | 'rainMm' | 'solarMJ' | 'solarW';

@@ -1,6 +1,7 @@
+import { believable } from '../../believable.ts';
 import type { RecordField } from '../../daily-record.ts';
 import { type MissingCode, missingCodesIn } from '../../missing-codes.ts';
-import { believable, type Flags, flag } from '../flagged.ts';
+import { type Flags, flag } from '../flagged.ts';
 import type { WeatherQuantity } from '../found.ts';
 import { inBase, type UnitName } from './units.ts';
 
