@@ -12,7 +12,7 @@ import type {
 } from './found.ts';
 import { documentOf, type JsonObject, listIn, numberIn, numberOf, objectIn, textIn } from './json-values.ts';
 import { daysOfStamped, type Stamped, type StampedValues } from './stamped-readings.ts';
-import { type ToSi, toSiOf } from './unit-factors.ts';
+import { type ToBase, toBaseOf } from './units.ts';
 import { firstYear, lastYear } from './years.ts';
 
 /*
@@ -36,7 +36,7 @@ export const nasaPowerJson: WeatherFormatReader = {
   read,
 };
 
-type Taken = Parameter & { unit: string; toSi: ToSi; values: JsonObject };
+type Taken = Parameter & { unit: string; toBase: ToBase; values: JsonObject };
 
 function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrections): FileReading {
   const parsed = documentOf(text);
@@ -60,14 +60,14 @@ function read({ file, text, encoding }: WeatherText, corrections: WeatherCorrect
   if (!wanted.ok) return wanted;
   const taken: Taken[] = [];
   for (const column of wanted.taken) {
-    const toSi = toSiOf(column.as, column.unit);
-    if (toSi === null) {
+    const toBase = toBaseOf(column.as, column.unit);
+    if (toBase === null) {
       const expected = 'a unit of temperature, rain or sunshine that is known here';
       return refused('unit-unknown', { field: column.name, received: column.unit, expected });
     }
     // of two rains the first is taken
     if (taken.some(({ as }) => as === column.as)) continue;
-    taken.push({ ...column, toSi, values: objectIn(holder, column.name) });
+    taken.push({ ...column, toBase, values: objectIn(holder, column.name) });
   }
   if (taken.length === 0) {
     const received = Object.keys(holder).join(', ').slice(0, 80);
@@ -119,7 +119,7 @@ type Days = Pick<FoundFile, 'record' | 'daysWithRow'>;
 
 function daysAsGiven(taken: readonly Taken[], fill: number): Days | Refused {
   const days: DaysMet = new Map();
-  for (const { as, toSi, values } of taken) {
+  for (const { as, toBase, values } of taken) {
     for (const [stamp, given] of Object.entries(values)) {
       const day = dayOf(stamp);
       if (day === null) {
@@ -132,7 +132,7 @@ function daysAsGiven(taken: readonly Taken[], fill: number): Days | Refused {
       }
       const value = numberOf(given);
       const known = dayMet(days, day);
-      if (value !== null && value !== fill) known[as] = toSi(value);
+      if (value !== null && value !== fill) known[as] = toBase(value);
     }
   }
   if (days.size === 0) return refused('no-days', { field: 'parameter', expected: 'a value a day' });
@@ -155,11 +155,11 @@ function daysOfHours(taken: readonly Taken[], fill: number, flags: Flags): Days 
     minutes[at] = day * 1440 + Number(stamp.slice(8)) * 60 + 59;
   }
   const values: StampedValues = {};
-  for (const { hourlyAs, toSi, values: given } of taken) {
+  for (const { hourlyAs, toBase, values: given } of taken) {
     if (hourlyAs === null) continue;
     values[hourlyAs] = Float64Array.from(stamps, (stamp) => {
       const value = numberOf(given[stamp]);
-      return value === null || value === fill ? Number.NaN : toSi(value);
+      return value === null || value === fill ? Number.NaN : toBase(value);
     });
   }
   return daysOfStamped(minutes, values, flags);

@@ -13,7 +13,7 @@ import type {
 import { joinRecords } from './join-records.ts';
 import { documentOf, type JsonObject, listIn, numberIn, numberOf, objectIn, textIn } from './json-values.ts';
 import { daysOfStamped, type Stamped, type StampedValues } from './stamped-readings.ts';
-import { type ToSi, toSiOf } from './unit-factors.ts';
+import { type ToBase, toBaseOf } from './units.ts';
 import { firstYear, lastYear } from './years.ts';
 
 /*
@@ -32,7 +32,6 @@ const hourly = {
   precipitation: { as: 'rainMm', usual: 'mm' },
   shortwave_radiation: { as: 'solarW', usual: 'W/m²' },
 } as const satisfies Record<string, { as: Stamped; usual: string }>;
-const asItIs: ToSi = (value) => value;
 
 export const openMeteoJson: WeatherFormatReader = {
   format: 'open-meteo-json',
@@ -44,7 +43,7 @@ export const openMeteoJson: WeatherFormatReader = {
 };
 
 type Part = 'daily' | 'hourly';
-type Taken = FixedColumn & { part: Part; toSi: ToSi | null; values: readonly unknown[] };
+type Taken = FixedColumn & { part: Part; toBase: ToBase | null; values: readonly unknown[] };
 
 function read(
   { file, text, encoding }: WeatherText,
@@ -58,7 +57,7 @@ function read(
   const wanted = takenColumns([...columnsOf(content, 'daily'), ...columnsOf(content, 'hourly')], corrections);
   if (!wanted.ok) return wanted;
   const { taken } = wanted;
-  const strange = taken.find(({ toSi }) => toSi === null);
+  const strange = taken.find(({ toBase }) => toBase === null);
   if (strange !== undefined) {
     const expected = 'a unit of temperature, rain or sunshine that is known here';
     return refused('unit-unknown', { field: strange.column, received: strange.unit, expected });
@@ -126,8 +125,8 @@ function columnsOf(content: unknown, part: Part): Taken[] {
     const column = Object.keys(lists).find((key) => key === name) ?? modelColumn(lists, name);
     if (column === undefined) return [];
     const unit = textIn(units, column) ?? usual;
-    const toSi = as === 'solarW' ? asItIs : toSiOf(as, unit);
-    return [{ column, as, unit, toSi, part, values: listIn(lists, column) }];
+    const toBase = toBaseOf(as, unit);
+    return [{ column, as, unit, toBase, part, values: listIn(lists, column) }];
   });
 }
 
@@ -167,8 +166,8 @@ function minuteOf(time: unknown): number | null {
 
 function daysOfHours(taken: readonly Taken[], minutes: Float64Array, flags: Flags) {
   const values: StampedValues = {};
-  for (const { part, as, toSi, values: given } of taken) {
-    if (part === 'hourly') values[as as Stamped] = minutes.map((_, at) => siOf(given[at], toSi));
+  for (const { part, as, toBase, values: given } of taken) {
+    if (part === 'hourly') values[as as Stamped] = minutes.map((_, at) => inBaseOf(given[at], toBase));
   }
   return daysOfStamped(minutes, values, flags);
 }
@@ -177,8 +176,8 @@ function daysAsGiven(taken: readonly Taken[], minutes: Float64Array) {
   const days: DaysMet = new Map();
   for (const [at, minute] of minutes.entries()) {
     const known = dayMet(days, Math.floor(minute / 1440));
-    for (const { part, as, toSi, values } of taken) {
-      const value = part === 'daily' ? siOf(values[at], toSi) : Number.NaN;
+    for (const { part, as, toBase, values } of taken) {
+      const value = part === 'daily' ? inBaseOf(values[at], toBase) : Number.NaN;
       if (!Number.isNaN(value)) known[as as RecordField] = value;
     }
   }
@@ -186,9 +185,9 @@ function daysAsGiven(taken: readonly Taken[], minutes: Float64Array) {
   return { record, daysWithRow: days.size };
 }
 
-function siOf(given: unknown, toSi: ToSi | null): number {
+function inBaseOf(given: unknown, toBase: ToBase | null): number {
   const value = numberOf(given);
-  return value === null || toSi === null ? Number.NaN : toSi(value);
+  return value === null || toBase === null ? Number.NaN : toBase(value);
 }
 
 function pointOf(place: unknown): string {

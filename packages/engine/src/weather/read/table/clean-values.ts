@@ -3,7 +3,7 @@ import type { RecordField } from '../../daily-record.ts';
 import { type MissingCode, missingCodesIn } from '../../missing-codes.ts';
 import { type Flags, flag } from '../flagged.ts';
 import type { WeatherQuantity } from '../found.ts';
-import { inBase, type UnitName } from './units.ts';
+import { inBase, type UnitName } from '../units.ts';
 
 /** Limits of a believable value of each quantity, a reading or a day of it, in its own unit. */
 function limitsOf(as: WeatherQuantity, isDays: boolean): { low: number; high: number } {

@@ -1,8 +1,8 @@
 import type { WeatherCorrections, WeatherIssue } from '../found.ts';
+import { kindOfQuantity, type UnitName, unitIsOf, unitOf } from '../units.ts';
 import { issue } from './find-table.ts';
 import type { HeaderName } from './header-name.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
-import { kindOfQuantity, type UnitName, unitIsOf, unitOf } from './units.ts';
 
 /** Units in which a reader may say that a column is. */
 const tenths = { temperature: '0.1 °C', rain: '0.1 mm' } as const;

@@ -1,10 +1,10 @@
 import { weatherColumns, weatherLines } from '../../../limits/index.ts';
 import type { WeatherIssue } from '../found.ts';
+import { unitOf } from '../units.ts';
 import { cellsOf, type Delimiter } from './cells.ts';
 import { delimiterOf, isComment, kindOf } from './delimiter.ts';
 import { type HeaderName, headerName } from './header-name.ts';
 import { isDateName, meaningOf, partOfDate } from './meaning.ts';
-import { unitOf } from './units.ts';
 
 /** Where a table stands in a file. */
 export type Table = {

@@ -1,4 +1,4 @@
-import type { UnitName } from './units.ts';
+import type { UnitName } from '../units.ts';
 
 /** What speaks for how a file is written, besides the values themselves. */
 export type Hints = {

@@ -1,4 +1,4 @@
-import { type UnitName, unitOf } from './units.ts';
+import { type UnitName, unitOf } from '../units.ts';
 
 /** A column's name as the file has it, in plain words, and the unit that it states. */
 export type HeaderName = {

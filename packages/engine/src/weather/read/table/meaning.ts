@@ -1,6 +1,6 @@
 import type { WeatherQuantity } from '../found.ts';
+import { type UnitName, unitIsOf } from '../units.ts';
 import type { HeaderName } from './header-name.ts';
-import { type UnitName, unitIsOf } from './units.ts';
 
 /** What a column seems to be by its name, and how well it serves: of several the highest rank is taken. */
 export type Meaning = { as: WeatherQuantity; rank: number; unit: UnitName | null };

@@ -1,4 +1,4 @@
-import { unitOf } from './units.ts';
+import { unitOf } from '../units.ts';
 
 export type DecimalMark = '.' | ',';
 

@@ -1,9 +1,9 @@
 import type { FoundStation, WeatherFormat } from '../found.ts';
+import type { UnitName } from '../units.ts';
 import type { Seen } from './guess-units.ts';
 import type { HeaderName } from './header-name.ts';
 import type { Meaning } from './meaning.ts';
 import type { Judge } from './read-rows.ts';
-import type { UnitName } from './units.ts';
 
 /** Values of a column by the words of its name. */
 export type ValuesSeen = Seen & { words: string };

@@ -8,6 +8,7 @@ import type {
   WeatherQuantity,
   WeatherText,
 } from '../found.ts';
+import { inBase, kindOfQuantity, type UnitName } from '../units.ts';
 import { cellsOf } from './cells.ts';
 import { chooseColumns, type ReadColumn, settleRain } from './choose-columns.ts';
 import { cleanValues, fieldOf } from './clean-values.ts';
@@ -31,7 +32,6 @@ import {
   timeBaseOf,
 } from './stamps.ts';
 import { stationColumn, stationOf } from './station.ts';
-import { inBase, kindOfQuantity, type UnitName } from './units.ts';
 import { settleSun, unitsOf } from './units-of-columns.ts';
 
 const sampledRows = 200;

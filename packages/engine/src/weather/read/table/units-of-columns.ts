@@ -1,8 +1,8 @@
+import { kindOfQuantity, type UnitName, unitIsOf } from '../units.ts';
 import type { ReadColumn, Spacing } from './choose-columns.ts';
 import { guessRain, guessSun, guessTemperature, type Hints, looksLikeInches } from './guess-units.ts';
 import type { HeaderName } from './header-name.ts';
 import type { TableProfile } from './profile.ts';
-import { kindOfQuantity, type UnitName, unitIsOf } from './units.ts';
 
 /** The unit of each column: stated, asked for, or guessed from the values. */
 export function unitsOf(

@@ -1,8 +1,8 @@
 import type { WeatherFormatReader } from '../../found.ts';
+import { type UnitName, unitIsOf, unitOf } from '../../units.ts';
 import type { HeaderName } from '../header-name.ts';
 import type { Meaning } from '../meaning.ts';
 import { readTable } from '../read-table.ts';
-import { type UnitName, unitIsOf, unitOf } from '../units.ts';
 import { headOf } from './header-line.ts';
 
 const quantities: Record<string, Pick<Meaning, 'as' | 'rank'>> = {

@@ -1,13 +1,13 @@
 import { recordFields } from '../../../daily-record.ts';
 import { cutRecord } from '../../../usable-record.ts';
 import type { FoundFile, WeatherFormatReader } from '../../found.ts';
+import type { UnitName } from '../../units.ts';
 import { sortedSample } from '../guess-units.ts';
 import type { HeaderName } from '../header-name.ts';
 import type { Meaning } from '../meaning.ts';
 import type { TableProfile, ValuesSeen } from '../profile.ts';
 import type { Judge } from '../read-rows.ts';
 import { readTable } from '../read-table.ts';
-import type { UnitName } from '../units.ts';
 import { namesIn } from './header-line.ts';
 
 const quantities: Record<string, Meaning> = {

@@ -1,4 +1,5 @@
-import type { WeatherQuantity } from '../found.ts';
+import { inchesToMm } from '../../units/index.ts';
+import type { WeatherQuantity } from './found.ts';
 
 /** What a unit is of, and how a value in it becomes one in °C, mm, MJ m⁻² or W m⁻²: `(value + offset) × times / over`. */
 type Unit = { of: 'temperature' | 'rain' | 'energy' | 'power'; offset: number; times: number; over: number };
@@ -14,9 +15,9 @@ const units = {
   '0.1 °F': unit('temperature', 5, 90, -320),
   mm: unit('rain', 1),
   cm: unit('rain', 10),
-  in: unit('rain', 25.4),
+  in: unit('rain', inchesToMm(1)),
   '0.1 mm': unit('rain', 1, 10),
-  '0.01 in': unit('rain', 25.4, 100),
+  '0.01 in': unit('rain', inchesToMm(1), 100),
   m: unit('rain', 1000),
   'MJ/m²': unit('energy', 1),
   'kJ/m²': unit('energy', 1, 1e3),
@@ -153,4 +154,12 @@ export function kindOfQuantity(as: WeatherQuantity): Unit['of'] | null {
   if (as.startsWith('rain')) return 'rain';
   if (as === 'solarMJ') return 'energy';
   return as === 'solarW' ? 'power' : null;
+}
+
+export type ToBase = (value: number) => number;
+
+/** How a value in the unit that a service names becomes that of its quantity; null: no unit of it. */
+export function toBaseOf(as: WeatherQuantity, unit: string): ToBase | null {
+  const name = unitOf(unit);
+  return name !== null && unitIsOf(name) === kindOfQuantity(as) ? (value) => inBase(value, name) : null;
 }
