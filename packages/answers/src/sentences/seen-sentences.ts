@@ -4,7 +4,8 @@ import { learntSentences } from './learnt-sentences.ts';
 import { standingSentences, standsAsUsual } from './standing-sentences.ts';
 
 /**
- * How a crop stands by its leaves, and what was learnt of its plants. What the tops make of it is told once.
+ * How a crop stands by its leaves, and what was learnt of its plants. What the tops make of it is told once, and not of a
+ * crop that was lifted.
  *
  * @param now the season as learnt
  * @param expected the season as it was expected in the same weather before anything was seen
@@ -16,7 +17,7 @@ export function plantsSentences(
   speaker: Speaker,
 ): { stands: string[]; learnt: string[] } {
   const stands = standingSentences(learnt, now, expected, speaker);
-  const shifts = learntSentences(learnt, speaker, stands.length < 2);
+  const shifts = learntSentences(learnt, speaker, learnt.liftedOn === null && stands.length < 2);
   const isUsual = learnt.observations > 0 && shifts.length === 0 && standsAsUsual(learnt.standing);
   return { stands, learnt: isUsual ? [speaker.say('learnt.as-usual')] : shifts };
 }

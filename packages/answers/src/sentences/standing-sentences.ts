@@ -29,10 +29,11 @@ export function standingSentences(
   if (standing === null || asOf - standing.day > countedDays) return [];
   const stand = standOf(standing);
   const sentences = [seeSentence(standing, stand, asOf, speaker)];
-  if (stand === 'on' || stand === 'unsaid') return sentences;
+  // of a crop out of the ground no more comes
+  if (stand === 'on' || stand === 'unsaid' || liftedOn !== null) return sentences;
   const means = meansSentence(now, expected, speaker);
   if (means !== null) sentences.push(means);
-  const todo = liftedOn === null && stand === 'behind' ? doSentence(now, asOf, speaker) : null;
+  const todo = stand === 'behind' ? doSentence(now, asOf, speaker) : null;
   if (todo !== null) sentences.push(todo);
   return sentences;
 }
