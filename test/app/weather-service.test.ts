@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { recordedAnswer } from '../../packages/data/test/live/recorded-answer.ts';
 import { buildApp } from '../../tools/setup/build-app.mjs';
 import { whole } from './kept-garden.ts';
-import { type App, axe, hasChromium, openApp, ready, textOf } from './open-app.ts';
+import { type App, axe, hasChromium, openApp, openDetails, ready, textOf } from './open-app.ts';
 import { keepWeather } from './weather-files.ts';
 
 const bank = '#/weather?at=52.0837,-3.1291&name=Pencarreg+Bank';
@@ -78,6 +78,10 @@ describe.skipIf(!hasChromium)('a copy that may ask a weather service', () => {
     expect(kept.tempMaxC).toEqual(daily.temperature_2m_max);
     expect(kept.solarMJ).toEqual(daily.shortwave_radiation_sum);
     expect(await textOf(page)).toContain('it is a forecast, until a later answer or file takes its place.');
+    // what is still to come counts as no day measured
+    await openDetails(page);
+    const counts = await page.locator('[aria-labelledby=weather-months] td:nth-of-type(1)').allTextContents();
+    expect(counts.reduce((sum, count) => sum + Number(count), 0)).toBe(92);
 
     // a later answer takes the place of what was forecast, without a question
     const later = recordedAnswer(today);

@@ -12,6 +12,9 @@ import { placeAsked } from './planting-of.ts';
 
 type Point = NonNullable<Asked['at']>;
 
+/** Weather that may be laid over what is kept, whatever it will be called there. */
+export type Coming = Pick<ComingWeather, 'record' | 'sources' | 'forecastFrom'>;
+
 /**
  * The garden with weather of a place laid over what it has, its own days standing where both say otherwise unless the
  * new ones are taken. A place that is not among those of the garden comes to them.
@@ -20,7 +23,7 @@ export function withWeather(
   garden: Garden,
   asked: Asked,
   placeName: string,
-  coming: Pick<ComingWeather, 'record' | 'sources' | 'forecastFrom'>,
+  coming: Coming,
   choice: 'keep' | 'take',
 ): Garden {
   const before = asked.at && weatherNear(garden, asked.at);
@@ -37,9 +40,6 @@ export function withoutWeather(garden: Garden, at: Point): Garden {
 }
 
 /** Where measured days of a garden and of what comes say otherwise. */
-export function questionOf(
-  kept: GardenWeather | null,
-  coming: Pick<ComingWeather, 'record' | 'sources' | 'forecastFrom'>,
-): Overlap | null {
+export function questionOf(kept: GardenWeather | null, coming: Coming): Overlap | null {
   return joinWeather(kept, { ...coming, id: '', placeId: null }, 'ask').question;
 }

@@ -6,12 +6,13 @@ import {
   type WeatherSeries,
 } from '@neckfall/engine';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { questionOf } from '../../garden/weather-of.ts';
+import { type Coming, questionOf } from '../../garden/weather-of.ts';
 import { voice } from '../../state/settings.ts';
 import { weatherHere } from '../../state/weather.ts';
 import type { WeatherFound } from '../../worker/weather-read.ts';
 import { Columns } from './Columns.tsx';
 import { Doubts } from './Doubts.tsx';
+import { daysMeasured } from './days-measured.ts';
 import { FirstDays } from './FirstDays.tsx';
 import { againstSentences, fileSentences, gapSentence } from './found-words.ts';
 import { type Choice, Overlap } from './Overlap.tsx';
@@ -23,7 +24,7 @@ type Props = {
   forecastFrom: number | null;
   /** Null where the columns are no question. */
   correct: { corrections: WeatherCorrections; on: (corrections: WeatherCorrections) => void } | null;
-  onKeep: (choice: Choice) => void;
+  onKeep: (coming: Coming, choice: Choice) => void;
   onLeave: () => void;
 };
 
@@ -35,12 +36,13 @@ export function Found({ found, usual, forecastFrom, correct, onKeep, onLeave }: 
   // a thermometer in the garden is nearer to it than a model
   const [choice, choose] = useState<Choice>(forecastFrom === null ? 'take' : 'keep');
   const { record, files, check } = found;
-  const coming = comingOf(found, '', null);
-  const isKeepable = coming !== null && check.impossible === null;
-  const measured = forecastFrom === null ? record.days : Math.max(0, forecastFrom - record.firstDay);
+  const read = comingOf(found, '', null);
+  const coming = read && check.impossible === null ? { ...read, forecastFrom } : null;
   const against =
-    usual && isKeepable ? againstSentences(againstUsual(record, usual, measured), speaker) : null;
-  const question = isKeepable ? questionOf(weatherHere.value, { ...coming, forecastFrom }) : null;
+    usual && coming
+      ? againstSentences(againstUsual(record, usual, daysMeasured(record, forecastFrom)), speaker)
+      : null;
+  const question = coming && questionOf(weatherHere.value, coming);
   // what was found is what the reader asked for: go on there
   useEffect(() => {
     head.current?.focus();
@@ -54,7 +56,7 @@ export function Found({ found, usual, forecastFrom, correct, onKeep, onLeave }: 
       {files.map((file, at) => (
         <p key={file.file}>{fileSentences(file, found.awayKm[at], speaker).join(' ')}</p>
       ))}
-      {isKeepable && (
+      {coming && (
         <>
           {forecastFrom !== null && (
             <p>{say('app.weather.forecast-from', { date: dayWithYear(forecastFrom) })}</p>
@@ -65,12 +67,12 @@ export function Found({ found, usual, forecastFrom, correct, onKeep, onLeave }: 
           {question && <Overlap question={question} choice={choice} onChoice={choose} />}
         </>
       )}
-      {check.impossible !== null && coming && (
+      {check.impossible !== null && read && (
         <p class="alarm">{say(`app.weather.impossible.${check.impossible}`)}</p>
       )}
       <div class="row">
-        {isKeepable && (
-          <button type="button" class="do" onClick={() => onKeep(choice)}>
+        {coming && (
+          <button type="button" class="do" onClick={() => onKeep(coming, choice)}>
             {say('app.weather.keep')}
           </button>
         )}

@@ -12,6 +12,7 @@ import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { FitWidth, mostDrawn, WeatherDays, weatherDaysOf } from '../../pictures/index.ts';
 import { placeName } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
+import { daysMeasured } from './days-measured.ts';
 import { againstSentences } from './found-words.ts';
 
 type Props = { kept: GardenWeather; record: DailyRecord; usual: WeatherSeries | null };
@@ -21,7 +22,7 @@ export function KeptLead({ kept, record, usual }: Props) {
   const speaker = voice.value;
   const { say, dayWithYear } = speaker;
   const forecastFrom = forecastOf(kept);
-  const measured = forecastFrom === null ? record.days : forecastFrom - record.firstDay;
+  const measured = daysMeasured(record, forecastFrom);
   const missing = recordGaps(record).reduce((sum, { from, to }) => sum + to - from + 1, 0);
   return (
     <>
@@ -97,6 +98,6 @@ export function Sources({ kept }: { kept: GardenWeather }) {
   );
 }
 
-function forecastOf({ forecastFrom }: GardenWeather): number | null {
+export function forecastOf({ forecastFrom }: GardenWeather): number | null {
   return forecastFrom === null ? null : parseDay(forecastFrom);
 }

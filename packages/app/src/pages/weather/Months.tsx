@@ -3,12 +3,17 @@ import { Fold } from '../../controls/Fold.tsx';
 import { voice } from '../../state/settings.ts';
 import { exactly } from './exact.ts';
 
-type Props = { record: DailyRecord; usual: WeatherSeries };
+type Props = {
+  record: DailyRecord;
+  usual: WeatherSeries;
+  /** Days measured, from its first on: a forecast is none of them. */
+  days: number;
+};
 
 type Month = {
   year: number;
   month: number;
-  days: number;
+  tempDays: number;
   sumC: number;
   usualC: number;
   rainDays: number;
@@ -17,7 +22,7 @@ type Month = {
 };
 
 /** The numbers of the picture, a month a row, over the days measured. */
-export function Months({ record, usual }: Props) {
+export function Months({ record, usual, days }: Props) {
   const speaker = voice.value;
   const { say, monthWithYear } = speaker;
   const { temp, rain, tempUnit, rainUnit } = exactly(speaker);
@@ -44,22 +49,24 @@ export function Months({ record, usual }: Props) {
             </tr>
           </thead>
           <tbody>
-            {monthsOf(record, usual).map(({ year, month, days, sumC, usualC, rainDays, rainMm, usualMm }) => (
-              <tr key={`${year} ${month}`}>
-                <th scope="row">{monthWithYear(year, month)}</th>
-                {[
-                  speaker.number(days),
-                  days > 0 ? temp(sumC / days) : none,
-                  days > 0 ? temp(usualC / days) : none,
-                  rainDays > 0 ? rain(rainMm) : none,
-                  rainDays > 0 ? rain(usualMm) : none,
-                ].map((cell, at) => (
-                  <td key={heads[at]} class="figure" data-name={heads[at]}>
-                    {cell}
-                  </td>
-                ))}
-              </tr>
-            ))}
+            {monthsOf(record, usual, days).map(
+              ({ year, month, tempDays, sumC, usualC, rainDays, rainMm, usualMm }) => (
+                <tr key={`${year} ${month}`}>
+                  <th scope="row">{monthWithYear(year, month)}</th>
+                  {[
+                    speaker.number(tempDays),
+                    tempDays > 0 ? temp(sumC / tempDays) : none,
+                    tempDays > 0 ? temp(usualC / tempDays) : none,
+                    rainDays > 0 ? rain(rainMm) : none,
+                    rainDays > 0 ? rain(usualMm) : none,
+                  ].map((cell, at) => (
+                    <td key={heads[at]} class="figure" data-name={heads[at]}>
+                      {cell}
+                    </td>
+                  ))}
+                </tr>
+              ),
+            )}
           </tbody>
         </table>
       </div>
@@ -67,18 +74,18 @@ export function Months({ record, usual }: Props) {
   );
 }
 
-function monthsOf({ firstDay, days, known, ...values }: DailyRecord, usual: WeatherSeries): Month[] {
+function monthsOf({ firstDay, known, ...values }: DailyRecord, usual: WeatherSeries, days: number): Month[] {
   const months: Month[] = [];
   for (let at = 0; at < days; at++) {
     const { year, month } = civilDate(firstDay + at);
     let row = months.at(-1);
     if (row?.month !== month) {
-      row = { year, month, days: 0, sumC: 0, usualC: 0, rainDays: 0, rainMm: 0, usualMm: 0 };
+      row = { year, month, tempDays: 0, sumC: 0, usualC: 0, rainDays: 0, rainMm: 0, usualMm: 0 };
       months.push(row);
     }
     const day = climateDayOf(firstDay + at);
     if (known.tempMinC[at] === 1 && known.tempMaxC[at] === 1) {
-      row.days++;
+      row.tempDays++;
       row.sumC += (values.tempMinC[at] + values.tempMaxC[at]) / 2;
       row.usualC += (usual.tempMinC[day] + usual.tempMaxC[day]) / 2;
     }

@@ -1,12 +1,12 @@
 import { standardOffsetH } from '@neckfall/answers';
-import { type ComingWeather, civilDate, comingOf, emptyGarden, recordOfGarden } from '@neckfall/engine';
+import { civilDate, emptyGarden, recordOfGarden } from '@neckfall/engine';
 import { useMemo, useRef, useState } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
-import { withoutWeather, withWeather } from '../../garden/weather-of.ts';
+import { type Coming, withoutWeather, withWeather } from '../../garden/weather-of.ts';
 import { changeGarden, gardenStanding } from '../../state/garden.ts';
 import { place, placeName, site, siteKey } from '../../state/place.ts';
 import { asked, hrefTo } from '../../state/route.ts';
@@ -16,9 +16,11 @@ import { weatherHere } from '../../state/weather.ts';
 import type { WeatherFound } from '../../worker/weather-read.ts';
 import { AskService } from './AskService.tsx';
 import { ChooseFiles } from './ChooseFiles.tsx';
+import { daysMeasured } from './days-measured.ts';
 import { Found } from './Found.tsx';
-import { KeptFigure, KeptLead, Sources } from './Kept.tsx';
+import { forecastOf, KeptFigure, KeptLead, Sources } from './Kept.tsx';
 import { Months } from './Months.tsx';
+import type { Choice } from './Overlap.tsx';
 import { ReadingState } from './ReadingState.tsx';
 import { useReading } from './use-reading.ts';
 import '../../look/garden.css';
@@ -35,12 +37,10 @@ export function Weather() {
   const usual = useAnswer(siteKey.value, () => ask('weatherUsual', site.value!)).answer;
   const kept = weatherHere.value;
   const record = useMemo(() => kept && recordOfGarden(kept), [kept]);
+  const measured = kept && record ? daysMeasured(record, forecastOf(kept)) : 0;
 
   /** Of what stands in the garden then, whichever tab changed it last. */
-  async function keep(
-    coming: Pick<ComingWeather, 'record' | 'sources' | 'forecastFrom'>,
-    choice: 'keep' | 'take',
-  ) {
+  async function keep(coming: Coming, choice: Choice): Promise<void> {
     const { name } = asked.value;
     const called = name ?? placeName.value;
     const turn = files.turn();
@@ -67,8 +67,6 @@ export function Weather() {
 
   const { reading } = files;
   const found = reading?.found ?? answered;
-  const coming = found && comingOf(found, '', null);
-  const forecast = reading?.found ? null : machineToday();
   return (
     <div class="weather garden" ref={main} tabIndex={-1}>
       {kept && record ? (
@@ -105,9 +103,9 @@ export function Weather() {
           key={reading?.found ? 'files' : 'answer'}
           found={found}
           usual={usual}
-          forecastFrom={forecast}
+          forecastFrom={reading?.found ? null : machineToday()}
           correct={reading?.found ? { corrections: reading.corrections, on: files.correct } : null}
-          onKeep={(choice) => coming && void keep({ ...coming, forecastFrom: forecast }, choice)}
+          onKeep={(coming, choice) => void keep(coming, choice)}
           onLeave={() => {
             files.leave();
             setAnswered(null);
@@ -121,7 +119,7 @@ export function Weather() {
           setAnswered(answer);
         }}
       />
-      {kept && record && usual && <Months record={record} usual={usual} />}
+      {record && usual && measured > 0 && <Months record={record} usual={usual} days={measured} />}
       {kept && <Sources kept={kept} />}
       {gardenStanding.value && (kept || gardenStanding.value.undo) && (
         <Fold id="weather-steps" title={say('app.garden.file')}>
