@@ -16,7 +16,7 @@ export const appGarden = {
     'El huerto no nombra ningún lugar para estos, así que se muestran para el de arriba.',
   'app.garden.plan': '{first}, {rest}',
   'app.garden.seen':
-    '{count, plural, one {Vista una vez} =2 {Vista dos veces} other {Vista # veces}}, la última el {date}.',
+    '{count, plural, one {Visto una vez} =2 {Visto dos veces} other {Visto # veces}}, la última el {date}.',
   'app.garden.weather':
     'Tiempo guardado del {from} al {to}: {days, plural, one {# día medido} other {# días medidos}}.',
   'app.garden.plan.remove': 'Quitar',

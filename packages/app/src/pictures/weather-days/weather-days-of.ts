@@ -1,4 +1,4 @@
-import { climateDayOf, type DailyRecord, type WeatherSeries } from '@neckfall/engine';
+import { climateDayOf, type DailyRecord, fahrenheitToCelsius, type WeatherSeries } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { mmPerStroke } from '../rain-strokes.ts';
 import type { WeatherDaysProps } from './weather-days-props.ts';
@@ -18,8 +18,8 @@ export const mostDrawn = 366;
 /** Fewer would be blots. */
 const leastDrawn = 21;
 
-/** Round numbers of a thermometer, °C: tens, and on a Fahrenheit scale twenties about the frost. */
-const levelsC = {
+/** Round numbers of a thermometer, °C or °F: tens, and on a Fahrenheit scale twenties about the frost. */
+const degrees = {
   metric: [-30, -20, -10, 0, 10, 20, 30, 40],
   us: [-20, 0, 20, 32, 50, 70, 90, 110],
 } as const;
@@ -54,8 +54,8 @@ export function weatherDaysOf({
       forecastFrom !== null && forecastFrom < firstDay + days
         ? { from: Math.max(firstDay, forecastFrom), text: say('picture.weather.forecast') }
         : null,
-    levels: levelsC[units].map((level) => {
-      const tempC = units === 'us' ? ((level - 32) * 5) / 9 : level;
+    levels: degrees[units].map((level) => {
+      const tempC = units === 'us' ? fahrenheitToCelsius(level) : level;
       return { tempC, text: quantity('temperature', tempC), isFrost: tempC === 0 };
     }),
     months: Array.from({ length: 12 }, (_, month) => speaker.month(month + 1)),

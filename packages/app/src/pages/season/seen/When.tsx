@@ -15,9 +15,8 @@ type Props = {
 
 /** Today, on as many plants as last time: in a line, and opened where it was otherwise. */
 export function When({ draft, days, isOverPlants, onDraft }: Props) {
-  const { say, day, dayWithYear } = voice.value;
-  const words =
-    draft.day === today.value ? say('app.seen.when.today', { date: day(draft.day) }) : dayWithYear(draft.day);
+  const { say, dayWithYear } = voice.value;
+  const words = draft.day === today.value ? say('app.seen.when.today') : dayWithYear(draft.day);
   return (
     <details class="noted-when">
       <summary>

@@ -2,21 +2,6 @@ import { formatDay, type Observation, type ObservedNumber } from '@neckfall/engi
 import { newId } from '../../../garden/new-id.ts';
 import { dayOf } from './question.ts';
 
-/** Numbers asked for on this page; a file may hold others, which stay. */
-const askedNumbers = [
-  'leavesGreen',
-  'neckMm',
-  'bulbMm',
-  'standCount',
-  'floweringCount',
-  'topsOverShare',
-  'wateredLitres',
-  'fedG',
-  'weighedKg',
-  'bulbCount',
-] as const satisfies readonly ObservedNumber[];
-export type AskedNumber = (typeof askedNumbers)[number];
-
 /** What is noted together, in the order in which it is offered. */
 export const kinds = {
   watered: ['wateredLitres'],
@@ -26,9 +11,13 @@ export const kinds = {
   tops: ['topsOverShare'],
   lifted: ['weighedKg', 'bulbCount'],
   note: [],
-} as const satisfies Record<string, readonly AskedNumber[]>;
+} as const satisfies Record<string, readonly ObservedNumber[]>;
 export type Kind = keyof typeof kinds;
 export const kindNames = Object.keys(kinds) as Kind[];
+
+/** Numbers asked for on this page; a file may hold others, which stay. */
+export type AskedNumber = (typeof kinds)[Kind][number];
+const askedNumbers: readonly AskedNumber[] = Object.values(kinds).flat();
 
 /** Whether a draft says something of a kind. */
 export function isOfKind({ numbers, fedProduct, lifted }: Draft, kind: Kind): boolean {
