@@ -34,7 +34,7 @@ describe.skipIf(!hasChromium)('the weather that came', () => {
     await openDetails(page);
     expect(await page.getByLabel('Innen Temperatur(°C): taken as').inputValue()).toBe('none');
     const firstDay = page.locator('.found tbody tr').first();
-    expect(await firstDay.locator('th, td').allTextContents()).toEqual(['1 March', '4', '12', '6']);
+    expect(await firstDay.locator('th, td').allTextContents()).toEqual(['1 March', '4.0', '12.0', '6.0']);
     await keepWeather(page);
     await page
       .locator('h1', { hasText: 'The weather from 1 March 2027 to 29 April 2027 is kept, but for 7 days.' })

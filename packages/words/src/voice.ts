@@ -21,6 +21,8 @@ export type Speaker = DateWords &
     /** A fact on a way of starting: its message is `start-fact.<code>`. */
     fact(fact: { code: string; values: Values }): string;
     number(value: number, digits?: number): string;
+    /** With all its digits, as numbers under each other have them: 4.0 */
+    figure(value: number, digits: number): string;
     numberRange(from: number, to: number, digits?: number): string;
     /** "a, b and c" */
     all(items: readonly string[]): string;
@@ -104,6 +106,7 @@ export function speaker(units: Units, language: Language = 'en'): Speaker {
     reason: ({ code, values }) => filled(`reason.${code}` as MessageKey, values),
     fact: ({ code, values }) => filled(`start-fact.${code}` as MessageKey, values),
     number,
+    figure: (value, digits) => formatOf(locale, digits, { minimumFractionDigits: digits }).format(value),
     numberRange: (from, to, digits = 0) => formatRange(formatOf(locale, digits), from, to),
     all: (items) => listFormat(locale, 'conjunction').format(items.map((item) => shown(item))),
     any: (items) => listFormat(locale, 'disjunction').format(items.map((item) => shown(item))),
