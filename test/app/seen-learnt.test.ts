@@ -7,6 +7,7 @@ import { neckfall } from './command-line.ts';
 import { kept, openFile, told, whole } from './kept-garden.ts';
 import { type App, hasChromium, openApp, openFolds, ready } from './open-app.ts';
 import { asked, counted, garden, type HowSeen, lead, noteIt, pageWith, season } from './seen-garden.ts';
+import { weatherHere } from './weather-files.ts';
 
 describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () => {
   let app: App;
@@ -169,7 +170,7 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
         id: 'w',
         placeId: 'bank',
         firstDate: '2027-02-20',
-        tempMinC: constant(14),
+        tempMinC: constant(14).map((tempC, at) => tempC + (at % 2)),
         tempMaxC: constant(26),
         rainMm: constant(2),
         solarMJ: constant(18),
@@ -191,9 +192,21 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
     );
     await ready(bare);
     expect(await lead(bare)).not.toBe(usual);
+    const grounds = bare.locator('.how');
+    expect(await grounds.textContent()).toContain(
+      'Days from 20 February 2027 to 19 June 2027 as they came, where the weather kept of this place has them.',
+    );
     await ahead.reload();
     await ready(ahead);
     expect(await lead(ahead)).toBe(usualAhead);
+    expect(await ahead.locator('main').textContent()).not.toContain('as they came');
+    // days that no thermometer showed are none to work with, as the command line has it
+    await openFile(first, { ...garden, weather: [{ ...weather[0], tempMinC: constant(14) }] });
+    await bare.locator('.how', { hasText: 'so these were not measured' }).waitFor({ state: 'attached' });
+    await ready(bare);
+    expect(await lead(bare)).toBe(usual);
+    const page = await app.page(weatherHere, { context });
+    expect(await page.locator('main .alarm').textContent()).toContain('no season is worked out with it');
     await context.close();
   });
 

@@ -1,4 +1,4 @@
-import { believedOf, type Garden, type GardenPlanting, weatherNear } from '@neckfall/engine';
+import { believedOf, type Garden, type GardenPlanting } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { nothingAsked } from '../address/address.ts';
 import { askedOf } from '../garden/asked-of.ts';
@@ -12,8 +12,8 @@ import { onionAsked } from './onion.ts';
 import { site, siteKey } from './place.ts';
 import { optionsOf } from './plan-asked.ts';
 import { planting } from './planting.ts';
-import { asked } from './route.ts';
 import { today } from './today.ts';
+import { weatherFault, weatherHere } from './weather.ts';
 
 /** Seasons that the planting shown starts from, the oldest first. */
 const earlier: ReadonlySignal<readonly EarlierSeason[]> = computed(() => {
@@ -43,10 +43,8 @@ function seasonOf(garden: Garden, before: GardenPlanting): EarlierSeason | null 
 
 /** The weather that came here, as far as it is kept. */
 const weather: ReadonlySignal<WeatherMet | null> = computed(() => {
-  const { at } = asked.value;
-  const garden = gardenStanding.value?.garden;
-  const kept = at && garden ? weatherNear(garden, at) : null;
-  return kept && weatherAsked(kept, today.value);
+  const kept = weatherHere.value;
+  return kept && weatherFault.value === null ? weatherAsked(kept, today.value) : null;
 });
 
 /** The ground with what is known of the onion that grows on it and of the weather it has met. */

@@ -8,6 +8,10 @@ export const appWeather = {
     'Your own station’s file will do, or the record of a station near by. A season that has begun is then worked out with the weather it really had.',
   'app.weather.lead.kept':
     'Seasons of your plans here are worked out with it; days without a record are filled from what is usual.',
+  'app.weather.kept.fault':
+    '{fault, select, constant {Every day of the weather kept here has the same temperatures, so these were not measured} other {Midwinter is the warm time in the weather kept here, so it comes from the other half of the earth}}: no season is worked out with it. Remove it, and bring in a record of this place.',
+  'app.weather.assumed':
+    'Days from {from} to {to} as they came, where the weather kept of this place has them{forecast, select, none {} other {; from {forecast} on, as they were forecast}}.',
   'app.weather.forecast-from':
     'From {date} on it is a forecast, until a later answer or file takes its place.',
   'app.weather.against.warmer': 'The days measured were {by} warmer than usual here.',

@@ -9,6 +9,10 @@ export const appWeather = {
     'Sirve el archivo de tu propia estación, o el registro de una estación cercana. Así, una temporada ya empezada se calcula con el tiempo que hizo de verdad.',
   'app.weather.lead.kept':
     'Las temporadas de tus planes aquí se calculan con él; los días sin registro se rellenan con lo habitual.',
+  'app.weather.kept.fault':
+    '{fault, select, constant {Todos los días del tiempo guardado aquí tienen las mismas temperaturas, así que no se midieron} other {En el tiempo guardado aquí hace calor en pleno invierno, así que viene de la otra mitad de la Tierra}}: ninguna temporada se calcula con él. Quítalo y trae un registro de este lugar.',
+  'app.weather.assumed':
+    'Días del {from} al {to} tal como vinieron, donde los tiene el tiempo guardado de este lugar{forecast, select, none {} other {; desde el {forecast}, según el pronóstico}}.',
   'app.weather.forecast-from':
     'Desde el {date} es un pronóstico, hasta que otra respuesta o un archivo ocupe su lugar.',
   'app.weather.against.warmer': 'Los días medidos fueron {by} más cálidos de lo habitual aquí.',

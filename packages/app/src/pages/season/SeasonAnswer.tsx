@@ -30,6 +30,7 @@ import { SectionFigure } from './SectionFigure.tsx';
 import { SeenEntry } from './seen/SeenEntry.tsx';
 import { SeenList } from './seen/SeenList.tsx';
 import { TakeAlong } from './TakeAlong.tsx';
+import { weatherGrounds } from './weather-grounds.ts';
 import { YearFigure } from './YearFigure.tsx';
 import { Yield } from './Yield.tsx';
 
@@ -97,6 +98,7 @@ function assumptionsOf({ summary, notes, learnt }: SeasonAhead): string[] {
       ? [cultivarAssumption(cultivar, speaker)]
       : packetAssumptions({ type, traits, notes }, speaker)),
     ...practiceAssumptions(summary.plan, speaker),
+    ...weatherGrounds(summary.plan.startDay),
     ...(learnt ? learntGrounds(learnt) : []),
   ];
 }

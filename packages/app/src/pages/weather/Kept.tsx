@@ -12,6 +12,7 @@ import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { FitWidth, mostDrawn, WeatherDays, weatherDaysOf } from '../../pictures/index.ts';
 import { placeName } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
+import { weatherFault } from '../../state/weather.ts';
 import { daysMeasured } from './days-measured.ts';
 import { againstSentences } from './found-words.ts';
 
@@ -21,6 +22,7 @@ type Props = { kept: GardenWeather; record: DailyRecord; usual: WeatherSeries | 
 export function KeptLead({ kept, record, usual }: Props) {
   const speaker = voice.value;
   const { say, dayWithYear } = speaker;
+  const fault = weatherFault.value;
   const forecastFrom = forecastOf(kept);
   const measured = daysMeasured(record, forecastFrom);
   const missing = recordGaps(record).reduce((sum, { from, to }) => sum + to - from + 1, 0);
@@ -42,7 +44,11 @@ export function KeptLead({ kept, record, usual }: Props) {
           {say('app.weather.forecast-from', { date: dayWithYear(Math.max(forecastFrom, record.firstDay)) })}
         </p>
       )}
-      <p>{say('app.weather.lead.kept')}</p>
+      {fault === null ? (
+        <p>{say('app.weather.lead.kept')}</p>
+      ) : (
+        <p class="alarm">{say('app.weather.kept.fault', { fault })}</p>
+      )}
     </>
   );
 }
