@@ -21,14 +21,21 @@ const american: Readonly<Record<Measure, Unit>> = {
 /** Digits kept and shown of our own units. */
 const ownDigits: Readonly<Record<Measure, number>> = { cm: 1, mm: 1, celsius: 1, litres: 1, g: 1, kg: 3 };
 
-/** A measure in the reader's units, and back. */
-export function inUnits(measure: Measure) {
+/** A measure in the reader's units, and back within its range. */
+export function inUnits(measure: Measure, [min, max]: readonly [min: number, max: number]) {
   const own = { factor: 1, offset: 0, digits: ownDigits[measure] };
   const { factor, offset, digits } = units.value === 'us' ? american[measure] : own;
+  const shown = (value: number) => Number((value * factor + offset).toFixed(digits));
   return {
     digits,
-    shown: (value: number) => Number((value * factor + offset).toFixed(digits)),
-    own: (given: number) => Number(((given - offset) / factor).toFixed(ownDigits[measure])),
+    min: shown(min),
+    max: shown(max),
+    shown: (value: number | null) => (value === null ? null : shown(value)),
+    // a rounded end may lie a hair outside
+    own: (given: number | null) =>
+      given === null
+        ? null
+        : Math.min(max, Math.max(min, Number(((given - offset) / factor).toFixed(ownDigits[measure])))),
   };
 }
 
@@ -43,20 +50,15 @@ type Props = {
 };
 
 /** A number in the reader's units. */
-export function MeasureField({ label, hint, measure, value, range: [min, max], onValue }: Props) {
-  const { digits, shown, own } = inUnits(measure);
+export function MeasureField({ label, hint, measure, value, range, onValue }: Props) {
+  const { shown, own, ...scale } = inUnits(measure, range);
   return (
     <NumberField
       label={label}
       hint={hint}
-      value={value === null ? null : shown(value)}
-      min={shown(min)}
-      max={shown(max)}
-      digits={digits}
-      onValue={(given) =>
-        // a rounded end may lie a hair outside
-        onValue(given === null ? null : Math.min(max, Math.max(min, own(given))))
-      }
+      {...scale}
+      value={shown(value)}
+      onValue={(given) => onValue(own(given))}
     />
   );
 }

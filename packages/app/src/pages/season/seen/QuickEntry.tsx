@@ -88,8 +88,10 @@ function scaleOf(
   value: number | null,
   onValue: (value: number | null) => void,
 ) {
-  const [min, max] = gardenRanges[question];
-  if (question === 'leavesGreen') return { value, step: 1, digits: 1, min, max, onValue };
+  if (question === 'leavesGreen') {
+    const [min, max] = gardenRanges[question];
+    return { value, step: 1, digits: 1, min, max, onValue };
+  }
   if (question === 'topsOverShare') {
     return {
       value: value === null ? null : Math.round(value * 100) / 10,
@@ -100,13 +102,11 @@ function scaleOf(
       onValue: (tenths: number | null) => onValue(tenths === null ? null : tenths / 10),
     };
   }
-  const { shown, own, digits } = inUnits('mm');
+  const { shown, own, ...scale } = inUnits('mm', gardenRanges[question]);
   return {
-    value: value === null ? null : shown(value),
+    ...scale,
+    value: shown(value),
     step: units.value === 'us' ? steps.inch : steps.mm,
-    digits,
-    min: shown(min),
-    max: shown(max),
-    onValue: (given: number | null) => onValue(given === null ? null : Math.min(max, own(given))),
+    onValue: (given: number | null) => onValue(own(given)),
   };
 }
