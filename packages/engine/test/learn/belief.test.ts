@@ -36,6 +36,9 @@ describe('a belief', () => {
     const next = seasonEstimate({ ...usualBelief(), ripening }, 'ripening').sd;
     expect(next).toBeGreaterThan(yearlyShare * usualSpread.ripening);
     expect(next).toBeLessThan(0.6 * usualSpread.ripening);
+    // growth is the same, as wide at first as any other
+    const { growth } = beliefAfter(usualBelief(), { ...nothingFound, growth: { mean: 1.3, sd: 0 } });
+    expect(growth?.mean).toBeCloseTo(ripening.mean, 12);
   });
 
   test('grows surer with each season alike, and never surer than a year’s own spread', () => {
@@ -62,6 +65,13 @@ describe('a belief', () => {
     expect(standardDeviation(ripening) / sd).toBeCloseTo(1, 1);
     expect(mean(draws.map(({ growthFactor }) => growthFactor))).toBeCloseTo(0.8, 1);
     expect(learntParameters).toHaveLength(4);
+    const { growthFactor, ripeningFactor } = beliefSite(site, belief).middleDraw;
+    expect([growthFactor, ripeningFactor]).toEqual([0.8, middle]);
+  });
+
+  test('has no plants that shrink, however little of growth is believed', () => {
+    const belief = { ...usualBelief(), growth: { mean: 0.1, sd: 0.5 } };
+    for (const { growthFactor } of believedDraws(belief, 90, 1)) expect(growthFactor).toBeGreaterThan(0);
   });
 
   test('of slow ripening makes the next crop late', () => {

@@ -8,7 +8,10 @@ import {
   learntSite,
   usualBelief,
 } from '../../src/learn/index.ts';
-import { leafCheckpoint, medianSeasonDays, runPlan, spanParts } from '../../src/season/index.ts';
+import { seasonEstimate } from '../../src/learn/parameters.ts';
+import { mean, standardDeviation } from '../../src/math/index.ts';
+import { leafCheckpoint, medianSeasonDays, openSite, runPlan, spanParts } from '../../src/season/index.ts';
+import { wetTropics } from '../weather/climates.ts';
 import { leafCounts, lived, noted, plan, site } from './a-season.ts';
 
 const end = dayNumber(2027, 12, 1);
@@ -34,7 +37,10 @@ describe('a season of which nothing was seen', () => {
     expect(runPlan(learntSite(site, learnt), plan)).toEqual(runPlan(site, plan));
     expect(learnt.belief).toBeNull();
     const before = { ...usualBelief(), ripening: { mean: 1.1, sd: 0.1 } };
-    expect(learnSeason(site, plan, observations, end, before).belief).toEqual(before);
+    const told = learnSeason(site, plan, observations, end, before);
+    expect(told.belief).toEqual(before);
+    expect(learntSite(site, told, before).draws()).toEqual(beliefSite(site, before).draws());
+    expect(learntSite(site, told, before).draws()).not.toEqual(site.draws());
   });
 });
 
@@ -84,6 +90,8 @@ describe('slow leaves that were counted', () => {
   test('are the same again, in any order, and as a copy between threads', () => {
     expect(learntOf(slowCounts.toReversed())).toEqual(learnt);
     expect(structuredClone(learnt)).toEqual(learnt);
+    const reseeded = learnSeason({ ...site, seed: 2 }, plan, slowCounts, end);
+    expect(reseeded.seasons?.draws).not.toEqual(learnt.seasons?.draws);
   });
 
   test('leave what they do not tell of as open for next year as it was', () => {
@@ -128,6 +136,22 @@ test('a count of more leaves than any draw has does not bring learning down', ()
   const wild = learntOf(slowCounts.map((count) => ({ ...count, leavesGreen: 30 })));
   expect(wild.effectiveDraws).toBeGreaterThan(20);
   expect(runPlan(learntSite(site, wild), plan).neckFall.share).toBeGreaterThan(0);
+});
+
+test('growth that an earlier season told of stays as open as it is believed, where no bulb is measured', () => {
+  const before = { ...usualBelief(), growth: { mean: 0.8, sd: 0.1 } };
+  const learnt = learnSeason(site, plan, slowCounts, end, before);
+  const growth = learnt.seasons!.draws.map(({ growthFactor }) => growthFactor);
+  const believed = seasonEstimate(before, 'growth');
+  expect(mean(growth)).toBeCloseTo(believed.mean, 1);
+  expect(standardDeviation(growth) / believed.sd).toBeGreaterThan(0.8);
+});
+
+test('where tops stay up, nothing is told of when they go over', () => {
+  // long-day onions near the equator
+  const tropics = openSite({ climate: wetTropics, years: 30, seed: 1 });
+  const { learnt } = learnSeason(tropics, plan, leafCounts(slow), end);
+  expect(learnt.map(({ neckFallDays }) => neckFallDays)).toEqual([null, null, null]);
 });
 
 describe('bulbs and necks', () => {

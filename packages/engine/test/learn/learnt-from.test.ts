@@ -59,6 +59,16 @@ describe('a planting that learns from earlier ones', () => {
     ]);
     expect(['p1', 'p2', 'p3'].map((id) => learntIn(garden, id).order)).toEqual([[], [], []]);
     expect(learntIn(garden, 'p4').order).toEqual(['p0']);
+    // onions without a name are told apart by what their packets say
+    const packets = gardenOf(
+      [
+        { class: 'long' as const },
+        { class: 'short' as const, learntFrom: 'p0' },
+        { class: 'long' as const, packetDays: 110, learntFrom: 'p0' },
+        { class: 'long' as const, learntFrom: 'p0' },
+      ].map((planting) => ({ ...planting, cultivar: null })),
+    );
+    expect(['p1', 'p2', 'p3'].map((id) => learntIn(packets, id).order)).toEqual([[], [], ['p0']]);
   });
 
   test('looks ten plantings back and no further', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { greenLeavesOn, logLikelihood, type Told } from '../../src/learn/likelihood.ts';
 import { sightingsOf } from '../../src/learn/sightings.ts';
+import { mostGreenLeaves, plantSpreadCv } from '../../src/plant/index.ts';
 import { dayTrace } from '../../src/season/index.ts';
 import { emptyOutcome, stage } from '../../src/season/outcome.ts';
 import { noted } from './a-season.ts';
@@ -15,6 +16,13 @@ function told(fellOn = 150): Told {
   const outcome = { ...emptyOutcome(), emergedOn: 10, plantedOn: 50, leavesPlanted: 2, fellOn };
   return { trace, outcome: { ...outcome, reached: stage.fallen, onsetOn: 100 }, dryMatterShare: 0.1 };
 }
+
+/** The same with bulbs that grow to 100 g, one plant in five of which flowers. */
+const withBulbs: Told = (() => {
+  const { trace, outcome, dryMatterShare } = told();
+  for (let day = 100; day <= 150; day++) trace.bulbG[day] = 2 * (day - 100);
+  return { trace, outcome: { ...outcome, bulbDryG: 10, boltedShare: 0.2 }, dryMatterShare };
+})();
 
 const likely = (observation: Parameters<typeof noted>[1], day: number, of = told()) => {
   const { seen } = sightingsOf([noted(startDay + day, observation)], startDay, startDay + 400);
@@ -45,6 +53,14 @@ describe('what was seen is the likelier', () => {
     const gap = (lookedAt: number) =>
       likely({ leavesGreen: 4, lookedAt }, 70) - likely({ leavesGreen: 5, lookedAt }, 70);
     expect(gap(20)).toBeGreaterThan(gap(1));
+    // what the model misses on all plants alike, no number of them makes good
+    expect(gap(100_000) / gap(1000)).toBeLessThan(1.1);
+  });
+
+  test('in more leaves than any season of the model has, no less than in the most it has', () => {
+    expect(likely({ leavesGreen: mostGreenLeaves + 4 }, 150)).toBe(
+      likely({ leavesGreen: mostGreenLeaves }, 150),
+    );
   });
 
   test('the nearer the tops: 8 in 10 are over on the day of neck fall', () => {
@@ -60,10 +76,43 @@ describe('what was seen is the likelier', () => {
     expect(ratio(2.1, 115)).toBeGreaterThan(ratio(2.1, 85));
   });
 
+  test('where bulbs that have begun are as wide as the season makes them', () => {
+    const width = (bulbMm: number) => likely({ neckMm: 12, bulbMm }, 140, withBulbs);
+    expect(width(60)).toBeGreaterThan(width(120));
+    expect(width(60)).toBeGreaterThan(width(30));
+  });
+
+  test('in bulbs on an average heavier than the median plant, as masses are log-normal', () => {
+    // the mean of a log-normal law is its median times √(1 + CV²): any textbook of statistics
+    const weighed = (meanG: number) => likely({ weighedKg: meanG / 10, bulbCount: 100 }, 150, withBulbs);
+    const mean = 100 * Math.sqrt(1 + plantSpreadCv ** 2);
+    expect(weighed(mean)).toBeGreaterThan(weighed(100));
+    expect(weighed(mean)).toBeGreaterThan(weighed(mean ** 2 / 100));
+  });
+
+  test('the nearer the share in flower, but before bulbs start fewer tell nothing: more may yet come', () => {
+    const flowering = (floweringCount: number, day: number) =>
+      likely({ floweringCount, lookedAt: 100 }, day, withBulbs);
+    for (const day of [80, 120]) expect(flowering(60, day)).toBeLessThan(flowering(30, day));
+    expect(flowering(0, 80)).toBe(flowering(20, 80));
+    expect(flowering(0, 120)).toBeLessThan(flowering(10, 120));
+    expect(flowering(10, 120)).toBeLessThan(flowering(20, 120));
+  });
+
   test('than anything however odd, which is never impossible', () => {
     for (const odd of [{ leavesGreen: 30 }, { topsOverShare: 1 }, { bulbMm: 300 }, { neckMm: 1, bulbMm: 90 }])
       for (const day of [0, 20, 60, 149, 300]) expect(likely(odd, day)).toBeGreaterThan(-60);
   });
+});
+
+test('a width is told as a density: surer seasons give more where it fits, and all come to the same in sum', () => {
+  const sumOn = (day: number) => {
+    let sum = 0;
+    for (let log = -8; log < 14; log += 0.01)
+      sum += Math.exp(likely({ bulbMm: Math.exp(log) }, day, withBulbs));
+    return sum;
+  };
+  expect(sumOn(150) / sumOn(101)).toBeCloseTo(1, 2);
 });
 
 describe('observations', () => {
