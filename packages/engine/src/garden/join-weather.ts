@@ -73,7 +73,7 @@ export function joinWeather(
     id: kept.id,
     placeId: kept.placeId,
     sources: sourcesOf(kept.sources, coming.sources),
-    forecastFrom: ahead.days > 0 ? Math.max(end, ahead.firstDay) : null,
+    forecastFrom: ahead.days > 0 ? ahead.firstDay : null,
   });
   // what other programs wrote beside it stays
   return { weather: weather && { ...kept, ...weather }, question: null };

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   type ComingWeather,
+  comingOf,
   type DailyRecord,
   dayNumber,
   emptyRecord,
@@ -10,6 +11,8 @@ import {
   gardenWeatherOf,
   joinWeather,
   mostWeatherDays,
+  noCorrections,
+  readWeather,
   recordFields,
   recordOfGarden,
   restoreGarden,
@@ -75,6 +78,11 @@ describe('weather laid over what a garden keeps', () => {
     expect(joinWeather(before, coming(recordOf(2, [3, 4, 5])), 'ask').weather!.forecastFrom).toBeNull();
   });
 
+  test('has the later of two forecasts', () => {
+    const { weather } = joinWeather(kept(0, [1, 20, 20], 1), coming(recordOf(1, [30, 30]), 1), 'ask');
+    expect(weather).toMatchObject({ tempMaxC: [1, 30, 30], forecastFrom: '2026-01-02' });
+  });
+
   test('lets no forecast take the place of a measured day', () => {
     const { weather } = joinWeather(kept(0, [1, 2, 3]), coming(recordOf(1, [2, 9, 10]), 2), 'take');
     expect(weather!.tempMaxC).toEqual([1, 2, 3, 10]);
@@ -93,6 +101,10 @@ describe('weather laid over what a garden keeps', () => {
     const before = { ...kept(0, [1, 2]), sources: [source], hue: 7 };
     const { weather } = joinWeather(before, { ...coming(recordOf(0, [1, 2])), sources: [source] }, 'ask');
     expect(weather).toEqual(before);
+    // the same name, of other days: a file of its own
+    const next = { ...source, from: '2026-01-03', to: '2026-01-03' };
+    const more = joinWeather(before, { ...coming(recordOf(2, [3])), sources: [next] }, 'ask');
+    expect(more.weather!.sources).toEqual([source, next]);
   });
 
   test('leaves out days whose minimum is above their maximum', () => {
@@ -142,6 +154,17 @@ describe('weather laid over what a garden keeps', () => {
       ),
     );
   });
+});
+
+test('what was read comes with its files and their days; a typical year is no weather that came', () => {
+  const text = 'date,tmax_c,tmin_c\n2026-01-01,9,1\n2026-01-02,8,2';
+  const read = readWeather([{ file: 'gate.csv', text, encoding: 'utf-8' }], noCorrections, { utcOffsetH: 0 });
+  if (!read.ok) throw new Error('not read');
+  expect(comingOf(read.reading, 'w', 'p')).toMatchObject({
+    ...head,
+    sources: [{ name: 'gate.csv', format: 'own-table', from: '2026-01-01', to: '2026-01-02' }],
+  });
+  expect(comingOf({ ...read.reading, typicalYear: true }, 'w', 'p')).toBeNull();
 });
 
 test('nothing known is nothing kept', () => {

@@ -61,9 +61,16 @@ describe('it is asked', () => {
       { code: 'leaves-many', values: { leaves: 17, most: 16 } },
     ]);
     expect(codes(on('2027-04-29', { leavesGreen: 16 }))).toEqual([]);
-    expect(codes(on('2027-04-29', { leavesGreen: 12 }), [], { start: 'direct-seed' })).toEqual([
-      'leaves-many',
-    ]);
+    // from seed 1 + 40 / 4, from plants as they are bought 5 + 40 / 4; where nothing is said, as from sets
+    for (const [start, most] of [
+      ['direct-seed', 11],
+      ['raised-seedlings', 11],
+      ['bought-transplants', 15],
+      [null, 16],
+    ] as const) {
+      expect(codes(on('2027-04-29', { leavesGreen: most }), [], { start })).toEqual([]);
+      expect(codes(on('2027-04-29', { leavesGreen: most + 1 }), [], { start })).toEqual(['leaves-many']);
+    }
     expect(codes(on('2027-04-29', { leavesGreen: 19 }), [], { startDate: null })).toEqual(['leaves-many']);
   });
 
@@ -90,6 +97,8 @@ describe('it is asked', () => {
     const before = [on('2027-08-01', { topsOverShare: 0.6 })];
     expect(codes(on('2027-08-05', { topsOverShare: 0.5 }), before)).toEqual(['tops-less']);
     expect(codes(on('2027-07-25', { topsOverShare: 0.5 }), before)).toEqual([]);
+    // of one day, each is held against the other
+    expect(codes(on('2027-08-01', { topsOverShare: 0.5 }), before)).toEqual(['tops-less']);
   });
 
   test('where more plants flower than stand, and more bulbs are there than plants were', () => {

@@ -54,6 +54,8 @@ describe('the weather that came', () => {
       weather: [kept],
     };
     expect(weatherNear(garden, { latitudeDeg: 52.08, longitudeDeg: -3.13 })).toBe(kept);
+    // an address holds four decimals
+    expect(weatherNear(garden, { latitudeDeg: 52.08004, longitudeDeg: -3.13004 })).toBe(kept);
     expect(weatherNear(garden, { latitudeDeg: 52.09, longitudeDeg: -3.13 })).toBeNull();
   });
 });
