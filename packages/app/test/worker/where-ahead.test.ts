@@ -3,31 +3,10 @@ import { cancelled, type Work } from '../../src/worker/protocol.ts';
 import { surveyAt } from '../../src/worker/survey.ts';
 import { type WhereAsked, where } from '../../src/worker/where.ts';
 import { whereAhead } from '../../src/worker/where-ahead.ts';
+import { temperate } from './a-site.ts';
 
-/** A temperate place between two seas, invented. */
 const asked = (latitudeDeg: number): WhereAsked => ({
-  site: {
-    climate: {
-      latitudeDeg,
-      longitudeDeg: 4,
-      elevationM: 200,
-      tempMeanC: Float64Array.of(2, 3, 7, 11, 15, 18, 20, 20, 16, 11, 6, 3),
-      tempRangeC: new Float64Array(12).fill(9),
-      rainMm: new Float64Array(12).fill(60),
-      wetDays: new Float64Array(12).fill(12),
-      relativeHumidityPct: new Float64Array(12).fill(75),
-      sunshinePct: new Float64Array(12).fill(45),
-      wind10mMs: new Float64Array(12).fill(3),
-      frostNights: Float64Array.of(18, 15, 8, 2, 0, 0, 0, 0, 0, 1, 7, 16),
-      minTempSdC: new Float64Array(12).fill(4),
-    },
-    warmerC: 1,
-    frostHollow: false,
-    years: 3,
-    seed: 1,
-    practice: [],
-    atHand: [],
-  },
+  site: { ...temperate, climate: { ...temperate.climate, latitudeDeg } },
   today: 20_819,
   options: {},
 });
