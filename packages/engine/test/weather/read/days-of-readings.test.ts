@@ -65,6 +65,16 @@ describe('days of readings', () => {
     const autumn = hourly(25, { tempC: (hour) => hour, rainMm: () => 1 });
     for (let at = 3; at < 25; at++) autumn.minute[at]! -= 60;
     expect(daysOfReadings(autumn).record.rainMm[0]).toBe(24);
+    // latest first, the second of the two hours stands before the first
+    const counter = Float64Array.from({ length: 25 }, (_, at) => 10 + at + (at > 2 ? 2 : 0));
+    const latestFirst = {
+      ...nothing,
+      minute: autumn.minute.slice().reverse(),
+      rainSumMm: counter.slice().reverse(),
+    };
+    expect(daysOfReadings(latestFirst)).toEqual(
+      daysOfReadings({ ...nothing, minute: autumn.minute, rainSumMm: counter }),
+    );
   });
 
   it('take a day counter at its highest, also where midnight still shows the day before', () => {
@@ -85,6 +95,46 @@ describe('days of readings', () => {
     expect(kept(record.rainMm, record.known.rainMm)).toEqual([24, 23, 23]);
   });
 
+  it('take a small fall of a counter for its noise, and a large one for a start anew', () => {
+    const shown = [100, 101, 100.8, 102, 3, 4];
+    const { record } = daysOfReadings(hourly(25, { rainSumMm: (hour) => shown[Math.min(hour, 5)]! }));
+    // 1, then 1.2 up from the noise, 3 since it was set back, and 1
+    expect(record.rainMm[0]).toBeCloseTo(1 + 1.2 + 3 + 1, 9);
+  });
+
+  it('take a counter that is set back at nine for one that goes on', () => {
+    // 0.1 mm an hour
+    const { record } = daysOfReadings(hourly(73, { rainDayMm: (hour) => ((hour + 15) % 24) / 10 + 0.1 }));
+    expect(kept(record.rainMm, record.known.rainMm).slice(1, 3)).toEqual([
+      expect.closeTo(2.4, 9),
+      expect.closeTo(2.4, 9),
+    ]);
+  });
+
+  it('give an amount to the day in which most of its interval lies', () => {
+    const late = hourly(48, { rainMm: (hour) => (hour === 24 ? 1 : 0) });
+    for (const [minutes, days] of [
+      [15, [1, 0]],
+      [45, [0, 1]],
+    ] as const) {
+      const minute = late.minute.map((at) => at + minutes);
+      expect([...daysOfReadings({ ...late, minute }).record.rainMm]).toEqual(days);
+    }
+  });
+
+  it('make energy of power over the time since the reading before, and no more than it knows over a gap', () => {
+    const hours = [0, 1, 2, 3, 4, 5, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23];
+    const sun = (missing: (hour: number) => boolean) => {
+      const left = hours.filter((hour) => !missing(hour));
+      const minute = Float64Array.from(left, (hour) => first * 1440 + hour * 60 + 30);
+      const solarW = new Float64Array(left.length).fill(100);
+      return daysOfReadings({ ...nothing, minute, solarW }).record.solarMJ[0];
+    };
+    // 100 W for an hour are 0.36 MJ: twice that where one reading is missing, once where the gap is longer
+    expect(sun(() => false)).toBeCloseTo(24 * 0.36, 9);
+    expect(sun((hour) => hour === 5 || hour === 8)).toBeCloseTo(21 * 0.36 + 0.36, 9);
+  });
+
   it('make energy of power, and a day of a station that writes no night', () => {
     const sun = (hour: number) => {
       const clock = hour % 24;
@@ -97,5 +147,13 @@ describe('days of readings', () => {
       hourly(48, { solarW: (hour) => (hour % 24 === 12 ? Number.NaN : sun(hour)) }),
     );
     expect([...broken.record.known.solarMJ]).toEqual([0, 0]);
+    // three readings from dark to dark are too few to be a day
+    const few = daysOfReadings(
+      hourly(48, { solarW: (hour) => ([0, 500, 0] as number[])[(hour % 24) - 11] ?? Number.NaN }),
+    );
+    expect([...few.record.known.solarMJ]).toEqual([0, 0]);
+    // nor is an afternoon
+    const cut = daysOfReadings(hourly(48, { solarW: (hour) => (hour % 24 < 12 ? Number.NaN : sun(hour)) }));
+    expect([...cut.record.known.solarMJ]).toEqual([0, 0]);
   });
 });

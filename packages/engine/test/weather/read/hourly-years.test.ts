@@ -55,12 +55,23 @@ describe('EPW', () => {
     expect(told.record.solarMJ[0]).toBeCloseTo(8.64, 9);
   });
 
+  test('has no 29 February, as typical years have none', () => {
+    const leapDay = Array.from({ length: 24 }, (_, at) => ({ year: 2004, month: 2, date: 29, hour: at + 1 }));
+    const march = typical.findIndex(({ month }) => month === 3);
+    const rows = [...typical.slice(0, march), ...leapDay, ...typical.slice(march)];
+    const { days } = foundIn(epw(rows, (hour) => epwRow(hour, leapDay.includes(hour) ? '40' : '5')));
+    expect(days).toHaveLength(365);
+    expect(days[59]).toEqual(['2001-03-01', 5, 5, null]);
+  });
+
   test('of one year is weather that came, unless its source is one of typical years', () => {
     const real = hoursOf([2019, 2019, 2019], [1, 2, 3]);
     const row = (hour: Hour) => epwRow(hour, '5');
     expect(foundIn(epw(real, row))).toMatchObject({ typicalYear: false });
     expect(foundIn(epw(real, row)).days[0]![0]).toBe('2019-01-01');
     expect(foundIn(epw(real, row, 'IWEC Data')).typicalYear).toBe(true);
+    // chosen months of later and later years
+    expect(foundIn(epw(hoursOf([1998, 2000, 2003], [1, 2, 3]), row)).typicalYear).toBe(true);
     const overNewYear = hoursOf([2018, 2018, 2019, 2019], [11, 12, 1, 2]);
     expect(foundIn(epw(overNewYear, row)).typicalYear).toBe(false);
   });

@@ -10,7 +10,7 @@ const file = (name: string, rows: readonly string[], header: string) => ({
 const both = 'date,temp_min_c,temp_max_c';
 
 describe('files of one record', () => {
-  const spring = file('spring.csv', ['2026-03-01,1,9', '2026-03-02,2,10', '2026-03-03,3,11'], both);
+  const spring = file('spring.csv', ['2026-03-01,1,9', '2026-03-02,2,10', '2026-03-03,3,11.05'], both);
   const later = file('later.csv', ['2026-03-03,3.04,11', '2026-03-04,4,12', '2026-03-06,5,13'], both);
 
   test('are joined, and agree where they are rounded otherwise', () => {
@@ -25,8 +25,19 @@ describe('files of one record', () => {
     expect(daysWithRow).toBe(5);
   });
 
+  test('have no highest or lowest of what none of them holds', () => {
+    const rain = file('rain.csv', ['2026-03-02,7'], 'Date,Rain (mm)');
+    const result = readWeather([rain], noCorrections, place);
+    expect(result.ok && result.reading.totals).toMatchObject({
+      highestC: null,
+      lowestC: null,
+      meanTempMaxC: null,
+      rainTotalMm: 7,
+    });
+  });
+
   test('that differ are told of, and the later one stands', () => {
-    const other = file('other.csv', ['2026-03-02,2,10', '2026-03-03,-1,11'], both);
+    const other = file('other.csv', ['2026-03-02,2,10', '2026-03-03,-1,11.05'], both);
     const result = readWeather([spring, other], noCorrections, place);
     if (!result.ok) throw new Error(result.file);
     const { overlaps, record } = result.reading;

@@ -135,6 +135,20 @@ describe('doubtful values', () => {
     ]);
   });
 
+  it('far from the days beside them are usual where each day is', () => {
+    // a winter that swings by 16 °C
+    const text = table(...Array.from({ length: 12 }, (_, at) => (at % 2 === 0 ? '-20,-10,0' : '-4,6,0')));
+    expect(foundIn(text).flaggedCount).toBe(0);
+  });
+
+  it.each([
+    [9, 0],
+    [10, 10],
+  ])('the same %i days long are %i times doubtful', (long, doubtful) => {
+    const { flagged } = foundIn(table('5,15,0', ...Array<string>(long).fill('4,14,0'), '6,16,0'));
+    expect(flagged.filter(({ why }) => why === 'stuck')).toHaveLength(doubtful);
+  });
+
   it('that have no day that exists are passed over, and counted', () => {
     const rows = Array.from({ length: 12 }, (_, at) => `${two(at + 18)}.02.2023;9;1`).join('\n');
     const found = foundIn(`Datum;Max (°C);Min (°C)\n${rows}\nMittel;9;1`);
