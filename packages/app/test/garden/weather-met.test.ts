@@ -1,20 +1,7 @@
 import type { GardenWeather } from '@neckfall/engine';
 import { describe, expect, test } from 'vitest';
+import { keptWeather as kept, may1 } from '../../../engine/test/garden/kept-weather.ts';
 import { weatherAsked } from '../../src/garden/weather-met.ts';
-
-/** 1 May 2027. */
-const may1 = 20_939;
-const kept: GardenWeather = {
-  id: 'w',
-  placeId: 'bank',
-  firstDate: '2027-05-01',
-  tempMinC: [4, 5, null, 7, 8],
-  tempMaxC: [14, 15, 16, 17, 18],
-  rainMm: [0, 0, 3, 0, 0],
-  solarMJ: [null, null, null, null, null],
-  forecastFrom: null,
-  sources: [],
-};
 
 describe('the weather that a crop has met', () => {
   test('is that of the days up to today', () => {

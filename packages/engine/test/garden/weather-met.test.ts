@@ -1,25 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  emptyGarden,
-  type Garden,
-  type GardenWeather,
-  weatherMet,
-  weatherNear,
-} from '../../src/garden/index.ts';
-
-/** 1 May 2027. */
-const may1 = 20_939;
-const kept: GardenWeather = {
-  id: 'w',
-  placeId: 'bank',
-  firstDate: '2027-05-01',
-  tempMinC: [4, 5, null, 7, 8],
-  tempMaxC: [14, 15, 16, 17, 18],
-  rainMm: [0, 0, 3, 0, 0],
-  solarMJ: [null, null, null, null, null],
-  forecastFrom: null,
-  sources: [],
-};
+import { emptyGarden, type Garden, weatherMet, weatherNear } from '../../src/garden/index.ts';
+import { keptWeather as kept, may1 } from './kept-weather.ts';
 
 describe('the weather that came', () => {
   test('is known up to a day, and not before the first', () => {
