@@ -83,6 +83,8 @@ describe('days of readings', () => {
       hourly(48, { rainDayMm: (hour) => (hour <= 24 ? shown(hour) : shown(hour) / 5) }),
     );
     expect(late.record.rainMm[0]).toBeCloseTo(1, 9);
+    // 0.2 mm by one o'clock, 0.34 from six on; the millimetre that midnight showed was told
+    expect(late.record.rainMm[1]).toBeCloseTo(0.54, 9);
     const setBack = daysOfReadings(hourly(72, { rainDayMm: (hour) => (hour % 24) / 10 }));
     expect([...setBack.record.rainMm].map((mm) => Math.round(mm * 10) / 10)).toEqual([2.3, 2.3, 2.3]);
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formatDay } from '../../../../src/calendar/index.ts';
 import type { WeatherQuantity } from '../../../../src/weather/index.ts';
-import { daysRead, foundIn, readText, two } from './days-read.ts';
+import { daysRead, foundIn, hours, readText, two } from './days-read.ts';
 
 const columns = (...asked: [string, WeatherQuantity | null, string | null][]) => ({
   columns: asked.map(([column, as, unit]) => ({ column, as, unit })),
@@ -104,6 +104,28 @@ describe('a correction', () => {
   });
 });
 
+describe('units that nothing states', () => {
+  // one day's sun in each: units by their definition, 1 kWh is 3.6 MJ
+  it.each([
+    ['kWh/m²', 6.25],
+    ['MJ/m²', 22.5],
+    ['W/m²', 260.42],
+    ['J/cm²', 2250],
+    ['Wh/m²', 6250],
+  ])('of a day’s sun are %s by its size', (unit, sun) => {
+    const text = `date,tmin_c,tmax_c,solar\n2024-07-01,5,20,${sun}\n2024-07-02,6,21,${sun / 2}`;
+    expect(foundIn(text).columns).toContainEqual({ column: 'solar', as: expect.any(String), unit });
+    expect(daysRead(text)).toEqual(['2024-07-01 5/20/-/22.5', '2024-07-02 6/21/-/11.25']);
+  });
+
+  it('of rain beside °F are inches, but not where a day would have twenty', () => {
+    const text = (most: number) =>
+      `date,High (°F),Low (°F),Rain\n2024-07-01,68,50,${most}\n2024-07-02,68,50,1`;
+    expect(daysRead(text(2))[0]).toBe('2024-07-01 10/20/50.8');
+    expect(daysRead(text(25))[0]).toBe('2024-07-01 10/20/25');
+  });
+});
+
 describe('doubtful values', () => {
   const table = (...rows: string[]) =>
     `date,tmin_c,tmax_c,rain_mm\n${rows.map((row, at) => `2024-03-${String(at + 1).padStart(2, '0')},${row}`).join('\n')}`;
@@ -169,6 +191,25 @@ describe('doubtful values', () => {
         { column: 'rain_mm', code: -999, days: 1 },
       ],
     });
+  });
+
+  it.each([
+    [4, 0],
+    [5, 1],
+  ])('of four hundred days with -9.99 on %i of them are missing by so many codes: %i', (times, codes) => {
+    const rows = Array.from(
+      { length: 400 },
+      (_, at) => `${formatDay(19_723 + at)},${at < times ? -9.99 : -(at % 13)},8`,
+    );
+    expect(foundIn(`date,tmin_c,tmax_c\n${rows.join('\n')}`).missingCodes).toHaveLength(codes);
+  });
+
+  it('are what no hour has, though a day may', () => {
+    const rows = hours((hour) => `2024-03-01 ${two(hour)}:00,9,${hour === 5 ? 500 : 0}`);
+    expect(foundIn(`time,temp_c,rain_mm\n${rows}`).flagged).toMatchObject([
+      { field: 'rainMm', value: 500, why: 'out-of-range', leftOut: true },
+    ]);
+    expect(foundIn(table('5,15,0', '5,16,500', '5,14,0')).flaggedCount).toBe(0);
   });
 
   it('are named to the hundredth, and counted beyond', () => {
