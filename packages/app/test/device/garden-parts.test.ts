@@ -95,6 +95,28 @@ test('what another tab changed meanwhile wins, and nothing is lost of either', a
   }
 });
 
+test('what another page changed without leaving a mark, as version 1 did, is read again', async () => {
+  const { shelf, held } = store();
+  const page = shelfOnceRead(shelf);
+  held.set(0, { garden: null, file: null, step: null });
+  expect((await look(page)).undo).toBeNull();
+  held.set(1, { garden: restoreGarden(emptyGarden()).garden, file: null, step: { ...step, mark: 'x.1' } });
+  held.set('at', 1);
+  expect((await look(page)).undo).toMatchObject({ mark: 'x.1' });
+});
+
+test('a key that was removed is told no more', async () => {
+  const page = shelfOnceRead(store().shelf);
+  const told = await page('readwrite', async (box) => {
+    await box.put(1, 'one');
+    await box.put(2, 'two');
+    await box.keys();
+    await box.remove(1);
+    return box.keys();
+  });
+  expect(told).toEqual([2]);
+});
+
 test('work that fails leaves nothing of itself in what is remembered', async () => {
   const { shelf } = store();
   const page = shelfOnceRead(shelf);
@@ -121,6 +143,7 @@ test('steps of version 1, with whole gardens, open and go on', async () => {
   held.set('at', 2);
   const page = shelfOnceRead(shelf);
   expect(await look(page)).toMatchObject({ garden: { keeper: 2 }, file: 'bank.neckfall.json', mended: [] });
+  expect(await shelf('readonly', idsInSteps)).toEqual(new Set(['1']));
   await change(page, (now) => ({ ...now, observations: [...now.observations, seen('2', 'a')] }));
   expect(await shelf('readonly', idsInSteps)).toEqual(new Set(['1', '2']));
   const back = await page('readwrite', (box) => walk(box, -1));
@@ -152,6 +175,15 @@ test('parts that were damaged or lost are mended, told, and written anew by the 
   expect((await look(shelf)).mended).toEqual([]);
 });
 
+test('a part that was emptied is not gone on from', async () => {
+  const { shelf, held } = store();
+  await change(shelf, (now) => ({ ...now, observations: [seen('1', 'a')] }));
+  const part = [...held.keys()].filter(isPartKey).find((key) => Array.isArray(held.get(key)))!;
+  held.set(part, []);
+  await change(shelf, (now) => ({ ...now, observations: [...now.observations, seen('2', 'a')] }));
+  expect((await look(shelf)).garden?.observations.map(({ id }) => id)).toEqual(['2']);
+});
+
 test('the same id in two parts is given anew, as in a file', async () => {
   const { shelf, held } = store();
   await change(shelf, (now) => ({ ...now, observations: [seen('1', 'a'), seen('2', 'b')] }));
@@ -172,7 +204,7 @@ const moves = fc.array<Move>(
     fc.nat(99).map((rain) => ({ rain })),
     fc.constantFrom('back' as const, 'on' as const, 'elsewhere' as const),
   ),
-  { maxLength: 70 },
+  { maxLength: 70, size: 'max' },
 );
 
 function moved(now: Garden, move: Exclude<Move, string>, nth: number): Garden {

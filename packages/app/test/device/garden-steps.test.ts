@@ -23,7 +23,7 @@ const moves = fc.array<Move>(
     fc.nat(999).map((put) => ({ put })),
     fc.constantFrom('back', 'on'),
   ),
-  { maxLength: 90 },
+  { maxLength: 90, size: 'max' },
 );
 
 test('goes back and on as a plain list of all that was kept would', async () => {

@@ -4,7 +4,7 @@ import { effectiveNumber, resampled, tempered, weightsOf } from '../../src/learn
 import { randomSource } from '../../src/math/index.ts';
 
 const someWeights = fc
-  .array(fc.double({ min: 1e-9, max: 1, noNaN: true }), { minLength: 1, maxLength: 200 })
+  .array(fc.double({ min: 1e-9, max: 1, noNaN: true }), { minLength: 1, maxLength: 200, size: 'max' })
   .map((weights) => Float64Array.from(weights));
 
 describe('weights', () => {

@@ -161,6 +161,8 @@ describe('doubtful values', () => {
     // a winter that swings by 16 °C
     const text = table(...Array.from({ length: 12 }, (_, at) => (at % 2 === 0 ? '-20,-10,0' : '-4,6,0')));
     expect(foundIn(text).flaggedCount).toBe(0);
+    // the air changes: that is a step, not a spike
+    expect(foundIn(table('2,4,0', '2,20,0', '3,36,0', '3,36,0')).flaggedCount).toBe(0);
   });
 
   it.each([
