@@ -1,19 +1,20 @@
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { batchBytes, batchLines, gardenEntries, longestCell } from '@neckfall/engine';
+import { batchBytes, batchLines, gardenBytes, gardenEntries, longestCell } from '@neckfall/engine';
 import { speaker } from '@neckfall/words';
 import { afterAll, describe, expect, test } from 'vitest';
 import { openRows } from '../src/batch/open-rows.ts';
 import { refusalOf } from '../src/refusal/refusal.ts';
-import { neckfallQuick } from './run-neckfall.ts';
+import { neckfall, neckfallQuick, type Run, testDay } from './run-neckfall.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'neckfall-limits-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 const endless = '/dev/zero';
 
-function refusedWith(...args: string[]): string {
-  const { code, stdout, stderr } = neckfallQuick(...args);
+const refusedWith = (...args: string[]) => refusalIn(neckfallQuick(...args));
+
+function refusalIn({ code, stdout, stderr }: Run): string {
   expect({ code, stdout }).toEqual({ code: 3, stdout: '' });
   expect(stderr.trimEnd().split('\n')).toHaveLength(1);
   return stderr;
@@ -43,6 +44,20 @@ describe('a garden file', () => {
     const said = refusedWith('which', 'Lyon', '--garden', path);
     expect(said).toContain('5,001');
     expect(said).toContain('5,000');
+  });
+
+  const entry = '{"date":"2027-05-01","leavesGreen":5}';
+  test.each([
+    ['has as many entries as it may', Array(gardenEntries.observations).fill(entry).join(','), '100,000'],
+    ['is as long as it may be', `${entry}${' '.repeat(gardenBytes - 200)}`, '32 MB'],
+  ])('that %s takes no entry more, and stays as it is', (_, observations, limit) => {
+    const path = join(folder, 'full.json');
+    const text = `{"schema":"neckfall/garden@1","plantings":[{"id":"a","name":"Bed"}],"observations":[${observations}]}`;
+    writeFileSync(path, text);
+    const more = ['--planting', 'a', '--note', 'x'.repeat(200), '--today', testDay];
+    const said = refusalIn(neckfall('record', path, ...more));
+    expect(said).toContain(limit);
+    expect(readFileSync(path, 'utf8') === text).toBe(true);
   });
 
   test('damaged from end to end is told of in a few lines', () => {

@@ -111,6 +111,10 @@ describe('days of readings', () => {
       expect.closeTo(2.4, 9),
       expect.closeTo(2.4, 9),
     ]);
+    // what fell before the first reading is not known, and its day of twenty readings is one all the same
+    const late = hourly(73, { rainDayMm: (hour) => ((hour + 19) % 24) / 10 + 0.1 });
+    const minute = late.minute.map((at) => at + 240);
+    expect(daysOfReadings({ ...late, minute }).record.known.rainMm[0]).toBe(1);
   });
 
   it('give an amount to the day in which most of its interval lies', () => {
