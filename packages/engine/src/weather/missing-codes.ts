@@ -13,17 +13,16 @@ export type MissingCode = { column: string; code: number; days: number };
 const chanceDays = 2;
 const chanceShare = 0.01;
 
-/** Codes among the values of one quantity, each with how often it stands there. `low` to `high` can be believed. */
+/** Codes among the values of one quantity, each with how often it stands there. */
 export function missingCodesIn(
-  values: readonly number[],
-  low: number,
-  high: number,
+  values: ArrayLike<number> & Iterable<number>,
+  isBelievable: (value: number) => boolean,
 ): ReadonlyMap<number, number> {
   const seen = new Map<number, number>();
   for (const value of values) if (codes.has(value)) seen.set(value, (seen.get(value) ?? 0) + 1);
   const byChance = Math.max(chanceDays, chanceShare * values.length);
   for (const [value, times] of seen) {
-    if (value >= low && value <= high && times <= byChance) seen.delete(value);
+    if (isBelievable(value) && times <= byChance) seen.delete(value);
   }
   return seen;
 }

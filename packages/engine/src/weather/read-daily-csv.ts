@@ -167,8 +167,7 @@ function leaveOutCodes(rows: readonly Row[]): MissingCode[] {
     const { low, high } = believable[field];
     const found = missingCodesIn(
       rows.flatMap(({ values }) => values.get(field) ?? []),
-      low,
-      high,
+      (value) => value >= low && value <= high,
     );
     for (const { values } of rows) if (found.has(values.get(field) ?? 0)) values.delete(field);
     return [...found].map(([code, days]) => ({ column, code, days }));

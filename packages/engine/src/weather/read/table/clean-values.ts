@@ -43,17 +43,13 @@ export function cleanValues(
     const base = inBase(value, unit);
     return base >= low && base <= high;
   };
-  const codes = missingCodesIn(known as unknown as readonly number[], Number.NaN, Number.NaN);
-  const left = new Set<number>();
-  for (const [code, times] of codes) {
-    if (!isBelievable(code) || times > Math.max(2, 0.01 * known.length)) left.add(code);
-  }
+  const codes = missingCodesIn(known, isBelievable);
   const values = raw.map((value, at) => {
-    if (Number.isNaN(value) || left.has(value)) return Number.NaN;
+    if (Number.isNaN(value) || codes.has(value)) return Number.NaN;
     const base = inBase(value, unit);
     if (base >= low && base <= high) return base;
     flag(flags, day[at]!, fieldOf(as, base), base, 'out-of-range', true);
     return Number.NaN;
   });
-  return { values, codes: [...left].map((code) => ({ code, days: codes.get(code)! })) };
+  return { values, codes: [...codes].map(([code, days]) => ({ code, days })) };
 }
