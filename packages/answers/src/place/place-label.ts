@@ -12,15 +12,16 @@ export function townLabel(town: Town, { say, country }: Speaker): string {
     : say('place.in-country', values);
 }
 
+type Point = { latitudeDeg: number; longitudeDeg: number };
+
 /** "45.76° N, 4.84° E, near Lyon, France": swapped coordinates show. */
-export function pointLabel(
-  point: { latitudeDeg: number; longitudeDeg: number },
-  near: Town,
-  speaker: Speaker,
-): string {
-  const { say, number } = speaker;
-  const { latitudeDeg, longitudeDeg } = point;
-  return say('place.near', {
+export function pointLabel(point: Point, near: Town, speaker: Speaker): string {
+  return speaker.say('place.near', { ...coordinateWords(point, speaker), town: townLabel(near, speaker) });
+}
+
+/** "45.76° N" and "4.84° E". */
+export function coordinateWords({ latitudeDeg, longitudeDeg }: Point, { say, number }: Speaker) {
+  return {
     latitude: say('place.latitude', {
       degrees: number(Math.abs(latitudeDeg), 2),
       side: latitudeDeg < 0 ? 'south' : 'north',
@@ -29,8 +30,7 @@ export function pointLabel(
       degrees: number(Math.abs(longitudeDeg), 2),
       side: longitudeDeg < 0 ? 'west' : 'east',
     }),
-    town: townLabel(near, speaker),
-  });
+  };
 }
 
 export function placeLabel(place: Place, speaker: Speaker): string {

@@ -1,3 +1,4 @@
+import { coordinateWords } from '@neckfall/answers';
 import type { FlaggedValue, FoundFile, RecordField, WeatherReading } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { shortName } from '../files/weather-texts.ts';
@@ -41,19 +42,19 @@ function headline({ files, record, daysWithRow, typicalYear }: WeatherReading, s
   });
 }
 
-function fileSentence(
-  { file, format, station }: FoundFile,
-  files: number,
-  { say, number, quantity }: Speaker,
-): string {
-  const at = station?.latitudeDeg != null && station.longitudeDeg !== null;
+function fileSentence({ file, format, station }: FoundFile, files: number, speaker: Speaker): string {
+  const { say, quantity } = speaker;
+  const { name = null, latitudeDeg = null, longitudeDeg = null, elevationM = null } = station ?? {};
+  const isPlaced = latitudeDeg !== null && longitudeDeg !== null;
   return say('record.file', {
     files,
     file: shortName(file),
     format: say(`record.format.${format}`),
-    station: station?.name ?? 'none',
-    at: at ? `${number(station.latitudeDeg ?? 0, 2)}, ${number(station.longitudeDeg ?? 0, 2)}` : 'none',
-    elevation: station?.elevationM == null ? 'none' : quantity('elevation', station.elevationM),
+    named: name === null ? 'no' : 'yes',
+    station: name ?? '',
+    placed: isPlaced ? 'yes' : 'no',
+    ...coordinateWords({ latitudeDeg: latitudeDeg ?? 0, longitudeDeg: longitudeDeg ?? 0 }, speaker),
+    elevation: elevationM === null ? 'none' : quantity('elevation', elevationM),
   });
 }
 

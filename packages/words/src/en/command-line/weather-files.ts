@@ -15,7 +15,7 @@ export const weatherFiles = {
   'record.headline-typical':
     '{files, plural, one {{file} is a typical year} other {The # files are typical years}}: months of different years put together. It is no weather that came, and no season is tried with it.',
   'record.file':
-    '{files, plural, one {It is} other {{file}:}} {format}{station, select, none {} other {, station {station}}}{at, select, none {} other {, at {at}}}{elevation, select, none {} other {, {elevation} up}}.',
+    '{files, plural, one {It is} other {{file}:}} {format}{named, select, yes {, station {station}} other {}}{placed, select, yes {, at {latitude}, {longitude}} other {}}{elevation, select, none {} other {, {elevation} up}}.',
   'record.columns': '{files, plural, one {Its columns} other {Their columns}} were taken as:',
   'record.column.value': 'Value',
   'record.column.days': 'Days',
@@ -61,7 +61,7 @@ export const weatherFiles = {
   'record.why.accumulated': 'rain of several days in one',
   'record.why.stuck': 'the same day after day',
 
-  'record.format.own-table': 'a table of a station of one’s own',
+  'record.format.own-table': 'a personal station’s table',
   'record.format.ghcn-daily-fixed': 'GHCN-Daily (NOAA), a line a month',
   'record.format.ghcn-daily-table': 'GHCN-Daily (NOAA), a table',
   'record.format.ncei-daily-summaries': 'daily summaries of NCEI (NOAA)',

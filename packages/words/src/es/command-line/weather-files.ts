@@ -14,7 +14,7 @@ export const weatherFiles = {
   'record.headline-typical':
     '{files, plural, one {{file} es un año típico} other {Los # archivos son años típicos}}: meses de años distintos puestos juntos. No es un tiempo que haya hecho, y ninguna temporada se prueba con él.',
   'record.file':
-    '{files, plural, one {Es} other {{file}:}} {format}{station, select, none {} other {, estación {station}}}{at, select, none {} other {, en {at}}}{elevation, select, none {} other {, a {elevation} de altitud}}.',
+    '{files, plural, one {Es} other {{file}:}} {format}{named, select, yes {, estación {station}} other {}}{placed, select, yes {, en {latitude}, {longitude}} other {}}{elevation, select, none {} other {, a {elevation} de altitud}}.',
   'record.columns': '{files, plural, one {Sus columnas} other {Las columnas de todos}} se tomaron como:',
   'record.column.value': 'Valor',
   'record.column.days': 'Días',
