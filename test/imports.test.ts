@@ -31,6 +31,8 @@ const levels: Record<string, string[][]> = {
     ['season'],
     ['choice', 'garden'],
     ['learn'],
+    ['tend'],
+    ['jobs'],
   ],
   data: [
     ['fetch', 'live', 'weather-files'],

@@ -4,12 +4,14 @@ export * from './calendar/index.ts';
 export * from './choice/index.ts';
 export * from './climate/index.ts';
 export * from './garden/index.ts';
+export * from './jobs/index.ts';
 export * from './learn/index.ts';
 export * from './limits/index.ts';
 export * from './math/index.ts';
 export * from './plant/index.ts';
 export * from './season/index.ts';
 export * from './sky/index.ts';
+export * from './tend/index.ts';
 export * from './units/index.ts';
 export * from './weather/index.ts';
 

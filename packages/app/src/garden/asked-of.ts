@@ -1,17 +1,27 @@
-import { type Garden, type GardenPlace, type GardenPlanting, parseDay } from '@neckfall/engine';
+import {
+  bedOf,
+  type Garden,
+  type GardenPlace,
+  type GardenPlanting,
+  parseDay,
+  plantingInBed,
+} from '@neckfall/engine';
 import { writeAddress } from '../address/address.ts';
 import type { Asked } from '../address/address-form.ts';
 import { idInAddress, nameInAddress } from '../address/address-form.ts';
 import { askedOfOwn, ownOnion } from './own-onion.ts';
 
 /** What an address asks to show a planting of a garden; its place only where the garden has it. */
-export function askedOf(garden: Garden, planting: GardenPlanting): Partial<Asked> {
+export function askedOf(garden: Garden, kept: GardenPlanting): Partial<Asked> {
+  const planting = plantingInBed(garden, kept);
   const place = garden.places.find(({ id }) => id === planting.placeId);
+  const sunHours = bedOf(garden, planting)?.sunHours;
   const own = ownOnion(garden, planting);
   const { cover, water, setStore } = planting;
   return {
     planting: idInAddress(planting.id),
     ...(place && askedOfPlace(place)),
+    ...(place && sunHours != null && { sun: sunHours }),
     cultivar: planting.cultivar === null ? null : nameInAddress(planting.cultivar),
     // a packet said of the planting itself comes before that of its onion
     ...(own && !saysPacket(planting)

@@ -40,6 +40,8 @@ export function withPlan(
       name: before?.name ?? shown.name,
       placeId: place.id,
       learntFrom: before?.learntFrom ?? null,
+      bedId: before?.bedId ?? null,
+      plantsPerStation: before?.plantsPerStation ?? null,
     }),
     ...ownOnionOf(garden, before, shown.asked),
   };
@@ -111,7 +113,7 @@ function ownOnionOf(
 
 function plantingOf(
   { asked, plan, class: taken }: PlanToSave,
-  names: Pick<GardenPlanting, 'id' | 'name' | 'placeId' | 'learntFrom'>,
+  names: Pick<GardenPlanting, 'id' | 'name' | 'placeId' | 'learntFrom' | 'bedId' | 'plantsPerStation'>,
 ): GardenPlanting {
   const { start, startDay, plantOutDay } = plan;
   return {

@@ -1,42 +1,22 @@
 import { cropYear, type PlaceYear, placeYear, type StandOn, standOn } from '@neckfall/answers';
 import {
-  beliefSite,
   type ColdBed,
-  choosePlan,
   coldBed,
   type DayRow,
-  type GrowingOptions,
   type LeafCheckpoint,
   type LearntSeason,
   leafCheckpoint,
-  learnSeason,
-  learntSite,
   medianSeasonDays,
   neededSunUpH,
-  type Observation,
-  onionAt,
   type PacketNote,
-  type Plan,
-  type PlanAsked,
-  planDefaults,
-  plantOutFor,
   runPlan,
   type SeasonSummary,
   type SpanParts,
   spanParts,
 } from '@neckfall/engine';
-import { beliefAfter } from './belief-after.ts';
-import { metSiteOf } from './met-site.ts';
-import type { SiteAsked } from './site.ts';
-import { surveyAt } from './survey.ts';
+import { type CropUnderWayAsked, cropUnderWay } from './crop-under-way.ts';
 
-export type SeasonAheadAsked = PlanAsked & {
-  site: SiteAsked;
-  today: number;
-  options: GrowingOptions & { plantOutDay?: number | null };
-  /** What was seen of the crop. */
-  seen: readonly Observation[];
-};
+export type SeasonAheadAsked = CropUnderWayAsked;
 
 export type SeasonAhead = {
   summary: SeasonSummary;
@@ -66,25 +46,8 @@ type Learnt = {
 
 /** A season of one crop, with what should be seen of it today; what was not asked is chosen. */
 export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
-  const usual = metSiteOf(asked.site, Number.POSITIVE_INFINITY);
   const { today, seen } = asked;
-  const { plantOutDay = null, ...options } = asked.options;
-  const chosen = choosePlan(usual, asked, today, options, () => surveyAt(asked.site, today, options));
-  const { type, traits, notes } = onionAt(usual, chosen.crop, chosen);
-  const plan: Plan = {
-    ...planDefaults,
-    ...options,
-    type,
-    traits,
-    start: chosen.start,
-    startDay: chosen.startDay,
-    plantOutDay: plantOutFor(plantOutDay, chosen),
-  };
-  const met = metSiteOf(asked.site, plan.startDay);
-  const belief = beliefAfter(asked.site);
-  const before = belief ? beliefSite(met, belief) : met;
-  const learning = learnSeason(met, plan, seen, today, belief);
-  const site = learntSite(met, learning, belief);
+  const { plan, notes, learning, belief, before, site } = cropUnderWay(asked);
   const summary = runPlan(site, plan);
   const days = medianSeasonDays(site, plan);
   const { climate } = site;

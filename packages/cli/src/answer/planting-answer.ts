@@ -14,6 +14,7 @@ import {
   openSite,
   type PlanWithout,
   parseDay,
+  plantingInBed,
   plantOutFor,
   runPlan,
   weatherMet,
@@ -72,12 +73,12 @@ type Grown = {
  *
  * Decision 36: a crop that was started lives through what its garden keeps of the weather, a start to come does not.
  */
-function underWay(path: string | undefined, raw: RawSeason & RawPlantingOption, speaker: Speaker) {
+export function underWay(path: string | undefined, raw: RawSeason & RawPlantingOption, speaker: Speaker) {
   const { asked, ground, believed } = openGarden(path, raw, speaker);
   const own = grownAs(asked.planting, asked.path, ground.options, speaker);
   const isStarted = own.grown.startDay <= ground.options.today;
   const frame = isStarted ? ground.met() : ground.usual();
-  return { ...own, frame, believed, learnt: learn(asked, asked.planting, own, frame, believed) };
+  return { ...own, asked, frame, believed, learnt: learn(asked, asked.planting, own, frame, believed) };
 }
 
 /** A planting whose onion is tried at starts to come. */
@@ -95,9 +96,10 @@ export function openPlanting(
 function openGarden(path: string | undefined, raw: RawSeason & RawPlantingOption, speaker: Speaker) {
   const asked = readPlanting(path, raw, speaker);
   const ground = gardenGround(asked, raw, speaker);
-  const believed = believedOf(asked.file.garden, asked.planting, (earlier, before) => {
-    const grown = isGrowable(earlier) ? grownOrNull(earlier, asked.path, ground.options, speaker) : null;
-    return grown && learn(asked, earlier, grown, ground.met(), before).belief;
+  const believed = believedOf(asked.file.garden, asked.planting, (earlier, belief) => {
+    const before = plantingInBed(asked.file.garden, earlier);
+    const grown = isGrowable(before) ? grownOrNull(before, asked.path, ground.options, speaker) : null;
+    return grown && learn(asked, earlier, grown, ground.met(), belief).belief;
   });
   return { asked, ground, believed };
 }

@@ -1,12 +1,15 @@
 import {
+  fertilities,
   gardenRanges,
   gardenSchemaName,
+  jobMarkStates,
   longestNote,
   mostWeatherDays,
   type ObservedNumber,
   observedNumbers,
   planFields,
   soilTextures,
+  wateringWays,
 } from '@neckfall/engine';
 import * as v from 'valibot';
 import { dayLengthClass, fullDate, startMethod } from './schema-parts.ts';
@@ -52,6 +55,29 @@ export const gardenSchema = v.looseObject({
       frostHollow: v.nullable(v.boolean()),
     }),
   ),
+  beds: v.array(
+    v.looseObject({
+      id,
+      name,
+      placeId: v.nullable(name),
+      lengthM: orNull(r.lengthM),
+      widthM: orNull(r.widthM),
+      soil: v.nullable(v.picklist(soilTextures)),
+      sunHours: orNull(r.sunHours),
+      cover: v.nullable(v.picklist(planFields.cover.words)),
+      water: v.nullable(v.picklist(planFields.water.words)),
+      watering: v.nullable(v.picklist(wateringWays)),
+      flowLPerH: orNull(r.flowLPerH),
+      waterSaltDsPerM: orNull(r.waterSaltDsPerM),
+      fertility: v.nullable(v.picklist(fertilities)),
+      compostKgPerM2: orNull(r.compostKgPerM2),
+      afterLegume: v.nullable(v.boolean()),
+      soilPh: orNull(r.soilPh),
+      feedProduct: v.nullable(name),
+      alliumYears: v.array(v.pipe(numberIn(r.allium), v.integer())),
+      whiteRot: v.nullable(v.boolean()),
+    }),
+  ),
   cultivars: v.array(
     v.looseObject({
       id,
@@ -68,6 +94,7 @@ export const gardenSchema = v.looseObject({
       id,
       name,
       placeId: v.nullable(name),
+      bedId: v.nullable(name),
       cultivar: v.nullable(name),
       class: v.nullable(dayLengthClass),
       packetHours: orNull(r.packetHours),
@@ -78,6 +105,7 @@ export const gardenSchema = v.looseObject({
       rowDistanceCm: orNull(r.rowDistanceCm),
       plantDistanceCm: orNull(r.plantDistanceCm),
       plants: orNull(r.plants),
+      plantsPerStation: orNull(r.plantsPerStation),
       setSizeMm: orNull(r.setSizeMm),
       setStore: v.nullable(v.picklist(planFields.setStore.words)),
       cover: v.nullable(v.picklist(planFields.cover.words)),
@@ -89,6 +117,17 @@ export const gardenSchema = v.looseObject({
     }),
   ),
   observations: v.array(observationSchema),
+  jobs: v.array(
+    v.looseObject({
+      id,
+      plantingId: v.nullable(v.string()),
+      job: name,
+      state: v.picklist(jobMarkStates),
+      date: fullDate,
+      /** Where it was put off. */
+      until: v.optional(fullDate),
+    }),
+  ),
   weather: v.array(
     v.looseObject({
       id,

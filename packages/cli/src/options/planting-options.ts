@@ -1,4 +1,10 @@
-import type { GardenPlace, GardenPlanting } from '@neckfall/engine';
+import {
+  bedOf,
+  type GardenBed,
+  type GardenPlace,
+  type GardenPlanting,
+  plantingInBed,
+} from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { type GardenFile, readGardenFile } from '../files/garden-file.ts';
 import { refuse } from '../refusal/refusal.ts';
@@ -13,7 +19,9 @@ export type RawPlantingOption = { planting?: string };
 export type AskedPlanting = {
   path: string;
   file: GardenFile;
+  /** With what its bed says for it. */
   planting: GardenPlanting;
+  bed: GardenBed | null;
   place: GardenPlace;
 };
 
@@ -55,12 +63,20 @@ export function readPlanting(
     throw refuse('contradiction', { field: flag, values });
   }
   const file = readGardenFile(path, speaker);
-  const planting = findPlanting(file.garden, value, path, speaker);
+  const kept = findPlanting(file.garden, value, path, speaker);
+  const planting = plantingInBed(file.garden, kept);
+  const bed = bedOf(file.garden, kept);
   const place = file.garden.places.find(({ id }) => id === planting.placeId);
   if (!place) throw refuse('planting-placeless', { field, exit: 3, values: { value, file: path } });
   const missing = missingOf(planting);
   if (missing) throw refuse('planting-open', { field, exit: 3, values: { value, file: path, missing } });
-  return { path, file, planting, place };
+  return {
+    path,
+    file,
+    planting,
+    bed,
+    place: bed?.sunHours == null ? place : { ...place, sunHours: bed.sunHours },
+  };
 }
 
 /** A garden file named without a planting is no town. */
@@ -88,8 +104,9 @@ const usualCm = { row: 25, plant: 10 } as const;
 export function rawOfPlanting(planting: GardenPlanting): RawPlanOptions {
   const { cultivar, start, rowDistanceCm, plantDistanceCm } = planting;
   const saysPacket = planting.class !== null || planting.packetHours !== null || planting.packetDays !== null;
-  const isUsual = rowDistanceCm === null && plantDistanceCm === null;
-  const density = cm2PerM2 / ((rowDistanceCm ?? usualCm.row) * (plantDistanceCm ?? usualCm.plant));
+  const isUsual = rowDistanceCm === null && plantDistanceCm === null && planting.plantsPerStation === null;
+  const stationCm2 = (rowDistanceCm ?? usualCm.row) * (plantDistanceCm ?? usualCm.plant);
+  const density = ((planting.plantsPerStation ?? 1) * cm2PerM2) / stationCm2;
   const said = {
     // a packet said of the planting itself comes before that of its onion
     ...(cultivar !== null && !saysPacket

@@ -16,6 +16,7 @@ export {
   netShortwave,
   penmanMonteith,
 } from './evapotranspiration.ts';
+export { type Fertility, fertilities, type WateringWay, wateringWays } from './ground.ts';
 export { monthlyReferenceEt } from './monthly-reference-et.ts';
 export { onionCropCoefficient, onionReadilyShare, onionRootDepthM } from './onion-water.ts';
 export { availableMmPerM, type Soil, type SoilTexture, soils, soilTextures } from './soil-texture.ts';

@@ -1,7 +1,9 @@
 import type { DayLengthClass } from '../plant/index.ts';
 import { planFields } from '../season/index.ts';
 import { believable, type RecordField } from '../weather/index.ts';
+import type { GardenBed } from './bed.ts';
 import type { GardenWeather } from './garden-weather.ts';
+import type { JobMark } from './job-mark.ts';
 import type { Observation } from './observation.ts';
 import type { GardenPlanting } from './planting.ts';
 import type { Unknown } from './restoring.ts';
@@ -37,10 +39,13 @@ export type OwnCultivar = Unknown & {
 export type Garden = Unknown & {
   schema: typeof gardenSchemaName;
   places: GardenPlace[];
+  beds: GardenBed[];
   cultivars: OwnCultivar[];
   plantings: GardenPlanting[];
   /** What was seen of plantings and done to them, in no order. */
   observations: Observation[];
+  /** What became of the work on plantings, in no order; the last one of a piece of work holds. */
+  jobs: JobMark[];
   /** The weather that came, by place. */
   weather: GardenWeather[];
 };
@@ -49,9 +54,11 @@ export function emptyGarden(): Garden {
   return {
     schema: gardenSchemaName,
     places: [],
+    beds: [],
     cultivars: [],
     plantings: [],
     observations: [],
+    jobs: [],
     weather: [],
   };
 }
@@ -68,6 +75,14 @@ export const gardenRanges = {
   rowDistanceCm: [10, 60],
   plantDistanceCm: [2.5, 30],
   plants: [1, 1_000_000],
+  plantsPerStation: [1, 12],
+  lengthM: [0.1, 1_000],
+  widthM: [0.1, 1_000],
+  flowLPerH: [1, 100_000],
+  compostKgPerM2: [0, 50],
+  soilPh: [3, 10],
+  waterSaltDsPerM: [0, 20],
+  allium: [1900, 2200],
   setSizeMm: planFields.setSizeMm.range,
   nurseryTempC: planFields.nurseryTempC.range,
   lampHours: planFields.lampHours.range,

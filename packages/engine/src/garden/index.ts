@@ -1,3 +1,4 @@
+export { bedOf, type GardenBed, plantingInBed } from './bed.ts';
 export { drawnId, idBytes } from './drawn-id.ts';
 export { foldName } from './fold-name.ts';
 export {
@@ -13,6 +14,7 @@ export {
   mostWeatherDays,
   type WeatherSource,
 } from './garden-weather.ts';
+export { type JobMark, type JobMarkState, jobMarkStates } from './job-mark.ts';
 export {
   type ComingWeather,
   comingOf,

@@ -16,6 +16,8 @@ export type GardenPlanting = Unknown & {
   name: string;
   /** Id of a place of the same garden. */
   placeId: string | null;
+  /** Id of a bed of the same garden. */
+  bedId: string | null;
   /** An onion by its name, of the garden's own or of the catalogue. */
   cultivar: string | null;
   class: DayLengthClass | null;
@@ -29,6 +31,8 @@ export type GardenPlanting = Unknown & {
   rowDistanceCm: number | null;
   plantDistanceCm: number | null;
   plants: number | null;
+  /** Plants that stand together at each distance: a clump, or a cell sown with several seeds; null: one. */
+  plantsPerStation: number | null;
   setSizeMm: number | null;
   setStore: PlanForm['setStore'] | null;
   cover: PlanForm['cover'] | null;
@@ -50,6 +54,7 @@ export const restorePlanting: RestoreEntry<GardenPlanting> = (found, path, tell,
     ...found,
     ...nameAndId(found, path, tell, at),
     placeId: text('placeId'),
+    bedId: text('bedId'),
     cultivar: text('cultivar'),
     class: word('class', dayLengthClasses),
     packetHours: number('packetHours'),
@@ -60,6 +65,7 @@ export const restorePlanting: RestoreEntry<GardenPlanting> = (found, path, tell,
     rowDistanceCm: number('rowDistanceCm'),
     plantDistanceCm: number('plantDistanceCm'),
     plants: number('plants'),
+    plantsPerStation: number('plantsPerStation'),
     setSizeMm: number('setSizeMm'),
     setStore: word('setStore', planFields.setStore.words),
     cover: word('cover', planFields.cover.words),

@@ -1,4 +1,5 @@
 import { dayLengthClasses } from '../plant/index.ts';
+import { restoreBed } from './bed.ts';
 import {
   emptyGarden,
   type Garden,
@@ -8,6 +9,7 @@ import {
   type OwnCultivar,
 } from './garden.ts';
 import { restoreWeather } from './garden-weather.ts';
+import { restoreJobMark } from './job-mark.ts';
 import { jsonStart } from './nesting.ts';
 import { restoreObservation } from './observation.ts';
 import { restorePlanting } from './planting.ts';
@@ -48,9 +50,11 @@ export function restoreGarden(found: unknown, makeId?: MakeId): RestoredGarden {
     ...found,
     schema: gardenSchemaName,
     places: entries(found.places, 'places', tell, restorePlace, makeId),
+    beds: entries(found.beds, 'beds', tell, restoreBed, makeId),
     cultivars: entries(found.cultivars, 'cultivars', tell, restoreCultivar, makeId),
     plantings: entries(found.plantings, 'plantings', tell, restorePlanting, makeId),
     observations: entries(found.observations, 'observations', tell, restoreObservation, makeId),
+    jobs: entries(found.jobs, 'jobs', tell, restoreJobMark, makeId),
     weather: entries(found.weather, 'weather', tell, restoreWeather, makeId),
   };
   return { garden, changes };

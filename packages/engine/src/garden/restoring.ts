@@ -56,7 +56,7 @@ export function wordOrNull<Word extends string>(
 /** @param field a number with a range of its own in {@link gardenRanges} */
 export function numberOrNull(
   found: Unknown,
-  field: Exclude<keyof typeof gardenRanges, 'keepsMonths'>,
+  field: Exclude<keyof typeof gardenRanges, 'keepsMonths' | 'allium'>,
   path: string,
   tell: Tell,
 ): number | null {

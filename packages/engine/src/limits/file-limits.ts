@@ -15,9 +15,11 @@ export const gardenBytes = 32_000_000;
  */
 export const gardenEntries = {
   places: 5_000,
+  beds: 5_000,
   cultivars: 5_000,
   plantings: 5_000,
   observations: 100_000,
+  jobs: 100_000,
   weather: 200,
 } as const;
 

@@ -32,7 +32,7 @@ export { longestSeason } from './season-end.ts';
 export { openSite, type Site, type SiteOptions } from './site.ts';
 export { sowingFor } from './sowing-for.ts';
 export { type SpanPart, type SpanParts, spanParts } from './span-parts.ts';
-export { runPlan, summarise } from './summarise.ts';
+export { dateSpread, runPlan, summarise } from './summarise.ts';
 export type {
   ClassAnswer,
   DateSpread,

@@ -170,7 +170,8 @@ function hoursOn({ firstDay, sunUpH, photoperiodH }: DayTable, day: DayNumber) {
   return { sunUpH: sunUpH[day - firstDay], photoperiodH: photoperiodH[day - firstDay] };
 }
 
-function dateSpread(offsets: SeasonDay[], startDay: DayNumber, years: number): DateSpread {
+/** The spread of days counted from the start, over all seasons of an answer. */
+export function dateSpread(offsets: SeasonDay[], startDay: DayNumber, years: number): DateSpread {
   const after = spread(offsets);
   const date = (offset: SeasonDay): DayNumber => startDay + Math.round(offset);
   const days = after && { p10: date(after.p10), p50: date(after.p50), p90: date(after.p90) };

@@ -18,6 +18,30 @@ const whole = {
       terraces: 3,
     },
   ],
+  beds: [
+    {
+      id: 'long',
+      name: 'The long bed',
+      placeId: 'bank',
+      lengthM: 6,
+      widthM: 1.2,
+      soil: 'silt-loam',
+      sunHours: 9,
+      cover: null,
+      water: 'watered',
+      watering: 'drip',
+      flowLPerH: 40,
+      waterSaltDsPerM: 0.4,
+      fertility: 'ordinary',
+      compostKgPerM2: 4,
+      afterLegume: true,
+      soilPh: 6.5,
+      feedProduct: '10-4-8',
+      alliumYears: [2022, 2024],
+      whiteRot: false,
+      edgedBy: 'Ines Tarrant',
+    },
+  ],
   cultivars: [
     {
       id: 'tin',
@@ -34,6 +58,7 @@ const whole = {
       id: 'first',
       name: 'The long bed',
       placeId: 'bank',
+      bedId: 'long',
       cultivar: 'Ines’s Tin',
       class: null,
       packetHours: null,
@@ -44,6 +69,7 @@ const whole = {
       rowDistanceCm: 30,
       plantDistanceCm: 10,
       plants: 120,
+      plantsPerStation: 3,
       setSizeMm: null,
       setStore: null,
       cover: 'fleece',
@@ -73,6 +99,10 @@ const whole = {
       note: 'After rain.',
     },
     { id: 'o3', plantingId: 'first', date: '2027-08-20', lifted: true, weighedKg: 8.4, bulbCount: 110 },
+  ],
+  jobs: [
+    { id: 'j1', plantingId: 'first', job: 'feed-2', state: 'done', date: '2027-05-20', saidBy: 'Bram Okoro' },
+    { id: 'j2', plantingId: 'first', job: 'weed', state: 'put-off', date: '2027-05-20', until: '2027-05-27' },
   ],
   weather: [
     {

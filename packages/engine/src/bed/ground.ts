@@ -1,0 +1,11 @@
+/*
+ * What a grower may say of a bed beside its texture, as garden files, options and forms have it.
+ */
+
+/** How water comes to a bed. */
+export const wateringWays = ['can', 'hose', 'drip'] as const;
+export type WateringWay = (typeof wateringWays)[number];
+
+/** What a soil gives of nitrogen by itself. */
+export const fertilities = ['poor', 'ordinary', 'rich'] as const;
+export type Fertility = (typeof fertilities)[number];
