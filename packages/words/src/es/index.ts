@@ -1,4 +1,5 @@
 import { about } from './about.ts';
+import { alliums } from './alliums.ts';
 import { app } from './app.ts';
 import { appAbout } from './app-about.ts';
 import { appGarden } from './app-garden.ts';
@@ -35,6 +36,7 @@ import { wordList } from './word-list.ts';
 
 export const es = [
   about,
+  alliums,
   app,
   appAbout,
   appGarden,
