@@ -5,6 +5,9 @@ import type { SeasonAheadAsked } from '../worker/season-ahead.ts';
 import { practiceOf } from './place.ts';
 import { asked } from './route.ts';
 
+/** As many as are told of where nobody says how many. */
+export const usualPlants = 100;
+
 /** Distances asked for, and how many plants stand together; the usual where nothing is. */
 export const spacing: ReadonlySignal<Spacing> = computed(() => spacingAsked(asked.value));
 
