@@ -30,7 +30,7 @@ const levels: Record<string, string[][]> = {
     ['plant', 'bed'],
     ['season'],
     ['choice', 'garden'],
-    ['learn'],
+    ['learn', 'stand'],
     ['tend'],
     ['jobs'],
   ],

@@ -5,7 +5,7 @@ import { newId } from '../../packages/app/src/garden/new-id.ts';
 import { hostileText } from '../../packages/cli/test/fuzz/hostile.ts';
 import { attack } from './attack.ts';
 
-const lists = ['places', 'cultivars', 'plantings', 'observations', 'weather'] as const;
+const lists = ['places', 'beds', 'cultivars', 'plantings', 'observations', 'jobs', 'weather'] as const;
 
 const value = fc.oneof(
   { weight: 3, arbitrary: hostileText },
@@ -40,6 +40,12 @@ const fields = [
   'latitudeDeg',
   'longitudeDeg',
   'plants',
+  'bedId',
+  'plantsPerStation',
+  'lengthM',
+  'watering',
+  'alliumYears',
+  'whiteRot',
   'plantingId',
   'leavesGreen',
   'fedProduct',
@@ -57,6 +63,15 @@ const column = fc.oneof(
 const weather = fc
   .record({ firstDate: day, tempMinC: column, rainMm: column, solarMJ: column, sources: column, id })
   .map((found) => found as object);
+const job = fc
+  .tuple(
+    day,
+    fc.constantFrom('done', 'left-out', 'put-off', 'lost'),
+    fc.oneof(fc.constant('lift'), value),
+    day,
+    id,
+  )
+  .map(([date, state, work, until, own]) => ({ date, state, job: work, until, id: own }));
 const entry = fc.oneof(
   {
     weight: 6,
@@ -70,12 +85,14 @@ const document = fc.record(
   {
     schema: fc.oneof({ weight: 5, arbitrary: fc.constant('neckfall/garden@1') }, value),
     places: fc.oneof({ weight: 5, arbitrary: fc.array(entry, { maxLength: 6 }) }, value),
+    beds: fc.oneof({ weight: 5, arbitrary: fc.array(entry, { maxLength: 6 }) }, value),
     cultivars: fc.oneof({ weight: 5, arbitrary: fc.array(entry, { maxLength: 6 }) }, value),
     plantings: fc.oneof({ weight: 5, arbitrary: fc.array(entry, { maxLength: 6 }) }, value),
     observations: fc.oneof(
       { weight: 5, arbitrary: fc.array(fc.oneof(seen, entry), { maxLength: 6 }) },
       value,
     ),
+    jobs: fc.oneof({ weight: 5, arbitrary: fc.array(fc.oneof(job, entry), { maxLength: 6 }) }, value),
     weather: fc.oneof({ weight: 5, arbitrary: fc.array(fc.oneof(weather, entry), { maxLength: 4 }) }, value),
   },
   { requiredKeys: [] },

@@ -11,6 +11,7 @@ export * from './math/index.ts';
 export * from './plant/index.ts';
 export * from './season/index.ts';
 export * from './sky/index.ts';
+export * from './stand/index.ts';
 export * from './tend/index.ts';
 export * from './units/index.ts';
 export * from './weather/index.ts';

@@ -13,6 +13,7 @@ export type Quantity =
   | 'dayRain' // mm, the same
   | 'bulbLength' // mm
   | 'bulbMass' // g
+  | 'seedMass' // g
   | 'distance' // km
   | 'elevation' // m
   | 'wind' // m/s
@@ -47,6 +48,7 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     dayRain: { factor: 1, digits: 1, unit: 'millimeter' },
     bulbLength: { factor: 1, digits: 0, unit: 'millimeter' },
     bulbMass: { factor: 1, digits: 0, unit: 'gram' },
+    seedMass: { factor: 1, digits: 1, unit: 'gram' },
     distance: { factor: 1, digits: 0, unit: 'kilometer' },
     elevation: { factor: 1, digits: 0, unit: 'meter' },
     wind: { factor: 1, digits: 1, unit: 'meter-per-second' },
@@ -66,6 +68,7 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     dayRain: { factor: 1 / 25.4, digits: 2, unit: 'inch' },
     bulbLength: { factor: 1 / 25.4, digits: 1, unit: 'inch' },
     bulbMass: { factor: 1 / 28.349523125, digits: 1, unit: 'ounce' },
+    seedMass: { factor: 1 / 28.349523125, digits: 2, unit: 'ounce' },
     distance: { factor: 1 / 1.609344, digits: 0, unit: 'mile' },
     elevation: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
     wind: { factor: 3.6 / 1.609344, digits: 0, unit: 'mile-per-hour' },

@@ -36,6 +36,7 @@ test('every quantity can be told, alone and in a range', () => {
     dayRain: true,
     bulbLength: true,
     bulbMass: true,
+    seedMass: true,
     distance: true,
     elevation: true,
     wind: true,

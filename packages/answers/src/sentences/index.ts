@@ -1,3 +1,4 @@
+export { alliumSentence, alliumWarnings } from './allium-sentences.ts';
 export {
   districtAssumption,
   placeAssumptions,

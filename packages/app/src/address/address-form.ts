@@ -5,8 +5,10 @@ import {
   gardenRanges,
   parseDay,
   planFields,
+  type SeedAge,
   type SoilTexture,
   type StartMethod,
+  seedAges,
   startMethods,
 } from '@neckfall/engine';
 
@@ -42,6 +44,10 @@ export type Asked = {
   /** From row to row and from plant to plant in the row, cm. */
   rowDistance: number | null;
   plantDistance: number | null;
+  /** Plants that stand together at each distance. */
+  perStation: number | null;
+  /** How old the seed is. */
+  seedAge: SeedAge | null;
   /** How many plants are wanted. */
   plants: number | null;
   /** Size of sets, mm, and how they were stored. */
@@ -68,6 +74,8 @@ export type Asked = {
   beside: readonly { start: StartMethod; name: string }[] | null;
   /** Id of the planting of the kept garden that the page shows. */
   planting: string | null;
+  /** Id of the bed of the kept garden in which the crop lies. */
+  bed: string | null;
   /** The day to take for today, a day number; null: the machine's. */
   today: number | null;
 };
@@ -132,6 +140,14 @@ const text = (key: string): Form<string> => ({
   write: (value) => value,
 });
 
+/** As it is kept: two ids may differ in what no eye sees. */
+const id = (key: string): Form<string> => ({
+  key,
+  expects: 'text',
+  read: (raw) => (raw === '' || raw.length > longestId || /\p{Cs}/u.test(raw) ? undefined : raw),
+  write: (value) => value,
+});
+
 /** 1950-01-01 and 2090-12-31: the years the command line takes for today. */
 const firstDay = -7305;
 const lastDay = 44_194;
@@ -165,6 +181,8 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
   plantOut: day('plant-out'),
   rowDistance: number('row-cm', ...gardenRanges.rowDistanceCm, 1),
   plantDistance: number('plant-cm', ...gardenRanges.plantDistanceCm, 1),
+  perStation: number('clump', ...gardenRanges.plantsPerStation, 1),
+  seedAge: word('seed-age', seedAges),
   plants: number('plants', ...gardenRanges.plants),
   setSize: number(planFields.setSizeMm.name, ...planFields.setSizeMm.range, 1),
   setStore: word(planFields.setStore.name, ['warm']),
@@ -201,13 +219,8 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
     },
     write: (onions) => onions.map(({ start, name }) => `${start}~${name}`).join(','),
   },
-  planting: {
-    key: 'planting',
-    expects: 'text',
-    // as it is kept: two ids may differ in what no eye sees
-    read: (raw) => (raw === '' || raw.length > longestId || /\p{Cs}/u.test(raw) ? undefined : raw),
-    write: (id) => id,
-  },
+  planting: id('planting'),
+  bed: id('bed'),
   today: day('today'),
 };
 

@@ -1,25 +1,36 @@
 import { units } from '../state/settings.ts';
 import { NumberField } from './NumberField.tsx';
 
-export type Measure = 'cm' | 'mm' | 'celsius' | 'litres' | 'g' | 'kg';
+export type Measure = 'm' | 'cm' | 'mm' | 'celsius' | 'litres' | 'g' | 'kg' | 'kgPerM2';
 
 type Unit = { factor: number; offset: number; digits: number };
 
 /**
- * American units by what is measured: times the factor, plus the offset, to so many digits. Exact by definition: inch
- * 2.54 cm, US gallon 3.785411784 l, ounce 28.349523125 g, pound 0.45359237 kg.
+ * American units by what is measured: times the factor, plus the offset, to so many digits. Exact by definition: foot
+ * 0.3048 m, inch 2.54 cm, US gallon 3.785411784 l, ounce 28.349523125 g, pound 0.45359237 kg.
  */
 const american: Readonly<Record<Measure, Unit>> = {
+  m: { factor: 1 / 0.3048, offset: 0, digits: 1 },
   cm: { factor: 1 / 2.54, offset: 0, digits: 1 },
   mm: { factor: 1 / 25.4, offset: 0, digits: 2 },
   celsius: { factor: 1.8, offset: 32, digits: 1 },
   litres: { factor: 1 / 3.785411784, offset: 0, digits: 1 },
   g: { factor: 1 / 28.349523125, offset: 0, digits: 1 },
   kg: { factor: 1 / 0.45359237, offset: 0, digits: 2 },
+  kgPerM2: { factor: 0.3048 ** 2 / 0.45359237, offset: 0, digits: 2 },
 };
 
 /** Digits kept and shown of our own units. */
-const ownDigits: Readonly<Record<Measure, number>> = { cm: 1, mm: 1, celsius: 1, litres: 1, g: 1, kg: 3 };
+const ownDigits: Readonly<Record<Measure, number>> = {
+  m: 2,
+  cm: 1,
+  mm: 1,
+  celsius: 1,
+  litres: 1,
+  g: 1,
+  kg: 3,
+  kgPerM2: 2,
+};
 
 /** A measure in the reader's units, and back within its range. */
 export function inUnits(measure: Measure, [min, max]: readonly [min: number, max: number]) {
@@ -47,10 +58,11 @@ type Props = {
   value: number | null;
   range: readonly [number, number];
   onValue: (value: number | null) => void;
+  onTyped?: (value: number | null) => void;
 };
 
 /** A number in the reader's units. */
-export function MeasureField({ label, hint, measure, value, range, onValue }: Props) {
+export function MeasureField({ label, hint, measure, value, range, onValue, onTyped }: Props) {
   const { shown, own, ...scale } = inUnits(measure, range);
   return (
     <NumberField
@@ -59,6 +71,7 @@ export function MeasureField({ label, hint, measure, value, range, onValue }: Pr
       {...scale}
       value={shown(value)}
       onValue={(given) => onValue(own(given))}
+      onTyped={(given) => onTyped?.(own(given))}
     />
   );
 }

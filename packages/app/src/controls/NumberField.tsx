@@ -10,10 +10,12 @@ type Props = {
   max: number;
   digits?: number;
   onValue: (value: number | null) => void;
+  /** The same while it is typed: each value that would be taken. */
+  onTyped?: (value: number | null) => void;
 };
 
 /** A number that may be left empty; taken when the field is left, refused in words. */
-export function NumberField({ label, hint, value, min, max, digits = 0, onValue }: Props) {
+export function NumberField({ label, hint, value, min, max, digits = 0, onValue, onTyped }: Props) {
   const { say } = voice.value;
   const id = useId();
   const shown = value === null ? '' : String(Number(value.toFixed(digits)));
@@ -21,12 +23,23 @@ export function NumberField({ label, hint, value, min, max, digits = 0, onValue 
   const [bad, setBad] = useState<string | null>(null);
   useEffect(() => setText(shown), [shown]);
 
-  function take(): void {
+  function read(text: string) {
     const typed = text.trim();
     const number = typed === '' ? null : readNumber(typed);
     const isBad = typed !== '' && (number === null || number < min || number > max);
+    return { typed, number, isBad };
+  }
+
+  function take(): void {
+    const { typed, number, isBad } = read(text);
     setBad(isBad ? typed : null);
     if (!isBad && typed !== shown) onValue(number);
+  }
+
+  function type(text: string): void {
+    setText(text);
+    const { number, isBad } = read(text);
+    if (!isBad) onTyped?.(number);
   }
 
   return (
@@ -40,7 +53,7 @@ export function NumberField({ label, hint, value, min, max, digits = 0, onValue 
         value={text}
         aria-invalid={bad !== null}
         aria-describedby={`${id}-hint`}
-        onInput={(event) => setText(event.currentTarget.value)}
+        onInput={(event) => type(event.currentTarget.value)}
         onChange={take}
       />
       <p

@@ -5,12 +5,13 @@ import { voice } from '../state/settings.ts';
 
 /**
  * Copies the link of an answer with all of the plan that is `shown` by it, so that it opens to the same one on any day; but
- * not the day it was looked at, nor the planting it is kept as here, since what is kept here is kept nowhere else.
+ * not the day it was looked at, nor the planting and the bed it is kept as here, since what is kept here is kept nowhere else.
  */
 export function ShareLink({ shown }: { shown: Partial<Asked> }) {
   const { say } = voice.value;
   const { page } = address.value;
-  const link = new URL(hrefTo(page, { ...shown, today: null, planting: null }), location.href).href;
+  const link = new URL(hrefTo(page, { ...shown, today: null, planting: null, bed: null }), location.href)
+    .href;
   const [told, tell] = useState<{ link: string; by: 'copied' | 'by-hand' } | null>(null);
   const copy = () =>
     (navigator.clipboard ? navigator.clipboard.writeText(link) : Promise.reject()).then(

@@ -16,6 +16,9 @@ const stepCodes = [
   'weather-kept',
   'weather-removed',
   'learnt',
+  'bed-added',
+  'bed-changed',
+  'bed-removed',
   'forgotten',
 ] as const;
 

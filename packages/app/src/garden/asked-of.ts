@@ -4,6 +4,7 @@ import {
   type GardenPlace,
   type GardenPlanting,
   parseDay,
+  planDefaults,
   plantingInBed,
 } from '@neckfall/engine';
 import { writeAddress } from '../address/address.ts';
@@ -15,13 +16,14 @@ import { askedOfOwn, ownOnion } from './own-onion.ts';
 export function askedOf(garden: Garden, kept: GardenPlanting): Partial<Asked> {
   const planting = plantingInBed(garden, kept);
   const place = garden.places.find(({ id }) => id === planting.placeId);
-  const sunHours = bedOf(garden, planting)?.sunHours;
+  const bed = bedOf(garden, planting);
   const own = ownOnion(garden, planting);
   const { cover, water, setStore } = planting;
   return {
     planting: idInAddress(planting.id),
     ...(place && askedOfPlace(place)),
-    ...(place && sunHours != null && { sun: sunHours }),
+    ...(place && bed && bed.sunHours !== null && { sun: bed.sunHours }),
+    bed: bed && idInAddress(bed.id),
     cultivar: planting.cultivar === null ? null : nameInAddress(planting.cultivar),
     // a packet said of the planting itself comes before that of its onion
     ...(own && !saysPacket(planting)
@@ -32,12 +34,14 @@ export function askedOf(garden: Garden, kept: GardenPlanting): Partial<Asked> {
     plantOut: dayOf(planting.plantOutDate),
     rowDistance: planting.rowDistanceCm,
     plantDistance: planting.plantDistanceCm,
+    perStation: planting.plantsPerStation,
     plants: planting.plants,
     setSize: planting.setSizeMm,
     setStore: setStore === 'warm' ? setStore : null,
     cover: cover === 'none' ? null : cover,
     water: water === 'rain' ? water : null,
-    soil: planting.soil,
+    // a planting may have to say the usual where its bed says otherwise
+    soil: bed && planting.soil === planDefaults.soil ? null : planting.soil,
     nurseryTemp: planting.nurseryTempC,
     lampHours: planting.lampHours,
   };

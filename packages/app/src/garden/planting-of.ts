@@ -1,12 +1,15 @@
 import {
   formatDay,
   type Garden,
+  type GardenBed,
   type GardenPlace,
   type GardenPlanting,
   type PlanForm,
 } from '@neckfall/engine';
 import type { Asked } from '../address/address-form.ts';
 import { nameInAddress } from '../address/address-form.ts';
+import { bedAsked, besideBed } from './bed-asked.ts';
+import { isAt, isNear } from './near.ts';
 import { newId } from './new-id.ts';
 import { findOwn } from './own-onion.ts';
 
@@ -30,6 +33,7 @@ export function withPlan(
   shown: PlanToSave,
 ): { garden: Garden; plantingId: string } {
   const { place, places } = placeAsked(garden, shown.asked, shown.placeName);
+  const bed = bedAsked(garden, shown.asked);
   const before = garden.plantings.find(({ id }) => id === inPlaceOf);
   const id = before?.id ?? newId();
   // unknown fields of the planting stay, and the names its grower gave
@@ -40,8 +44,7 @@ export function withPlan(
       name: before?.name ?? shown.name,
       placeId: place.id,
       learntFrom: before?.learntFrom ?? null,
-      bedId: before?.bedId ?? null,
-      plantsPerStation: before?.plantsPerStation ?? null,
+      bed,
     }),
     ...ownOnionOf(garden, before, shown.asked),
   };
@@ -57,8 +60,12 @@ export function placeAsked(
   asked: Asked,
   name: string,
 ): { place: GardenPlace; places: GardenPlace[] } {
-  const { at, elevation, sun, hollow } = asked;
-  const known = garden.places.find(
+  const { at, elevation, hollow } = asked;
+  const bed = bedAsked(garden, asked);
+  const ofBed = bed && garden.places.find(({ id }) => id === bed.placeId);
+  // the sun of a bed is no other place
+  const sun = bed && bed.sunHours !== null ? (ofBed?.sunHours ?? null) : asked.sun;
+  const known = [...(ofBed ? [ofBed] : []), ...garden.places].find(
     (place) =>
       isAt(place, at) &&
       isNear(place.elevationM, elevation, 1) &&
@@ -77,21 +84,6 @@ export function placeAsked(
     frostHollow: hollow,
   };
   return { place, places: [...garden.places, place] };
-}
-
-/** Whether a place of a garden is the point of an address. */
-function isAt(place: GardenPlace, at: Asked['at']): boolean {
-  return (
-    isNear(place.latitudeDeg, at?.latitudeDeg ?? 0, nearDeg) &&
-    isNear(place.longitudeDeg, at?.longitudeDeg ?? 0, nearDeg)
-  );
-}
-
-/** Addresses hold four decimals of a degree. */
-const nearDeg = 0.0001;
-
-function isNear(a: number | null, b: number | null, within: number): boolean {
-  return a === null || b === null ? a === b : Math.abs(a - b) <= within;
 }
 
 /** An onion of the grower's own goes through the address with its packet: where both are its own, its name says all. */
@@ -113,11 +105,15 @@ function ownOnionOf(
 
 function plantingOf(
   { asked, plan, class: taken }: PlanToSave,
-  names: Pick<GardenPlanting, 'id' | 'name' | 'placeId' | 'learntFrom' | 'bedId' | 'plantsPerStation'>,
+  {
+    bed,
+    ...names
+  }: Pick<GardenPlanting, 'id' | 'name' | 'placeId' | 'learntFrom'> & { bed: GardenBed | null },
 ): GardenPlanting {
   const { start, startDay, plantOutDay } = plan;
   return {
     ...names,
+    bedId: bed?.id ?? null,
     cultivar: asked.cultivar,
     class: asked.class ?? (asked.cultivar === null && asked.packetHours === null ? taken : null),
     packetHours: asked.packetHours,
@@ -128,11 +124,10 @@ function plantingOf(
     rowDistanceCm: asked.rowDistance,
     plantDistanceCm: asked.plantDistance,
     plants: asked.plants,
+    plantsPerStation: asked.perStation,
     setSizeMm: asked.setSize,
     setStore: asked.setStore,
-    cover: asked.cover,
-    water: asked.water,
-    soil: asked.soil,
+    ...besideBed(asked, bed),
     nurseryTempC: asked.nurseryTemp,
     lampHours: asked.lampHours,
   };

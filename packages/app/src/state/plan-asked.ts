@@ -1,22 +1,23 @@
-import { planDefaults } from '@neckfall/engine';
+import { densityOf, planDefaults, type Spacing, spacingOf } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { Asked } from '../address/address-form.ts';
 import type { SeasonAheadAsked } from '../worker/season-ahead.ts';
 import { practiceOf } from './place.ts';
 import { asked } from './route.ts';
 
-/** Usual distances, cm: together the usual 40 plants a square metre (common practice, no source). */
-export const usualSpacing = { rowCm: 25, plantCm: 10 } as const;
+/** As many as are told of where nobody says how many. */
+export const usualPlants = 100;
 
-type Spacing = { rowCm: number; plantCm: number };
+/** Distances asked for, and how many plants stand together; the usual where nothing is. */
+export const spacing: ReadonlySignal<Spacing> = computed(() => spacingAsked(asked.value));
 
-export const spacing: ReadonlySignal<Spacing> = computed(() => spacingOf(asked.value));
-
-function spacingOf({ rowDistance, plantDistance }: Asked): Spacing {
-  return { rowCm: rowDistance ?? usualSpacing.rowCm, plantCm: plantDistance ?? usualSpacing.plantCm };
+function spacingAsked({ rowDistance, plantDistance, perStation }: Asked): Spacing {
+  return spacingOf({
+    rowDistanceCm: rowDistance,
+    plantDistanceCm: plantDistance,
+    plantsPerStation: perStation,
+  });
 }
-
-const cm2PerM2 = 10_000;
 
 type Options = SeasonAheadAsked['options'];
 
@@ -24,13 +25,11 @@ type Options = SeasonAheadAsked['options'];
 export const planOptions: ReadonlySignal<Options> = computed(() => optionsOf(asked.value));
 
 export function optionsOf(asked: Asked): Options {
-  const { plantOut, rowDistance, plantDistance, setSize, setStore, nurseryTemp, lampHours } = asked;
-  const { rowCm, plantCm } = spacingOf(asked);
-  const isUsual = rowDistance === null && plantDistance === null;
+  const { plantOut, setSize, setStore, nurseryTemp, lampHours } = asked;
   return {
     ...practiceOf(asked),
     plantOutDay: plantOut,
-    densityPerM2: isUsual ? planDefaults.densityPerM2 : cm2PerM2 / (rowCm * plantCm),
+    densityPerM2: densityOf(spacingAsked(asked)),
     setSizeMm: setSize ?? planDefaults.setSizeMm,
     setStore: setStore ?? planDefaults.setStore,
     nurseryTempC: nurseryTemp,

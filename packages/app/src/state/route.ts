@@ -43,7 +43,10 @@ export function go(
 
 /** Another place: what was chosen for the last one (dates, elevation) does not go with it. */
 export function goToPlace(place: Pick<Asked, 'at' | 'name' | 'elevation'>): void {
-  go({ ...place, date: null, plantOut: null, planting: null }, { to: isAboutPlace() ? page.value : 'where' });
+  go(
+    { ...place, date: null, plantOut: null, planting: null, bed: null },
+    { to: isAboutPlace() ? page.value : 'where' },
+  );
 }
 
 /** Whether the page open speaks of a place, and goes on with another. */

@@ -1,4 +1,4 @@
-import { dayLengthClasses, gardenRanges, soilTextures, startMethods } from '@neckfall/engine';
+import { dayLengthClasses, gardenRanges, seedAges, soilTextures, startMethods } from '@neckfall/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { nothingAsked, pageNames, readAddress, writeAddress } from '../../src/address/address.ts';
@@ -35,6 +35,8 @@ const asked: fc.Arbitrary<Asked> = fc.record({
   plantOut: optional(day),
   rowDistance: optional(fc.integer({ min: 100, max: 600 }).map((mm) => mm / 10)),
   plantDistance: optional(fc.integer({ min: 25, max: 300 }).map((mm) => mm / 10)),
+  perStation: optional(fc.integer({ min: 10, max: 120 }).map((tenths) => tenths / 10)),
+  seedAge: optional(fc.constantFrom(...seedAges)),
   plants: optional(fc.integer({ min: 1, max: 1_000_000 })),
   setSize: optional(fc.integer({ min: 50, max: 400 }).map((tenths) => tenths / 10)),
   setStore: optional(fc.constant('warm' as const)),
@@ -55,6 +57,7 @@ const asked: fc.Arbitrary<Asked> = fc.record({
   mild: optional(fc.constant(true as const)),
   packet: optional(fc.constant(true as const)),
   planting: optional(fc.string({ minLength: 1, maxLength: 300, unit: 'grapheme' })),
+  bed: optional(fc.string({ minLength: 1, maxLength: 300, unit: 'grapheme' })),
   beside: optional(
     fc.array(
       fc.record({

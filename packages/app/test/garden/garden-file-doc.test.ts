@@ -22,7 +22,7 @@ test('the example of docs/garden-file.md is a garden without fault', () => {
   validate(garden);
   expect(validate.errors).toBeNull();
   expect(validate(JSON.parse(example.replace('"long"', '"lang"')))).toBe(false);
-  for (const list of ['places', 'cultivars', 'plantings', 'observations'] as const)
+  for (const list of ['places', 'beds', 'cultivars', 'plantings', 'observations', 'jobs'] as const)
     expect(garden[list]).toHaveLength(1);
 });
 
@@ -31,12 +31,16 @@ test('docs/garden-file.md tells every field of an observation and of weather, an
   for (const most of Object.values(gardenEntries)) expect(text).toContain(most.toLocaleString('en'));
 });
 
-test('docs/garden-file.md tells every field of a planting', () => {
-  const { plantings } = restoreGarden({
+test('docs/garden-file.md tells every field of a planting, of a bed and of a mark of work', () => {
+  const bare = [{ name: 'something' }];
+  const job = { job: 'weed', state: 'put-off', date: '2027-05-20', until: '2027-05-27' };
+  const { plantings, beds, jobs } = restoreGarden({
     schema: gardenSchemaName,
-    plantings: [{ name: 'something' }],
+    plantings: bare,
+    beds: bare,
+    jobs: [job],
   }).garden;
-  const fields = Object.keys(plantings[0]);
-  expect(fields.length).toBeGreaterThan(15);
+  const fields = [...Object.keys(plantings[0]), ...Object.keys(beds[0]), ...Object.keys(jobs[0])];
+  expect(fields.length).toBeGreaterThan(45);
   for (const field of fields) expect(text).toContain(`\`${field}\``);
 });

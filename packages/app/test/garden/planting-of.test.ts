@@ -38,6 +38,7 @@ const asked: fc.Arbitrary<Asked> = fc
     plantOut: optional(day),
     rowDistance: optional(fc.integer({ min: 10, max: 60 })),
     plantDistance: optional(fc.integer({ min: 3, max: 30 })),
+    perStation: optional(fc.integer({ min: 1, max: 12 })),
     plants: optional(fc.integer({ min: 1, max: 9999 })),
     setSize: optional(fc.integer({ min: 5, max: 40 })),
     setStore: optional(fc.constant('warm' as const)),

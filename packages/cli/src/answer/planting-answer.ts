@@ -1,4 +1,6 @@
+import { alliumWarnings } from '@neckfall/answers';
 import {
+  alliumsBefore,
   type Belief,
   beliefSite,
   believedOf,
@@ -78,6 +80,7 @@ export function underWay(path: string | undefined, raw: RawSeason & RawPlantingO
   const own = grownAs(asked.planting, asked.path, ground.options, speaker);
   const isStarted = own.grown.startDay <= ground.options.today;
   const frame = isStarted ? ground.met() : ground.usual();
+  frame.warnings.push(...alliumWarnings(alliumsBefore(asked.file.garden, asked.planting), speaker));
   return { ...own, asked, frame, believed, learnt: learn(asked, asked.planting, own, frame, believed) };
 }
 

@@ -1,9 +1,11 @@
 import {
   bedOf,
+  densityOf,
   type GardenBed,
   type GardenPlace,
   type GardenPlanting,
   plantingInBed,
+  spacingOf,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { type GardenFile, readGardenFile } from '../files/garden-file.ts';
@@ -96,17 +98,10 @@ export function isGrowable(planting: GardenPlanting): boolean {
   return missingOf(planting) === null;
 }
 
-const cm2PerM2 = 10_000;
-/** Usual distances; together the usual 40 plants a square metre (common practice, no source). */
-const usualCm = { row: 25, plant: 10 } as const;
-
 /** A planting as the options that would say the same; its days apart. */
 export function rawOfPlanting(planting: GardenPlanting): RawPlanOptions {
-  const { cultivar, start, rowDistanceCm, plantDistanceCm } = planting;
+  const { cultivar, start } = planting;
   const saysPacket = planting.class !== null || planting.packetHours !== null || planting.packetDays !== null;
-  const isUsual = rowDistanceCm === null && plantDistanceCm === null && planting.plantsPerStation === null;
-  const stationCm2 = (rowDistanceCm ?? usualCm.row) * (plantDistanceCm ?? usualCm.plant);
-  const density = ((planting.plantsPerStation ?? 1) * cm2PerM2) / stationCm2;
   const said = {
     // a packet said of the planting itself comes before that of its onion
     ...(cultivar !== null && !saysPacket
@@ -117,7 +112,7 @@ export function rawOfPlanting(planting: GardenPlanting): RawPlanOptions {
           packetDays: planting.packetDays,
         }),
     start,
-    density: isUsual ? null : Math.min(400, Math.max(5, density)),
+    density: densityOf(spacingOf(planting)),
     setSize: planting.setSizeMm,
     setStore: planting.setStore,
     cover: planting.cover,

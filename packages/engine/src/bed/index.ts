@@ -27,3 +27,12 @@ export {
   totalAvailableMm,
   waterStress,
 } from './soil-water.ts';
+export {
+  type FullBed,
+  fillBed,
+  plantsPerM2,
+  type Spacing,
+  type Stand,
+  standOf,
+  usualSpacing,
+} from './spacing.ts';

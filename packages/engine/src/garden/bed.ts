@@ -88,7 +88,10 @@ function yearsOf(found: Unknown, path: string, tell: Tell): number[] {
 }
 
 /** The bed of a garden that a planting lies in; null where it names none that is there. */
-export function bedOf(garden: Pick<Garden, 'beds'>, { bedId }: GardenPlanting): GardenBed | null {
+export function bedOf(
+  garden: Pick<Garden, 'beds'>,
+  { bedId }: Pick<GardenPlanting, 'bedId'>,
+): GardenBed | null {
   return (bedId !== null && garden.beds.find(({ id }) => id === bedId)) || null;
 }
 

@@ -36,5 +36,6 @@ export { type OddCode, type OddValue, odd } from './odd.ts';
 export type { GardenPlanting } from './planting.ts';
 export { type RestoredGarden, restoreGarden } from './restore-garden.ts';
 export type { GardenChange } from './restoring.ts';
+export { type AlliumsBefore, alliumBreakYears, alliumsBefore } from './rotation.ts';
 export { weatherMet, weatherNear } from './weather-met.ts';
 export { gardenWeatherOf, recordOfGarden } from './weather-record.ts';

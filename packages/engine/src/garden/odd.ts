@@ -1,3 +1,4 @@
+import { standOf } from '../bed/index.ts';
 import { type DayNumber, parseDay } from '../calendar/index.ts';
 import type { Observation } from './observation.ts';
 import type { GardenPlanting } from './planting.ts';
@@ -128,11 +129,11 @@ function oddCounts(
 /** Water of the whole day, and a feed, over the ground that the planting covers. */
 function oddGifts(
   observation: Observation,
-  { plants, rowDistanceCm, plantDistanceCm }: GardenPlanting,
+  { plants, rowDistanceCm: rowCm, plantDistanceCm: plantCm, plantsPerStation }: GardenPlanting,
   others: readonly Observation[],
 ): OddValue[] {
-  if (plants === null || rowDistanceCm === null || plantDistanceCm === null) return [];
-  const areaM2 = (plants * rowDistanceCm * plantDistanceCm) / 10_000;
+  if (plants === null || rowCm === null || plantCm === null) return [];
+  const { areaM2 } = standOf(plants, { rowCm, plantCm, perStation: plantsPerStation ?? 1 });
   const { wateredLitres, fedG: grams = 0 } = observation;
   const sameDay = others.filter((other) => other.id !== observation.id && other.date === observation.date);
   const litres =

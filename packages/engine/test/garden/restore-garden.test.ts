@@ -132,8 +132,10 @@ test('restoring again changes nothing more', () => {
         fc.record({
           schema: fc.constant(gardenSchemaName),
           places: fc.jsonValue(),
+          beds: fc.jsonValue(),
           cultivars: fc.jsonValue(),
           plantings: fc.jsonValue(),
+          jobs: fc.jsonValue(),
         }),
         fc.record({
           cultivars: fc.array(

@@ -109,7 +109,6 @@ export const appSeason = {
   'app.season.yield.row.hint': 'At {distance} from plant to plant.',
   'app.season.yield.is':
     '{plants} plants take {row} of row, on {area} of bed: {middle} of onions worth keeping in a middling year, {range} in 8 years of 10.',
-  'app.season.yield.seed': 'For so many to stand, sow about {seeds} seeds and thin.',
   'app.season.yield.none': 'No crop worth keeping is likely from these.',
   'app.season.days.open': 'Day by day, in a middling year ({count} days)',
   'app.season.onward.when': 'When: other days',

@@ -1,4 +1,5 @@
 import { about } from './about.ts';
+import { alliums } from './alliums.ts';
 import { app } from './app.ts';
 import { appAbout } from './app-about.ts';
 import { appGarden } from './app-garden.ts';
@@ -32,6 +33,7 @@ import { wordList } from './word-list.ts';
 /** Kept apart, as putting a thousand messages into one object takes a phone longer than any sentence is worth. */
 export const en = [
   about,
+  alliums,
   app,
   appAbout,
   appGarden,

@@ -118,7 +118,6 @@ export const appSeason = {
   'app.season.yield.row.hint': 'A {distance} de planta a planta.',
   'app.season.yield.is':
     '{plants} plantas ocupan {row} de hilera, en {area} de bancal: {middle} de cebollas que vale la pena guardar en un año medio, {range} en 8 de cada 10 años.',
-  'app.season.yield.seed': 'Para que queden tantas en pie, siembra unas {seeds} semillas y aclara.',
   'app.season.yield.none': 'De estas no es probable una cosecha que valga la pena guardar.',
   'app.season.days.open': 'Día a día, en un año medio ({count} días)',
   'app.season.onward.when': 'Cuándo: otros días',

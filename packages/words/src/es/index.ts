@@ -1,4 +1,5 @@
 import { about } from './about.ts';
+import { alliums } from './alliums.ts';
 import { app } from './app.ts';
 import { appAbout } from './app-about.ts';
 import { appGarden } from './app-garden.ts';
@@ -8,6 +9,7 @@ import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
 import { appWhich } from './app-which.ts';
+import { beds } from './beds.ts';
 import { catalogue } from './catalogue.ts';
 import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
@@ -27,6 +29,7 @@ import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
 import { reasons } from './reasons.ts';
 import { season } from './season.ts';
+import { spacing } from './spacing.ts';
 import { terms } from './terms.ts';
 import { when } from './when.ts';
 import { where } from './where.ts';
@@ -35,6 +38,7 @@ import { wordList } from './word-list.ts';
 
 export const es = [
   about,
+  alliums,
   app,
   appAbout,
   appGarden,
@@ -46,6 +50,7 @@ export const es = [
   appWhich,
   ask,
   batch,
+  beds,
   catalogue,
   completion,
   dates,
@@ -61,6 +66,7 @@ export const es = [
   reasons,
   record,
   season,
+  spacing,
   terms,
   weather,
   weatherFiles,

@@ -1,4 +1,4 @@
-import type { Garden } from '@neckfall/engine';
+import { emptyGarden, type Garden } from '@neckfall/engine';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { Mended, OpenedFile } from '../../controls/OpenedFile.tsx';
 import { OpenGarden } from '../../controls/OpenGarden.tsx';
@@ -34,7 +34,7 @@ export function GardenPage() {
           <Mended changes={mended} />
         </div>
       )}
-      {garden && <Plans garden={garden} />}
+      <Plans garden={garden ?? emptyGarden()} />
       {garden && garden.cultivars.length > 0 && <OwnOnions own={garden.cultivars} />}
       <section aria-labelledby="as-file">
         <h2 id="as-file">{say('app.garden.file')}</h2>

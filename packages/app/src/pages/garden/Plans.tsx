@@ -5,26 +5,32 @@ import { nothingAsked, writeAddress } from '../../address/address.ts';
 import { askedOf, askedOfPlace } from '../../garden/asked-of.ts';
 import { byPlace } from '../../garden/by-place.ts';
 import { type KeptSeen, type KeptWeather, seenByPlanting, weatherByPlace } from '../../garden/kept-of.ts';
+import { isAt } from '../../garden/near.ts';
 import { changeGarden } from '../../state/garden.ts';
+import { placeName } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
+import { Beds } from './Beds.tsx';
 
 /** All plans, under the place where they grow; each leads to its season. */
 export function Plans({ garden }: { garden: Garden }) {
   const { say } = voice.value;
   const list = useRef<HTMLDivElement>(null);
-  const { placed, lost } = byPlace(garden);
+  const { at } = asked.value;
+  const { placed, lost } = byPlace(garden, at);
+  const isElsewhere = at !== null && !garden.places.some((place) => isAt(place, at));
   const seen = useMemo(() => seenByPlanting(garden.observations), [garden.observations]);
   const weather = useMemo(() => weatherByPlace(garden.weather), [garden.weather]);
 
   async function remove({ id, name }: GardenPlanting): Promise<void> {
-    // what was seen of it goes along, and comes back with it
+    // what was seen of it and done to it goes along, and comes back with it
     await changeGarden({ code: 'removed', name }, (now) =>
       now
         ? {
             ...now,
             plantings: now.plantings.filter((planting) => planting.id !== id),
             observations: now.observations.filter(({ plantingId }) => plantingId !== id),
+            jobs: now.jobs.filter(({ plantingId }) => plantingId !== id),
           }
         : now,
     );
@@ -53,18 +59,30 @@ export function Plans({ garden }: { garden: Garden }) {
 
   return (
     <div ref={list} tabIndex={-1}>
-      {placed.map(({ place, plantings }) => (
+      {placed.map(({ place, plantings, beds }) => (
         <section key={place.id}>
           <h2>{shown(place.name)}</h2>
           <Weather of={weather.get(place.id)} at={place} />
           {plantings.length > 0 && listOf(plantings, [place])}
+          <Beds garden={garden} beds={beds} place={place} />
         </section>
       ))}
-      {lost.length > 0 && (
+      {isElsewhere && (
+        <section>
+          <h2>{shown(asked.value.name ?? placeName.value)}</h2>
+          <Beds garden={garden} beds={[]} place={null} />
+        </section>
+      )}
+      {(lost.plantings.length > 0 || lost.beds.length > 0) && (
         <section>
           <h2>{say('app.garden.no-place')}</h2>
-          <p>{say('app.garden.no-place.how')}</p>
-          {listOf(lost, [])}
+          {lost.plantings.length > 0 && (
+            <>
+              <p>{say('app.garden.no-place.how')}</p>
+              {listOf(lost.plantings, [])}
+            </>
+          )}
+          {lost.beds.length > 0 && <Beds garden={garden} beds={lost.beds} place="lost" />}
         </section>
       )}
     </div>

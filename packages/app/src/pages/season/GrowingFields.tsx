@@ -4,33 +4,14 @@ import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { MeasureField } from '../../controls/MeasureField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
 import { SetFields } from '../../controls/SetFields.tsx';
-import { spacing, usualSpacing } from '../../state/plan-asked.ts';
 import { asked, go } from '../../state/route.ts';
 import { units, voice } from '../../state/settings.ts';
 
-/** How it is grown: spacing, sets, nursery, cover, water. What is usual stays out of the address. */
+/** How it is grown: sets, nursery, cover, water. What is usual stays out of the address. */
 export function GrowingFields({ plan }: { plan: Plan }) {
-  const { say, quantity } = voice.value;
-  const { rowCm, plantCm } = spacing.value;
-  const unit = units.value === 'us' ? 'inch' : 'cm';
+  const { say } = voice.value;
   return (
     <>
-      <MeasureField
-        label={say('app.season.rows', { unit })}
-        hint={say('app.season.rows.hint', { density: quantity('density', plan.densityPerM2) })}
-        measure="cm"
-        value={rowCm}
-        range={gardenRanges.rowDistanceCm}
-        onValue={(value) => change({ rowDistance: value === usualSpacing.rowCm ? null : value })}
-      />
-      <MeasureField
-        label={say('app.season.apart', { unit })}
-        hint={say('app.season.apart.hint')}
-        measure="cm"
-        value={plantCm}
-        range={gardenRanges.plantDistanceCm}
-        onValue={(value) => change({ plantDistance: value === usualSpacing.plantCm ? null : value })}
-      />
       {plan.start === 'sets' && <SetFields setSizeMm={plan.setSizeMm} setStore={plan.setStore} />}
       {plan.start === 'raised-seedlings' && <NurseryFields plan={plan} />}
       <ChoiceField

@@ -4,8 +4,11 @@ import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
+import { BedField } from './BedField.tsx';
 import { GrowingFields } from './GrowingFields.tsx';
+import { InBed } from './InBed.tsx';
 import { OnionFields } from './OnionFields.tsx';
+import { Spacing } from './Spacing.tsx';
 
 /** The plan in a line, and folded under it all that can be said of it. */
 export function PlanForm({ summary }: { summary: SeasonSummary }) {
@@ -25,6 +28,7 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
           {note}
         </p>
       ))}
+      <InBed summary={summary} />
       <p class="print-only">
         {line} {say('app.season.printed', { date: dayWithYear(today.value) })}
       </p>
@@ -35,6 +39,8 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
         {isOpen && (
           <form class="form" onSubmit={(event) => event.preventDefault()}>
             <OnionFields plan={plan} />
+            <BedField />
+            <Spacing summary={summary} />
             <GrowingFields plan={plan} />
           </form>
         )}

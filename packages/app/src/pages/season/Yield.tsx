@@ -1,29 +1,31 @@
-import { feetToMetres, gardenRanges, metresToFeet, type SeasonSummary, startWays } from '@neckfall/engine';
+import { feetToMetres, gardenRanges, metresToFeet, type SeasonSummary, standOf } from '@neckfall/engine';
 import { Fold } from '../../controls/Fold.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
-import { spacing } from '../../state/plan-asked.ts';
+import { spacing, usualPlants } from '../../state/plan-asked.ts';
 import { asked, go } from '../../state/route.ts';
 import { units, voice } from '../../state/settings.ts';
+import { neededWords } from './needed-words.ts';
 
-const usualPlants = 100;
 const [fewest, most] = gardenRanges.plants;
 
 /** What so many plants, or so long a row, give. */
 export function Yield({ summary }: { summary: SeasonSummary }) {
   const { say, number, quantity, quantityRange } = voice.value;
-  const { plan, marketableKgM2, emergedShare } = summary;
-  const { plantCm } = spacing.value;
+  const { plantCm, perStation } = spacing.value;
   const plants = asked.value.plants ?? usualPlants;
-  const areaM2 = plants / plan.densityPerM2;
-  const rowM = (plants * plantCm) / 100;
-  const { p10, p50, p90 } = marketableKgM2;
+  const stand = standOf(plants, spacing.value);
+  const { areaM2, rowM } = stand;
+  const { p10, p50, p90 } = summary.marketableKgM2;
   const inFeet = units.value === 'us';
   const shown = (metres: number) => (inFeet ? metresToFeet(metres) : metres);
   const plantsOf = (row: number) =>
-    Math.min(most, Math.max(fewest, Math.round(((inFeet ? feetToMetres(row) : row) * 100) / plantCm)));
+    Math.min(
+      most,
+      Math.max(fewest, Math.round(((inFeet ? feetToMetres(row) : row) * 100 * perStation) / plantCm)),
+    );
   const want = (wanted: number | null) =>
     go({ plants: wanted === usualPlants ? null : wanted }, { replace: true });
-  const isSown = startWays[plan.start].from === 'seed';
+  const needed = neededWords(summary, stand, spacing.value);
   const hasCrop = p90 > 0;
   return (
     <Fold class="yield" id="yield" title={say('app.season.yield')}>
@@ -57,9 +59,7 @@ export function Yield({ summary }: { summary: SeasonSummary }) {
             })
           : say('app.season.yield.none')}
       </p>
-      {isSown && emergedShare > 0 && (
-        <p>{say('app.season.yield.seed', { seeds: number(Math.ceil(plants / emergedShare)) })}</p>
-      )}
+      {needed && <p>{needed.needed}</p>}
     </Fold>
   );
 }
