@@ -54,7 +54,9 @@ describe('message files', () => {
     const british =
       /\b(autumn\w*|lift\w*|colour\w*|grey|plough\w*|neighbour\w*|(centi|milli|kilo)?metres?|litres?|licences?|fleece|spring onions?|air frosts?|dear|dearer|dearest|leads|compost|bare-rooted|favour\w*|mould\w*|(go|goes|going|gone|went) over|tops are over)\b/i;
     for (const [key, message] of Object.entries({ ...english, ...usEnglish })) {
-      const said = message.replace(/\{\w+(\}|, \w+,)/g, '');
+      // what is dug in has one name on either side, what trays are filled with has two
+      const dugIn = /\b(bed|feed)\b/.test(key) ? /\bcompost\b/gi : /$^/;
+      const said = message.replace(/\{\w+(\}|, \w+,)/g, '').replace(dugIn, '');
       expect({ key, word: british.exec(said)?.[0] }).toEqual({ key, word: undefined });
     }
   });

@@ -20,10 +20,10 @@ export type FeedAnswer = {
   feeds: Feed[];
   /** N-P-K as printed, or an organic one by its name. */
   product: string;
-  /** Null: nothing was said of the product, and a usual one stands in. */
+  /** As it was said; null: nothing was, and a usual one stands in, as it does for one that is not known. */
   productSaid: string | null;
-  /** Bulbs aimed at; null: nothing was said, and the crop's own season tells. */
   aimKgPerM2: number;
+  /** Null: nothing was said, and the crop's own season tells. */
   aimSaid: number | null;
   /** Taken away with the crop aimed at, and to be had in all for it. */
   takenGPerM2: number;
