@@ -1,5 +1,6 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
+import { feedSchema } from '../src/documents/feed-schema.ts';
 import { gardenSchema } from '../src/documents/garden-schema.ts';
 import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.ts';
 import { recordSchema } from '../src/documents/record-schema.ts';
@@ -18,6 +19,7 @@ export const publishedSchemas = {
   weather: toJsonSchema(weatherSchema),
   cultivars: toJsonSchema(cultivarsSchema),
   garden: toJsonSchema(gardenSchema),
+  feed: toJsonSchema(feedSchema),
   record: toJsonSchema(recordSchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),

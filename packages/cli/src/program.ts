@@ -1,6 +1,7 @@
 import { languages, type Speaker } from '@neckfall/words';
 import { Command } from 'commander';
 import { addCultivars } from './commands/cultivars.ts';
+import { addFeed } from './commands/feed.ts';
 import { addRecord } from './commands/record.ts';
 import { addSeason } from './commands/season.ts';
 import { addWeather } from './commands/weather.ts';
@@ -45,6 +46,7 @@ export function program(voice: Speaker): Command {
   addCultivars(root, say);
   addWeather(root, say);
   addRecord(root, say);
+  addFeed(root, voice);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

@@ -10,7 +10,7 @@ test('help tells when seedlings go out by the numbers of the model', () => {
   );
 });
 
-describe.each([[[]], [['where']], [['season']], [['when']]])('help of neckfall %s', (command) => {
+describe.each([[[]], [['where']], [['season']], [['when']], [['feed']]])('help of neckfall %s', (command) => {
   const { code, stdout, stderr } = neckfall(...command, '--help');
 
   test('is an answer', () => expect({ code, stderr }).toEqual({ code: 0, stderr: '' }));

@@ -18,6 +18,8 @@ export type Quantity =
   | 'elevation' // m
   | 'wind' // m/s
   | 'yield' // kg/m²
+  | 'nitrogen' // g/m²
+  | 'feedRate' // g/m²
   | 'crop' // kg
   | 'water' // l
   | 'area' // m²
@@ -53,6 +55,8 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     elevation: { factor: 1, digits: 0, unit: 'meter' },
     wind: { factor: 1, digits: 1, unit: 'meter-per-second' },
     yield: { factor: 1, digits: 1, words: 'unit.kg-per-m2' },
+    nitrogen: { factor: 1, digits: 1, words: 'unit.g-per-m2' },
+    feedRate: { factor: 1, digits: 0, words: 'unit.g-per-m2' },
     crop: { factor: 1, digits: 1, unit: 'kilogram' },
     water: { factor: 1, digits: 1, unit: 'liter' },
     area: { factor: 1, digits: 1, words: 'unit.m2' },
@@ -73,6 +77,8 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     elevation: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
     wind: { factor: 3.6 / 1.609344, digits: 0, unit: 'mile-per-hour' },
     yield: { factor: 0.3048 ** 2 / 0.45359237, digits: 2, words: 'unit.lb-per-ft2' },
+    nitrogen: { factor: (100 * 0.3048 ** 2) / 28.349523125, digits: 1, words: 'unit.oz-per-100-ft2' },
+    feedRate: { factor: (100 * 0.3048 ** 2) / 28.349523125, digits: 1, words: 'unit.oz-per-100-ft2' },
     crop: { factor: 1 / 0.45359237, digits: 1, unit: 'pound' },
     water: { factor: 1 / 3.785411784, digits: 1, unit: 'gallon' },
     area: { factor: 1 / 0.3048 ** 2, digits: 0, words: 'unit.ft2' },

@@ -42,6 +42,8 @@ test('every quantity can be told, alone and in a range', () => {
     wind: true,
     yield: true,
     crop: true,
+    nitrogen: true,
+    feedRate: true,
     water: true,
     area: true,
     rowLength: true,

@@ -20,6 +20,19 @@ export {
 export { coldBedSentence } from './cold-bed-sentence.ts';
 export { comingDay } from './coming-day.ts';
 export { cultivarHeadline } from './cultivar-headline.ts';
+export {
+  type FeedRow,
+  feedAssumptions,
+  feedBesidesSentences,
+  feedCautions,
+  feedHeadline,
+  feedNeedSentences,
+  feedRows,
+  feedSources,
+  feedStopSentences,
+  limeSentence,
+  productName,
+} from './feed-sentences.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './how-we-know.ts';
 export { leafCheckSentence } from './leaf-check.ts';
 export { shiftSentence } from './learnt-sentences.ts';

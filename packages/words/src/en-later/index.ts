@@ -3,7 +3,8 @@ import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
 import { beds } from './beds.ts';
+import { feed } from './feed.ts';
 import { spacing } from './spacing.ts';
 
 /** What only pages after the first one say: fetched with them. */
-export const later = [appSeen, appWeather, appWhen, appWhich, beds, spacing] as const;
+export const later = [appSeen, appWeather, appWhen, appWhich, beds, feed, spacing] as const;

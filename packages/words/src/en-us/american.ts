@@ -129,4 +129,10 @@ export const american = {
     'Tops then {tops, select, same {still fall} other {fall}} around {date}{tops, select, later {, {days, plural, one {# day} other {# days}} later than expected} earlier {, {days, plural, one {# day} other {# days}} sooner than expected} other {}}, on bulbs of about {diameter}{size, select, same {, as expected} other { instead of {expected}}}.',
   'standing.do.late':
     'Bulbs have started, so more leaves no longer help: weed, do not feed, water in dry weather until the tops fall, and reckon with smaller bulbs.',
+  'feed.sulphur':
+    'Sulfur makes onions sharper. Give it only if a soil test asks for it, and none once bulbs begin.',
+  'feed.trays':
+    'In trays: begin with soluble fertilizer at {least} to {most} tall. Feeding with 150 to 225 mg of nitrogen a liter grew better seedlings than 75.',
+  'feed.caution.manure':
+    'Raw manure: dig it in at least 120 days before you pull onions, or use it composted.',
 } as const;

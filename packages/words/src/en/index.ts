@@ -11,6 +11,7 @@ import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
+import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
@@ -46,6 +47,7 @@ export const en = [
   dates,
   demo,
   errors,
+  feedOptions,
   help,
   howWeKnow,
   odd,

@@ -63,6 +63,8 @@ export const terms = {
   'unit.ft2': '{value} square feet',
   'unit.kg-per-m2': '{value} kg/m²',
   'unit.lb-per-ft2': '{value} lb per square foot',
+  'unit.g-per-m2': '{value} g/m²',
+  'unit.oz-per-100-ft2': '{value} oz per 100 square feet',
   'unit.plants-per-m2': '{value} plants per m²',
   'unit.plants-per-ft2': '{value} plants per square foot',
   'range.8-in-10': '8 years in 10: {range}',

@@ -16,12 +16,14 @@ import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
+import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
 import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
 import { dates } from './dates.ts';
+import { feed } from './feed.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { learnt } from './learnt.ts';
 import { odd } from './odd.ts';
@@ -56,6 +58,8 @@ export const es = [
   dates,
   demo,
   errors,
+  feed,
+  feedOptions,
   help,
   howWeKnow,
   odd,

@@ -63,6 +63,8 @@ export const terms = {
   'unit.ft2': '{value} pies cuadrados',
   'unit.kg-per-m2': '{value} kg/m²',
   'unit.lb-per-ft2': '{value} lb por pie cuadrado',
+  'unit.g-per-m2': '{value} g/m²',
+  'unit.oz-per-100-ft2': '{value} oz por cada 100 pies cuadrados',
   'unit.plants-per-m2': '{value} plantas por m²',
   'unit.plants-per-ft2': '{value} plantas por pie cuadrado',
   'range.8-in-10': '8 de cada 10 años: {range}',
