@@ -34,6 +34,7 @@ export {
   productName,
 } from './feed-sentences.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './how-we-know.ts';
+export { cautionSentence, jobName, jobSentence, jobSourceName, openSentence } from './job-sentences.ts';
 export { leafCheckSentence } from './leaf-check.ts';
 export { shiftSentence } from './learnt-sentences.ts';
 export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from './names-here-sentences.ts';

@@ -4,7 +4,8 @@ import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
 import { beds } from './beds.ts';
 import { feed } from './feed.ts';
+import { jobs } from './jobs.ts';
 import { spacing } from './spacing.ts';
 
 /** What only pages after the first one say: fetched with them. */
-export const later = [appSeen, appWeather, appWhen, appWhich, beds, feed, spacing] as const;
+export const later = [appSeen, appWeather, appWhen, appWhich, beds, feed, jobs, spacing] as const;

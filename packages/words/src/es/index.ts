@@ -25,6 +25,7 @@ import { weatherFiles } from './command-line/weather-files.ts';
 import { dates } from './dates.ts';
 import { feed } from './feed.ts';
 import { howWeKnow } from './how-we-know.ts';
+import { jobs } from './jobs.ts';
 import { learnt } from './learnt.ts';
 import { odd } from './odd.ts';
 import { packet } from './packet.ts';
@@ -62,6 +63,7 @@ export const es = [
   feedOptions,
   help,
   howWeKnow,
+  jobs,
   odd,
   learnt,
   packet,
