@@ -3,6 +3,7 @@ import { Command } from 'commander';
 import { addCultivars } from './commands/cultivars.ts';
 import { addRecord } from './commands/record.ts';
 import { addSeason } from './commands/season.ts';
+import { addWater } from './commands/water.ts';
 import { addWeather } from './commands/weather.ts';
 import { addWhen } from './commands/when.ts';
 import { addWhere } from './commands/where.ts';
@@ -44,6 +45,7 @@ export function program(voice: Speaker): Command {
   addWhich(root, say);
   addCultivars(root, say);
   addWeather(root, say);
+  addWater(root, say);
   addRecord(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {

@@ -19,6 +19,8 @@ export type Quantity =
   | 'yield' // kg/m²
   | 'crop' // kg
   | 'water' // l
+  | 'bedWater' // l, in whole ones
+  | 'waterOnArea' // l/m², which are mm
   | 'area' // m²
   | 'rowLength' // m
   | 'spacing' // cm
@@ -53,6 +55,8 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     yield: { factor: 1, digits: 1, words: 'unit.kg-per-m2' },
     crop: { factor: 1, digits: 1, unit: 'kilogram' },
     water: { factor: 1, digits: 1, unit: 'liter' },
+    bedWater: { factor: 1, digits: 0, unit: 'liter' },
+    waterOnArea: { factor: 1, digits: 0, words: 'unit.l-per-m2' },
     area: { factor: 1, digits: 1, words: 'unit.m2' },
     rowLength: { factor: 1, digits: 1, unit: 'meter' },
     spacing: { factor: 1, digits: 1, unit: 'centimeter' },
@@ -72,6 +76,8 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     yield: { factor: 0.3048 ** 2 / 0.45359237, digits: 2, words: 'unit.lb-per-ft2' },
     crop: { factor: 1 / 0.45359237, digits: 1, unit: 'pound' },
     water: { factor: 1 / 3.785411784, digits: 1, unit: 'gallon' },
+    bedWater: { factor: 1 / 3.785411784, digits: 0, unit: 'gallon' },
+    waterOnArea: { factor: 0.3048 ** 2 / 3.785411784, digits: 2, words: 'unit.gal-per-ft2' },
     area: { factor: 1 / 0.3048 ** 2, digits: 0, words: 'unit.ft2' },
     rowLength: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
     spacing: { factor: 1 / 2.54, digits: 1, unit: 'inch' },

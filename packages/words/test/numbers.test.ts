@@ -42,6 +42,8 @@ test('every quantity can be told, alone and in a range', () => {
     yield: true,
     crop: true,
     water: true,
+    bedWater: true,
+    waterOnArea: true,
     area: true,
     rowLength: true,
     spacing: true,

@@ -17,6 +17,7 @@ import { errors } from './command-line/errors.ts';
 import { help } from './command-line/help.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
+import { wateringHelp } from './command-line/watering-help.ts';
 import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
 import { dates } from './dates.ts';
@@ -28,6 +29,7 @@ import { pictures } from './pictures.ts';
 import { reasons } from './reasons.ts';
 import { season } from './season.ts';
 import { terms } from './terms.ts';
+import { watering } from './watering.ts';
 import { when } from './when.ts';
 import { where } from './where.ts';
 import { which } from './which.ts';
@@ -62,6 +64,8 @@ export const es = [
   record,
   season,
   terms,
+  watering,
+  wateringHelp,
   weather,
   weatherFiles,
   when,
