@@ -5,6 +5,7 @@ import { gardenSchema } from '../src/documents/garden-schema.ts';
 import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.ts';
 import { recordSchema } from '../src/documents/record-schema.ts';
 import { seasonSchema } from '../src/documents/season-schema.ts';
+import { waterSchema } from '../src/documents/water-schema.ts';
 import { weatherSchema } from '../src/documents/weather-schema.ts';
 import { whenSchema } from '../src/documents/when-schema.ts';
 import { whereSchema } from '../src/documents/where-schema.ts';
@@ -17,6 +18,7 @@ export const publishedSchemas = {
   when: toJsonSchema(whenSchema),
   which: toJsonSchema(whichSchema),
   weather: toJsonSchema(weatherSchema),
+  water: toJsonSchema(waterSchema),
   cultivars: toJsonSchema(cultivarsSchema),
   garden: toJsonSchema(gardenSchema),
   feed: toJsonSchema(feedSchema),

@@ -4,6 +4,7 @@ import { addCultivars } from './commands/cultivars.ts';
 import { addFeed } from './commands/feed.ts';
 import { addRecord } from './commands/record.ts';
 import { addSeason } from './commands/season.ts';
+import { addWater } from './commands/water.ts';
 import { addWeather } from './commands/weather.ts';
 import { addWhen } from './commands/when.ts';
 import { addWhere } from './commands/where.ts';
@@ -45,6 +46,7 @@ export function program(voice: Speaker): Command {
   addWhich(root, say);
   addCultivars(root, say);
   addWeather(root, say);
+  addWater(root, say);
   addRecord(root, say);
   addFeed(root, voice);
   addCompletion(root, voice);

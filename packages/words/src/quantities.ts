@@ -22,6 +22,8 @@ export type Quantity =
   | 'feedRate' // g/m²
   | 'crop' // kg
   | 'water' // l
+  | 'bedWater' // l, in whole ones
+  | 'waterOnArea' // l/m², which are mm
   | 'area' // m²
   | 'rowLength' // m
   | 'spacing' // cm
@@ -62,6 +64,8 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     feedRate: { factor: 1, digits: 0, words: 'unit.g-per-m2' },
     crop: { factor: 1, digits: 1, unit: 'kilogram' },
     water: { factor: 1, digits: 1, unit: 'liter' },
+    bedWater: { factor: 1, digits: 0, unit: 'liter' },
+    waterOnArea: { factor: 1, digits: 0, words: 'unit.l-per-m2' },
     area: { factor: 1, digits: 1, words: 'unit.m2' },
     rowLength: { factor: 1, digits: 1, unit: 'meter' },
     spacing: { factor: 1, digits: 1, unit: 'centimeter' },
@@ -87,6 +91,8 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     feedRate: { factor: (100 * 0.3048 ** 2) / 28.349523125, digits: 1, words: 'unit.oz-per-100-ft2' },
     crop: { factor: 1 / 0.45359237, digits: 1, unit: 'pound' },
     water: { factor: 1 / 3.785411784, digits: 1, unit: 'gallon' },
+    bedWater: { factor: 1 / 3.785411784, digits: 0, unit: 'gallon' },
+    waterOnArea: { factor: 0.3048 ** 2 / 3.785411784, digits: 2, words: 'unit.gal-per-ft2' },
     area: { factor: 1 / 0.3048 ** 2, digits: 0, words: 'unit.ft2' },
     rowLength: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
     spacing: { factor: 1 / 2.54, digits: 1, unit: 'inch' },

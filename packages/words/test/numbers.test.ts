@@ -45,6 +45,8 @@ test('every quantity can be told, alone and in a range', () => {
     nitrogen: true,
     feedRate: true,
     water: true,
+    bedWater: true,
+    waterOnArea: true,
     area: true,
     rowLength: true,
     spacing: true,

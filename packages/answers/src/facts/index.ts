@@ -10,7 +10,7 @@ export { type PlaceFacts, placeFacts } from './place-facts.ts';
 export { type PlaceYear, placeYear } from './place-year.ts';
 export { readiness } from './readiness.ts';
 export { runsAlike, runsAround } from './runs-alike.ts';
-export { dayOf } from './season-days.ts';
+export { dayOf, waterDayOf } from './season-days.ts';
 export { seasonEnds } from './season-ends.ts';
 export { fortnightMeanC, type StandOn, standOn } from './stand-on.ts';
 export { cropYear, plainYearStart } from './told-year.ts';

@@ -1,4 +1,4 @@
-import { type DayRow, formatDay } from '@neckfall/engine';
+import { type DayRow, formatDay, type WaterDay } from '@neckfall/engine';
 import { round } from './figures.ts';
 
 /** A day of a season as files carry it: SI, units in the names, the date as ISO 8601 has it. */
@@ -15,4 +15,10 @@ export function dayOf(row: DayRow) {
     bulbing: round(row.bulbing),
     ripening: round(row.ripening),
   };
+}
+
+/** A day of a bed's water, the same. */
+export function waterDayOf({ day, ...mm }: WaterDay) {
+  const amounts = Object.entries(mm).map(([name, value]) => [name, round(value, 2)]);
+  return { date: formatDay(day), ...(Object.fromEntries(amounts) as typeof mm) };
 }

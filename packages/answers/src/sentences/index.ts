@@ -53,6 +53,14 @@ export { freezesEachWinter, skyAndFrost } from './sky-and-frost.ts';
 export { spanPartsSentence, spanSentence } from './span-sentences.ts';
 export { meanwhileSentence, todaySentence } from './today-sentence.ts';
 export { tropicsSentence } from './tropics-sentence.ts';
+export {
+  saltSentence,
+  type WaterRow,
+  waterAssumptions,
+  waterCautions,
+  waterRows,
+  waterSentences,
+} from './water-sentences.ts';
 export { whatItHangsOn } from './what-it-hangs-on.ts';
 export { type WindowEdges, windowEdges } from './when-edges.ts';
 export { whenHeadline } from './when-headline.ts';

@@ -1,17 +1,15 @@
 import { dayOf } from '@neckfall/answers';
 import {
-  classOfType,
   type DayRow,
   formatDay,
   type LeafCheckpoint,
-  plantOutDayOf,
   type SeasonSummary,
   type SpanPart,
   type SpanParts,
 } from '@neckfall/engine';
 import type { Frame } from '../frame/frame.ts';
 import { documentHead } from './document-head.ts';
-import { practiceOf } from './practice.ts';
+import { planDocument } from './plan-document.ts';
 import type { SeasonDocument } from './season-schema.ts';
 import { dateRangeOf, onsetRangeOf, rangeOf, round, seasonSharesOf } from './values.ts';
 
@@ -25,20 +23,10 @@ export function seasonDocument(
   days: DayRow[] | null,
   { spans, leafCheckpoint }: SeasonChecks,
 ): SeasonDocument {
-  const { plan } = summary;
-  const plantOutDay = plantOutDayOf(plan);
   return {
     schema: 'neckfall/season@1',
     ...documentHead(frame),
-    plan: {
-      class: classOfType[plan.type],
-      type: plan.type,
-      cultivar,
-      start: plan.start,
-      date: formatDay(plan.startDay),
-      plantOut: plantOutDay === null ? null : formatDay(plantOutDay),
-      ...practiceOf(plan),
-    },
+    plan: planDocument(summary.plan, cultivar),
     emergence: dateRangeOf(summary.emergence),
     plantOut: summary.plantOut && dateRangeOf(summary.plantOut),
     onset: onsetRangeOf(summary.onset),

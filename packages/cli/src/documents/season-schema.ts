@@ -1,17 +1,14 @@
 import * as v from 'valibot';
+import { planSchema } from './plan-document.ts';
 import {
   dateRange,
-  dayLengthClass,
   fullDate,
   head,
-  onionType,
   onsetRange,
   positive,
-  practice,
   range,
   seasonShares,
   share,
-  startMethod,
   verdict,
 } from './schema-parts.ts';
 
@@ -23,15 +20,7 @@ const count = v.pipe(v.number(), v.integer(), v.minValue(0));
 export const seasonSchema = v.object({
   schema: v.literal('neckfall/season@1'),
   ...head,
-  plan: v.object({
-    class: dayLengthClass,
-    type: onionType,
-    cultivar: v.nullable(v.string()),
-    start: startMethod,
-    date: fullDate,
-    plantOut: v.nullable(fullDate),
-    ...practice,
-  }),
+  plan: planSchema,
   emergence: dateRange,
   plantOut: v.nullable(dateRange),
   onset: onsetRange,

@@ -43,6 +43,13 @@ export function vapourPressureFromHumidityRange(
   );
 }
 
+/** Lowest relative humidity of a day, %, by its mean (Eq. 10 and 19): the air holds as much vapour in its warmest hour. */
+export function lowestHumidityPct(tempMinC: number, tempMaxC: number, humidityMeanPct: number): number {
+  return (
+    (meanSaturationVapourPressure(tempMinC, tempMaxC) * humidityMeanPct) / saturationVapourPressure(tempMaxC)
+  );
+}
+
 /** Wind at 2 m, m/s, from wind measured at another height in m over short grass (Eq. 47). */
 export function windAt2m(windMs: number, heightM: number): number {
   return (windMs * 4.87) / Math.log(67.8 * heightM - 5.42);

@@ -1,5 +1,6 @@
 export {
   atmosphericPressure,
+  lowestHumidityPct,
   meanSaturationVapourPressure,
   psychrometricConstant,
   saturationSlope,
@@ -7,6 +8,14 @@ export {
   vapourPressureFromHumidityRange,
   windAt2m,
 } from './air.ts';
+export {
+  basalInClimate,
+  type CropCurve,
+  climateTerm,
+  coefficientOnDay,
+  heightFactor,
+  largestCoefficient,
+} from './crop-coefficient.ts';
 export {
   dailyReferenceEt,
   hargreavesEt,
@@ -37,8 +46,31 @@ export {
 export { type FeedChance, type FeedShare, feedLeaves, splitFeeds } from './feed-split.ts';
 export { type Fertility, fertilities, type WateringWay, wateringWays } from './ground.ts';
 export { monthlyReferenceEt } from './monthly-reference-et.ts';
-export { onionCropCoefficient, onionReadilyShare, onionRootDepthM } from './onion-water.ts';
-export { availableMmPerM, type Soil, type SoilTexture, soils, soilTextures } from './soil-texture.ts';
+export { onionBasalCurve, onionSingleCurve } from './onion-stages.ts';
+export {
+  onionBasalCoefficient,
+  onionCropCoefficient,
+  onionHeightM,
+  onionReadilyShare,
+  onionRootDepthM,
+} from './onion-water.ts';
+export {
+  leachingShare,
+  onionSaltTolerance,
+  type SaltTolerance,
+  saltStress,
+  saltYieldShare,
+  soilSaltDsPerM,
+} from './salt.ts';
+export { evaporationCoefficient, evaporationReduction, exposedShare } from './soil-evaporation.ts';
+export {
+  availableMmPerM,
+  evaporableMm,
+  type Soil,
+  type SoilTexture,
+  soils,
+  soilTextures,
+} from './soil-texture.ts';
 export {
   adjustedDepletionShare,
   effectiveRainMm,
@@ -55,3 +87,4 @@ export {
   standOf,
   usualSpacing,
 } from './spacing.ts';
+export { efficiencyOf, usualWatering, wettedShare } from './watering.ts';

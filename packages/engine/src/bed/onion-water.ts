@@ -2,7 +2,7 @@ import { type SoilTexture, soils } from './soil-texture.ts';
 
 /*
  * What dry (bulb) onions ask of a bed's water. Source: FAO Irrigation and Drainage Paper 56 (1998),
- * tables 12 (coefficients) and 22 (roots, depletion share).
+ * tables 12 and 17 (coefficients, height) and 22 (roots, depletion share).
  */
 
 /** Crop coefficients, dimensionless: bare to a tenth covered; full cover; the day tops are down. */
@@ -44,6 +44,37 @@ const perCover = (middle - initial) / (fullCover - initialCover);
 function coverCoefficient(groundCover: number): number {
   if (groundCover <= initialCover) return initial;
   return groundCover >= fullCover ? middle : initial + perCover * (groundCover - initialCover);
+}
+
+/** Basal coefficients, without evaporation from bare ground: table 17. */
+const basalInitial = 0.15;
+const basalMiddle = 0.95;
+const basalEnd = 0.65;
+
+/**
+ * Basal coefficient Kcb by development, which climbs and sinks with cover and ripening as the single one does.
+ * @param groundCover share of the ground under leaves, 0…1
+ * @param ripening 0 until bulbs start, 1 when tops are down
+ */
+export function onionBasalCoefficient(groundCover: number, ripening: number): number {
+  const grown = basalInitial + (basalMiddle - basalInitial) * shareGrown(groundCover);
+  if (ripening <= lateFrom) return grown;
+  const late = basalMiddle + (basalEnd - basalMiddle) * ((ripening - lateFrom) / (1 - lateFrom));
+  return late < grown ? late : grown;
+}
+
+/** Height of a crop at full cover, m (table 12). */
+const grownHeightM = 0.4;
+
+/** Height of the crop, m: in step with its cover, an assumption. */
+export function onionHeightM(groundCover: number): number {
+  return groundCover >= fullCover ? grownHeightM : (grownHeightM * groundCover) / fullCover;
+}
+
+/** Way from the end of the initial stage to full cover, 0…1. */
+function shareGrown(groundCover: number): number {
+  if (groundCover <= initialCover) return 0;
+  return groundCover >= fullCover ? 1 : (groundCover - initialCover) / (fullCover - initialCover);
 }
 
 /** Root depth for planning, m: table 22 gives 0.3–0.6 for grown onions, example 36 takes 0.4. */

@@ -32,7 +32,8 @@ export { longestSeason } from './season-end.ts';
 export { calendarYear, driverIndex, openSite, type Site, type SiteOptions } from './site.ts';
 export { sowingFor } from './sowing-for.ts';
 export { type SpanPart, type SpanParts, spanParts } from './span-parts.ts';
-export { dateSpread, runPlan, summarise } from './summarise.ts';
+export { canopyOf } from './steps/index.ts';
+export { dateSpread, percentiles, runPlan, summarise } from './summarise.ts';
 export type {
   ClassAnswer,
   DateSpread,

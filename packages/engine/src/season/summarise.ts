@@ -157,7 +157,8 @@ function spread(values: number[]): Spread | null {
   return values.length === 0 ? null : percentiles(values);
 }
 
-function percentiles(values: number[]): Spread {
+/** Percentiles of what each season gave, at least one of them. */
+export function percentiles(values: ArrayLike<number>): Spread {
   const sorted = Float64Array.from(values).sort();
   return {
     p10: quantileSorted(sorted, 0.1),

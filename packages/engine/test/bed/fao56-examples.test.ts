@@ -32,15 +32,6 @@ const { examples } = fao;
 /** Worked examples of methods that the engine does not have. */
 const notImplemented: Readonly<Record<string, string>> = {
   ex4: 'vapour pressure from a psychrometer: no input of ours has wet bulbs',
-  ex28: 'crop coefficient by days of stage: ours follows the plant',
-  ex30: 'basal crop coefficient by days of stage: single coefficient here',
-  eq68: 'crop coefficient adjusted to wind and lowest humidity: lowest humidity is unknown',
-  ex31: 'dual coefficient, bare soil: single coefficient here',
-  ex32: 'dual coefficient, sprinkler: single coefficient here',
-  ex33: 'dual coefficient, furrow: single coefficient here',
-  ex34: 'dual coefficient, drip: single coefficient here',
-  ex35: 'dual coefficient, ten days: single coefficient here',
-  ex39: 'salinity',
 };
 
 describe('air (FAO-56 chapter 3)', () => {

@@ -6,6 +6,7 @@ import { beds } from './beds.ts';
 import { feed } from './feed.ts';
 import { jobs } from './jobs.ts';
 import { spacing } from './spacing.ts';
+import { watering } from './watering.ts';
 
 /** What only pages after the first one say: fetched with them. */
-export const later = [appSeen, appWeather, appWhen, appWhich, beds, feed, jobs, spacing] as const;
+export const later = [appSeen, appWeather, appWhen, appWhich, beds, feed, jobs, spacing, watering] as const;

@@ -15,6 +15,7 @@ import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
+import { wateringHelp } from './command-line/watering-help.ts';
 import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
 import { dates } from './dates.ts';
@@ -59,6 +60,7 @@ export const en = [
   record,
   season,
   terms,
+  wateringHelp,
   weather,
   weatherFiles,
   when,

@@ -61,6 +61,8 @@ export const terms = {
   'unit.day-length': '{hours, number} h {minutes, plural, =0 {} other {{minutes, number, ::00} min}}',
   'unit.m2': '{value} m²',
   'unit.ft2': '{value} square feet',
+  'unit.l-per-m2': '{value} l/m²',
+  'unit.gal-per-ft2': '{value} gal per square foot',
   'unit.kg-per-m2': '{value} kg/m²',
   'unit.lb-per-ft2': '{value} lb per square foot',
   'unit.g-per-m2': '{value} g/m²',

@@ -20,6 +20,7 @@ import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
+import { wateringHelp } from './command-line/watering-help.ts';
 import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
 import { dates } from './dates.ts';
@@ -34,6 +35,7 @@ import { reasons } from './reasons.ts';
 import { season } from './season.ts';
 import { spacing } from './spacing.ts';
 import { terms } from './terms.ts';
+import { watering } from './watering.ts';
 import { when } from './when.ts';
 import { where } from './where.ts';
 import { which } from './which.ts';
@@ -74,6 +76,8 @@ export const es = [
   season,
   spacing,
   terms,
+  watering,
+  wateringHelp,
   weather,
   weatherFiles,
   when,

@@ -61,6 +61,8 @@ export const terms = {
   'unit.day-length': '{hours, number} h {minutes, plural, =0 {} other {{minutes, number, ::00} min}}',
   'unit.m2': '{value} m²',
   'unit.ft2': '{value} pies cuadrados',
+  'unit.l-per-m2': '{value} l/m²',
+  'unit.gal-per-ft2': '{value} gal por pie cuadrado',
   'unit.kg-per-m2': '{value} kg/m²',
   'unit.lb-per-ft2': '{value} lb por pie cuadrado',
   'unit.g-per-m2': '{value} g/m²',

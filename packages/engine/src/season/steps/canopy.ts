@@ -1,6 +1,6 @@
 import { areaUpTo, greenShare, interceptedShare, youngLeafArea } from '../../plant/index.ts';
+import type { Crop } from '../crop.ts';
 import type { PlantState } from '../plant-state.ts';
-import type { Terms } from '../terms.ts';
 
 /** The leaves of a day. */
 export type Canopy = {
@@ -12,8 +12,11 @@ export type Canopy = {
   intercepted: number;
 };
 
+/** What a plant's leaves are worked out from. */
+export type Leafy = Pick<PlantState, 'leaves' | 'green' | 'shootG' | 'ripening'>;
+
 /** A young plant's leaves are no larger than its mass can carry. */
-export function canopyOf(plant: PlantState, { crop }: Terms): Canopy {
+export function canopyOf(plant: Leafy, { crop }: { crop: Crop }): Canopy {
   const standingCm2 =
     areaUpTo(crop.areaTotals, plant.leaves) - areaUpTo(crop.areaTotals, plant.leaves - plant.green);
   const areaCm2 = Math.min(youngLeafArea(plant.shootG), standingCm2) * greenShare(plant.ripening);
