@@ -2,6 +2,7 @@ import { toJsonSchema } from '@valibot/to-json-schema';
 import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
 import { feedSchema } from '../src/documents/feed-schema.ts';
 import { gardenSchema } from '../src/documents/garden-schema.ts';
+import { jobsSchema } from '../src/documents/jobs-schema.ts';
 import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.ts';
 import { recordSchema } from '../src/documents/record-schema.ts';
 import { seasonSchema } from '../src/documents/season-schema.ts';
@@ -23,6 +24,7 @@ export const publishedSchemas = {
   garden: toJsonSchema(gardenSchema),
   feed: toJsonSchema(feedSchema),
   record: toJsonSchema(recordSchema),
+  jobs: toJsonSchema(jobsSchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),
 };

@@ -2,6 +2,7 @@ import { languages, type Speaker } from '@neckfall/words';
 import { Command } from 'commander';
 import { addCultivars } from './commands/cultivars.ts';
 import { addFeed } from './commands/feed.ts';
+import { addJobs } from './commands/jobs.ts';
 import { addRecord } from './commands/record.ts';
 import { addSeason } from './commands/season.ts';
 import { addWater } from './commands/water.ts';
@@ -49,6 +50,7 @@ export function program(voice: Speaker): Command {
   addWater(root, say);
   addRecord(root, say);
   addFeed(root, voice);
+  addJobs(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

@@ -1,7 +1,6 @@
-import { setTimeout } from 'node:timers/promises';
 import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
-import { deliver } from '../answer/deliver.ts';
+import { deliverChange } from '../answer/change-garden.ts';
 import { recordAnswer } from '../answer/record-answer.ts';
 import { addOutputOptions } from '../options/add-options.ts';
 import { example } from '../options/example.ts';
@@ -9,14 +8,9 @@ import type { RawOutputOptions } from '../options/place-options.ts';
 import type { RawRecord } from '../options/record-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { spareFile } from '../output/spare-input.ts';
-import { refusalOf, refuse } from '../refusal/refusal.ts';
+import { refuse } from '../refusal/refusal.ts';
 
 type Raw = RawRecord & RawOutputOptions;
-
-/** Files that something else changes all the time are given up. */
-const mostTries = 12;
-/** Two that met wait for times of their own, longer from try to try, ms. */
-const longestWaitMs = 25;
 
 export function addRecord(root: Command, say: Say): void {
   const command = root
@@ -51,20 +45,11 @@ export function addRecord(root: Command, say: Say): void {
     .action(record);
 }
 
-/** What was seen goes into the file and is answered for: both, or neither. */
 async function record(path: string | undefined, raw: Raw): Promise<void> {
   const speaker = speakerFor(raw);
   if (path === undefined || path.trim() === '') throw refuse('no-garden');
   spareFile(raw.out, path, 'GARDEN');
   // numbers are given in the units asked for, whatever the answer is told in
   const given = speakerFor({ ...raw, json: false, csv: false });
-  for (let tries = 1; ; tries++) {
-    const { answer, keep } = recordAnswer(path, raw, speaker, given);
-    try {
-      return await deliver(answer, raw, keep);
-    } catch (error) {
-      if (refusalOf(error)?.code !== 'garden-changed-meanwhile' || tries === mostTries) throw error;
-      await setTimeout(Math.random() * longestWaitMs * tries);
-    }
-  }
+  return deliverChange(() => recordAnswer(path, raw, speaker, given), raw);
 }

@@ -18,12 +18,22 @@ export function spareInput(raw: RawFiles, files: readonly string[] = []): void {
   for (const path of files) spareFile(raw.out, path, null);
 }
 
-/** The same for one file. @param field what named it on the command line; null: itself */
-export function spareFile(out: string | undefined, path: string | 0, field: string | null): void {
+/**
+ * The same for one file.
+ *
+ * @param field what named it on the command line; null: itself
+ * @param option what names the file to be written
+ */
+export function spareFile(
+  out: string | undefined,
+  path: string | 0,
+  field: string | null,
+  option = '--out',
+): void {
   const written = out === undefined ? null : fileAt(out);
   const read = written && fileAt(path);
   if (!written || !read || read.ino !== written.ino || read.dev !== written.dev) return;
-  const values = { value: String(out) };
+  const values = { value: String(out), option };
   throw field === null
     ? refuse('out-is-file', { exit: 3, values })
     : refuse('out-is-input', { field, exit: 3, values });

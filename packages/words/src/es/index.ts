@@ -18,6 +18,7 @@ import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
+import { jobsCommand } from './command-line/jobs.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
 import { wateringHelp } from './command-line/watering-help.ts';
@@ -65,6 +66,7 @@ export const es = [
   feedOptions,
   help,
   howWeKnow,
+  jobsCommand,
   jobs,
   odd,
   learnt,

@@ -54,7 +54,8 @@ export const errors = {
   'error.no-table': '{field}: this answer is no table. Use --json, or --csv with {expected}.',
   'error.out-folder': '{field} {value}: the folder {folder} does not exist. Make it first, or name another.',
   'error.out-is-folder': '{field} {value} is a folder: expected the name of a file to write.',
-  'error.out-is-input': '--out {value} is the file that {field} reads, and would be lost. Name another file.',
+  'error.out-is-input':
+    '{option} {value} is the file that {field} reads, and would be lost. Name another file.',
   'error.out-no-reader':
     '--out {value} is a pipe that nobody has read for {seconds, number} seconds. Start what reads it first, or name a file.',
   'error.out-read-only':

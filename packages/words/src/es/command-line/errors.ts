@@ -56,7 +56,7 @@ export const errors = {
   'error.no-table': '{field}: esta respuesta no es una tabla. Usa --json, o --csv con {expected}.',
   'error.out-folder': '{field} {value}: la carpeta {folder} no existe. Créala antes, o nombra otra.',
   'error.out-is-folder': '{field} {value} es una carpeta: se esperaba el nombre de un archivo para escribir.',
-  'error.out-is-input': '--out {value} es el archivo que lee {field}, y se perdería. Nombra otro archivo.',
+  'error.out-is-input': '{option} {value} es el archivo que lee {field}, y se perdería. Nombra otro archivo.',
   'error.out-no-reader':
     '--out {value} es una tubería que nadie ha leído en {seconds, number} segundos. Inicia antes el programa que la lee, o nombra un archivo.',
   'error.out-read-only':
