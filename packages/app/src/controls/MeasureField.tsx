@@ -1,17 +1,18 @@
 import { units } from '../state/settings.ts';
 import { NumberField } from './NumberField.tsx';
 
-export type Measure = 'cm' | 'mm' | 'celsius' | 'litres' | 'g' | 'kg';
+export type Measure = 'cm' | 'mm' | 'm2' | 'celsius' | 'litres' | 'g' | 'kg';
 
 type Unit = { factor: number; offset: number; digits: number };
 
 /**
  * American units by what is measured: times the factor, plus the offset, to so many digits. Exact by definition: inch
- * 2.54 cm, US gallon 3.785411784 l, ounce 28.349523125 g, pound 0.45359237 kg.
+ * 2.54 cm, foot 0.3048 m, US gallon 3.785411784 l, ounce 28.349523125 g, pound 0.45359237 kg.
  */
 const american: Readonly<Record<Measure, Unit>> = {
   cm: { factor: 1 / 2.54, offset: 0, digits: 1 },
   mm: { factor: 1 / 25.4, offset: 0, digits: 2 },
+  m2: { factor: 1 / 0.3048 ** 2, offset: 0, digits: 1 },
   celsius: { factor: 1.8, offset: 32, digits: 1 },
   litres: { factor: 1 / 3.785411784, offset: 0, digits: 1 },
   g: { factor: 1 / 28.349523125, offset: 0, digits: 1 },
@@ -19,7 +20,15 @@ const american: Readonly<Record<Measure, Unit>> = {
 };
 
 /** Digits kept and shown of our own units. */
-const ownDigits: Readonly<Record<Measure, number>> = { cm: 1, mm: 1, celsius: 1, litres: 1, g: 1, kg: 3 };
+const ownDigits: Readonly<Record<Measure, number>> = {
+  cm: 1,
+  mm: 1,
+  m2: 2,
+  celsius: 1,
+  litres: 1,
+  g: 1,
+  kg: 3,
+};
 
 /** A measure in the reader's units, and back within its range. */
 export function inUnits(measure: Measure, [min, max]: readonly [min: number, max: number]) {

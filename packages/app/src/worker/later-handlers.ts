@@ -1,6 +1,7 @@
 import { ownOffers } from './own-offers.ts';
 import { season } from './season.ts';
 import { seasonAhead } from './season-ahead.ts';
+import { waterAhead } from './water-ahead.ts';
 import { weatherAnswer } from './weather-answer.ts';
 import { weatherRead } from './weather-read.ts';
 import { weatherUsual } from './weather-usual.ts';
@@ -19,6 +20,7 @@ export const laterHandlers = {
   ownOffers,
   season,
   seasonAhead,
+  waterAhead,
   weatherAnswer,
   weatherRead,
   weatherUsual,
