@@ -69,7 +69,7 @@ test('a moist bed: what it is short of and when it is due', () => {
   ]);
   expect(said({ today: { ...calm, depletionMm: 0.2 } })[0]).toContain('all it can hold');
   expect(said({ today: calm, next: { ...days(20), share: 0.5 } })[1]).toBe(
-    'Rain may do: 5 years in 10 it asks for water again, about 21 June (20–24 June).',
+    'Rain may do: the bed asks for water again in 5 years in 10, about 21 June (20–24 June).',
   );
   expect(said({ today: calm, next: nothing })[1]).toBe('Rain does for the rest.');
 });

@@ -6,14 +6,20 @@ type Props = {
   title: string;
   class?: string;
   open?: boolean;
+  /** Told when it is opened or folded. */
+  onToggle?: (isOpen: boolean) => void;
   children: ComponentChildren;
 };
 
 /** A part of a page folded away under its heading: there when it is wanted. On paper it is open. */
-export function Fold({ id, title, class: kind = '', open = false, children }: Props) {
+export function Fold({ id, title, class: kind = '', open = false, onToggle, children }: Props) {
   return (
     <section class={kind} aria-labelledby={id}>
-      <details class="fold" open={open}>
+      <details
+        class="fold"
+        open={open}
+        onToggle={onToggle && ((event) => onToggle(event.currentTarget.open))}
+      >
         <summary>
           <h2 id={id}>{title}</h2>
         </summary>

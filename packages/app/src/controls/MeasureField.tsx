@@ -1,7 +1,7 @@
 import { units } from '../state/settings.ts';
 import { NumberField } from './NumberField.tsx';
 
-export type Measure = 'm' | 'cm' | 'mm' | 'celsius' | 'litres' | 'g' | 'kg' | 'kgPerM2';
+export type Measure = 'm' | 'cm' | 'mm' | 'm2' | 'celsius' | 'litres' | 'g' | 'kg' | 'kgPerM2';
 
 type Unit = { factor: number; offset: number; digits: number };
 
@@ -13,6 +13,7 @@ const american: Readonly<Record<Measure, Unit>> = {
   m: { factor: 1 / 0.3048, offset: 0, digits: 1 },
   cm: { factor: 1 / 2.54, offset: 0, digits: 1 },
   mm: { factor: 1 / 25.4, offset: 0, digits: 2 },
+  m2: { factor: 1 / 0.3048 ** 2, offset: 0, digits: 1 },
   celsius: { factor: 1.8, offset: 32, digits: 1 },
   litres: { factor: 1 / 3.785411784, offset: 0, digits: 1 },
   g: { factor: 1 / 28.349523125, offset: 0, digits: 1 },
@@ -25,6 +26,7 @@ const ownDigits: Readonly<Record<Measure, number>> = {
   m: 2,
   cm: 1,
   mm: 1,
+  m2: 2,
   celsius: 1,
   litres: 1,
   g: 1,

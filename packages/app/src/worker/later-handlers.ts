@@ -2,6 +2,7 @@ import { ownOffers } from './own-offers.ts';
 import { season } from './season.ts';
 import { seasonAhead } from './season-ahead.ts';
 import { spacingTried } from './spacing-tried.ts';
+import { waterAhead } from './water-ahead.ts';
 import { weatherAnswer } from './weather-answer.ts';
 import { weatherRead } from './weather-read.ts';
 import { weatherUsual } from './weather-usual.ts';
@@ -21,6 +22,7 @@ export const laterHandlers = {
   season,
   seasonAhead,
   spacingTried,
+  waterAhead,
   weatherAnswer,
   weatherRead,
   weatherUsual,

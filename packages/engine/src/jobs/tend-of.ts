@@ -8,7 +8,7 @@ export type TendAnswer = { water: WaterAnswer; feed: FeedAnswer; jobs: Job[] };
 
 /** Water, feed and work of a crop, the same wherever it is asked for. @param marks what became of its work, in the order in which it was said */
 export function tendOf(crop: TendedCrop, marks: readonly JobMark[]): TendAnswer {
-  const water = waterOf(crop);
+  const water = waterOf(crop, { efficiency: null, days: false });
   const feed = feedOf(crop);
   return { water, feed, jobs: jobsOf({ crop, water, feed, marks }) };
 }

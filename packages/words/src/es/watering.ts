@@ -10,7 +10,8 @@ export const watering = {
   'watering.full': 'Hoy no hace falta regar: el bancal tiene toda el agua que puede guardar.',
   'watering.lasts': 'Eso dura hasta cerca del {date} ({range}).',
   'watering.due': 'Riega de nuevo hacia el {date} ({range}).',
-  'watering.due-some': 'Quizá baste la lluvia: {years} vuelve a pedir agua, hacia el {date} ({range}).',
+  'watering.due-some':
+    'Quizá baste la lluvia: el bancal vuelve a pedir agua {years}, hacia el {date} ({range}).',
   'watering.rain-does': 'Del resto se encarga la lluvia.',
   'watering.before': 'Aún no hay nada que regar: estas llegan a su bancal hacia el {date}.',
   'watering.first': 'El primer riego toca hacia el {date} ({range}).',
@@ -60,7 +61,7 @@ export const watering = {
   'watering.area.hint':
     'Si se deja vacío: solo cantidades por {unit, select, inch {pie cuadrado} other {metro cuadrado}}.',
   'watering.butt': 'Tu depósito de lluvia, {unit, select, inch {galones} other {litros}}',
-  'watering.butt.hint': 'Cuando está lleno.',
+  'watering.butt.hint': 'Lo que guarda lleno; con el tamaño del bancal se dice hasta dónde llega.',
   'watering.butt.is': 'Un año corriente gasta {ordinary} depósitos llenos, un año seco {dry}.',
   'watering.butt.enough': 'Uno lleno basta para un año corriente; un año seco gasta {dry}.',
   'watering.butt.plenty': 'Uno lleno basta incluso para un año seco.',

@@ -30,6 +30,7 @@ import { SectionFigure } from './SectionFigure.tsx';
 import { SeenEntry } from './seen/SeenEntry.tsx';
 import { SeenList } from './seen/SeenList.tsx';
 import { TakeAlong } from './TakeAlong.tsx';
+import { Water } from './Water.tsx';
 import { weatherGrounds } from './weather-grounds.ts';
 import { YearFigure } from './YearFigure.tsx';
 import { Yield } from './Yield.tsx';
@@ -65,6 +66,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       <SectionFigure summary={summary} />
       <Jobs ahead={ahead} />
       <Expect summary={summary} />
+      <Water ahead={ahead} />
       <Risks summary={summary} />
       <Yield summary={summary} />
       <Days days={ahead.days} />
