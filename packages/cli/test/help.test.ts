@@ -25,7 +25,7 @@ describe.each([[[]], [['where']], [['season']], [['when']], [['feed']]])('help o
   test('offers no option without saying what it does', () => {
     const options = stdout.split('\n').filter((line) => /^ {2}(-\w, )?--/.test(line));
     expect(options.length).toBeGreaterThan(3);
-    for (const option of options) expect(option).toMatch(/^ {2}(-\w, )?--[a-z-]+( <\S+>)? {2,}\S/);
+    for (const option of options) expect(option).toMatch(/^ {2}(-\w, )?--[a-z0-9-]+( <\S+>)? {2,}\S/);
   });
 });
 

@@ -19,7 +19,7 @@ export type Quantity =
   | 'wind' // m/s
   | 'yield' // kg/m²
   | 'nitrogen' // g/m²
-  | 'feedRate' // g/m²
+  | 'feed' // g/m²
   | 'crop' // kg
   | 'water' // l
   | 'bedWater' // l, in whole ones
@@ -28,8 +28,6 @@ export type Quantity =
   | 'rowLength' // m
   | 'spacing' // cm
   | 'density' // plants per m²
-  | 'feed' // g/m²
-  | 'watering' // l/m²
   | 'warmth'; // °C d
 
 export type QuantityWords = {
@@ -61,7 +59,7 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     wind: { factor: 1, digits: 1, unit: 'meter-per-second' },
     yield: { factor: 1, digits: 1, words: 'unit.kg-per-m2' },
     nitrogen: { factor: 1, digits: 1, words: 'unit.g-per-m2' },
-    feedRate: { factor: 1, digits: 0, words: 'unit.g-per-m2' },
+    feed: { factor: 1, digits: 0, words: 'unit.g-per-m2' },
     crop: { factor: 1, digits: 1, unit: 'kilogram' },
     water: { factor: 1, digits: 1, unit: 'liter' },
     bedWater: { factor: 1, digits: 0, unit: 'liter' },
@@ -70,8 +68,6 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     rowLength: { factor: 1, digits: 1, unit: 'meter' },
     spacing: { factor: 1, digits: 1, unit: 'centimeter' },
     density: { factor: 1, digits: 0, words: 'unit.plants-per-m2' },
-    feed: { factor: 1, digits: 0, words: 'unit.g-per-m2' },
-    watering: { factor: 1, digits: 0, words: 'unit.l-per-m2' },
     warmth: { factor: 1, digits: 0, words: 'unit.degree-days-c' },
   },
   us: {
@@ -88,7 +84,7 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     wind: { factor: 3.6 / 1.609344, digits: 0, unit: 'mile-per-hour' },
     yield: { factor: 0.3048 ** 2 / 0.45359237, digits: 2, words: 'unit.lb-per-ft2' },
     nitrogen: { factor: (100 * 0.3048 ** 2) / 28.349523125, digits: 1, words: 'unit.oz-per-100-ft2' },
-    feedRate: { factor: (100 * 0.3048 ** 2) / 28.349523125, digits: 1, words: 'unit.oz-per-100-ft2' },
+    feed: { factor: (100 * 0.3048 ** 2) / 28.349523125, digits: 1, words: 'unit.oz-per-100-ft2' },
     crop: { factor: 1 / 0.45359237, digits: 1, unit: 'pound' },
     water: { factor: 1 / 3.785411784, digits: 1, unit: 'gallon' },
     bedWater: { factor: 1 / 3.785411784, digits: 0, unit: 'gallon' },
@@ -97,8 +93,6 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     rowLength: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
     spacing: { factor: 1 / 2.54, digits: 1, unit: 'inch' },
     density: { factor: 0.3048 ** 2, digits: 1, words: 'unit.plants-per-ft2' },
-    feed: { factor: (100 * 0.3048 ** 2) / 453.59237, digits: 1, words: 'unit.lb-per-100ft2' },
-    watering: { factor: (10 * 0.3048 ** 2) / 3.785411784, digits: 1, words: 'unit.gal-per-10ft2' },
     warmth: { factor: 1.8, digits: 0, words: 'unit.degree-days-f' },
   },
 };

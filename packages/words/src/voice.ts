@@ -86,8 +86,8 @@ export function speaker(units: Units, language: Language = 'en'): Speaker {
     if (name.startsWith('degreeDays')) return quantities.quantity('warmth', value);
     if (name.startsWith('gramsPer')) return quantities.quantity('feed', value);
     if (name.startsWith('gramsFor')) return quantities.quantity('bulbMass', value);
-    if (name.startsWith('litresPer')) return quantities.quantity('watering', value);
-    if (name.startsWith('litresFor')) return quantities.quantity('water', value);
+    if (name.startsWith('litresPer')) return quantities.quantity('waterOnArea', value);
+    if (name.startsWith('litresFor')) return quantities.quantity('bedWater', value);
     if (name.endsWith('Mm')) return quantities.quantity('bulbLength', value);
     if (name.endsWith('H')) return dayLength(value);
     return value;

@@ -43,7 +43,7 @@ test('every quantity can be told, alone and in a range', () => {
     yield: true,
     crop: true,
     nitrogen: true,
-    feedRate: true,
+    feed: true,
     water: true,
     bedWater: true,
     waterOnArea: true,
@@ -51,8 +51,6 @@ test('every quantity can be told, alone and in a range', () => {
     rowLength: true,
     spacing: true,
     density: true,
-    feed: true,
-    watering: true,
     warmth: true,
   };
   for (const kind of Object.keys(kinds) as Quantity[])

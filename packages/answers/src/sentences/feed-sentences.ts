@@ -6,7 +6,7 @@ const manyG = 1000;
 
 /** So much of a product on a square metre. */
 function rateOf(gramsPerM2: number, { quantity }: Speaker): string {
-  return gramsPerM2 < manyG ? quantity('feedRate', gramsPerM2) : quantity('yield', gramsPerM2 / 1000);
+  return gramsPerM2 < manyG ? quantity('feed', gramsPerM2) : quantity('yield', gramsPerM2 / 1000);
 }
 
 function weightOf(grams: number, { quantity }: Speaker): string {

@@ -1,3 +1,4 @@
+import { feedAhead } from './feed-ahead.ts';
 import { ownOffers } from './own-offers.ts';
 import { season } from './season.ts';
 import { seasonAhead } from './season-ahead.ts';
@@ -18,6 +19,7 @@ import { whichRank } from './which-rank.ts';
 
 /** What the first page does not ask: fetched when another does. */
 export const laterHandlers = {
+  feedAhead,
   ownOffers,
   season,
   seasonAhead,

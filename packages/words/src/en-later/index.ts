@@ -1,3 +1,4 @@
+import { appFeed } from './app-feed.ts';
 import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
@@ -9,4 +10,15 @@ import { spacing } from './spacing.ts';
 import { watering } from './watering.ts';
 
 /** What only pages after the first one say: fetched with them. */
-export const later = [appSeen, appWeather, appWhen, appWhich, beds, feed, jobs, spacing, watering] as const;
+export const later = [
+  appFeed,
+  appSeen,
+  appWeather,
+  appWhen,
+  appWhich,
+  beds,
+  feed,
+  jobs,
+  spacing,
+  watering,
+] as const;

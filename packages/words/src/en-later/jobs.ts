@@ -126,10 +126,6 @@ export const jobs = {
 
   'job-source.common-practice': 'common practice, no source',
   'job-source.memory': 'memory, no source',
-  'unit.g-per-m2': '{value} g per m²',
-  'unit.lb-per-100ft2': '{value} lb per 100 square feet',
-  'unit.l-per-m2': '{value} l per m²',
-  'unit.gal-per-10ft2': '{value} gallons per 10 square feet',
   'unit.degree-days-c': '{value} degree-days (°C)',
   'unit.degree-days-f': '{value} degree-days (°F)',
 } as const;

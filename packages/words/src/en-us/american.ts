@@ -176,4 +176,16 @@ export const american = {
     'In trays: begin with soluble fertilizer at {least} to {most} tall. Feeding with 150 to 225 mg of nitrogen a liter grew better seedlings than 75.',
   'feed.caution.manure':
     'Raw manure: dig it in at least 120 days before you pull onions, or use it composted.',
+  'app.feed': 'Fertilizer',
+  'app.feed.product': 'Fertilizer you use',
+  'feed.table': 'Feedings',
+  'feed.lead.feeds':
+    '{place}: give {crop} {count, plural, one {one feeding} other {# feedings}} of {product}{evenly, select, yes {, {rate} each} other {, {rate} in all}}{count, plural, one { around {first}} other {, from about {first} to {last}}}, and nothing once bulbs begin.',
+  'feed.lead.leafy':
+    '{place}: {crop} make no bulbs in the years tried. For leaves, {count, plural, one {one feeding} other {# feedings}} of {product} will do, {rate} in all.',
+  'feed.lead.bed-gives': '{place}: {crop} need no fertilizer: the bed gives all the nitrogen they want.',
+  'feed.lead.fed': '{place}: {crop} have had all the fertilizer they want.',
+  'feed.lead.no-time': '{place}: {crop} have no use for fertilizer: bulbs may begin before it is taken up.',
+  'help.feed':
+    'How much nitrogen a crop asks for over what its bed gives, in feedings of your own fertilizer, and when to stop.',
 } as const;

@@ -2,6 +2,7 @@ import { about } from './about.ts';
 import { alliums } from './alliums.ts';
 import { app } from './app.ts';
 import { appAbout } from './app-about.ts';
+import { appFeed } from './app-feed.ts';
 import { appGarden } from './app-garden.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
@@ -47,6 +48,7 @@ export const es = [
   alliums,
   app,
   appAbout,
+  appFeed,
   appGarden,
   appSeason,
   appSeen,

@@ -127,10 +127,6 @@ export const jobs = {
 
   'job-source.common-practice': 'práctica común, sin fuente',
   'job-source.memory': 'de memoria, sin fuente',
-  'unit.g-per-m2': '{value} g por m²',
-  'unit.lb-per-100ft2': '{value} lb por 100 pies cuadrados',
-  'unit.l-per-m2': '{value} l por m²',
-  'unit.gal-per-10ft2': '{value} galones por 10 pies cuadrados',
   'unit.degree-days-c': '{value} grados-día (°C)',
   'unit.degree-days-f': '{value} grados-día (°F)',
 } as const;

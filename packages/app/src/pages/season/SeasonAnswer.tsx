@@ -19,6 +19,7 @@ import { InTurn } from '../../turns/InTurn.tsx';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { Days } from './Days.tsx';
 import { Expect } from './Expect.tsx';
+import { Feed } from './Feed.tsx';
 import { Jobs } from './Jobs.tsx';
 import { keepPlan, planToSave } from './keep-plan.ts';
 import { Lead, Learnt, Onward } from './Lead.tsx';
@@ -67,6 +68,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       <Jobs ahead={ahead} />
       <Expect summary={summary} />
       <Water ahead={ahead} />
+      <Feed />
       <Risks summary={summary} />
       <Yield summary={summary} />
       <Days days={ahead.days} />

@@ -1,0 +1,38 @@
+import { bedOf, type Garden, type GardenBed, type Ground } from '@neckfall/engine';
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { changeGarden, gardenStanding } from '../../state/garden.ts';
+import { ground } from '../../state/ground.ts';
+import { planting } from '../../state/planting.ts';
+
+/** What the grower feeds with, where no bed keeps it: as long as the page stands. */
+const passing = signal<string | null>(null);
+
+/** The bed in which the crop lies; null: in none. */
+export const feedBed: ReadonlySignal<GardenBed | null> = computed(() => {
+  const garden = gardenStanding.value?.garden;
+  return garden && planting.value ? bedOf(garden, planting.value) : null;
+});
+
+/** What is known of the ground, with what it is fed. */
+export const feedGround: ReadonlySignal<Ground> = computed(() => ({
+  ...ground.value,
+  feedProduct: ground.value.feedProduct ?? passing.value,
+}));
+
+/** Keeps what the grower feeds with in the bed, or in this page where there is none. */
+export async function keepProduct(product: string | null): Promise<void> {
+  const bed = feedBed.value;
+  passing.value = product;
+  if (bed)
+    await changeGarden(
+      { code: 'changed', name: bed.name },
+      (now) => now && withProduct(now, bed.id, product),
+    );
+}
+
+function withProduct(garden: Garden, bedId: string, feedProduct: string | null): Garden {
+  return {
+    ...garden,
+    beds: garden.beds.map((bed) => (bed.id === bedId ? { ...bed, feedProduct } : bed)),
+  };
+}
