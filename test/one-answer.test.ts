@@ -87,7 +87,7 @@ describe('every page and command gives the same answer', () => {
       const crop = { class: told.class } as const;
 
       // the season of that start, on the page and on the command line
-      const ahead = seasonAhead({ ...request, crop, starts: startMethods, start, startDay, seen: [] });
+      const ahead = seasonAhead({ ...request, ...unseen, crop, starts: startMethods, start, startDay });
       expect(printed(ahead.summary)).toEqual(printed(told.summary));
       const season = seasonAnswer(options, { class: told.class, start, date, today }, speaker, open);
       const { neckFall, onset, bulbDiameterMm } = season.json() as SeasonDocument;
@@ -123,7 +123,7 @@ describe('every page and command gives the same answer', () => {
     expect(answer.text().replace(/\s+/g, ' ')).toContain(speaker.reason(named.summary.reason));
 
     // nothing said: When and Season take what Where leads with
-    const unsaid = { ...request, crop: null, starts: startMethods, start: null, startDay: null, seen: [] };
+    const unsaid = { ...request, ...unseen, crop: null, starts: startMethods, start: null, startDay: null };
     expect(printed(seasonAhead(unsaid).summary)).toEqual(printed(named.summary));
 
     // a packet that says the class, started so

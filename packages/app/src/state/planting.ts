@@ -1,6 +1,15 @@
-import type { GardenPlanting, Observation } from '@neckfall/engine';
+import {
+  bedOf,
+  type GardenPlanting,
+  type Ground,
+  groundOf,
+  groundUnsaid,
+  type JobMark,
+  type Observation,
+} from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { plantingAsked } from '../garden/asked-of.ts';
+import { marksOf } from '../garden/job-marks.ts';
 import { seenOf } from '../garden/seen.ts';
 import { gardenStanding } from './garden.ts';
 import { asked } from './route.ts';
@@ -11,10 +20,22 @@ export const planting: ReadonlySignal<GardenPlanting | null> = computed(() => {
   return (garden && plantingAsked(garden, asked.value)) ?? null;
 });
 
-const none: readonly Observation[] = [];
+const none: readonly never[] = [];
 
 /** What was seen of it, the newest first. */
 export const seen: ReadonlySignal<readonly Observation[]> = computed(() => {
   const garden = gardenStanding.value?.garden;
   return garden && planting.value ? seenOf(garden, planting.value.id) : none;
+});
+
+/** What became of its work, in the order in which it was said. */
+export const marks: ReadonlySignal<readonly JobMark[]> = computed(() => {
+  const garden = gardenStanding.value?.garden;
+  return garden && planting.value ? marksOf(garden, planting.value.id) : none;
+});
+
+/** What is known of its ground. */
+export const ground: ReadonlySignal<Ground> = computed(() => {
+  const garden = gardenStanding.value?.garden;
+  return garden && planting.value ? groundOf(planting.value, bedOf(garden, planting.value)) : groundUnsaid;
 });

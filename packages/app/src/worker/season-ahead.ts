@@ -3,6 +3,10 @@ import {
   type ColdBed,
   coldBed,
   type DayRow,
+  type Ground,
+  type Job,
+  type JobMark,
+  jobsOf,
   type LeafCheckpoint,
   type LearntSeason,
   leafCheckpoint,
@@ -14,9 +18,13 @@ import {
   type SpanParts,
   spanParts,
 } from '@neckfall/engine';
-import { type CropUnderWayAsked, cropUnderWay } from './crop-under-way.ts';
+import { type CropUnderWayAsked, cropUnderWay, tendedCrop } from './crop-under-way.ts';
 
-export type SeasonAheadAsked = CropUnderWayAsked;
+export type SeasonAheadAsked = CropUnderWayAsked & {
+  ground: Ground;
+  /** What became of its work. */
+  marks: readonly JobMark[];
+};
 
 export type SeasonAhead = {
   summary: SeasonSummary;
@@ -27,6 +35,8 @@ export type SeasonAhead = {
   /** Where the start comes while beds are too cold. */
   cold: ColdBed | null;
   stand: StandOn;
+  /** All its work by day, what is done and gone by included. */
+  jobs: Job[];
   /** What to count of leaves, and when. */
   leafCheckpoint: LeafCheckpoint | null;
   spans: SpanParts;
@@ -46,9 +56,11 @@ type Learnt = {
 
 /** A season of one crop, with what should be seen of it today; what was not asked is chosen. */
 export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
-  const { today, seen } = asked;
-  const { plan, notes, learning, belief, before, site } = cropUnderWay(asked);
+  const { today, seen, marks } = asked;
+  const underWay = cropUnderWay(asked);
+  const { plan, notes, learning, belief, before, site } = underWay;
   const summary = runPlan(site, plan);
+  const crop = tendedCrop(asked, underWay, summary);
   const days = medianSeasonDays(site, plan);
   const { climate } = site;
   const shown = cropYear(plan.startDay, days.at(-1)?.day ?? plan.startDay);
@@ -58,6 +70,7 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     notes,
     cold: coldBed(site, plan.start, plan.startDay),
     stand: standOn(site, plan, today, days),
+    jobs: jobsOf({ crop, water: null, feed: null, marks }),
     leafCheckpoint: leafCheckpoint(site, summary),
     spans: spanParts(site, summary),
     year: placeYear(climate, shown.firstDay, shown.days),

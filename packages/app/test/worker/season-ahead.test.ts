@@ -1,4 +1,4 @@
-import { dayNumber, type Observation } from '@neckfall/engine';
+import { dayNumber, groundUnsaid, type Observation } from '@neckfall/engine';
 import { expect, test } from 'vitest';
 import { seasonAhead } from '../../src/worker/season-ahead.ts';
 import { temperate } from './a-site.ts';
@@ -16,6 +16,8 @@ const ahead = (seen: readonly Observation[]) =>
     today: dayNumber(2027, 3, 1),
     options: {},
     seen: [],
+    ground: groundUnsaid,
+    marks: [],
   });
 const noted = { id: 'a', plantingId: 'p', date: '2026-08-20', lookedAt: 20 };
 
