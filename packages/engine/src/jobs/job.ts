@@ -29,18 +29,62 @@ export type JobName = (typeof jobNames)[number];
 
 export type JobState = 'gone-by' | 'now' | 'coming' | 'done' | 'left-out';
 
+/** Where rules come from; their titles stand in the table of sources. Of two nothing was read: they say so. */
+export const jobSources = [
+  'california-nitrogen',
+  'davis-dry-onions',
+  'fao-56',
+  'funderburk-1984',
+  'hildebrand-1982',
+  'illinois-sets',
+  'iowa-2020',
+  'iowa-seedlings',
+  'jamieson-2012',
+  'kansas-curing',
+  'minnesota',
+  'nebraska-weeds',
+  'utah-nitrogen',
+  'wisconsin-maggot',
+  'wright-2001',
+  'common-practice',
+  'memory',
+] as const;
+
+export type JobSource = (typeof jobSources)[number];
+
+/** What can hurt someone at the work, or beside it. */
+export const jobCautions = [
+  'treated-seed',
+  'white-rot',
+  'lamps',
+  'fertiliser',
+  'raw-manure',
+  'hose-bans',
+  'waste-water',
+  'labels',
+  'nets',
+  'forecast',
+  'heaters',
+  'dust',
+  'pets',
+  'lofts',
+] as const;
+
+export type JobCaution = (typeof jobCautions)[number];
+
+/** Why a job falls when it does: the code of a message, with the numbers of this run that decided. */
+export type JobWhy = { code: string; values: Readonly<Record<string, number | string>> };
+
+/** A stretch of days with the best one. */
+export type JobDays = { from: DayNumber; best: DayNumber; to: DayNumber };
+
 /** A piece of work with its days in a crop's season. */
-export type Job = {
+export type Job = JobDays & {
   /** Its name, with a number from the second on where it comes again: `feed`, `feed-2`. One of a crop has it. */
   id: string;
   name: JobName;
-  from: DayNumber;
-  best: DayNumber;
-  to: DayNumber;
   state: JobState;
-  /** Why then: the code of a message, with the numbers of this run that decided. */
-  why: { code: string; values: Readonly<Record<string, number | string>> };
-  /** Where the rule comes from; a key of the table of sources. */
-  source: string;
-  cautions: readonly string[];
+  why: JobWhy;
+  source: JobSource;
+  cautions: readonly JobCaution[];
 };

@@ -1,44 +1,40 @@
-import type { JobMark } from '../garden/index.ts';
-import type { FeedAnswer, TendedCrop, WaterAnswer } from '../tend/index.ts';
-import type { Job } from './job.ts';
+import { courseOf, type JobGrounds, type SettledCourse } from './course.ts';
+import type { Due } from './due.ts';
+import { type Job, type JobName, jobNames } from './job.ts';
+import { jobTable } from './job-table.ts';
+import { liftOf } from './rules/harvest.ts';
+import { becameOf, putOff, stateOf } from './what-became.ts';
 
-/** What work on a crop rests on. */
-export type JobGrounds = {
-  crop: TendedCrop;
-  water: WaterAnswer | null;
-  feed: FeedAnswer | null;
-  /** What became of its work so far, in the order in which it was said. */
-  marks: readonly JobMark[];
-};
-
-/** The work on a crop from its preparation to its store, by day. */
-export function jobsOf({ crop: { plan, summary, today } }: JobGrounds): Job[] {
-  const fall = summary.neckFall.days;
-  const jobs: Job[] = [];
-  const isSown = plan.start === 'direct-seed' || plan.start === 'raised-seedlings';
-  const start = plan.startDay;
-  jobs.push({
-    id: isSown ? 'sow' : 'plant',
-    name: isSown ? 'sow' : 'plant',
-    from: start - 3,
-    best: start,
-    to: start + 3,
-    state: today < start - 3 ? 'coming' : today > start + 3 ? 'gone-by' : 'now',
-    why: { code: 'start', values: {} },
-    source: 'plan',
-    cautions: [],
+/** The work on a crop from its preparation to its store, by best day. */
+export function jobsOf(grounds: JobGrounds): Job[] {
+  const course = courseOf(grounds);
+  const lift = liftOf(course);
+  const { crop, marks } = grounds;
+  const settled: SettledCourse = {
+    ...course,
+    lift: lift && putOff(lift, becameOf('lift', marks, crop.today), course.start),
+  };
+  const jobs = jobNames.flatMap((name) => {
+    const { rule, isHere } = jobTable[name];
+    if (isHere && !isHere(settled)) return [];
+    return [rule(settled) ?? []].flat().flatMap((due) => jobOf(name, due, settled));
   });
-  if (fall)
-    jobs.push({
-      id: 'lift',
-      name: 'lift',
-      from: fall.p10,
-      best: fall.p50,
-      to: fall.p90,
-      state: today < fall.p10 ? 'coming' : today > fall.p90 ? 'gone-by' : 'now',
-      why: { code: 'tops-over', values: {} },
-      source: 'common-practice',
-      cautions: [],
-    });
-  return jobs;
+  // of one day in the order of the table
+  return jobs.sort((a, b) => a.best - b.best);
+}
+
+function jobOf(name: JobName, due: Due, course: SettledCourse): Job[] {
+  const { source, cautions, isOfStanding, recurs } = jobTable[name];
+  const { crop, marks, start, liftedOn } = course;
+  const { number = 1 } = due;
+  const id = number === 1 ? name : `${name}-${number}`;
+  const became = becameOf(id, marks, crop.today, recurs ? due.from : null);
+  const { why, from, best, to } = name === 'lift' ? due : putOff(due, became, start);
+  const state = stateOf({ ...due, from, best, to }, became, crop.today);
+  const job: Job = { id, name, from, best, to, state, why, source, cautions };
+  if (liftedOn === null || !isOfStanding || state === 'done' || state === 'left-out') return [job];
+  // what was not done to plants before they were lifted is over
+  if (from > liftedOn) return [];
+  const until = (day: number) => Math.min(day, liftedOn);
+  return [{ ...job, best: until(best), to: until(to), state: 'gone-by' }];
 }

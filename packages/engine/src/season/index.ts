@@ -29,7 +29,7 @@ export { reasonCodes } from './reason.ts';
 export { enoughDryG, referenceBulbG } from './reference-bulb.ts';
 export { type Runner, runnerOf } from './run.ts';
 export { longestSeason } from './season-end.ts';
-export { openSite, type Site, type SiteOptions } from './site.ts';
+export { calendarYear, driverIndex, openSite, type Site, type SiteOptions } from './site.ts';
 export { sowingFor } from './sowing-for.ts';
 export { type SpanPart, type SpanParts, spanParts } from './span-parts.ts';
 export { dateSpread, runPlan, summarise } from './summarise.ts';

@@ -1,0 +1,144 @@
+import { climateDayOf, type DayNumber } from '../../calendar/index.ts';
+import { classOfType } from '../../plant/index.ts';
+import type { Course, SettledCourse } from '../course.ts';
+import { type Due, due } from '../due.ts';
+import { greenLeaves } from './bed-work.ts';
+
+/** From half the tops over, where the season has them go over, to 60–80 %, the best compromise (Wright et al. 2001): days (memory). */
+const afterHalfOver = 4;
+/** Rots were worst three weeks after half the tops were over (Wright et al. 2001). */
+const liftWithin = 14;
+/** Onions hardly grow any more below this, °C (memory). */
+const restingBelowC = 5;
+/** Bulbs that have started and stay green gain no more after so long (memory). */
+const longestUnripe = 120;
+/** Leaves of four or more are pulled over so many days (University of Illinois Extension: 28–42 from sets). */
+const pullDays = 42;
+
+/** When bulbs come out of the ground, by the tops; without bulbs, when leaves are pulled. */
+export function liftOf(course: Course): Due | null {
+  const { liftedOn, fall, topsSeen, onset, end, leavesOn } = course;
+  if (liftedOn !== null)
+    return due(
+      { from: liftedOn, best: liftedOn, to: liftedOn },
+      'lifted',
+      { liftedDay: liftedOn },
+      { isDone: true },
+    );
+  if (topsSeen) {
+    const { day, share } = topsSeen;
+    return due({ from: day, best: day, to: day + liftWithin }, 'tops-seen', {
+      topsPlantShare: share,
+      seenDay: day,
+    });
+  }
+  if (fall) {
+    const best = fall.p50 + afterHalfOver;
+    const to = Math.max(fall.p90, fall.p50) + liftWithin;
+    return due({ from: fall.p10 + afterHalfOver, best, to }, 'tops-over', { fallDay: fall.p50 });
+  }
+  if (end === 'unripe' && onset) {
+    const best = Math.max(
+      onset.p50 + 1,
+      Math.min(coldDay(course, onset.p50), onset.p50 + longestUnripe, course.last),
+    );
+    const from = Math.max(onset.p50 + 1, best - liftWithin);
+    return due({ from, best, to: best + liftWithin }, 'lift-unripe', {
+      onsetDay: onset.p50,
+      restTempC: restingBelowC,
+    });
+  }
+  const from = end === 'leaves' ? leavesOn(greenLeaves) : null;
+  if (from === null) return null;
+  return due({ from, best: from + pullDays / 2, to: from + pullDays }, 'pull-green', { leaves: greenLeaves });
+}
+
+/** The day after another from which onions rest for cold in the mean climate. */
+function coldDay({ crop: { site } }: Course, after: DayNumber): DayNumber {
+  const { tempMeanC } = site.mean('none');
+  const at = climateDayOf(after);
+  for (let days = 1; days < longestUnripe; days++)
+    if (tempMeanC[at + days] < restingBelowC) return after + days;
+  return after + longestUnripe;
+}
+
+/** A bed whose tops begin to fall is looked at twice a week: 10–20 % over tells ripeness (University of California, Davis). */
+const lookBefore = 7;
+
+export function checkTops({ fall, lift, liftedOn, topsSeen, onset }: SettledCourse): Due | null {
+  if (!fall || !lift || liftedOn !== null || topsSeen) return null;
+  const from = Math.max(onset?.p50 ?? fall.p10, fall.p10 - lookBefore);
+  return due(
+    { from, best: Math.max(from, fall.p10), to: Math.max(fall.p10, lift.to - liftWithin) },
+    'check-tops',
+    {
+      fallDay: fall.p50,
+    },
+  );
+}
+
+/** Bulbs dry off in 2–4 weeks (Kansas extension). */
+const drying = { from: 14, best: 21, to: 28 } as const;
+/** Months from store to the last look, by day-length class: sweet ones keep 1–2, Spanish ones 4–5, globes of the north long (cargo notes, seen second-hand). */
+const keepsMonths = { short: 2, intermediate: 4, long: 6 } as const;
+const monthDays = 30;
+
+/** What follows lifting is for ripe bulbs; thick-necked ones are dried as well and eaten first. */
+function ripe({ lift, end, liftedOn }: SettledCourse): Due | null {
+  return end === 'bulbs' || (end === 'lost' && liftedOn !== null) ? lift : null;
+}
+
+export function dry(course: SettledCourse): Due | null {
+  const lift = course.end === 'unripe' ? course.lift : ripe(course);
+  if (!lift) return null;
+  return due(
+    { from: lift.from, best: lift.best + 1, to: lift.to + drying.to },
+    lift.why.code === 'lift-unripe' ? 'dry-unripe' : 'dry',
+    { liftDay: lift.best, fromDays: drying.from, toDays: drying.to },
+  );
+}
+
+export function clean(course: SettledCourse): Due | null {
+  const lift = ripe(course);
+  if (!lift) return null;
+  const days = { from: lift.from + drying.from, best: lift.best + drying.best, to: lift.to + drying.to };
+  return due(days, 'clean', { liftDay: lift.best, days: drying.best });
+}
+
+/** Sound bulbs go to their store once they are clean, within a week. */
+const storeWithin = 7;
+
+function storeDays(lift: Due) {
+  return {
+    from: lift.from + drying.from,
+    best: lift.best + drying.best + 1,
+    to: lift.to + drying.to + storeWithin,
+  };
+}
+
+export function store(course: SettledCourse): Due | null {
+  const lift = ripe(course);
+  if (!lift) return null;
+  const isDone = course.noted.some(({ observation }) => observation.soundCount !== undefined);
+  return due(storeDays(lift), 'store', { liftDay: lift.best }, { isDone });
+}
+
+export function checkStore(course: SettledCourse): Due[] {
+  const lift = ripe(course);
+  if (!lift) return [];
+  const stored = storeDays(lift);
+  const looks = course.noted
+    .filter(({ observation }) =>
+      [observation.soundCount, observation.sproutedCount, observation.rottenCount].some(
+        (count) => count !== undefined,
+      ),
+    )
+    .map(({ day }) => day);
+  const times = keepsMonths[classOfType[course.crop.plan.type]];
+  return Array.from({ length: times }, (_, at) => {
+    const after = (at + 1) * monthDays;
+    const days = { from: stored.from + after - 7, best: stored.best + after, to: stored.to + after };
+    const isDone = looks.some((day) => Math.abs(day - days.best) <= monthDays / 2);
+    return due(days, 'check-store', { month: at + 1, months: times }, { number: at + 1, isDone });
+  });
+}
