@@ -16,6 +16,7 @@ import { readPlaceOptions } from '../packages/cli/src/options/place-options.ts';
 import { speakerFor } from '../packages/cli/src/options/speaker-for.ts';
 import {
   formatDay,
+  groundUnsaid,
   landWarmingSinceNormalsC,
   type SeasonSummary,
   startMethods,
@@ -40,6 +41,9 @@ function printed({ plan, onset, neckFall, seasonShares, bulbDiameterMm, boltedPl
     boltedPlantsShare,
   };
 }
+
+/** Nothing is kept of the crop. */
+const unseen = { seen: [], ground: groundUnsaid, marks: [] };
 
 const monthDay = (date: string | null) => date?.slice(5) ?? null;
 

@@ -69,7 +69,7 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
     days,
     notes,
     cold: coldBed(site, plan.start, plan.startDay),
-    stand: standOn(site, plan, today, days),
+    stand: standOn(site, plan, today),
     jobs: jobsOf({ crop, water: null, feed: null, marks }),
     leafCheckpoint: leafCheckpoint(site, summary),
     spans: spanParts(site, summary),

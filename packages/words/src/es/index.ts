@@ -2,6 +2,7 @@ import { about } from './about.ts';
 import { app } from './app.ts';
 import { appAbout } from './app-about.ts';
 import { appGarden } from './app-garden.ts';
+import { appJobs } from './app-jobs.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
@@ -38,6 +39,7 @@ export const es = [
   app,
   appAbout,
   appGarden,
+  appJobs,
   appSeason,
   appSeen,
   appWeather,

@@ -3,7 +3,6 @@ import { useState } from 'preact/hooks';
 import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { today } from '../../state/today.ts';
 import { GrowingFields } from './GrowingFields.tsx';
 import { OnionFields } from './OnionFields.tsx';
 
@@ -25,9 +24,6 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
           {note}
         </p>
       ))}
-      <p class="print-only">
-        {line} {say('app.season.printed', { date: dayWithYear(today.value) })}
-      </p>
       <details class="plan" onToggle={(event) => open(event.currentTarget.open)}>
         <summary>
           {line} {say('app.season.plan.change')}

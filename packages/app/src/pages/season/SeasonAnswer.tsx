@@ -19,18 +19,20 @@ import { InTurn } from '../../turns/InTurn.tsx';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { Days } from './Days.tsx';
 import { Expect } from './Expect.tsx';
-import { Jobs } from './Jobs.tsx';
 import { keepPlan, planToSave } from './keep-plan.ts';
-import { Lead, Learnt, Onward } from './Lead.tsx';
+import { Lead, Learnt, Now, Onward } from './Lead.tsx';
 import { PlanForm } from './PlanForm.tsx';
 import { pinned } from './pinned.ts';
 import { Risks } from './Risks.tsx';
 import { SavePlan } from './SavePlan.tsx';
 import { SectionFigure } from './SectionFigure.tsx';
+import { Sheet } from './Sheet.tsx';
 import { SeenEntry } from './seen/SeenEntry.tsx';
 import { SeenList } from './seen/SeenList.tsx';
 import { TakeAlong } from './TakeAlong.tsx';
 import { weatherGrounds } from './weather-grounds.ts';
+import { AllWork } from './work/AllWork.tsx';
+import { ThisWeek } from './work/ThisWeek.tsx';
 import { YearFigure } from './YearFigure.tsx';
 import { Yield } from './Yield.tsx';
 
@@ -46,6 +48,8 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
         <InTurn>
           <div class="said">
             <Lead ahead={ahead} />
+            <ThisWeek ahead={ahead} />
+            <Now ahead={ahead} />
             {isKept && entry}
             <Learnt ahead={ahead} />
           </div>
@@ -63,7 +67,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       </div>
       <SeenList ahead={ahead} />
       <SectionFigure summary={summary} />
-      <Jobs ahead={ahead} />
+      <AllWork ahead={ahead} />
       <Expect summary={summary} />
       <Risks summary={summary} />
       <Yield summary={summary} />
@@ -73,6 +77,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       <Cautions of={cautionsOf(ahead)} />
       <Grounds ahead={ahead} />
       <AnswerFoot shown={pinned(summary)} />
+      <Sheet ahead={ahead} />
     </InTurn>
   );
 }

@@ -47,7 +47,7 @@ export function AllWork({ ahead }: { ahead: SeasonAhead }) {
 type ComingProps = { ahead: SeasonAhead; coming: ReturnType<typeof workOf>['coming']; onMarked: () => void };
 
 function Coming({ ahead: { summary }, coming, onMarked }: ComingProps) {
-  const { say, dayRange } = voice.value;
+  const { say } = voice.value;
   return (
     <>
       {stretchesOf(coming, summary).map(({ name, work }) => (
@@ -55,9 +55,7 @@ function Coming({ ahead: { summary }, coming, onMarked }: ComingProps) {
           <h3>{say(`app.work.stretch.${name}`)}</h3>
           <ol class="work">
             {work.map((one) => (
-              <WorkLine key={one.job.id} {...one} summary={summary} at="work" onMarked={onMarked}>
-                <b>{dayRange(one.job.from, one.job.to)}.</b>{' '}
-              </WorkLine>
+              <WorkLine key={one.job.id} {...one} summary={summary} at="work" onMarked={onMarked} />
             ))}
           </ol>
         </div>

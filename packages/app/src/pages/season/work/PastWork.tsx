@@ -1,5 +1,5 @@
-import { jobTitle } from '@neckfall/answers';
-import { type Job, parseDay, type SeasonSummary } from '@neckfall/engine';
+import { jobName, jobSentence } from '@neckfall/answers';
+import type { Job, SeasonSummary } from '@neckfall/engine';
 import { marks, planting } from '../../../state/planting.ts';
 import { voice } from '../../../state/settings.ts';
 import { markWork, reopenWork } from './mark-work.ts';
@@ -7,7 +7,7 @@ import { markWork, reopenWork } from './mark-work.ts';
 type Props = { past: readonly Job[]; summary: SeasonSummary; onMarked: () => void };
 
 /** What was done or left out, and what nobody said anything of before its days went by. */
-export function PastWork({ past, onMarked }: Props) {
+export function PastWork({ past, summary, onMarked }: Props) {
   const { say } = voice.value;
   if (past.length === 0) return null;
   return (
@@ -16,7 +16,8 @@ export function PastWork({ past, onMarked }: Props) {
       <ul>
         {past.map((job) => (
           <li key={job.id}>
-            {pastWords(job)} {planting.value && <PastWays job={job} onMarked={onMarked} />}
+            {jobSentence(job, summary, voice.value)}{' '}
+            {planting.value && <PastWays job={job} onMarked={onMarked} />}
           </li>
         ))}
       </ul>
@@ -26,7 +27,7 @@ export function PastWork({ past, onMarked }: Props) {
 
 function PastWays({ job, onMarked }: { job: Job; onMarked: () => void }) {
   const { say } = voice.value;
-  const what = jobTitle(job, voice.value);
+  const what = jobName(job, voice.value);
   const isMarked = marks.value.some((mark) => mark.job === job.id && mark.state !== 'put-off');
   const after = (work: Promise<boolean>) => void work.then((isDone) => isDone && onMarked());
   if (isMarked) {
@@ -52,17 +53,4 @@ function PastWays({ job, onMarked }: { job: Job; onMarked: () => void }) {
       {say('app.work.done')}
     </button>
   );
-}
-
-function pastWords(job: Job): string {
-  const { say, day, dayRange } = voice.value;
-  const { id, state, from, to } = job;
-  const mark = marks.value.findLast((one) => one.job === id);
-  const date = mark ? parseDay(mark.date) : null;
-  return say('app.work.past.is', {
-    what: jobTitle(job, voice.value),
-    state,
-    date: date === null ? 'none' : day(date),
-    range: dayRange(from, to),
-  });
 }

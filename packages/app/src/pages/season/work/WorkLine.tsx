@@ -1,6 +1,5 @@
 import { jobSentence } from '@neckfall/answers';
 import type { SeasonSummary } from '@neckfall/engine';
-import type { ComponentChildren } from 'preact';
 import { planting } from '../../../state/planting.ts';
 import { voice } from '../../../state/settings.ts';
 import type { WorkAt } from './mark-work.ts';
@@ -11,15 +10,12 @@ type Props = NumberedJob & {
   summary: SeasonSummary;
   at: WorkAt;
   onMarked: () => void;
-  /** What stands before its sentence. */
-  children?: ComponentChildren;
 };
 
 /** A piece of work under its number: what to do and why, and what may be said of it once its crop is kept. */
-export function WorkLine({ number, job, summary, at, onMarked, children }: Props) {
+export function WorkLine({ number, job, summary, at, onMarked }: Props) {
   return (
     <li value={number}>
-      {children}
       {jobSentence(job, summary, voice.value)}{' '}
       {planting.value && <WorkWays job={job} at={at} onMarked={onMarked} />}
     </li>

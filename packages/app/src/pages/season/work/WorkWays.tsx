@@ -1,4 +1,4 @@
-import { jobTitle } from '@neckfall/answers';
+import { jobName } from '@neckfall/answers';
 import type { DayNumber, Job, JobMarkState } from '@neckfall/engine';
 import { useRef, useState } from 'preact/hooks';
 import { voice } from '../../../state/settings.ts';
@@ -24,7 +24,7 @@ export function WorkWays({ job, at, onMarked }: Props) {
   const usual = Math.max(today.value, job.from) + putOffDays.usual;
   const [until, putUntil] = useState<number | null>(null);
   const putOff = useRef<HTMLButtonElement>(null);
-  const what = jobTitle(job, voice.value);
+  const what = jobName(job, voice.value);
   const mark = async (state: JobMarkState, until?: DayNumber) => {
     if (await markWork(job, at, state, until)) onMarked();
   };
@@ -71,7 +71,8 @@ export function WorkWays({ job, at, onMarked }: Props) {
           class="form put-off"
           onSubmit={(event) => {
             event.preventDefault();
-            if (event.currentTarget.querySelector('[aria-invalid="true"]') === null) void mark('put-off', until);
+            if (event.currentTarget.querySelector('[aria-invalid="true"]') === null)
+              void mark('put-off', until);
           }}
         >
           <DayField

@@ -1,4 +1,4 @@
-import { jobTitle } from '@neckfall/answers';
+import { jobName } from '@neckfall/answers';
 import type { DayNumber, Job, JobMarkState } from '@neckfall/engine';
 import { markOf, withMark, withoutMark } from '../../../garden/job-marks.ts';
 import { changeGarden } from '../../../state/garden.ts';
@@ -21,7 +21,7 @@ export async function markWork(
   const isDone = await changeGarden({ code: 'work', name }, (now) => now && withMark(now, id, mark));
   const { say, dayWithYear } = voice.value;
   const words = say(`app.work.told.${state}`, {
-    what: jobTitle(job, voice.value),
+    what: jobName(job, voice.value),
     date: dayWithYear(until ?? today.value),
   });
   return tell(isDone, { at, words, of: id });
@@ -31,6 +31,6 @@ export async function markWork(
 export async function reopenWork(job: Job): Promise<boolean> {
   const { id, name } = planting.value ?? { id: '', name: '' };
   const isDone = await changeGarden({ code: 'work', name }, (now) => now && withoutMark(now, id, job.id));
-  const words = voice.value.say('app.work.told.open', { what: jobTitle(job, voice.value) });
+  const words = voice.value.say('app.work.told.open', { what: jobName(job, voice.value) });
   return tell(isDone, { at: 'work', words, of: id });
 }
