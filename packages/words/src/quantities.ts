@@ -22,7 +22,10 @@ export type Quantity =
   | 'area' // m²
   | 'rowLength' // m
   | 'spacing' // cm
-  | 'density'; // plants per m²
+  | 'density' // plants per m²
+  | 'feed' // g/m²
+  | 'watering' // l/m²
+  | 'warmth'; // °C d
 
 export type QuantityWords = {
   quantity(kind: Quantity, value: number): string;
@@ -57,6 +60,9 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     rowLength: { factor: 1, digits: 1, unit: 'meter' },
     spacing: { factor: 1, digits: 1, unit: 'centimeter' },
     density: { factor: 1, digits: 0, words: 'unit.plants-per-m2' },
+    feed: { factor: 1, digits: 0, words: 'unit.g-per-m2' },
+    watering: { factor: 1, digits: 0, words: 'unit.l-per-m2' },
+    warmth: { factor: 1, digits: 0, words: 'unit.degree-days-c' },
   },
   us: {
     temperature: { factor: 1.8, digits: 0, unit: 'fahrenheit', offset: 32 },
@@ -76,6 +82,9 @@ const rules: Record<Units, Record<Quantity, Rule>> = {
     rowLength: { factor: 1 / 0.3048, digits: 0, unit: 'foot' },
     spacing: { factor: 1 / 2.54, digits: 1, unit: 'inch' },
     density: { factor: 0.3048 ** 2, digits: 1, words: 'unit.plants-per-ft2' },
+    feed: { factor: (100 * 0.3048 ** 2) / 453.59237, digits: 1, words: 'unit.lb-per-100ft2' },
+    watering: { factor: (10 * 0.3048 ** 2) / 3.785411784, digits: 1, words: 'unit.gal-per-10ft2' },
+    warmth: { factor: 1.8, digits: 0, words: 'unit.degree-days-f' },
   },
 };
 

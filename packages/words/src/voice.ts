@@ -20,6 +20,8 @@ export type Speaker = DateWords &
     reason(reason: { code: string; values: Values }): string;
     /** A fact on a way of starting: its message is `start-fact.<code>`. */
     fact(fact: { code: string; values: Values }): string;
+    /** Why a job on a crop falls when it does: its message is `job.<code>`. */
+    job(why: { code: string; values: Values }): string;
     number(value: number, digits?: number): string;
     /** With all its digits, as numbers under each other have them: 4.0 */
     figure(value: number, digits: number): string;
@@ -81,6 +83,11 @@ export function speaker(units: Units, language: Language = 'en'): Speaker {
     if (name.endsWith('DayOfYear')) return dates.dayOfYear(value);
     if (name.endsWith('Day')) return dates.day(value);
     if (name.endsWith('TempC') || name === 'tempC') return quantities.quantity('temperature', value);
+    if (name.startsWith('degreeDays')) return quantities.quantity('warmth', value);
+    if (name.startsWith('gramsPer')) return quantities.quantity('feed', value);
+    if (name.startsWith('gramsFor')) return quantities.quantity('bulbMass', value);
+    if (name.startsWith('litresPer')) return quantities.quantity('watering', value);
+    if (name.startsWith('litresFor')) return quantities.quantity('water', value);
     if (name.endsWith('Mm')) return quantities.quantity('bulbLength', value);
     if (name.endsWith('H')) return dayLength(value);
     return value;
@@ -105,6 +112,7 @@ export function speaker(units: Units, language: Language = 'en'): Speaker {
     ...quantities,
     reason: ({ code, values }) => filled(`reason.${code}` as MessageKey, values),
     fact: ({ code, values }) => filled(`start-fact.${code}` as MessageKey, values),
+    job: ({ code, values }) => filled(`job.${code}` as MessageKey, values),
     number,
     figure: (value, digits) => formatOf(locale, digits, { minimumFractionDigits: digits }).format(value),
     numberRange: (from, to, digits = 0) => formatRange(formatOf(locale, digits), from, to),

@@ -46,6 +46,9 @@ test('every quantity can be told, alone and in a range', () => {
     rowLength: true,
     spacing: true,
     density: true,
+    feed: true,
+    watering: true,
+    warmth: true,
   };
   for (const kind of Object.keys(kinds) as Quantity[])
     for (const { quantity, quantityRange } of [metric, us]) {

@@ -20,6 +20,7 @@ export { coldBedSentence } from './cold-bed-sentence.ts';
 export { comingDay } from './coming-day.ts';
 export { cultivarHeadline } from './cultivar-headline.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './how-we-know.ts';
+export { cautionSentence, jobName, jobSentence, jobSourceName, openSentence } from './job-sentences.ts';
 export { leafCheckSentence } from './leaf-check.ts';
 export { shiftSentence } from './learnt-sentences.ts';
 export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from './names-here-sentences.ts';

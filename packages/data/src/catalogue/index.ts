@@ -20,6 +20,7 @@ export {
 export { catalogueSources, cultivars } from './cultivars.ts';
 export { editDistance } from './edit-distance.ts';
 export { type CultivarAnswer, findCultivar, searchCultivars } from './find-cultivar.ts';
+export { jobSources } from './job-sources.ts';
 export { type Nearness, nearnesses, nearnessOf } from './nearness.ts';
 export { plantOf } from './plant-of.ts';
 export {

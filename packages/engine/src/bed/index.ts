@@ -16,6 +16,25 @@ export {
   netShortwave,
   penmanMonteith,
 } from './evapotranspiration.ts';
+export { type LimeAdvice, limeAdvice } from './feed-lime.ts';
+export {
+  type BedNitrogen,
+  bedNitrogen,
+  isCoarse,
+  nitrogenRemovedGPerKg,
+  nitrogenSuppliedGPerKg,
+  nitrogenTakenShare,
+  nitrogenToGive,
+} from './feed-need.ts';
+export {
+  drawnNitrogenG,
+  type FeedProduct,
+  isOrganic,
+  organicFeeds,
+  productG,
+  readFeedProduct,
+} from './feed-product.ts';
+export { type FeedChance, type FeedShare, feedLeaves, splitFeeds } from './feed-split.ts';
 export { type Fertility, fertilities, type WateringWay, wateringWays } from './ground.ts';
 export { monthlyReferenceEt } from './monthly-reference-et.ts';
 export { onionCropCoefficient, onionReadilyShare, onionRootDepthM } from './onion-water.ts';

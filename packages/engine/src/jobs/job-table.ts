@@ -68,7 +68,7 @@ export const jobTable: Readonly<Record<JobName, JobKind>> = {
     rule: harden,
   },
   plant: {
-    source: 'minnesota',
+    source: 'texas-planting',
     cautions: ['treated-seed', 'white-rot'],
     isOfStanding: true,
     pressesDays: 7,

@@ -43,6 +43,7 @@ export const jobSources = [
   'kansas-curing',
   'minnesota',
   'nebraska-weeds',
+  'texas-planting',
   'utah-nitrogen',
   'wisconsin-maggot',
   'wright-2001',

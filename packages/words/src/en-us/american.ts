@@ -47,6 +47,47 @@ export const american = {
   'tops.ahead': 'Tops fall about {date} ({range}).',
   'tops.some':
     'Tops fall about {date} ({range}), {years}. In the other years {otherwise, select, neck {they stay up and necks stay thick} bulb {no bulbs form} winter {winter takes the plants} other {they stay up}}.',
+  'job-name.watch-seedcorn-fly': 'Look for seedcorn maggot',
+  'job-name.watch-onion-fly': 'Look for onion maggot',
+  'job-name.lift': 'Pull',
+  'job-name.dry': 'Cure',
+  'job.trim':
+    'Trim tops to about 4 inches {when}, once they reach 5 inches: seedlings stay stout until they go out about {plantDay}.',
+  'job.thin':
+    'Pull every other plant as a green onion {when}: plants have {leaves, plural, one {# leaf} other {# leaves}} by then, and those that stay need the room before bulbs start about {onsetDay}.',
+  'job.water-stop':
+    'Stop watering {when}: tops fall about {fallDay}, and water after that brings rot into storage.',
+  'job.onion-fly':
+    'Keep net or row cover closed against onion maggot {when}, and pull plants that wilt: flight {flight} of the fly comes at {degreeDaysC}, here about {flightDay}.',
+  'job.seedcorn-fly':
+    'Keep net or row cover closed against seedcorn maggot {when}: it eats seed and seedlings, and flight {flight} of the fly peaks at {degreeDaysC}, here about {flightDay}.',
+  'job.mildew':
+    'Look for gray fuzz on leaves, downy mildew, {when}: cool, wet days that suit it come {share} about {spellDay}, and spots show 10 to 16 days later.',
+  'job.check-tops':
+    'Look at the tops twice a week {when}: they fall about {fallDay}, and the first in ten tells that the bed is ripening.',
+  'job.tops-over':
+    'Pull {when}, once more than half the tops are down: they fall about {fallDay}{some, select, yes {, {share}} other {}}, and left three weeks longer more of them rot.',
+  'job.tops-seen':
+    'Pull {when}, in dry weather: on {seenDay} tops were down on {topsPlantShare}, and left three weeks after half of them more bulbs rot.',
+  'job.lift-unripe':
+    'Pull {when}, whatever the tops do: bulbs start about {onsetDay}, but below {restTempC} they gain no more; eat the thick-necked ones first.',
+  'job.pull-green':
+    'Pull these as green onions {when}: they have {leaves, plural, one {# leaf} other {# leaves}} by then, and in most years no bulbs start.',
+  'job.lifted': 'Pull: pulled on {liftedDay}.',
+  'job.dry':
+    'Cure bulbs {when}, warm and airy and out of the rain: pulled about {liftDay}, they take {fromDays} to {toDays} days until necks are tight.',
+  'job.dry-unripe':
+    'Cure bulbs {when} as well as they will: pulled about {liftDay} with thick necks, they do not keep; eat them first.',
+  'job.clean':
+    'Clean {when}, cutting tops and roots once necks are dry right through: {days, plural, one {# day} other {# days}} after pulling about {liftDay} they mostly are.',
+  'job.store':
+    'Take sound bulbs to a dry, cool, airy place {when}: pulled about {liftDay}, they are cured by then.',
+  'job-caution.labels':
+    'If you spray at all, the label is the law: crop, rate, days before harvest, bees. Ask your extension office first.',
+  'job-caution.nets': 'Hold nets tight to the ground, so that birds and snakes are not caught.',
+  'job-caution.heaters':
+    'Never burn charcoal, gas or kerosene to dry bulbs in a closed room; keep electric heaters clear of dry tops.',
+  'job-caution.dust': 'Clean outdoors, or with a mask where dust and mold trouble you.',
   'app.seen.ask.topsOverShare': 'Of 10 plants, how many have their tops down?',
   'app.seen.topsOverShare.label': 'Of 10 plants, tops down on',
   'app.seen.is.topsOverShare': 'tops down on {value}',

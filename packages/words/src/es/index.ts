@@ -22,6 +22,7 @@ import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
 import { dates } from './dates.ts';
 import { howWeKnow } from './how-we-know.ts';
+import { jobs } from './jobs.ts';
 import { learnt } from './learnt.ts';
 import { odd } from './odd.ts';
 import { packet } from './packet.ts';
@@ -55,6 +56,7 @@ export const es = [
   errors,
   help,
   howWeKnow,
+  jobs,
   odd,
   learnt,
   packet,

@@ -8,17 +8,14 @@ const cleanDays = { sown: 84, planted: 56 } as const;
 /** Left for eight weeks, weeds took 65 % of the crop (Nebraska). */
 const lostPercent = 65;
 
-/** From two leaves, or two weeks in the bed, until bulbs start: what is lost to weeds then is not made good. */
-export function weed({ crop, stands, onset, leavesOn }: Course): Due | null {
+/** From two weeks after it is up or set until bulbs start: what is lost to weeds then is not made good. */
+export function weed({ crop, stands, onset }: Course): Due | null {
   if (!stands) return null;
-  const isSown = crop.plan.start === 'direct-seed';
-  const clean = isSown ? cleanDays.sown : cleanDays.planted;
-  const first = stands.p50 + weedsFromDays;
-  const from = isSown ? Math.max(first, leavesOn(2) ?? first) : first;
-  const until = onset && onset.p50 > from ? onset.p50 : from + clean - weedsFromDays;
-  const best = Math.min(from + weedsFromDays, until);
-  const values = { percent: lostPercent, untilDay: until };
-  return due({ from, best, to: until }, onset ? 'weed-bulbs' : 'weed-leaves', values);
+  const clean = crop.plan.start === 'direct-seed' ? cleanDays.sown : cleanDays.planted;
+  const from = stands.p50 + weedsFromDays;
+  const to = onset && onset.p50 > from ? onset.p50 : stands.p50 + clean;
+  const best = Math.min(from + weedsFromDays, to);
+  return due({ from, best, to }, onset ? 'weed' : 'weed-leaves', { percent: lostPercent, untilDay: to });
 }
 
 /** Leaves from which a plant is worth pulling green (common practice, no source). */
@@ -34,10 +31,11 @@ export function thin({ crop: { plan }, stands, onset, end, leavesOn }: Course): 
   if (!stands || end === 'leaves' || end === 'lost') return null;
   if (plan.start !== 'direct-seed' && plan.densityPerM2 < closePerM2) return null;
   const from = leavesOn(greenLeaves);
-  const latest = onset ? onset.p50 - thinnedBeforeDays : (from ?? 0) + greenWithinDays;
-  if (from === null || from > latest) return null;
-  const best = Math.min(from + Math.round(greenWithinDays / 2), latest);
-  const to = onset && plan.densityPerM2 < closePerM2 ? latest : Math.min(latest, from + greenWithinDays * 2);
+  if (from === null) return null;
+  const latest = onset ? onset.p50 - thinnedBeforeDays : from + greenWithinDays;
+  if (from > latest) return null;
+  const to = Math.min(latest, from + greenWithinDays);
+  const best = Math.round((from + to) / 2);
   return due({ from, best, to }, 'thin', {
     leaves: greenLeaves,
     density: Math.round(plan.densityPerM2),

@@ -34,6 +34,8 @@ export function feeds(course: Course): Due[] {
       if (days.best >= stop) continue;
       days.to = Math.min(days.to, stop - 1);
     }
+    // what was fed earlier covers it already
+    const isCovered = nGPerM2 <= 0;
     const matching = given.findIndex((on) => on >= days.from - sameFeedDays && on <= days.to + sameFeedDays);
     if (matching >= 0) given.splice(matching, 1);
     const values = {
@@ -44,8 +46,8 @@ export function feeds(course: Course): Due[] {
       ...(!isFirst && { leaves: Number(stage.slice('leaves-'.length)) }),
       ...(onset && { onsetDay: onset.p50 }),
     };
-    const code = isFirst ? 'feed-ground' : onset ? 'feed' : 'feed-leaves';
-    told.push(due(days, code, values, { number, isDone: matching >= 0 }));
+    const code = `feed${isFirst ? '-ground' : ''}${onset ? '' : '-leaves'}`;
+    told.push(due(days, code, values, { number, isDone: isCovered || matching >= 0 }));
   }
   return told;
 }

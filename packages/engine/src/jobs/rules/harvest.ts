@@ -17,7 +17,7 @@ const pullDays = 42;
 
 /** When bulbs come out of the ground, by the tops; without bulbs, when leaves are pulled. */
 export function liftOf(course: Course): Due | null {
-  const { liftedOn, fall, topsSeen, onset, end, leavesOn } = course;
+  const { crop, liftedOn, fall, topsSeen, onset, end, leavesOn } = course;
   if (liftedOn !== null)
     return due(
       { from: liftedOn, best: liftedOn, to: liftedOn },
@@ -35,7 +35,10 @@ export function liftOf(course: Course): Due | null {
   if (fall) {
     const best = fall.p50 + afterHalfOver;
     const to = Math.max(fall.p90, fall.p50) + liftWithin;
-    return due({ from: fall.p10 + afterHalfOver, best, to }, 'tops-over', { fallDay: fall.p50 });
+    return due({ from: fall.p10 + afterHalfOver, best, to }, 'tops-over', {
+      fallDay: fall.p50,
+      share: crop.summary.neckFall.share,
+    });
   }
   if (end === 'unripe' && onset) {
     const best = Math.max(

@@ -11,14 +11,18 @@ const tallAfter = { from: 28, best: 35 } as const;
 /** Hardening off takes 7–10 days (Iowa State Extension). */
 const hardening = { longest: 10, shortest: 7 } as const;
 
+/** How deep seed and plants go: seed 6–13 mm (University of Minnesota), roots and lower neck of plants 25 mm (Texas Extension), sets 25–50 mm (Illinois). */
+const depthMm = { seed: 13, plants: 25 } as const;
+
 export function sow({ start, up, onset, stands, crop, noted }: Course): Due {
   const { plan, summary } = crop;
   const days = { from: start - aroundDays, best: start, to: start + aroundDays };
   const isDone = noted.some(({ observation }) => isOfPlants(observation));
   const leaves = summary.leavesMadeAtOnset?.p50;
-  if (!up) return due(days, 'sow-never-up', {}, { isDone });
+  const depth = { depthMm: depthMm.seed };
+  if (!up) return due(days, 'sow-never-up', depth, { isDone });
   const plantDay = plan.start === 'raised-seedlings' ? (stands?.p50 ?? null) : null;
-  const values = { upDay: up.p50, ...(plantDay !== null && { plantDay }) };
+  const values = { ...depth, upDay: up.p50, ...(plantDay !== null && { plantDay }) };
   if (!onset || leaves === undefined) return due(days, 'sow-leaves', values, { isDone });
   return due(days, 'sow', { ...values, onsetDay: onset.p50, leaves: Math.round(leaves) }, { isDone });
 }
@@ -65,11 +69,22 @@ export function plant({ stands, crop, noted, onset }: Course): Due | null {
   const days = { from, best: stands.p50, to: Math.max(stands.p90, stands.p50 + aroundDays) };
   const isDone = noted.some(({ day, observation }) => day >= from && isOfPlants(observation));
   const more = { isDone };
+  const depth = { depthMm: depthMm.plants };
   if (plan.start === 'raised-seedlings' && plan.plantOutDay === null)
-    return due(days, 'plant-ready', { leaves: plantingOut.leaves, bedTempC: plantingOut.bedC }, more);
+    return due(
+      days,
+      'plant-ready',
+      {
+        ...depth,
+        madeLeaves: plantingOut.leaves,
+        weeks: plantingOut.latestWeeks,
+        bedTempC: plantingOut.bedC,
+      },
+      more,
+    );
   const leaves = summary.leavesMadeAtOnset?.p50;
-  if (!onset || leaves === undefined) return due(days, 'plant-leaves', {}, more);
-  return due(days, 'plant', { onsetDay: onset.p50, leaves: Math.round(leaves) }, more);
+  if (!onset || leaves === undefined) return due(days, 'plant-leaves', depth, more);
+  return due(days, 'plant', { ...depth, onsetDay: onset.p50, leaves: Math.round(leaves) }, more);
 }
 
 /** Own seedlings are not planted before they are sown. */

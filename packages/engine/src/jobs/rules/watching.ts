@@ -48,7 +48,9 @@ function flights(
   return pestDates(site, plan.startDay, pest).flatMap((winter, year) =>
     winter.flatMap((flight, at) => {
       const days = mostlyOn(flight);
-      const met = days && within({ from: days.p10, best: days.p50, to: days.p90 + layingDays }, first, end);
+      // one that mostly comes after the crop harms the next
+      if (!days || days.p50 > end) return [];
+      const met = within({ from: days.p10, best: days.p50, to: days.p90 + layingDays }, first, end);
       if (!met) return [];
       const values = {
         flight: at + 1,
