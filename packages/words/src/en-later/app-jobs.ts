@@ -1,9 +1,10 @@
 /** The work of a season, on the Season page: this week, what comes after, and what became of it. */
 export const appJobs = {
   'app.work.this-week': 'This week',
+  'app.work.more': '{count, plural, one {One more this week} other {# more this week}}',
   'app.work.none': 'Nothing needs doing for these this week. Next, from {date}: {what}',
   'app.work.over': 'These ask for nothing more.',
-  'app.work.keep': 'Keep this crop, and you can note here what is done and put off what has to wait.',
+  'app.work.keep': 'Keep this crop to note here what is done and what has to wait.',
   'app.work.keep.do': 'Keep it',
   'app.work.done': 'Done',
   'app.work.done-of': 'Done: {what}',
@@ -24,7 +25,7 @@ export const appJobs = {
   'app.work.stretch.start': 'Until they stand in the bed',
   'app.work.stretch.leaves': 'While they make leaves',
   'app.work.stretch.bulbs': 'While bulbs fill',
-  'app.work.stretch.harvest': 'Lifting, drying off, storing',
+  'app.work.stretch.harvest': 'Harvest and store',
   'app.work.past': 'Done or gone by ({count})',
   'app.work.marks': 'Work is marked by its number: {work}.',
   'app.work.mark': '{number}, {what}, {date}',

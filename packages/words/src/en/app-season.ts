@@ -92,6 +92,5 @@ export const appSeason = {
   'app.season.save.failed': '{file} could not be made ({reason}).',
   'app.caution.flower': 'Plants that run to flower keep badly: pull them and eat them first.',
   'app.caution.lamps': 'Keep lamps, heat mats and their plugs away from water.',
-  'app.caution.water': 'Keep to local rules on watering in dry spells.',
   'app.caution.store': 'Treated seed and sets are not food; nor are ornamental or wild-dug bulbs, ever.',
 } as const;

@@ -1,10 +1,10 @@
 /** El trabajo de la temporada, en la página Temporada: esta semana, lo que viene después y lo que fue de ello. */
 export const appJobs = {
   'app.work.this-week': 'Esta semana',
+  'app.work.more': '{count, plural, one {Una cosa más esta semana} other {# cosas más esta semana}}',
   'app.work.none': 'Esta semana no hay nada que hacer con ellas. Lo siguiente, desde el {date}: {what}',
   'app.work.over': 'Ya no piden nada más.',
-  'app.work.keep':
-    'Guarda este cultivo y podrás anotar aquí lo que está hecho y aplazar lo que tiene que esperar.',
+  'app.work.keep': 'Guarda este cultivo para anotar aquí lo hecho y lo que tiene que esperar.',
   'app.work.keep.do': 'Guardarlo',
   'app.work.done': 'Hecho',
   'app.work.done-of': 'Hecho: {what}',
@@ -25,7 +25,7 @@ export const appJobs = {
   'app.work.stretch.start': 'Hasta que estén en el bancal',
   'app.work.stretch.leaves': 'Mientras echan hojas',
   'app.work.stretch.bulbs': 'Mientras engordan los bulbos',
-  'app.work.stretch.harvest': 'Arrancar, secar y guardar',
+  'app.work.stretch.harvest': 'Cosecha y almacén',
   'app.work.past': 'Hecho o ya pasado ({count})',
   'app.work.marks': 'El trabajo está marcado con su número: {work}.',
   'app.work.mark': '{number}, {what}, {date}',

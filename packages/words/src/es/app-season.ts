@@ -94,7 +94,6 @@ export const appSeason = {
   'app.season.save.failed': 'No se pudo crear {file} ({reason}).',
   'app.caution.flower': 'Las plantas que se espigan se conservan mal: arráncalas y cómelas primero.',
   'app.caution.lamps': 'Mantén lámparas, mantas calefactoras y sus enchufes lejos del agua.',
-  'app.caution.water': 'Respeta las normas locales sobre el riego en tiempo de sequía.',
   'app.caution.store':
     'La semilla y los bulbillos tratados no son comida; tampoco los bulbos ornamentales o arrancados del campo, nunca.',
 } as const;

@@ -5,7 +5,7 @@ import {
   practiceAssumptions,
   spanPartsSentence,
 } from '@neckfall/answers';
-import { type Garden, startWays } from '@neckfall/engine';
+import { type Garden, jobsInWeek, startWays } from '@neckfall/engine';
 import type { MessageKey } from '@neckfall/words';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
@@ -132,14 +132,15 @@ function learntGrounds({ season, hasEarlier }: NonNullable<SeasonAhead['learnt']
   ];
 }
 
-function cautionsOf({ summary }: SeasonAhead): Extract<MessageKey, `app.caution.${string}`>[] {
-  const { plan, boltedPlantsShare } = summary;
-  const { from, standsInTrays } = startWays[plan.start];
+/** Beside those of the work, which stand with it. */
+function cautionsOf({ summary, stand, jobs }: SeasonAhead): Extract<MessageKey, `app.caution.${string}`>[] {
+  const { plan, boltedPlantsShare, plantOut } = summary;
+  const isInTrays = stand.day >= plan.startDay && stand.day < (plantOut?.days?.p50 ?? 0);
+  const areSaid = jobsInWeek(jobs, stand.day).due.some(({ cautions }) => cautions.includes('lamps'));
   return [
-    ...(from === 'seed' ? [] : (['app.caution.bought'] as const)),
+    ...(startWays[plan.start].from === 'seed' ? [] : (['app.caution.bought'] as const)),
     ...((boltedPlantsShare?.p90 ?? 0) >= 0.1 ? (['app.caution.flower'] as const) : []),
-    ...(standsInTrays ? (['app.caution.lamps'] as const) : []),
-    ...(plan.water === 'watered' ? (['app.caution.water'] as const) : []),
+    ...(isInTrays && !areSaid ? (['app.caution.lamps'] as const) : []),
     'app.caution.store',
     'app.caution.promise',
   ];

@@ -7,7 +7,7 @@ import { Told } from '../Told.tsx';
 import { PastWork } from './PastWork.tsx';
 import { PutIntoCalendar } from './PutIntoCalendar.tsx';
 import { stretchesOf } from './stretches.ts';
-import { WorkLine } from './WorkLine.tsx';
+import { WorkList } from './WorkList.tsx';
 import { workOf } from './work-of.ts';
 
 /** Near the day on which leaves are to be counted, what should be seen now says as much, days. */
@@ -53,11 +53,7 @@ function Coming({ ahead: { summary }, coming, onMarked }: ComingProps) {
       {stretchesOf(coming, summary).map(({ name, work }) => (
         <div key={name}>
           <h3>{say(`app.work.stretch.${name}`)}</h3>
-          <ol class="work">
-            {work.map((one) => (
-              <WorkLine key={one.job.id} {...one} summary={summary} at="work" onMarked={onMarked} />
-            ))}
-          </ol>
+          <WorkList work={work} summary={summary} at="work" onMarked={onMarked} />
         </div>
       ))}
     </>

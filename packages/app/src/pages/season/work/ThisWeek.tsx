@@ -5,8 +5,11 @@ import { voice } from '../../../state/settings.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
 import { keepPlan, planToSave } from '../keep-plan.ts';
 import { Told } from '../Told.tsx';
-import { WorkLine } from './WorkLine.tsx';
+import { WorkList } from './WorkList.tsx';
 import { workOf } from './work-of.ts';
+
+/** What presses most; more of a week is folded away. */
+const mostShown = 3;
 
 /** What to do this week and why, most urgent first; where there is nothing, what comes next. */
 export function ThisWeek({ ahead }: { ahead: SeasonAhead }) {
@@ -22,11 +25,13 @@ export function ThisWeek({ ahead }: { ahead: SeasonAhead }) {
         {say('app.work.this-week')}
       </h2>
       {due.length > 0 && (
-        <ol class="work">
-          {due.map((one) => (
-            <WorkLine key={one.job.id} {...one} summary={summary} at="week" onMarked={goOn} />
-          ))}
-        </ol>
+        <WorkList work={due.slice(0, mostShown)} summary={summary} at="week" onMarked={goOn} />
+      )}
+      {due.length > mostShown && (
+        <details>
+          <summary>{say('app.work.more', { count: due.length - mostShown })}</summary>
+          <WorkList work={due.slice(mostShown)} summary={summary} at="week" onMarked={goOn} />
+        </details>
       )}
       {due.length === 0 && (
         <p>

@@ -1,0 +1,38 @@
+import { cautionSentence, jobSentence } from '@neckfall/answers';
+import type { JobCaution, SeasonSummary } from '@neckfall/engine';
+import { planting } from '../../../state/planting.ts';
+import { voice } from '../../../state/settings.ts';
+import type { WorkAt } from './mark-work.ts';
+import { WorkWays } from './WorkWays.tsx';
+import type { NumberedJob } from './work-of.ts';
+
+type Props = {
+  work: readonly NumberedJob[];
+  summary: SeasonSummary;
+  at: WorkAt;
+  /** What was said of it goes with its line: what to go on from. */
+  onMarked: () => void;
+};
+
+/** Work under its numbers: what to do and why, what to mind at it, and what may be said of it once its crop is kept. */
+export function WorkList({ work, summary, at, onMarked }: Props) {
+  const speaker = voice.value;
+  const said = new Set<JobCaution>();
+  return (
+    <ol class="work">
+      {work.map(({ number, job }) => {
+        const cautions = job.cautions.filter((caution) => !said.has(caution));
+        for (const caution of cautions) said.add(caution);
+        return (
+          <li key={job.id} value={number}>
+            {jobSentence(job, summary, speaker)}{' '}
+            {cautions.length > 0 && (
+              <small>{cautions.map((caution) => cautionSentence(caution, speaker)).join(' ')} </small>
+            )}
+            {planting.value && <WorkWays job={job} at={at} onMarked={onMarked} />}
+          </li>
+        );
+      })}
+    </ol>
+  );
+}
