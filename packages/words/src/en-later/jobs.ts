@@ -8,6 +8,9 @@ export const jobs = {
   'job.state.done': '{name}: done.',
   'job.state.left-out': '{name}: left out.',
 
+  'job.event': '{job}: {crop}',
+  'job.source': 'Source: {source}.',
+
   'job-name.sow': 'Sow',
   'job-name.prick-out': 'Prick out',
   'job-name.trim': 'Trim the tops',

@@ -8,6 +8,9 @@ export const jobs = {
   'job.state.done': '{name}: hecho.',
   'job.state.left-out': '{name}: se deja.',
 
+  'job.event': '{job}: {crop}',
+  'job.source': 'Fuente: {source}.',
+
   'job-name.sow': 'Sembrar',
   'job-name.prick-out': 'Repicar',
   'job-name.trim': 'Recortar las hojas',
