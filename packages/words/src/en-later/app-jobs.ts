@@ -2,9 +2,10 @@
 export const appJobs = {
   'app.work.this-week': 'This week',
   'app.work.more': '{count, plural, one {One more this week} other {# more this week}}',
+  'app.work.cautions': 'Take care at this work',
   'app.work.none': 'Nothing needs doing for these this week. Next, from {date}: {what}',
   'app.work.over': 'These ask for nothing more.',
-  'app.work.keep': 'Keep this crop to note here what is done and what has to wait.',
+  'app.work.keep': 'Keep this crop to note what is done.',
   'app.work.keep.do': 'Keep it',
   'app.work.done': 'Done',
   'app.work.done-of': 'Done: {what}',

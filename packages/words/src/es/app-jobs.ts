@@ -2,9 +2,10 @@
 export const appJobs = {
   'app.work.this-week': 'Esta semana',
   'app.work.more': '{count, plural, one {Una cosa más esta semana} other {# cosas más esta semana}}',
+  'app.work.cautions': 'Precauciones con este trabajo',
   'app.work.none': 'Esta semana no hay nada que hacer con ellas. Lo siguiente, desde el {date}: {what}',
   'app.work.over': 'Ya no piden nada más.',
-  'app.work.keep': 'Guarda este cultivo para anotar aquí lo hecho y lo que tiene que esperar.',
+  'app.work.keep': 'Guarda este cultivo para anotar lo hecho.',
   'app.work.keep.do': 'Guardarlo',
   'app.work.done': 'Hecho',
   'app.work.done-of': 'Hecho: {what}',

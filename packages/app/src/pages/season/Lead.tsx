@@ -56,12 +56,11 @@ function plantsOf({ summary, learnt }: SeasonAhead, speaker: Speaker) {
   return learnt && plantsSentences(learnt.season, summary, learnt.expected, speaker);
 }
 
-/** Why, what to grow instead where nothing comes of it, and where to go from here. */
+/** What to grow instead where nothing comes of it, and where to go from here. */
 export function Onward({ summary }: { summary: SeasonSummary }) {
-  const { say, reason, any } = voice.value;
+  const { say, any } = voice.value;
   return (
     <>
-      <p class="because">{reason(summary.reason)}</p>
       {summary.outcome === 'no-bulb' && (
         <p class="because">
           {say('app.season.instead', { instead: any(insteads.map((instead) => say(instead))) })}

@@ -5,7 +5,7 @@ import {
   practiceAssumptions,
   spanPartsSentence,
 } from '@neckfall/answers';
-import { type Garden, jobsInWeek, startWays } from '@neckfall/engine';
+import { type Garden, jobsInWeek } from '@neckfall/engine';
 import type { MessageKey } from '@neckfall/words';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
@@ -138,7 +138,6 @@ function cautionsOf({ summary, stand, jobs }: SeasonAhead): Extract<MessageKey, 
   const isInTrays = stand.day >= plan.startDay && stand.day < (plantOut?.days?.p50 ?? 0);
   const areSaid = jobsInWeek(jobs, stand.day).due.some(({ cautions }) => cautions.includes('lamps'));
   return [
-    ...(startWays[plan.start].from === 'seed' ? [] : (['app.caution.bought'] as const)),
     ...((boltedPlantsShare?.p90 ?? 0) >= 0.1 ? (['app.caution.flower'] as const) : []),
     ...(isInTrays && !areSaid ? (['app.caution.lamps'] as const) : []),
     'app.caution.store',

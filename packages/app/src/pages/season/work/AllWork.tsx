@@ -7,6 +7,7 @@ import { Told } from '../Told.tsx';
 import { PastWork } from './PastWork.tsx';
 import { PutIntoCalendar } from './PutIntoCalendar.tsx';
 import { stretchesOf } from './stretches.ts';
+import { WorkCautions } from './WorkCautions.tsx';
 import { WorkList } from './WorkList.tsx';
 import { workOf } from './work-of.ts';
 
@@ -54,6 +55,7 @@ function Coming({ ahead: { summary }, coming, onMarked }: ComingProps) {
         <div key={name}>
           <h3>{say(`app.work.stretch.${name}`)}</h3>
           <WorkList work={work} summary={summary} at="work" onMarked={onMarked} />
+          <WorkCautions work={work} />
         </div>
       ))}
     </>

@@ -5,11 +5,13 @@ import { voice } from '../../../state/settings.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
 import { keepPlan, planToSave } from '../keep-plan.ts';
 import { Told } from '../Told.tsx';
+import { WorkCautions } from './WorkCautions.tsx';
 import { WorkList } from './WorkList.tsx';
 import { workOf } from './work-of.ts';
 
-/** What presses most; more of a week is folded away. */
-const mostShown = 3;
+/** What presses most; where there is little room more of a week is folded away, and what to mind at it. */
+const mostShown = 2;
+const hasRoom = () => matchMedia('(min-width: 40em)').matches;
 
 /** What to do this week and why, most urgent first; where there is nothing, what comes next. */
 export function ThisWeek({ ahead }: { ahead: SeasonAhead }) {
@@ -28,9 +30,15 @@ export function ThisWeek({ ahead }: { ahead: SeasonAhead }) {
         <WorkList work={due.slice(0, mostShown)} summary={summary} at="week" onMarked={goOn} />
       )}
       {due.length > mostShown && (
-        <details>
+        <details open={hasRoom()}>
           <summary>{say('app.work.more', { count: due.length - mostShown })}</summary>
           <WorkList work={due.slice(mostShown)} summary={summary} at="week" onMarked={goOn} />
+        </details>
+      )}
+      {due.some(({ job }) => job.cautions.length > 0) && (
+        <details open={hasRoom()}>
+          <summary>{say('app.work.cautions')}</summary>
+          <WorkCautions work={due} />
         </details>
       )}
       {due.length === 0 && (

@@ -1,5 +1,5 @@
-import { cautionSentence, jobSentence } from '@neckfall/answers';
-import type { JobCaution, SeasonSummary } from '@neckfall/engine';
+import { jobSentence } from '@neckfall/answers';
+import type { SeasonSummary } from '@neckfall/engine';
 import { planting } from '../../../state/planting.ts';
 import { voice } from '../../../state/settings.ts';
 import type { WorkAt } from './mark-work.ts';
@@ -14,25 +14,16 @@ type Props = {
   onMarked: () => void;
 };
 
-/** Work under its numbers: what to do and why, what to mind at it, and what may be said of it once its crop is kept. */
+/** Work under its numbers: what to do and why, and what may be said of it once its crop is kept. */
 export function WorkList({ work, summary, at, onMarked }: Props) {
-  const speaker = voice.value;
-  const said = new Set<JobCaution>();
   return (
     <ol class="work">
-      {work.map(({ number, job }) => {
-        const cautions = job.cautions.filter((caution) => !said.has(caution));
-        for (const caution of cautions) said.add(caution);
-        return (
-          <li key={job.id} value={number}>
-            {jobSentence(job, summary, speaker)}{' '}
-            {cautions.length > 0 && (
-              <small>{cautions.map((caution) => cautionSentence(caution, speaker)).join(' ')} </small>
-            )}
-            {planting.value && <WorkWays job={job} at={at} onMarked={onMarked} />}
-          </li>
-        );
-      })}
+      {work.map(({ number, job }) => (
+        <li key={job.id} value={number}>
+          {jobSentence(job, summary, voice.value)}{' '}
+          {planting.value && <WorkWays job={job} at={at} onMarked={onMarked} />}
+        </li>
+      ))}
     </ol>
   );
 }
