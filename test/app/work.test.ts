@@ -104,6 +104,8 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
     await page.reload();
     await ready(page);
     await openDetails(page);
+    // what was folded away in a fold
+    await openDetails(page);
     await page.locator('.all-work').getByText('Weed: left out.').waitFor();
     await page.getByRole('button', { name: 'Take it up again: Weed' }).click();
     await told(page, 'Taken up again: Weed.');

@@ -18,6 +18,7 @@ import {
   type SeasonSummary,
   type SpanParts,
   spanParts,
+  type TendedCrop,
 } from '@neckfall/engine';
 import { type CropUnderWayAsked, cropUnderWay, tendedCrop } from './crop-under-way.ts';
 
@@ -55,9 +56,26 @@ type Learnt = {
   hasEarlier: boolean;
 };
 
-/** A season of one crop, with what should be seen of it today; what was not asked is chosen. */
-export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
-  const { today, seen, marks } = asked;
+type Known = { key: string; crop: TendedCrop; ahead: Omit<SeasonAhead, 'jobs'> };
+
+/** The crop asked for last: what became of its work changes nothing of it, and is said with one finger. */
+let last: Known | null = null;
+
+/** A season of one crop, with what should be seen of it today and what to do; what was not asked is chosen. */
+export function seasonAhead({ marks, ...asked }: SeasonAheadAsked): SeasonAhead {
+  const key = keyOf(asked);
+  if (last?.key !== key) last = { key, ...cropAhead(asked) };
+  const { crop, ahead } = last;
+  return { ...ahead, jobs: jobsOf({ crop, water: null, feed: feedOf(crop), marks }) };
+}
+
+/** Weather is known by its mark. */
+function keyOf({ site: { weather = null, ...site }, ...asked }: Omit<SeasonAheadAsked, 'marks'>): string {
+  return JSON.stringify([weather && [weather.key, weather.lastStart], site, asked]);
+}
+
+function cropAhead(asked: Omit<SeasonAheadAsked, 'marks'>): Omit<Known, 'key'> {
+  const { today, seen } = asked;
   const underWay = cropUnderWay(asked);
   const { plan, notes, learning, belief, before, site } = underWay;
   const summary = runPlan(site, plan);
@@ -65,13 +83,12 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
   const days = medianSeasonDays(site, plan);
   const { climate } = site;
   const shown = cropYear(plan.startDay, days.at(-1)?.day ?? plan.startDay);
-  return {
+  const ahead = {
     summary,
     days,
     notes,
     cold: coldBed(site, plan.start, plan.startDay),
     stand: standOn(site, plan, today),
-    jobs: jobsOf({ crop, water: null, feed: feedOf(crop), marks }),
     leafCheckpoint: leafCheckpoint(site, summary),
     spans: spanParts(site, summary),
     year: placeYear(climate, shown.firstDay, shown.days),
@@ -85,4 +102,5 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
           }
         : null,
   };
+  return { crop, ahead };
 }

@@ -12,7 +12,7 @@ import { sheetWork } from './work/shown-work.ts';
 import { seasonYearLine } from './YearFigure.tsx';
 
 /** Drawn a little wider than a sheet and put on it smaller, px. */
-const paperWidth = 1100;
+const paperWidth = 1260;
 
 /** One sheet to pin in the shed: the year, its work with room to write, and what to see when. Made when it is printed. */
 export function Sheet({ ahead }: { ahead: SeasonAhead }) {

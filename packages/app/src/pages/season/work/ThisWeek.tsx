@@ -9,8 +9,8 @@ import { WorkCautions } from './WorkCautions.tsx';
 import { WorkList } from './WorkList.tsx';
 import { workOf } from './work-of.ts';
 
-/** What presses most; where there is little room more of a week is folded away, and what to mind at it. */
-const mostShown = 2;
+/** Where there is little room, what presses most is shown, and more of a week folded away, and what to mind at it. */
+const fewestShown = 2;
 const hasRoom = () => matchMedia('(min-width: 40em)').matches;
 
 /** What to do this week and why, most urgent first; where there is nothing, what comes next. */
@@ -20,6 +20,7 @@ export function ThisWeek({ ahead }: { ahead: SeasonAhead }) {
   const heading = useRef<HTMLHeadingElement>(null);
   const { summary, jobs, stand } = ahead;
   const { due, coming } = workOf(jobs, stand.day);
+  const mostShown = hasRoom() ? due.length : fewestShown;
   const goOn = () => heading.current?.focus();
   return (
     <section class="this-week" aria-labelledby="this-week">
@@ -30,7 +31,7 @@ export function ThisWeek({ ahead }: { ahead: SeasonAhead }) {
         <WorkList work={due.slice(0, mostShown)} summary={summary} at="week" onMarked={goOn} />
       )}
       {due.length > mostShown && (
-        <details open={hasRoom()}>
+        <details>
           <summary>{say('app.work.more', { count: due.length - mostShown })}</summary>
           <WorkList work={due.slice(mostShown)} summary={summary} at="week" onMarked={goOn} />
         </details>
