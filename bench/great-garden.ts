@@ -1,7 +1,13 @@
 import { formatDay, type Garden, restoreGarden } from '@neckfall/engine';
 
 /** How much a garden of twenty years holds that is kept as carefully as any. */
-export const greatGarden = { years: 20, plantings: 400, observations: 20_000, weatherPlaces: 5 } as const;
+export const greatGarden = {
+  years: 20,
+  plantings: 400,
+  observations: 20_000,
+  marks: 8_000,
+  weatherPlaces: 5,
+} as const;
 
 const firstDay = Date.UTC(2008, 0, 1) / 86_400_000;
 
@@ -10,9 +16,10 @@ export function makeGreatGarden(size: {
   years: number;
   plantings: number;
   observations: number;
+  marks: number;
   weatherPlaces: number;
 }): Garden {
-  const { years, plantings, observations, weatherPlaces } = size;
+  const { years, plantings, observations, marks, weatherPlaces } = size;
   const days = Math.round(years * 365.25);
   const perPlanting = observations / plantings;
   return restoreGarden({
@@ -37,6 +44,13 @@ export function makeGreatGarden(size: {
       plants: 250,
     })),
     observations: Array.from({ length: observations }, (_, at) => observation(at, perPlanting, size)),
+    jobs: Array.from({ length: marks }, (_, at) => ({
+      id: `mark-${at}`,
+      plantingId: `planting-${at % plantings}`,
+      job: `weed-${1 + Math.floor(at / plantings)}`,
+      state: 'done',
+      date: formatDay(firstDay + 80 + (at % plantings)),
+    })),
     weather: Array.from({ length: weatherPlaces }, (_, at) => weather(at, days)),
   }).garden;
 }

@@ -3,7 +3,7 @@ import { openDeviceGarden } from '../packages/app/src/device/device-garden.ts';
 import type { Step } from '../packages/app/src/device/garden-steps.ts';
 import { greatGarden, makeGreatGarden } from './great-garden.ts';
 
-export type SaveTimes = Record<'seen' | 'weather' | 'planting' | 'back', number[]>;
+export type SaveTimes = Record<'seen' | 'work' | 'weather' | 'planting' | 'back', number[]>;
 
 let told: { garden: Garden | null } = { garden: null };
 const open = () => openDeviceGarden((now) => (told = now));
@@ -27,7 +27,7 @@ const asked = {
   },
   save: async (times: number): Promise<SaveTimes> => {
     const held = await open();
-    const took: SaveTimes = { seen: [], weather: [], planting: [], back: [] };
+    const took: SaveTimes = { seen: [], work: [], weather: [], planting: [], back: [] };
     const change = (code: Step['code'], make: (now: Garden) => Garden) =>
       timed(() => held.change({ code, name: 'Bed' }, (now) => make(now as Garden)));
     for (let run = 0; run < times; run++) {
@@ -38,6 +38,14 @@ const asked = {
         leavesGreen: 5,
       };
       took.seen.push(await change('seen', (now) => ({ ...now, observations: [...now.observations, seen] })));
+      const mark = {
+        id: `done-${run}`,
+        plantingId: `planting-${run * 7}`,
+        job: 'lift',
+        state: 'done',
+        date: '2027-08-20',
+      } as const;
+      took.work.push(await change('work', (now) => ({ ...now, jobs: [...now.jobs, mark] })));
       took.weather.push(
         await change('weather-kept', (now) => ({
           ...now,
@@ -55,7 +63,7 @@ const asked = {
     }
     for (let run = 0; run < times; run++) took.back.push(await timed(held.back));
     // as it was found
-    for (let run = 0; run < 2 * times; run++) await held.back();
+    for (let run = 0; run < 3 * times; run++) await held.back();
     return took;
   },
 };

@@ -41,7 +41,7 @@ const levels: Record<string, string[][]> = {
   ],
   // a folder a language
   words: [foldersIn('packages/words/src')],
-  answers: [['facts', 'place'], ['jobs'], ['sentences'], ['calendar']],
+  answers: [['facts', 'place'], ['sentences'], ['calendar']],
   cli: [
     ['assets-folder.ts', 'version.ts', 'refusal'],
     ['files', 'output', 'values'],

@@ -16,6 +16,7 @@ import { readPlaceOptions } from '../packages/cli/src/options/place-options.ts';
 import { speakerFor } from '../packages/cli/src/options/speaker-for.ts';
 import {
   formatDay,
+  groundUnsaid,
   landWarmingSinceNormalsC,
   type SeasonSummary,
   startMethods,
@@ -40,6 +41,9 @@ function printed({ plan, onset, neckFall, seasonShares, bulbDiameterMm, boltedPl
     boltedPlantsShare,
   };
 }
+
+/** Nothing is kept of the crop. */
+const unseen = { seen: [], ground: groundUnsaid, marks: [] };
 
 const monthDay = (date: string | null) => date?.slice(5) ?? null;
 
@@ -87,7 +91,7 @@ describe('every page and command gives the same answer', () => {
       const crop = { class: told.class } as const;
 
       // the season of that start, on the page and on the command line
-      const ahead = seasonAhead({ ...request, crop, starts: startMethods, start, startDay, seen: [] });
+      const ahead = seasonAhead({ ...request, ...unseen, crop, starts: startMethods, start, startDay });
       expect(printed(ahead.summary)).toEqual(printed(told.summary));
       const season = seasonAnswer(options, { class: told.class, start, date, today }, speaker, open);
       const { neckFall, onset, bulbDiameterMm } = season.json() as SeasonDocument;
@@ -123,7 +127,7 @@ describe('every page and command gives the same answer', () => {
     expect(answer.text().replace(/\s+/g, ' ')).toContain(speaker.reason(named.summary.reason));
 
     // nothing said: When and Season take what Where leads with
-    const unsaid = { ...request, crop: null, starts: startMethods, start: null, startDay: null, seen: [] };
+    const unsaid = { ...request, ...unseen, crop: null, starts: startMethods, start: null, startDay: null };
     expect(printed(seasonAhead(unsaid).summary)).toEqual(printed(named.summary));
 
     // a packet that says the class, started so

@@ -26,8 +26,9 @@ const hashOf = (page: string, town: keyof typeof towns) =>
 
 /** More is not read on a phone. */
 const mostWords = 350;
-/** The picture begins on the first screen of a phone of 740 px, and enough of it to be made out. */
+/** The picture begins on the first screen of a phone of 740 px, and enough of it to be made out; Season has its work there. */
 const lowestPicture = 580;
+const pictured = answers.filter((name) => name !== 'season');
 
 /** The reader's text at twice its usual size. */
 async function doubleText(page: Page): Promise<void> {
@@ -114,7 +115,7 @@ describe.skipIf(!hasChromium)('the look of every page', () => {
   test.each(Object.keys(towns) as (keyof typeof towns)[])(
     'on a phone the first screen has the answer and its picture: %s',
     async (town) => {
-      for (const name of answers) {
+      for (const name of pictured) {
         const page = await app.at(hashOf(name, town), { width: 360, height: 740 });
         const { y } = (await page.locator('.seen figure, .seen svg').first().boundingBox())!;
         expect({ name, isSeen: y <= lowestPicture, y }).toMatchObject({ isSeen: true });

@@ -75,7 +75,7 @@ describe.skipIf(!hasChromium)('on a phone of 360 × 740 px, worked by a finger',
   });
 
   test('pictures stand on the first screen, under the answer', async () => {
-    for (const name of ['where', 'when', 'season']) {
+    for (const name of ['where', 'when']) {
       const page = await app.at(`#/${name}?${place}`, { context: phone });
       const [answer, picture] = await Promise.all(
         ['h1.answer', '.seen figure'].map((what) => page.locator(what).first().boundingBox()),

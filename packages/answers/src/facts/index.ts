@@ -12,6 +12,6 @@ export { readiness } from './readiness.ts';
 export { runsAlike, runsAround } from './runs-alike.ts';
 export { dayOf, waterDayOf } from './season-days.ts';
 export { seasonEnds } from './season-ends.ts';
-export { fortnightMeanC, type StandOn, standOn } from './stand-on.ts';
+export { type StandOn, standOn } from './stand-on.ts';
 export { cropYear, plainYearStart } from './told-year.ts';
 export { worthShowing } from './worth-showing.ts';

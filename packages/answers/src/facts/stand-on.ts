@@ -1,9 +1,7 @@
 import {
   bulbDiameterMm,
   type DayNumber,
-  type DayRow,
   dayTrace,
-  medianSeasonDays,
   type Plan,
   quantileSorted,
   runnerOf,
@@ -23,17 +21,10 @@ export type StandOn = {
   /** Share of years in which its tops are over, and in which frost has left nothing of it. */
   fallenShare: number;
   lostShare: number;
-  /** Mean temperature of the fortnight around the day in the middling season, °C; null outside it. */
-  tempMeanC: number | null;
 };
 
 /** What should be seen of a crop on a day. */
-export function standOn(
-  site: Site,
-  plan: Plan,
-  day: DayNumber,
-  middling: readonly DayRow[] = medianSeasonDays(site, plan),
-): StandOn {
+export function standOn(site: Site, plan: Plan, day: DayNumber): StandOn {
   const at = day - plan.startDay;
   const leaves: number[] = [];
   const bulbs: number[] = [];
@@ -56,19 +47,7 @@ export function standOn(
     bulbMm: spanOf(bulbs, site.years),
     fallenShare: fallen / site.years,
     lostShare: lost / site.years,
-    tempMeanC: fortnightMeanC(middling, day),
   };
-}
-
-const halfFortnightDays = 7;
-
-/** Mean temperature of the fortnight around a day of a season, °C; null outside it. */
-export function fortnightMeanC(rows: readonly DayRow[], day: DayNumber): number | null {
-  const [first] = rows;
-  const last = rows.at(-1);
-  if (!first || !last || day < first.day || day > last.day) return null;
-  const near = rows.filter((row) => Math.abs(row.day - day) <= halfFortnightDays);
-  return near.reduce((sum, { tempMeanC }) => sum + tempMeanC, 0) / near.length;
 }
 
 /** As long as any season is followed, with room to spare. */

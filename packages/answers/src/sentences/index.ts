@@ -38,6 +38,7 @@ export { cautionSentence, jobName, jobSentence, jobSourceName, openSentence } fr
 export { leafCheckSentence } from './leaf-check.ts';
 export { shiftSentence } from './learnt-sentences.ts';
 export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from './names-here-sentences.ts';
+export { leastBulbMm, seeSentence, topsSentence } from './now-sentences.ts';
 export { oddSentence } from './odd-sentence.ts';
 export { autumnAssumption, cultivarAssumption, packetAssumptions } from './onion-assumptions.ts';
 export { type SeasonRow, type SeasonRowKey, seasonRows } from './season-rows.ts';
@@ -47,7 +48,6 @@ export {
   seasonHeadline,
   sharesSentence,
 } from './season-sentences.ts';
-export { leastBulbMm, seeSentence, topsSentence, weekSentence, weekWords } from './season-week.ts';
 export { plantsSentences, seenSentences } from './seen-sentences.ts';
 export { freezesEachWinter, skyAndFrost } from './sky-and-frost.ts';
 export { spanPartsSentence, spanSentence } from './span-sentences.ts';

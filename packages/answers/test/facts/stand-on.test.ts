@@ -1,4 +1,4 @@
-import { medianSeasonDays, runPlan, startMethods } from '@neckfall/engine';
+import { runPlan, startMethods } from '@neckfall/engine';
 import { describe, expect, test } from 'vitest';
 import { standOn } from '../../src/facts/index.ts';
 import { planOf, site } from '../frosty-place.ts';
@@ -6,11 +6,10 @@ import { planOf, site } from '../frosty-place.ts';
 describe.each(startMethods)('a season from %s', (start) => {
   const plan = planOf(start);
   const summary = runPlan(site, plan);
-  const rows = medianSeasonDays(site, plan);
   const neckFall = summary.neckFall.days!.p50;
 
   test('counts the years in which tops are over, and the leaves of the others', () => {
-    const at = (day: number) => standOn(site, plan, day, rows);
+    const at = (day: number) => standOn(site, plan, day);
     expect(at(plan.startDay - 1)).toMatchObject({
       leavesGreen: null,
       bulbMm: null,

@@ -1,16 +1,24 @@
 import { DataTable, type DataTableProps } from '../pictures/index.ts';
 import { voice } from '../state/settings.ts';
 
+type Props = DataTableProps & {
+  note?: string | null;
+  /** What else the picture shows. */
+  also?: DataTableProps | null;
+};
+
 /** The numbers of a picture, folded away under it. */
-export function Twin({ note = null, ...table }: DataTableProps & { note?: string | null }) {
+export function Twin({ note = null, also = null, ...table }: Props) {
   return (
     <details>
       <summary>{voice.value.say('app.table')}</summary>
       {note !== null && <p>{note}</p>}
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keyboard */}
-      <section class="scroll" aria-label={table.caption} tabIndex={0}>
-        <DataTable {...table} />
-      </section>
+      {[table, ...(also ? [also] : [])].map((one) => (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keyboard
+        <section key={one.caption} class="scroll" aria-label={one.caption} tabIndex={0}>
+          <DataTable {...one} />
+        </section>
+      ))}
     </details>
   );
 }

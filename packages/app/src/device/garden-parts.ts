@@ -3,21 +3,23 @@ import type { Box, PartKey } from './box.ts';
 import { drawn } from './drawn.ts';
 
 /*
- * A step refers to parts of the garden: what was seen, by planting; the weather, by place; and all the rest. A change
- * writes only the parts that it touches; all others are those of the step before.
+ * A step refers to parts of the garden: what was seen and what became of work, by planting; the weather, by place; and
+ * all the rest. A change writes only the parts that it touches; all others are those of the step before.
  */
 
-type ListName = 'observations' | 'weather';
+export const lists = ['observations', 'jobs', 'weather'] as const;
+type ListName = (typeof lists)[number];
+type ByList<Value> = Record<ListName, Value>;
 
 /** What entries lie together. */
 const parted = {
   observations: (entry: Garden['observations'][number]) => entry.plantingId,
+  jobs: (entry: Garden['jobs'][number]) => entry.plantingId,
   weather: (entry: Garden['weather'][number]) => entry.id,
 } as const;
-const lists = ['observations', 'weather'] as const;
 
 /** Where the garden of a step lies. */
-export type Layout = { rest: PartKey } & Record<ListName, readonly PartKey[]>;
+export type Layout = { rest: PartKey } & ByList<readonly PartKey[]>;
 
 type Entry = { id: string };
 type Part = { key: PartKey; entries: readonly Entry[] };
@@ -25,7 +27,7 @@ type Part = { key: PartKey; entries: readonly Entry[] };
 /** A garden, and the parts that are known to hold it; null where they don't hold just this. */
 export type PartedGarden = {
   garden: Garden;
-  parts: ({ rest: PartKey } & Record<ListName, readonly Part[]>) | null;
+  parts: ({ rest: PartKey } & ByList<readonly Part[]>) | null;
 };
 
 /** The garden laid out in parts: those of before that hold the very same entries, and new ones to be written. */
@@ -43,11 +45,9 @@ export function layOut(
   const rest = restOf(garden);
   const parts = {
     rest: kept && isSameRecord(rest, restOf(before.garden)) ? kept.rest : write(rest),
-    observations: partsOf('observations', garden, before, write),
-    weather: partsOf('weather', garden, before, write),
+    ...byList((list) => partsOf(list, garden, before, write)),
   };
-  const keysOf = (list: ListName) => parts[list].map(({ key }) => key);
-  const layout = { rest: parts.rest, observations: keysOf('observations'), weather: keysOf('weather') };
+  const layout = { rest: parts.rest, ...byList((list) => parts[list].map(({ key }) => key)) };
   return { parted: { garden, parts }, layout, written };
 }
 
@@ -82,21 +82,20 @@ export async function gather(
     box.get(rest),
     ...lists.map((list) => Promise.all(keys[list].map((key) => box.get(key)))),
   ]);
-  const raw = { observations: found[0], weather: found[1] };
+  const raw = byList((list) => found[lists.indexOf(list)]);
   const whole = restoredPart(foundRest, null);
-  const parts = { rest, observations: wholeParts('observations'), weather: wholeParts('weather') };
-  if (whole && parts.observations && parts.weather) {
-    const entries = (list: ListName) => (parts[list] as Part[]).flatMap((part) => part.entries);
-    const lone = { observations: entries('observations'), weather: entries('weather') };
-    const garden = { ...whole, ...lone } as Garden;
+  const parts = byList(wholeParts);
+  if (whole && lists.every((list) => parts[list] && whole[list].length === 0)) {
+    const lone = byList((list) => parts[list]!.flatMap((part) => part.entries));
     if (lists.every((list) => hasOwnIds(lone[list]))) {
-      return { garden, parts: parts as NonNullable<PartedGarden['parts']>, mended: [] };
+      const garden = { ...whole, ...lone } as Garden;
+      return { garden, parts: { rest, ...(parts as ByList<Part[]>) }, mended: [] };
     }
   }
   const { garden, changes } = restoreGarden({
     ...(foundRest as object),
-    observations: raw.observations.flat(),
-    weather: raw.weather.flat(),
+    // work lay with the rest before it had parts of its own
+    ...byList((list) => [...(whole?.[list] ?? []), ...raw[list].flat()]),
   });
   return { garden, parts: null, mended: changes };
 
@@ -127,8 +126,12 @@ function restoredPart(found: unknown, list: ListName | null): Garden | null {
   return whole;
 }
 
-function restOf({ observations: _, weather: __, ...rest }: Garden): Omit<Garden, ListName> {
+function restOf({ observations: _, jobs: __, weather: ___, ...rest }: Garden): Omit<Garden, ListName> {
   return rest;
+}
+
+function byList<Value>(of: (list: ListName) => Value): ByList<Value> {
+  return { observations: of('observations'), jobs: of('jobs'), weather: of('weather') };
 }
 
 function isSameRecord(one: object, other: object): boolean {

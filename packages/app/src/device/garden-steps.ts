@@ -13,6 +13,7 @@ const stepCodes = [
   'seen',
   'seen-changed',
   'seen-removed',
+  'work',
   'weather-kept',
   'weather-removed',
   'learnt',

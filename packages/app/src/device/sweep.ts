@@ -1,13 +1,15 @@
 import { type Box, isPartKey, type PartKey } from './box.ts';
-import type { Layout } from './garden-parts.ts';
+import { type Layout, lists } from './garden-parts.ts';
 
 /** Where a step says that its garden lies; null where it does not say so. */
 export function layoutOf(found: unknown): Layout | null {
   const { parts } = (found ?? {}) as { parts?: Partial<Layout> | null };
+  // steps of before there were parts of work have none
+  const layout = parts && { jobs: [], ...parts };
   const isKey = (key: unknown) => typeof key === 'string' && isPartKey(key as PartKey);
   const areKeys = (keys: unknown) => Array.isArray(keys) && keys.every(isKey);
-  return isKey(parts?.rest) && areKeys(parts?.observations) && areKeys(parts?.weather)
-    ? (parts as Layout)
+  return layout && isKey(layout.rest) && lists.every((list) => areKeys(layout[list]))
+    ? (layout as Layout)
     : null;
 }
 
@@ -15,8 +17,8 @@ export function layoutOf(found: unknown): Layout | null {
 export async function sweep(box: Box): Promise<string[]> {
   const keys = await box.keys();
   const wanted = new Set<PartKey>();
-  for (const { rest, observations, weather } of await layouts(box)) {
-    for (const key of [rest, ...observations, ...weather]) wanted.add(key);
+  for (const layout of await layouts(box)) {
+    for (const key of [layout.rest, ...lists.flatMap((list) => layout[list])]) wanted.add(key);
   }
   const gone = keys.filter(isPartKey).filter((key) => !wanted.has(key));
   const held = await Promise.all(gone.map((key) => box.get(key)));
@@ -44,7 +46,7 @@ async function stepsIn(box: Box): Promise<unknown[]> {
   return Promise.all(numbers.map((number) => box.get(number)));
 }
 
-/** Weather has ids too; nothing is kept under those. */
+/** Weather and work have ids too; nothing is kept under those. */
 function idsOf(part: unknown): string[] {
   if (!Array.isArray(part)) return [];
   return part.flatMap((entry) => (typeof entry?.id === 'string' ? [entry.id] : []));

@@ -1,6 +1,7 @@
-import type { GardenPlanting, Observation } from '@neckfall/engine';
+import type { GardenPlanting, JobMark, Observation } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { plantingAsked } from '../garden/asked-of.ts';
+import { marksOf } from '../garden/job-marks.ts';
 import { seenOf } from '../garden/seen.ts';
 import { gardenStanding } from './garden.ts';
 import { asked } from './route.ts';
@@ -11,10 +12,16 @@ export const planting: ReadonlySignal<GardenPlanting | null> = computed(() => {
   return (garden && plantingAsked(garden, asked.value)) ?? null;
 });
 
-const none: readonly Observation[] = [];
+const none: readonly never[] = [];
 
 /** What was seen of it, the newest first. */
 export const seen: ReadonlySignal<readonly Observation[]> = computed(() => {
   const garden = gardenStanding.value?.garden;
   return garden && planting.value ? seenOf(garden, planting.value.id) : none;
+});
+
+/** What became of its work, in the order in which it was said. */
+export const marks: ReadonlySignal<readonly JobMark[]> = computed(() => {
+  const garden = gardenStanding.value?.garden;
+  return garden && planting.value ? marksOf(garden, planting.value.id) : none;
 });

@@ -3,6 +3,10 @@ import {
   type ColdBed,
   coldBed,
   type DayRow,
+  type Ground,
+  type Job,
+  type JobMark,
+  jobsOf,
   type LeafCheckpoint,
   type LearntSeason,
   leafCheckpoint,
@@ -13,10 +17,15 @@ import {
   type SeasonSummary,
   type SpanParts,
   spanParts,
+  tendOf,
 } from '@neckfall/engine';
-import { type CropUnderWayAsked, cropUnderWay } from './crop-under-way.ts';
+import { type CropUnderWayAsked, cropUnderWay, tendedCrop } from './crop-under-way.ts';
 
-export type SeasonAheadAsked = CropUnderWayAsked;
+export type SeasonAheadAsked = CropUnderWayAsked & {
+  ground: Ground;
+  /** What became of its work. */
+  marks: readonly JobMark[];
+};
 
 export type SeasonAhead = {
   summary: SeasonSummary;
@@ -27,6 +36,8 @@ export type SeasonAhead = {
   /** Where the start comes while beds are too cold. */
   cold: ColdBed | null;
   stand: StandOn;
+  /** All its work by day, what is done and gone by included. */
+  jobs: Job[];
   /** What to count of leaves, and when. */
   leafCheckpoint: LeafCheckpoint | null;
   spans: SpanParts;
@@ -44,20 +55,39 @@ type Learnt = {
   hasEarlier: boolean;
 };
 
-/** A season of one crop, with what should be seen of it today; what was not asked is chosen. */
-export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
+type Known = { key: string; tended: ReturnType<typeof tendOf>; ahead: Omit<SeasonAhead, 'jobs'> };
+
+/** The crop asked for last: what became of its work changes nothing of it, and is said with one finger. */
+let last: Known | null = null;
+
+/** A season of one crop, with what should be seen of it today and what to do; what was not asked is chosen. */
+export function seasonAhead({ marks, ...asked }: SeasonAheadAsked): SeasonAhead {
+  const key = keyOf(asked);
+  if (last?.key !== key) last = { key, ...cropAhead(asked) };
+  const { tended, ahead } = last;
+  return { ...ahead, jobs: jobsOf({ ...tended, marks }) };
+}
+
+/** Weather is known by its mark. */
+function keyOf({ site: { weather = null, ...site }, ...asked }: Omit<SeasonAheadAsked, 'marks'>): string {
+  return JSON.stringify([weather && [weather.key, weather.lastStart], site, asked]);
+}
+
+function cropAhead(asked: Omit<SeasonAheadAsked, 'marks'>): Omit<Known, 'key'> {
   const { today, seen } = asked;
-  const { plan, notes, learning, belief, before, site } = cropUnderWay(asked);
+  const underWay = cropUnderWay(asked);
+  const { plan, notes, learning, belief, before, site } = underWay;
   const summary = runPlan(site, plan);
+  const crop = tendedCrop(asked, underWay, summary);
   const days = medianSeasonDays(site, plan);
   const { climate } = site;
   const shown = cropYear(plan.startDay, days.at(-1)?.day ?? plan.startDay);
-  return {
+  const ahead = {
     summary,
     days,
     notes,
     cold: coldBed(site, plan.start, plan.startDay),
-    stand: standOn(site, plan, today, days),
+    stand: standOn(site, plan, today),
     leafCheckpoint: leafCheckpoint(site, summary),
     spans: spanParts(site, summary),
     year: placeYear(climate, shown.firstDay, shown.days),
@@ -71,4 +101,5 @@ export function seasonAhead(asked: SeasonAheadAsked): SeasonAhead {
           }
         : null,
   };
+  return { tended: tendOf(crop), ahead };
 }

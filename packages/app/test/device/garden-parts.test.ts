@@ -1,10 +1,11 @@
 import { emptyGarden, type Garden, type Observation, restoreGarden } from '@neckfall/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Box, type BoxKey, isPartKey, memoryShelf, type Shelf } from '../../src/device/box.ts';
+import { isPartKey, memoryShelf, type Shelf } from '../../src/device/box.ts';
 import { letGoOldest, mostSteps, putStep, standing, walk } from '../../src/device/garden-steps.ts';
 import { shelfOnceRead } from '../../src/device/shelf-once-read.ts';
 import { idsInSteps } from '../../src/device/sweep.ts';
+import { store } from './a-store.ts';
 
 const seen = (id: string, plantingId: string | null, leavesGreen = 5): Observation => ({
   id,
@@ -12,6 +13,8 @@ const seen = (id: string, plantingId: string | null, leavesGreen = 5): Observati
   date: '2027-05-20',
   leavesGreen,
 });
+const mark = (id: string, plantingId: string, job = 'weed') =>
+  ({ id, plantingId, job, state: 'done', date: '2027-05-20' }) as const;
 const weather = (id: string, rain: number) => ({
   id,
   placeId: id,
@@ -25,36 +28,6 @@ const weather = (id: string, rain: number) => ({
 });
 const step = { code: 'seen', name: 'The long bed' } as const;
 
-/** A store that copies what goes in and out, as a browser's does, and tells of what it was asked. */
-function store(): { shelf: Shelf; asked: string[]; held: Map<BoxKey, unknown> } {
-  const held = new Map<BoxKey, unknown>();
-  const asked: string[] = [];
-  const kindOf = (key: BoxKey) => (typeof key === 'number' ? 'step' : isPartKey(key) ? 'part' : key);
-  const box: Box = {
-    keys: async () => [...held.keys()],
-    get: async (key) => {
-      asked.push(`get ${kindOf(key)}`);
-      return structuredClone(held.get(key));
-    },
-    put: async (key, value) => {
-      asked.push(`put ${kindOf(key)}`);
-      held.set(key, structuredClone(value));
-    },
-    remove: async (key) => void held.delete(key),
-  };
-  const shelf: Shelf = async (_, work) => {
-    const before = new Map(held);
-    try {
-      return await work(box);
-    } catch (error) {
-      held.clear();
-      for (const [key, value] of before) held.set(key, value);
-      throw error;
-    }
-  };
-  return { shelf, asked, held };
-}
-
 const change = (shelf: Shelf, make: (now: Garden) => Garden) =>
   shelf('readwrite', (box) => putStep(box, step, (now) => make(now ?? emptyGarden())));
 const look = (shelf: Shelf) => shelf('readonly', standing);
@@ -65,10 +38,14 @@ test('a change writes the part that it touches, and reads nothing again', async 
   await change(page, (now) => ({
     ...now,
     observations: [seen('1', 'a'), seen('2', 'b'), seen('3', 'b'), seen('4', null)],
+    jobs: [mark('1', 'a'), mark('2', 'b')],
     weather: [weather('w', 1), weather('v', 2)],
   }));
   asked.length = 0;
   await change(page, (now) => ({ ...now, observations: [...now.observations, seen('5', 'b')] }));
+  expect(asked.sort()).toEqual(['get mark', 'put at', 'put mark', 'put part', 'put step']);
+  asked.length = 0;
+  await change(page, (now) => ({ ...now, jobs: [...now.jobs, mark('3', 'b')] }));
   expect(asked.sort()).toEqual(['get mark', 'put at', 'put mark', 'put part', 'put step']);
   asked.length = 0;
   await change(page, (now) => ({ ...now, weather: [weather('w', 7), now.weather[1]] }));
@@ -79,6 +56,7 @@ test('a change writes the part that it touches, and reads nothing again', async 
   const { garden } = await look(shelfOnceRead(shelf));
   expect(garden).toMatchObject({ keeper: 'Bram Okoro', weather: [{ rainMm: [7] }, { rainMm: [2] }] });
   expect(garden?.observations.map(({ id }) => id).sort()).toEqual(['1', '2', '3', '4', '5']);
+  expect(garden?.jobs.map(({ id }) => id)).toEqual(['1', '2', '3']);
 });
 
 test('what another tab changed meanwhile wins, and nothing is lost of either', async () => {
@@ -152,6 +130,23 @@ test('steps of version 1, with whole gardens, open and go on', async () => {
   expect(on.garden?.observations).toHaveLength(2);
 });
 
+test('steps of before work had parts of its own open and go on, with the work that lay in them', async () => {
+  const { shelf, held } = store();
+  const { observations: _, weather: __, ...rest } = emptyGarden();
+  held.set('part.rest', { ...rest, jobs: [mark('1', 'a')] });
+  held.set('part.seen', [seen('1', 'a')]);
+  const parts = { rest: 'part.rest', observations: ['part.seen'], weather: [] };
+  held.set(0, { parts, file: null, step: null });
+  held.set('at', 0);
+  const page = shelfOnceRead(shelf);
+  expect((await look(page)).garden).toMatchObject({ jobs: [{ id: '1' }], observations: [{ id: '1' }] });
+  await change(page, (now) => ({ ...now, jobs: [...now.jobs, mark('2', 'a')] }));
+  const { garden, mended } = await look(shelf);
+  expect({ mended, ids: garden?.jobs.map(({ id }) => id) }).toEqual({ mended: [], ids: ['1', '2'] });
+  expect(held.get('part.rest')).toMatchObject({ jobs: [{ id: '1' }] });
+  expect((await page('readwrite', (box) => walk(box, -1))).garden?.jobs).toHaveLength(1);
+});
+
 test('parts that were damaged or lost are mended, told, and written anew by the next change', async () => {
   const { shelf, held } = store();
   await change(shelf, (now) => ({
@@ -196,11 +191,19 @@ test('the same id in two parts is given anew, as in a file', async () => {
   expect(new Set(garden?.observations.map(({ id }) => id)).size).toBe(2);
 });
 
-type Move = { planting: string } | { gone: number } | { rain: number } | 'back' | 'on' | 'elsewhere';
+type Move =
+  | { planting: string }
+  | { gone: number }
+  | { done: string }
+  | { rain: number }
+  | 'back'
+  | 'on'
+  | 'elsewhere';
 const moves = fc.array<Move>(
   fc.oneof(
     { weight: 4, arbitrary: fc.constantFrom('a', 'b', 'c').map((planting) => ({ planting })) },
     fc.nat(9).map((gone) => ({ gone })),
+    fc.constantFrom('a', 'b').map((done) => ({ done })),
     fc.nat(99).map((rain) => ({ rain })),
     fc.constantFrom('back' as const, 'on' as const, 'elsewhere' as const),
   ),
@@ -209,12 +212,14 @@ const moves = fc.array<Move>(
 
 function moved(now: Garden, move: Exclude<Move, string>, nth: number): Garden {
   if ('gone' in move) return { ...now, observations: now.observations.filter((_, at) => at !== move.gone) };
+  if ('done' in move) return { ...now, jobs: [...now.jobs, mark(`${nth}`, move.done)] };
   if ('rain' in move) return { ...now, weather: [weather('w', move.rain)] };
   return { ...now, observations: [...now.observations, seen(`${nth}`, move.planting)] };
 }
 
+const byId = (a: { id: string }, b: { id: string }) => (a.id < b.id ? -1 : 1);
 const plain = (garden: Garden | null) =>
-  garden && [garden.weather, [...garden.observations].sort((a, b) => (a.id < b.id ? -1 : 1))];
+  garden && [garden.weather, [...garden.observations].sort(byId), [...garden.jobs].sort(byId)];
 
 test('goes back and on as a plain list of whole gardens would, from two pages, and leaves no part behind', async () => {
   await fc.assert(
@@ -248,8 +253,8 @@ test('goes back and on as a plain list of whole gardens would, from two pages, a
 
 /** Observations stand in no order: that of the plain list, so that its places mean the same. */
 function sorted(now: Garden, as: Garden | null): Garden {
-  const byId = new Map(now.observations.map((entry) => [entry.id, entry]));
-  return { ...now, observations: (as?.observations ?? []).map(({ id }) => byId.get(id)!) };
+  const known = new Map(now.observations.map((entry) => [entry.id, entry]));
+  return { ...now, observations: (as?.observations ?? []).map(({ id }) => known.get(id)!) };
 }
 
 test('observations whose steps go are told, and those still in a step are known', async () => {

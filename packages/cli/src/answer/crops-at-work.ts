@@ -1,4 +1,4 @@
-import { type GardenPlanting, type Job, longestSeason, parseDay, tendOf } from '@neckfall/engine';
+import { type GardenPlanting, type Job, jobsOf, longestSeason, parseDay, tendOf } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { LeftOut } from '../documents/jobs-document.ts';
 import { changeSentences, readGardenText } from '../files/garden-file.ts';
@@ -21,7 +21,7 @@ export function cropsAtWork(target: string | undefined, raw: RawTended, speaker:
 }
 
 function atWork(crop: Tended): CropAtWork {
-  return { ...crop, jobs: tendOf(crop.crop, crop.marks).jobs };
+  return { ...crop, jobs: jobsOf({ ...tendOf(crop.crop), marks: crop.marks }) };
 }
 
 /** Bulbs are looked at in their store for so long at most, days. */

@@ -1,5 +1,5 @@
 import { jobName, jobSourceName } from '@neckfall/answers';
-import { type Job, type JobMark, jobsInWeek, tendOf } from '@neckfall/engine';
+import { type Job, type JobMark, jobsInWeek, jobsOf, tendOf } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { jobsDocument, jobsRows, type Work } from '../documents/jobs-document.ts';
 import { type RawJobsOptions, readSaid, readWindow } from '../options/jobs-options.ts';
@@ -54,7 +54,7 @@ export function jobsAnswer(
 const isSourced = ({ source }: Job) => source !== 'memory' && source !== 'common-practice';
 
 function marked(crop: CropAtWork, mark: JobMark): CropAtWork {
-  return { ...crop, jobs: tendOf(crop.crop, [...crop.marks, mark]).jobs };
+  return { ...crop, jobs: jobsOf({ ...tendOf(crop.crop), marks: [...crop.marks, mark] }) };
 }
 
 type Draft = Pick<WholeFile, 'keep' | 'drop'>;

@@ -15,4 +15,4 @@ export { jobsInWeek, type WeekJobs } from './jobs-in-week.ts';
 export { jobsOf } from './jobs-of.ts';
 export { mildewShares, mildewWeather } from './mildew-weather.ts';
 export { pestDates, pests } from './pests.ts';
-export { type TendAnswer, tendOf } from './tend-of.ts';
+export { tendOf } from './tend-of.ts';

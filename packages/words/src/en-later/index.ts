@@ -1,4 +1,5 @@
 import { appFeed } from './app-feed.ts';
+import { appJobs } from './app-jobs.ts';
 import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
@@ -12,6 +13,7 @@ import { watering } from './watering.ts';
 /** What only pages after the first one say: fetched with them. */
 export const later = [
   appFeed,
+  appJobs,
   appSeen,
   appWeather,
   appWhen,

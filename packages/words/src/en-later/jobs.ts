@@ -72,7 +72,7 @@ export const jobs = {
   'job.water-now':
     'Water {when}, {litresPerM2}{bed, select, yes {, {litresForBed} for the bed} other {}}{hose, select, yes { in {minutes, plural, one {# minute} other {# minutes}}} other {}}: the bed lacks {depletionMm} of water, and onions feel it from {readilyAvailableMm} on.',
   'job.water-next':
-    'Water next {when}, unless rain comes first: {share} the bed is dry enough to ask for it by {untilDay}.',
+    'Feel the bed {when} and water it if it is dry: unless rain comes, it asks for water by {untilDay} {share}.',
   'job.water-stop':
     'Stop watering {when}: tops go over about {fallDay}, and water after that brings rot into the store.',
   'job.onion-fly':

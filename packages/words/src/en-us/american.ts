@@ -43,11 +43,6 @@ export const american = {
   'app.where.winter.fleece': 'Not in the open ({lost} lost); under row cover frost takes {fleece}.',
   'app.where.winter.no':
     'No: frost takes {lost} of those sown in fall, and {fleece} even under row cover. Start in spring.',
-  'week.green': 'No bulbs will come of these. Pull them as green onions once they are thick as a pencil.',
-  'week.dry': '{water, select, rain {Let} other {Stop watering, and let}} the tops fall by themselves.',
-  'week.lift':
-    'When more than half the tops are down, pull on a dry day and lay the bulbs to cure, out of the wet.',
-  'week.over': 'These are over by now: pulled and in store.',
   'see.fallen': 'Tops are down by now {years}.',
   'tops.ahead': 'Tops fall about {date} ({range}).',
   'tops.some':
@@ -141,7 +136,6 @@ export const american = {
   'where.frost-autumn': 'First frost of fall: around {date} ({range}).',
   'where.frost-autumn-some': 'First frost of fall: around {date}, in years that have one ({years}).',
   'where.frost-never': 'Frost hardly ever comes.',
-  'week.winter': 'Let them rest. Press back plants that frost has heaved out.',
   'reason.winter-lifted':
     'Plants go into winter too small to hold on: frost heaves the wet ground and pushes out {killedTenths, plural, =0 {a few plants} =10 {nearly every plant} one {about # plant in 10} other {about # plants in 10}}. Sow earlier, or press them back and cover them.',
   'which.ranking':

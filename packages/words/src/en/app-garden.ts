@@ -46,6 +46,7 @@ export const appGarden = {
   'app.garden.step.seen': 'what was seen of “{name}”',
   'app.garden.step.seen-changed': 'what was seen of “{name}” changed',
   'app.garden.step.seen-removed': 'what was seen of “{name}” removed',
+  'app.garden.step.work': 'work noted of “{name}”',
   'app.garden.step.weather-kept': 'weather of “{name}” kept',
   'app.garden.step.weather-removed': 'weather of “{name}” removed',
   'app.garden.step.learnt': 'what “{name}” starts from',

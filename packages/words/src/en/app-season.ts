@@ -1,40 +1,7 @@
-/** The Season page, and what to do in a week of a crop. */
+/** The Season page. */
 export const appSeason = {
-  'week.this': 'This week: {what}',
-  'week.far.direct-seed': 'Nothing to do for these yet. Sow around {date}.',
-  'week.far.raised-seedlings': 'Nothing to do for these yet. Sow in trays around {date}.',
-  'week.far.bought-transplants': 'Nothing to do for these yet. Set the plants out around {date}.',
-  'week.far.sets': 'Nothing to do for these yet. Plant the sets around {date}.',
-  'week.prepare.direct-seed': 'Get fresh seed and clear the bed of weeds. Sow around {date}.',
-  'week.prepare.raised-seedlings': 'Get fresh seed and find the trays a light place. Sow around {date}.',
-  'week.prepare.bought-transplants':
-    'Order the plants and clear the bed of weeds. Set them out around {date}.',
-  'week.prepare.sets': 'Get sound, dry sets and clear the bed of weeds. Plant them around {date}.',
-  'week.start.direct-seed':
-    'Sow {depth} deep in moist ground, firm it, and keep it moist until they come up.',
-  'week.start.raised-seedlings':
-    'Sow in trays, cover thinly, keep them {temperature, select, outdoors {light} other {light, at about {temperature},}} and just moist.',
-  'week.start.bought-transplants': 'Set the plants out {depth} deep and water them in.',
-  'week.start.sets': 'Plant the sets with their tips just showing, and firm them in.',
-  'week.wait': 'Keep the bed moist and look for the first green.',
-  'week.tray': 'Keep the trays light, airy and just moist. They go out around {date}.',
-  'week.harden': 'Get the plants used to the open, longer each day, and plant them out around {date}.',
-  'week.winter': 'Let them rest. Press back plants that frost has lifted.',
-  'week.grow':
-    'Hoe weeds while they are small{water, select, rain {} other { and water in dry spells}}. Every leaf made before bulbs start can be a ring.',
-  'week.feed':
-    'Weed once more, and feed for the last time. Bulbs start around {date}; feeding later makes thick necks.',
-  'week.bulb':
-    'Bulbs are filling. Weed by hand, feed no more{water, select, rain {} other {, and keep the bed evenly moist}}.',
-  'week.dry': '{water, select, rain {Let} other {Stop watering, and let}} the tops go over by themselves.',
-  'week.lift':
-    'When more than half the tops are down, lift on a dry day and lay the bulbs to dry off, out of the wet.',
-  'week.cure': 'Keep the bulbs dry and airy until necks are tight and skins rustle.',
-  'week.green': 'No bulbs will come of these. Pull them as spring onions once they are thick as a pencil.',
-  'week.pull': 'Pull what stays thick-necked and eat it fresh; it does not keep.',
-  'week.lost': 'Look whether any stand: frost has left none by now {years}.',
-  'week.over': 'These are over by now: lifted and in store.',
   'see.bare': 'Nothing shows yet: they come up around {date} ({range}).',
+  'see.lost': 'Look whether any stand: frost has left none by now {years}.',
   'see.leaves':
     'You should see {most, plural, one {one green leaf} other {{leaves} green leaves}} on each plant now.',
   'see.bulbs':
@@ -124,6 +91,5 @@ export const appSeason = {
   'app.season.save.failed': '{file} could not be made ({reason}).',
   'app.caution.flower': 'Plants that run to flower keep badly: pull them and eat them first.',
   'app.caution.lamps': 'Keep lamps, heat mats and their plugs away from water.',
-  'app.caution.water': 'Keep to local rules on watering in dry spells.',
   'app.caution.store': 'Treated seed and sets are not food; nor are ornamental or wild-dug bulbs, ever.',
 } as const;

@@ -50,6 +50,7 @@ export const appGarden = {
   'app.garden.step.seen': 'lo visto de “{name}”',
   'app.garden.step.seen-changed': 'lo visto de “{name}”, cambiado',
   'app.garden.step.seen-removed': 'lo visto de “{name}”, quitado',
+  'app.garden.step.work': 'lo apuntado del trabajo de “{name}”',
   'app.garden.step.weather-kept': 'el tiempo de “{name}”, guardado',
   'app.garden.step.weather-removed': 'el tiempo de “{name}”, quitado',
   'app.garden.step.learnt': 'de qué parte “{name}”',

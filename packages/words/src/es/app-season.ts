@@ -1,47 +1,7 @@
-/** La página Temporada, y qué hacer en una semana del cultivo. */
+/** La página Temporada. */
 export const appSeason = {
-  'week.this': 'Esta semana: {what}',
-  'week.far.direct-seed': 'Todavía no hay nada que hacer. Siembra hacia el {date}.',
-  'week.far.raised-seedlings': 'Todavía no hay nada que hacer. Siembra en semillero hacia el {date}.',
-  'week.far.bought-transplants': 'Todavía no hay nada que hacer. Trasplanta las plántulas hacia el {date}.',
-  'week.far.sets': 'Todavía no hay nada que hacer. Planta los bulbillos hacia el {date}.',
-  'week.prepare.direct-seed':
-    'Consigue semilla fresca y limpia el bancal de malas hierbas. Siembra hacia el {date}.',
-  'week.prepare.raised-seedlings':
-    'Consigue semilla fresca y busca un sitio con luz para las bandejas. Siembra hacia el {date}.',
-  'week.prepare.bought-transplants':
-    'Encarga las plántulas y limpia el bancal de malas hierbas. Trasplántalas hacia el {date}.',
-  'week.prepare.sets':
-    'Consigue bulbillos sanos y secos y limpia el bancal de malas hierbas. Plántalos hacia el {date}.',
-  'week.start.direct-seed':
-    'Siembra a {depth} de profundidad en tierra húmeda, apriétala y mantenla húmeda hasta que broten.',
-  'week.start.raised-seedlings':
-    'Siembra en bandejas, cubre con poca tierra y mantenlas {temperature, select, outdoors {con luz} other {con luz, a unos {temperature},}} y apenas húmedas.',
-  'week.start.bought-transplants':
-    'Planta las plántulas a {depth} de profundidad y riégalas para asentarlas.',
-  'week.start.sets': 'Planta los bulbillos con la punta apenas a la vista y aprieta la tierra.',
-  'week.wait': 'Mantén húmedo el bancal y busca los primeros brotes verdes.',
-  'week.tray': 'Mantén las bandejas con luz, aireadas y apenas húmedas. Se trasplantan hacia el {date}.',
-  'week.harden':
-    'Acostumbra las plantas al aire libre, cada día más tiempo, y trasplántalas hacia el {date}.',
-  'week.winter': 'Déjalas descansar. Vuelve a apretar en la tierra las plantas que la helada haya levantado.',
-  'week.grow':
-    'Quita las malas hierbas mientras son pequeñas{water, select, rain {} other { y riega en las rachas secas}}. Cada hoja hecha antes de que empiecen los bulbos puede ser una capa.',
-  'week.feed':
-    'Quita las malas hierbas una vez más y abona por última vez. Los bulbos empiezan hacia el {date}; abonar después engrosa los cuellos.',
-  'week.bulb':
-    'Los bulbos se están llenando. Quita las malas hierbas a mano, no abones más{water, select, rain {} other { y mantén el bancal siempre igual de húmedo}}.',
-  'week.dry':
-    '{water, select, rain {Deja} other {No riegues más y deja}} que las hojas se tumben por sí solas.',
-  'week.lift':
-    'Cuando más de la mitad de las hojas estén tumbadas, arranca en un día seco y pon los bulbos a secar, lejos de la humedad.',
-  'week.cure':
-    'Para curarlos, mantén los bulbos secos y aireados hasta que los cuellos estén apretados y las pieles crujan.',
-  'week.green': 'De estas no saldrán bulbos. Arráncalas como cebolletas cuando estén gruesas como un lápiz.',
-  'week.pull': 'Arranca lo que siga con el cuello grueso y cómelo fresco; no se conserva.',
-  'week.lost': 'Mira si queda alguna en pie: a estas alturas la helada no ha dejado ninguna {years}.',
-  'week.over': 'A estas alturas ya terminaron: arrancadas y guardadas.',
   'see.bare': 'Todavía no se ve nada: brotan hacia el {date} ({range}).',
+  'see.lost': 'Mira si queda alguna en pie: a estas alturas la helada no ha dejado ninguna {years}.',
   'see.leaves':
     'Ahora deberías ver {most, plural, one {una hoja verde} other {{leaves} hojas verdes}} en cada planta.',
   'see.bulbs':
@@ -133,7 +93,6 @@ export const appSeason = {
   'app.season.save.failed': 'No se pudo crear {file} ({reason}).',
   'app.caution.flower': 'Las plantas que se espigan se conservan mal: arráncalas y cómelas primero.',
   'app.caution.lamps': 'Mantén lámparas, mantas calefactoras y sus enchufes lejos del agua.',
-  'app.caution.water': 'Respeta las normas locales sobre el riego en tiempo de sequía.',
   'app.caution.store':
     'La semilla y los bulbillos tratados no son comida; tampoco los bulbos ornamentales o arrancados del campo, nunca.',
 } as const;

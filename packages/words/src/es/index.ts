@@ -4,6 +4,7 @@ import { app } from './app.ts';
 import { appAbout } from './app-about.ts';
 import { appFeed } from './app-feed.ts';
 import { appGarden } from './app-garden.ts';
+import { appJobs } from './app-jobs.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
@@ -50,6 +51,7 @@ export const es = [
   appAbout,
   appFeed,
   appGarden,
+  appJobs,
   appSeason,
   appSeen,
   appWeather,

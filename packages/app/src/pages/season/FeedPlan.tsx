@@ -13,6 +13,7 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { cropAsked } from '../../state/crop-asked.ts';
+import { ground } from '../../state/ground.ts';
 import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
 import { placeName } from '../../state/place.ts';
 import { planOptions } from '../../state/plan-asked.ts';
@@ -21,7 +22,6 @@ import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { FeedAhead } from '../../worker/feed-ahead.ts';
 import { FeedTable } from './FeedTable.tsx';
-import { feedGround } from './feed-ground.ts';
 import { ProductField } from './ProductField.tsx';
 
 /** Feeds of the grower's own product by day, what the bed gives, when to stop, and what to take care of. */
@@ -31,7 +31,7 @@ export function FeedPlan() {
     options: planOptions.value,
     today: today.value,
     seen: [...seen.value].reverse(),
-    ground: feedGround.value,
+    ground: ground.value,
   };
   const site = grownSiteKey.value;
   const key = site && JSON.stringify([site, request]);
@@ -49,7 +49,7 @@ export function FeedPlan() {
 function Told({ ahead: { feed, plan } }: { ahead: FeedAhead }) {
   const speaker = voice.value;
   const { say, all } = speaker;
-  const { soilPh, fertility } = feedGround.value;
+  const { soilPh, fertility } = ground.value;
   const lime = limeSentence(feed, soilPh, speaker);
   return (
     <>

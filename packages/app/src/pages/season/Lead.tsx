@@ -1,4 +1,4 @@
-import { plantsSentences, seasonHeadline, seeSentence, topsSentence, weekSentence } from '@neckfall/answers';
+import { plantsSentences, seasonHeadline, seeSentence, topsSentence } from '@neckfall/answers';
 import type { DayNumber, SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
@@ -13,26 +13,25 @@ import { pinned } from './pinned.ts';
 
 const insteads = ['instead.bunching', 'instead.shallots', 'instead.potato-onions', 'instead.leeks'] as const;
 
-/** What comes of it, what to do this week and what should be seen now. */
-export function Lead({ ahead }: { ahead: SeasonAhead }) {
+/** What comes of it. */
+export function Lead({ ahead: { summary } }: { ahead: SeasonAhead }) {
+  return <AnswerHeading text={seasonHeadline(summary, onion.value.name, placeName.value, voice.value)} />;
+}
+
+/** What should be seen of it now, and when its tops go over. */
+export function Now({ ahead }: { ahead: SeasonAhead }) {
   const { summary, stand } = ahead;
   const speaker = voice.value;
-  const { name } = onion.value;
   const liftedOn = ahead.learnt?.season.liftedOn ?? null;
-  const standing = () => [
-    plantsOf(ahead, speaker)?.stands[0] ?? seeSentence(summary, stand, speaker),
-    topsSentence(summary, stand.day, speaker),
-  ];
-  const now = [
-    weekSentence(summary, stand, speaker, liftedOn),
-    ...(liftedOn === null ? standing() : [liftedSentence(summary, liftedOn, speaker)]),
-  ];
-  return (
-    <>
-      <AnswerHeading text={seasonHeadline(summary, name, placeName.value, speaker)} />
-      <p class="today">{now.filter((sentence) => sentence !== null).join(' ')}</p>
-    </>
-  );
+  const now =
+    liftedOn === null
+      ? [
+          plantsOf(ahead, speaker)?.stands[0] ?? seeSentence(summary, stand, speaker),
+          topsSentence(summary, stand.day, speaker),
+        ]
+      : [liftedSentence(summary, liftedOn, speaker)];
+  const said = now.filter((sentence) => sentence !== null);
+  return said.length > 0 ? <p class="today">{said.join(' ')}</p> : null;
 }
 
 /** Of a crop lifted before its tops were to go over, what is said of later days is no promise any more. */
@@ -57,12 +56,11 @@ function plantsOf({ summary, learnt }: SeasonAhead, speaker: Speaker) {
   return learnt && plantsSentences(learnt.season, summary, learnt.expected, speaker);
 }
 
-/** Why, what to grow instead where nothing comes of it, and where to go from here. */
+/** What to grow instead where nothing comes of it, and where to go from here. */
 export function Onward({ summary }: { summary: SeasonSummary }) {
-  const { say, reason, any } = voice.value;
+  const { say, any } = voice.value;
   return (
     <>
-      <p class="because">{reason(summary.reason)}</p>
       {summary.outcome === 'no-bulb' && (
         <p class="because">
           {say('app.season.instead', { instead: any(insteads.map((instead) => say(instead))) })}

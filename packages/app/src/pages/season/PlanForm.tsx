@@ -3,7 +3,6 @@ import { useState } from 'preact/hooks';
 import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { today } from '../../state/today.ts';
 import { BedField } from './BedField.tsx';
 import { GrowingFields } from './GrowingFields.tsx';
 import { InBed } from './InBed.tsx';
@@ -29,9 +28,6 @@ export function PlanForm({ summary }: { summary: SeasonSummary }) {
         </p>
       ))}
       <InBed summary={summary} />
-      <p class="print-only">
-        {line} {say('app.season.printed', { date: dayWithYear(today.value) })}
-      </p>
       <details class="plan" onToggle={(event) => open(event.currentTarget.open)}>
         <summary>
           {line} {say('app.season.plan.change')}

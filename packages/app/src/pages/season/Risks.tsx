@@ -7,9 +7,10 @@ import { voice } from '../../state/settings.ts';
 /** How the years go, and what becomes of the plants of one bed: two things never mixed. */
 export function Risks({ summary }: { summary: SeasonSummary }) {
   const speaker = voice.value;
-  const { say, years } = speaker;
+  const { say, years, reason } = speaker;
   return (
     <Fold class="risks" id="wrong" title={say('app.season.wrong')}>
+      <p>{reason(summary.reason)}</p>
       <div class="two">
         <div>
           <h3>{say('app.season.wrong.years')}</h3>

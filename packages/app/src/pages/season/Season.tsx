@@ -7,8 +7,9 @@ import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
 import { today } from '../../state/today.ts';
 import '../../look/season.css';
 import { cropAsked } from '../../state/crop-asked.ts';
+import { ground } from '../../state/ground.ts';
 import { planOptions } from '../../state/plan-asked.ts';
-import { seen } from '../../state/planting.ts';
+import { marks, seen } from '../../state/planting.ts';
 import { SeasonAnswer } from './SeasonAnswer.tsx';
 
 /** One crop: what to do this week, what to see, when it ends and what it comes to. */
@@ -17,10 +18,11 @@ export function Season() {
   const options = planOptions.value;
   const day = today.value;
   const observed = [...seen.value].reverse();
-  const ground = grownSiteKey.value;
-  const key = ground && JSON.stringify([ground, crop, options, day, observed]);
+  const grown = { ...crop, options, today: day, seen: observed, ground: ground.value, marks: marks.value };
+  const site = grownSiteKey.value;
+  const key = site && JSON.stringify([site, grown]);
   const { answer, isFresh, failed } = useAnswer(key, () =>
-    ask('seasonAhead', { site: grownSite.value!, ...crop, options, today: day, seen: observed }),
+    ask('seasonAhead', { site: grownSite.value!, ...grown }),
   );
   if (failed !== null) return <Fault reason={failed} />;
   if (!answer) {

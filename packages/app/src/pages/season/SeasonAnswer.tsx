@@ -5,7 +5,7 @@ import {
   practiceAssumptions,
   spanPartsSentence,
 } from '@neckfall/answers';
-import { type Garden, startWays } from '@neckfall/engine';
+import { type Garden, jobsInWeek } from '@neckfall/engine';
 import type { MessageKey } from '@neckfall/words';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { Cautions } from '../../controls/Cautions.tsx';
@@ -20,19 +20,21 @@ import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { Days } from './Days.tsx';
 import { Expect } from './Expect.tsx';
 import { Feed } from './Feed.tsx';
-import { Jobs } from './Jobs.tsx';
 import { keepPlan, planToSave } from './keep-plan.ts';
-import { Lead, Learnt, Onward } from './Lead.tsx';
+import { Lead, Learnt, Now, Onward } from './Lead.tsx';
 import { PlanForm } from './PlanForm.tsx';
 import { pinned } from './pinned.ts';
 import { Risks } from './Risks.tsx';
 import { SavePlan } from './SavePlan.tsx';
 import { SectionFigure } from './SectionFigure.tsx';
+import { Sheet } from './Sheet.tsx';
 import { SeenEntry } from './seen/SeenEntry.tsx';
 import { SeenList } from './seen/SeenList.tsx';
 import { TakeAlong } from './TakeAlong.tsx';
 import { Water } from './Water.tsx';
 import { weatherGrounds } from './weather-grounds.ts';
+import { AllWork } from './work/AllWork.tsx';
+import { ThisWeek } from './work/ThisWeek.tsx';
 import { YearFigure } from './YearFigure.tsx';
 import { Yield } from './Yield.tsx';
 
@@ -48,6 +50,8 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
         <InTurn>
           <div class="said">
             <Lead ahead={ahead} />
+            <ThisWeek ahead={ahead} />
+            <Now ahead={ahead} />
             {isKept && entry}
             <Learnt ahead={ahead} />
           </div>
@@ -65,7 +69,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       </div>
       <SeenList ahead={ahead} />
       <SectionFigure summary={summary} />
-      <Jobs ahead={ahead} />
+      <AllWork ahead={ahead} />
       <Expect summary={summary} />
       <Water ahead={ahead} />
       <Feed />
@@ -77,6 +81,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       <Cautions of={cautionsOf(ahead)} />
       <Grounds ahead={ahead} />
       <AnswerFoot shown={pinned(summary)} />
+      <Sheet ahead={ahead} />
     </InTurn>
   );
 }
@@ -131,14 +136,14 @@ function learntGrounds({ season, hasEarlier }: NonNullable<SeasonAhead['learnt']
   ];
 }
 
-function cautionsOf({ summary }: SeasonAhead): Extract<MessageKey, `app.caution.${string}`>[] {
-  const { plan, boltedPlantsShare } = summary;
-  const { from, standsInTrays } = startWays[plan.start];
+/** Beside those of the work, which stand with it. */
+function cautionsOf({ summary, stand, jobs }: SeasonAhead): Extract<MessageKey, `app.caution.${string}`>[] {
+  const { plan, boltedPlantsShare, plantOut } = summary;
+  const isInTrays = stand.day >= plan.startDay && stand.day < (plantOut?.days?.p50 ?? 0);
+  const areSaid = jobsInWeek(jobs, stand.day).due.some(({ cautions }) => cautions.includes('lamps'));
   return [
-    ...(from === 'seed' ? [] : (['app.caution.bought'] as const)),
     ...((boltedPlantsShare?.p90 ?? 0) >= 0.1 ? (['app.caution.flower'] as const) : []),
-    ...(standsInTrays ? (['app.caution.lamps'] as const) : []),
-    ...(plan.water === 'watered' ? (['app.caution.water'] as const) : []),
+    ...(isInTrays && !areSaid ? (['app.caution.lamps'] as const) : []),
     'app.caution.store',
     'app.caution.promise',
   ];

@@ -3,10 +3,6 @@ import { Twin } from '../../controls/Twin.tsx';
 import { FitWidth, SectionRow, sectionOf } from '../../pictures/index.ts';
 import { onionLook } from '../../state/onion-look.ts';
 import { voice } from '../../state/settings.ts';
-import { isPrinting } from './printing.ts';
-
-/** Half a sheet, px. */
-const paperWidth = 540;
 
 /** The bulb cut through, in a poor, the middle and a good year. */
 export function SectionFigure({ summary }: { summary: SeasonSummary }) {
@@ -15,9 +11,7 @@ export function SectionFigure({ summary }: { summary: SeasonSummary }) {
   return (
     <section class="cut" aria-labelledby="cut">
       <h2 id="cut">{say('app.season.sections')}</h2>
-      <FitWidth>
-        {(width) => <SectionRow width={isPrinting.value ? paperWidth : width} {...picture} />}
-      </FitWidth>
+      <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
       <Twin {...table} />
     </section>
   );

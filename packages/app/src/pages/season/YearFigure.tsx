@@ -1,15 +1,19 @@
 import { useMemo } from 'preact/hooks';
 import { YearTwin } from '../../controls/YearTwin.tsx';
-import { cropLineOf, FitWidth, YearLine, yearLineOf } from '../../pictures/index.ts';
+import {
+  cropLineOf,
+  FitWidth,
+  type WorkMark,
+  workTableOf,
+  YearLine,
+  yearLineOf,
+} from '../../pictures/index.ts';
 import { seen } from '../../state/planting.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
-import { isPrinting } from './printing.ts';
 import { leafCounts } from './seen/leaf-counts.ts';
-
-/** Drawn a little wider than a sheet and put on it smaller, px. */
-const paperWidth = 1260;
+import { shownWork } from './work/shown-work.ts';
 
 /** The year with this crop on it. */
 export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
@@ -22,19 +26,20 @@ export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
         {speaker.say('app.season.picture')}
       </h2>
       <InTurn>
-        <FitWidth>
-          {(width) => (
-            <YearLine id="season-year" width={isPrinting.value ? paperWidth : width} {...line} note={null} />
-          )}
-        </FitWidth>
-        <YearTwin year={ahead.year} note={line.note} />
+        <FitWidth>{(width) => <YearLine id="season-year" width={width} {...line} note={null} />}</FitWidth>
+        <YearTwin
+          year={ahead.year}
+          note={line.note}
+          also={line.crop && line.crop.work.length > 0 ? workTableOf(line.crop, speaker) : null}
+        />
       </InTurn>
     </section>
   );
 }
 
 /** What the year line of a season is drawn from. */
-export function seasonYearLine({ summary, days, stand, year, needSunUpH }: SeasonAhead) {
+export function seasonYearLine(ahead: SeasonAhead, work: readonly WorkMark[] = shownWork(ahead)) {
+  const { summary, days, stand, year, needSunUpH } = ahead;
   const { day } = stand;
   const isShown = day >= year.firstDay && day < year.firstDay + year.sunUpH.length;
   const speaker = voice.value;
@@ -42,7 +47,7 @@ export function seasonYearLine({ summary, days, stand, year, needSunUpH }: Seaso
     year,
     needSunUpH,
     today: isShown ? day : null,
-    crop: cropLineOf(summary, days, speaker, leafCounts(seen.value)),
+    crop: cropLineOf(summary, days, speaker, leafCounts(seen.value), work),
     speaker,
   });
 }

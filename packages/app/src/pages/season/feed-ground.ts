@@ -1,11 +1,8 @@
-import { bedOf, type Garden, type GardenBed, type Ground } from '@neckfall/engine';
-import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { bedOf, type Garden, type GardenBed } from '@neckfall/engine';
+import { computed, type ReadonlySignal } from '@preact/signals';
 import { changeGarden, gardenStanding } from '../../state/garden.ts';
-import { ground } from '../../state/ground.ts';
+import { passingProduct } from '../../state/ground.ts';
 import { planting } from '../../state/planting.ts';
-
-/** What the grower feeds with, where no bed keeps it: as long as the page stands. */
-const passing = signal<string | null>(null);
 
 /** The bed in which the crop lies; null: in none. */
 export const feedBed: ReadonlySignal<GardenBed | null> = computed(() => {
@@ -13,16 +10,10 @@ export const feedBed: ReadonlySignal<GardenBed | null> = computed(() => {
   return garden && planting.value ? bedOf(garden, planting.value) : null;
 });
 
-/** What is known of the ground, with what it is fed. */
-export const feedGround: ReadonlySignal<Ground> = computed(() => ({
-  ...ground.value,
-  feedProduct: ground.value.feedProduct ?? passing.value,
-}));
-
 /** Keeps what the grower feeds with in the bed, or in this page where there is none. */
 export async function keepProduct(product: string | null): Promise<void> {
   const bed = feedBed.value;
-  passing.value = product;
+  passingProduct.value = product;
   if (bed)
     await changeGarden(
       { code: 'changed', name: bed.name },

@@ -1,7 +1,7 @@
 import { readiness } from '@neckfall/answers';
 import { bulbDiameterMm, type DayRow, type SeasonSummary, type Spread } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import type { CropLine, CropMark, CropMarkKind } from './year-line-props.ts';
+import type { CropLine, CropMark, CropMarkKind, WorkMark } from './year-line-props.ts';
 
 /** The bulb is drawn at every fourth day. */
 const bulbStepDays = 4;
@@ -17,6 +17,7 @@ export function cropLineOf(
   rows: readonly DayRow[],
   speaker: Speaker,
   counts: readonly LeafCount[] = [],
+  work: readonly WorkMark[] = [],
 ): CropLine {
   const leaves = stepsOf(rows);
   const leavesMade = summary.leavesMadeAtOnset;
@@ -36,6 +37,7 @@ export function cropLineOf(
     topsOver: last && last.ripening >= 1 ? last.day : null,
     counted: counts.flatMap((count) => countedOf(count, rows, speaker) ?? []),
     marks: marksOf(summary, rows, speaker),
+    work,
   };
 }
 

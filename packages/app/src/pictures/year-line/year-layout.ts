@@ -4,6 +4,7 @@ import { type as font, lineHeight } from '../picture.tsx';
 import { boldWidth, textWidth } from '../text-fit.ts';
 import { wordsBox } from '../words-box.ts';
 import { type PlacedMark, placeMarks } from './place-marks.ts';
+import { type PlacedWork, placeWork } from './place-work.ts';
 import type { CropLine, YearLineProps } from './year-line-props.ts';
 
 /** Hours at the foot and the top of the ridge: the same for most places, so that two of them can be compared. */
@@ -21,6 +22,9 @@ export type YearLayout = {
   ridgeTop: number;
   soilBottom: number;
   monthsY: number;
+  /** Feet of the numbers of work; its row is there where there is work. */
+  workY: number;
+  work: PlacedWork[];
   firstMarkY: number;
   marks: PlacedMark[];
   height: number;
@@ -50,6 +54,7 @@ export const waveRow = 6;
 const leastWave = 6;
 
 const dayStep = 3;
+const workRow = 32;
 
 export function yearLayout(
   props: Omit<YearLineProps, 'id' | 'summary' | 'note' | 'months' | 'rainMm' | 'frostShare' | 'frostText'>,
@@ -89,7 +94,9 @@ export function yearLayout(
   const ground = ridgeTop + (roomy ? 170 : 140) * (lead === 'weather' ? 0.8 : 1);
   const soilBottom = ground + (crop ? 40 : 26);
   const monthsY = soilBottom + 18;
-  const firstMarkY = monthsY + 20;
+  const work = placeWork(crop?.work ?? [], axis);
+  const workY = monthsY + (work.length > 0 ? workRow : 0);
+  const firstMarkY = workY + 20;
   const marks = placeMarks(crop?.marks ?? [], axis);
   const yOfHours = (hours: number) => ground - ((hours - low) / (high - low)) * (ground - ridgeTop);
   const waterY = need ? Math.min(ground, Math.max(ridgeTop, yOfHours(need.hours))) : ground;
@@ -107,9 +114,11 @@ export function yearLayout(
     ridgeTop,
     soilBottom,
     monthsY,
+    workY,
+    work,
     firstMarkY,
     marks: marks.placed,
-    height: marks.placed.length > 0 ? firstMarkY + marks.height - 8 : monthsY + 8,
+    height: marks.placed.length > 0 ? firstMarkY + marks.height - 8 : workY + 8,
     yOfHours,
     lead,
     waves,

@@ -4,7 +4,7 @@ import type { Speaker } from '@neckfall/words';
 import type { DataTableProps } from '../data-table.tsx';
 import { mmPerStroke } from '../rain-strokes.ts';
 import { hotC, runsOf } from './year-layout.ts';
-import type { CropLine, YearLineProps } from './year-line-props.ts';
+import type { CropLine, WorkMark, YearLineProps } from './year-line-props.ts';
 
 export type YearLineInput = {
   year: PlaceYear;
@@ -98,6 +98,19 @@ export function yearTableOf({ year, speaker }: Pick<YearLineInput, 'year' | 'spe
   };
 }
 
+/** The work marked on it as a table, a piece a row. */
+export function workTableOf({ work }: CropLine, { say, day }: Speaker): DataTableProps {
+  return {
+    caption: say('app.work.table'),
+    head: [say('app.work.table.number'), say('app.work.table.day'), say('app.work.table.what')],
+    rows: work.map(({ number, day: on, text }) => [`${number}`, day(on), text]),
+  };
+}
+
+function markWords({ number, day, text }: WorkMark, speaker: Speaker): string {
+  return speaker.say('app.work.mark', { number, what: text, date: speaker.day(day) });
+}
+
 /** To a quarter of an hour: no packet and no grower knows it closer. */
 function needText(hours: number, { say, dayLength }: Speaker): string {
   return say('picture.needs', { hours: dayLength(Math.round(hours * 4) / 4) });
@@ -138,6 +151,8 @@ function summaryOf({ year, needSunUpH, crop, speaker }: YearLineInput): string {
   if (crop) sentences.push(say('picture.year.crop', { marks: all(crop.marks.map(({ text }) => text)) }));
   if (crop && crop.counted.length > 0)
     sentences.push(say('app.seen.marks', { counts: all(crop.counted.map(({ text }) => text)) }));
+  if (crop && crop.work.length > 0)
+    sentences.push(say('app.work.marks', { work: all(crop.work.map((work) => markWords(work, speaker))) }));
   return sentences.join(' ');
 }
 

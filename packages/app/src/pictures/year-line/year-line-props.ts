@@ -11,6 +11,9 @@ export type CropMark = {
   span: { from: number; to: number } | null;
 };
 
+/** A piece of work at its day, by the number and in the words under which it is told beside the picture. */
+export type WorkMark = { number: number; day: number; text: string };
+
 /** A crop on the year line. */
 export type CropLine = {
   /** Leaves made, in rising order of days. */
@@ -23,6 +26,7 @@ export type CropLine = {
   /** Leaves counted, as many as a plant would have made that has so many green ones, with the count in words. */
   counted: { day: number; made: number; text: string }[];
   marks: CropMark[];
+  work: readonly WorkMark[];
 };
 
 export type YearLineProps = {

@@ -7,6 +7,7 @@ import { rainStrokes } from '../rain-strokes.ts';
 import { boldWidth, textWidth } from '../text-fit.ts';
 import { isClear, type WordsBox } from '../words-box.ts';
 import { CropMarks, CropShape } from './crop-shape.tsx';
+import { CropWork } from './crop-work.tsx';
 import { Frost, FrostPattern, Heat } from './frost-and-heat.tsx';
 import { waterLevel, type YearLayout, yearLayout } from './year-layout.ts';
 import type { YearLineProps } from './year-line-props.ts';
@@ -78,6 +79,7 @@ export function YearLine(props: YearLineProps) {
           {props.rainText}
         </Label>
         {crop && <CropMarks layout={layout} marks={layout.marks} months={props.months} />}
+        <CropWork layout={layout} />
       </Picture>
       {/* those who listen have it in the picture's summary */}
       {props.note !== null && (

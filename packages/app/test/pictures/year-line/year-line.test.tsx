@@ -7,7 +7,7 @@ import {
   runPlan,
   startMethods,
 } from '@neckfall/engine';
-import { speaker } from '@neckfall/words';
+import { loadLater, speaker } from '@neckfall/words';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { svgText } from '../../../src/pictures/svg-text.ts';
@@ -24,6 +24,8 @@ import { allWords, yearWords } from '../../../src/pictures/year-line/year-words.
 import { anyClimate, anyDay, anyWidth, everyInk, newYear2027, planOf, seeded, sineSite } from '../scenes.ts';
 
 const metric = speaker('metric');
+// work is told on a page opened later
+await loadLater();
 const draw = (props: YearLineProps) =>
   svgText(<YearLine {...props} />, { colours: everyInk, title: 'a year' });
 
@@ -168,7 +170,10 @@ describe('a crop on the year line', () => {
         const summary = runPlan(site, plan);
         seen.add(summary.outcome);
         const rows = medianSeasonDays(site, plan);
-        const crop = cropLineOf(summary, rows, metric);
+        const work = summary.neckFall.days
+          ? [{ number: 1, day: summary.neckFall.days.p50, text: 'Lift' }]
+          : [];
+        const crop = cropLineOf(summary, rows, metric, [], work);
         const { firstDay, days } = cropYear(
           day,
           Math.max(rows.at(-1)?.day ?? day, summary.neckFall.days?.p90 ?? day),
@@ -178,6 +183,7 @@ describe('a crop on the year line', () => {
         const year = placeYear(site.climate, firstDay, days);
         const props = yearLineOf({ year, needSunUpH: need, today: null, crop, speaker: metric });
         expect(draw({ id: 'c', width, ...props })).not.toMatch(/NaN|undefined/);
+        expect(props.summary.includes('Lift')).toBe(work.length > 0);
         for (const mark of crop.marks) {
           expect(mark.day).toBeGreaterThanOrEqual(firstDay);
           expect(mark.day).toBeLessThan(firstDay + days);
@@ -226,6 +232,11 @@ test('keeps its look', () => {
       ],
       topsOver: newYear2027 + 112,
       counted: [],
+      work: [
+        { number: 1, day: newYear2027 + 80, text: 'Sow' },
+        { number: 2, day: newYear2027 + 82, text: 'Weed' },
+        { number: 3, day: newYear2027 + 113, text: 'Lift' },
+      ],
       marks: [
         { kind: 'start', day: newYear2027 + 62, text: 'sown 4 March', span: null },
         {

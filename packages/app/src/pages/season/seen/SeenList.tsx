@@ -6,12 +6,13 @@ import { followPhotos, photographed } from '../../../state/photos.ts';
 import { seen } from '../../../state/planting.ts';
 import { voice } from '../../../state/settings.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
+import { Told } from '../Told.tsx';
+import { told } from '../told.ts';
 import { type Draft, draftOf } from './draft.ts';
 import { EntryForm } from './EntryForm.tsx';
 import { entryWords } from './entry-words.ts';
-import { changeSeen, removeSeen, told } from './note.ts';
+import { changeSeen, removeSeen } from './note.ts';
 import { Photo } from './Photo.tsx';
-import { Told } from './Told.tsx';
 
 /** More are folded away. */
 const mostShown = 6;

@@ -1,18 +1,13 @@
 import type { Observation } from '@neckfall/engine';
-import { signal } from '@preact/signals';
 import { withoutSeen, withSeen, withSeenChanged } from '../../../garden/seen.ts';
-import { changeGarden, undoGarden } from '../../../state/garden.ts';
+import { changeGarden } from '../../../state/garden.ts';
 import { arePhotosPassing, keepPhoto } from '../../../state/photos.ts';
 import { planting } from '../../../state/planting.ts';
 import { voice } from '../../../state/settings.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
 import { keepPlan, planToSave } from '../keep-plan.ts';
+import { tell } from '../told.ts';
 import { entryWords } from './entry-words.ts';
-
-/** What was done last, said where it was done. */
-type Told = { at: 'entry' | 'list'; words: string; of: string };
-
-export const told = signal<Told | null>(null);
 
 /** Notes what was seen of the crop shown; a plan that is not kept yet is kept first. False where that failed. */
 export async function noteSeen(
@@ -71,13 +66,4 @@ async function photoWords({ id }: Observation, photo: File | null): Promise<stri
   } catch (error) {
     return [say('app.seen.photo.failed', { reason: (error as Error).message })];
   }
-}
-
-function tell(isDone: boolean, what: Told): boolean {
-  told.value = isDone ? what : null;
-  return isDone;
-}
-
-export async function takeBack(): Promise<void> {
-  if (await undoGarden()) told.value = null;
 }

@@ -1,67 +1,21 @@
 import type { DayNumber, SeasonSummary } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { StandOn } from '../facts/index.ts';
-import { type WeekCode, weekOf } from '../jobs/index.ts';
 
-/** Depths to sow and to set plants: 6–13 mm (University of Minnesota Extension), 25 mm (Texas Extension). */
-const depthsMm = { 'direct-seed': 13, 'bought-transplants': 25 } as const;
-
-/** What to do, said of this week. */
-export function weekSentence(
-  summary: SeasonSummary,
-  stand: StandOn,
-  speaker: Speaker,
-  liftedOn: DayNumber | null = null,
-): string {
-  return speaker.say('week.this', {
-    what: weekWords(summary, weekOf(summary, stand, liftedOn), stand.lostShare, speaker),
-  });
-}
-
-/** What a week asks, in a sentence. @param lostShare share of years in which frost has left none */
-export function weekWords(
-  summary: SeasonSummary,
-  code: WeekCode,
-  lostShare: number,
-  speaker: Speaker,
-): string {
-  const { say, day, quantity, years } = speaker;
-  const { plan, plantOut, onset } = summary;
-  const { start, water } = plan;
-  const date = day(
-    code === 'tray' || code === 'harden'
-      ? (plantOut?.days?.p50 ?? plan.startDay)
-      : code === 'feed'
-        ? (onset.days?.p50 ?? plan.startDay)
-        : plan.startDay,
-  );
-  switch (code) {
-    case 'far':
-    case 'prepare':
-      return say(`week.${code}.${start}`, { date });
-    case 'start':
-      return say(`week.start.${start}`, {
-        depth: start in depthsMm ? quantity('bulbLength', depthsMm[start as keyof typeof depthsMm]) : '',
-        temperature:
-          plan.start !== 'raised-seedlings' || plan.nurseryTempC === null
-            ? 'outdoors'
-            : quantity('temperature', plan.nurseryTempC),
-      });
-    default:
-      return say(`week.${code}`, { date, water, years: years(lostShare, summary.years) });
-  }
-}
+/** Days about a start in which nothing is looked for yet, and after tops went over till bulbs are out of their bed. */
+const startAround = 3;
+const liftUntil = 14;
 
 /** What should be seen of the crop on that day; null where there is nothing to tell it by. */
 export function seeSentence(summary: SeasonSummary, stand: StandOn, speaker: Speaker): string | null {
   const { say, numberRange, quantityRange, day, dayRange, years } = speaker;
-  const code = weekOf(summary, stand);
-  if (code === 'wait') {
-    const { days } = summary.emergence;
-    return days && say('see.bare', { date: day(days.p50), range: dayRange(days.p10, days.p90) });
-  }
-  if (code === 'over' || code === 'cure') return null;
+  const { plan, plantOut, emergence, neckFall } = summary;
+  if (neckFall.days && stand.day >= neckFall.days.p50 + liftUntil) return null;
+  const up = emergence.days;
+  if (!plantOut && up && stand.day > plan.startDay + startAround && stand.day < up.p50)
+    return say('see.bare', { date: day(up.p50), range: dayRange(up.p10, up.p90) });
   if (stand.fallenShare >= 0.1) return say('see.fallen', { years: years(stand.fallenShare, summary.years) });
+  if (stand.lostShare > 0.5) return say('see.lost', { years: years(stand.lostShare, summary.years) });
   const { leavesGreen, bulbMm } = stand;
   if (!leavesGreen) return null;
   const words = {
