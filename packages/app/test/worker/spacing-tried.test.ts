@@ -1,4 +1,4 @@
-import { dayNumber, densityOf, type Observation } from '@neckfall/engine';
+import { dayNumber, densityOf, groundUnsaid, type Observation } from '@neckfall/engine';
 import { describe, expect, test } from 'vitest';
 import { cancelled, type Work } from '../../src/worker/protocol.ts';
 import { seasonAhead } from '../../src/worker/season-ahead.ts';
@@ -27,7 +27,12 @@ describe('spacings tried', () => {
     const tried = await spacingTried({ ...asked, densities }, going);
     expect(tried).toHaveLength(3);
     for (const [at, densityPerM2] of densities.entries()) {
-      const { summary } = seasonAhead({ ...asked, options: { ...asked.options, densityPerM2 } });
+      const { summary } = seasonAhead({
+        ground: groundUnsaid,
+        marks: [],
+        ...asked,
+        options: { ...asked.options, densityPerM2 },
+      });
       expect(tried[at]).toEqual(summary);
     }
     const [usual, , wide] = tried.map(({ bulbDiameterMm }) => bulbDiameterMm?.p50 ?? 0);

@@ -15,10 +15,10 @@ export const nitrogenSuppliedGPerKg = 13 / 6;
  * What a soil gives by itself in a season, g N per m² (memory; apart by about as much as Gonzalez et al. 2016 gave less to
  * rich Quebec muck than to poor, 6 against 18 g).
  */
-export const soilNitrogenG: Readonly<Record<Fertility, number>> = { poor: 1, ordinary: 4, rich: 10 };
+const soilNitrogenG: Readonly<Record<Fertility, number>> = { poor: 1, ordinary: 4, rich: 10 };
 
 /** What peas, beans or clover leave behind for the crop after them, g N per m² (memory: 2–5). */
-export const legumeNitrogenG = 3;
+const legumeNitrogenG = 3;
 
 /** Share of nitrogen given that rain takes below the roots before they have it (memory); elsewhere the supply counts it in. */
 const lostOnCoarse = 0.25;

@@ -14,7 +14,7 @@ export type JobGrounds = {
 };
 
 /** What comes of a crop in most seasons: bulbs whose tops go over, bulbs that stay green, leaves alone, or nothing. */
-export type CropEnd = 'bulbs' | 'unripe' | 'leaves' | 'lost';
+type CropEnd = 'bulbs' | 'unripe' | 'leaves' | 'lost';
 
 export type Noted = { day: DayNumber; observation: Observation };
 

@@ -1,7 +1,7 @@
 import type { DayNumber, SeasonSummary } from '@neckfall/engine';
 import type { NumberedJob } from './work-of.ts';
 
-export const stretchNames = ['start', 'leaves', 'bulbs', 'harvest'] as const;
+const stretchNames = ['start', 'leaves', 'bulbs', 'harvest'] as const;
 
 /** A stretch of a crop's life with the work that begins in it. */
 export type Stretch = { name: (typeof stretchNames)[number]; work: NumberedJob[] };
