@@ -16,7 +16,7 @@ import type { CropJobs } from '../../src/index.ts';
 type Asked = { id: string; name: string; at: readonly [number, number]; type: OnionType; start: StartMethod };
 
 /** Crops whose work goes over New Year on both sides of the equator, under names that a calendar has to spell out. */
-export const asked = [
+const asked = [
   {
     id: 'p1',
     name: 'Größe, süß; der „lange“ Streifen am Schuppen hinter dem Haus von Bram Okoro, gleich beim Kompost',
