@@ -43,9 +43,8 @@ describe.skipIf(!hasChromium)('beds', () => {
     await told(page, '“last year” won’t do: give years');
     await press(page, 'Keep this bed');
     // what was refused is not kept as it was
-    expect(
-      await page.getByLabel('Years of onions').evaluate((field) => field === document.activeElement),
-    ).toBe(true);
+    expect(await page.getByLabel('Years of onions').count()).toBe(1);
+    expect(await item(page, 'The long bed').count()).toBe(0);
     await page.getByLabel('Years of onions').fill('2024, 2022');
     await page.getByLabel('Water comes by').selectOption('hose');
     await page.getByLabel('What it gives in all, litres an hour').fill('600');
@@ -102,8 +101,11 @@ describe.skipIf(!hasChromium)('beds', () => {
     await page.getByRole('button', { name: 'Keep it on this device' }).click();
     await page.waitForFunction(() => location.hash.includes('planting='));
     const link = page.url();
-    await page.getByRole('link', { name: /^Kept on this device/ }).click();
-    await told(page, 'In it: “long-day onions, sets”.').catch(() => told(page, 'In it: “'));
+    await page
+      .getByRole('contentinfo')
+      .getByRole('link', { name: /^Kept on this device/ })
+      .click();
+    await told(page, 'In it: “');
     const saved = (await whole(page)) as unknown as { plantings: Record<string, unknown>[] };
     expect(saved.plantings.at(-1)).toMatchObject({ bedId: 'long', placeId: 'bank', soil: null, water: null });
 

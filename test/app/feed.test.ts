@@ -43,7 +43,7 @@ describe.skipIf(!hasChromium)('feed on the Season page', () => {
     const lead = plain(await page.locator('.feed-lead').textContent());
     expect(said).toContain(lead.replace(/^Lyon/, ''));
     const rows = await fold(page).locator('tbody tr').all();
-    expect(rows.length).toBeGreaterThan(1);
+    expect(rows.length).toBeGreaterThan(0);
     for (const row of rows)
       expect(said).toContain(plain((await row.locator('th, td').allTextContents()).join(' ')));
     const told = await fold(page)

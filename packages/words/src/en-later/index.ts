@@ -1,3 +1,4 @@
+import { alliums } from './alliums.ts';
 import { appFeed } from './app-feed.ts';
 import { appJobs } from './app-jobs.ts';
 import { appSeen } from './app-seen.ts';
@@ -12,6 +13,7 @@ import { watering } from './watering.ts';
 
 /** What only pages after the first one say: fetched with them. */
 export const later = [
+  alliums,
   appFeed,
   appJobs,
   appSeen,

@@ -1,5 +1,4 @@
 import { about } from './about.ts';
-import { alliums } from './alliums.ts';
 import { app } from './app.ts';
 import { appAbout } from './app-about.ts';
 import { appGarden } from './app-garden.ts';
@@ -36,7 +35,6 @@ import { wordList } from './word-list.ts';
 /** Kept apart, as putting a thousand messages into one object takes a phone longer than any sentence is worth. */
 export const en = [
   about,
-  alliums,
   app,
   appAbout,
   appGarden,

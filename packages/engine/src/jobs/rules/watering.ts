@@ -3,6 +3,8 @@ import { type Due, due, within } from '../due.ts';
 
 /** A dry bed waits this long at most (common practice, no source). */
 const waitsDays = 2;
+/** In fewer of the years it is told by the bed's own page alone. */
+const mostly = 0.5;
 /** Without anything said of the bed, watering ends so long before lifting (memory: 1–3 weeks). */
 const dryBeforeLift = 10;
 
@@ -25,7 +27,9 @@ export function water({ water: bed, crop: { today }, noted }: SettledCourse): Du
     return due(days, 'water-now', values, { isDone });
   }
   const { days, share } = bed.next;
-  if (!days) return null;
+  // once tops begin to fall, what a few late years would ask for is no work any more
+  const isOver = bed.today === null && bed.stop.days !== null && today >= bed.stop.days.p50;
+  if (!days || isOver || share < mostly) return null;
   const next = { from: days.p10, best: days.p50, to: days.p90 };
   return due(next, 'water-next', { share, untilDay: days.p90 });
 }
