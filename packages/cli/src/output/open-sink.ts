@@ -35,15 +35,20 @@ function isStdout(found: Stats): boolean {
   }
 }
 
-function printed(stream: NodeJS.WritableStream & { destroyed: boolean }): Sink {
-  let hasReader = true;
-  stream.once('error', () => {
-    hasReader = false;
-  });
+type Printed = NodeJS.WritableStream & { destroyed: boolean };
+
+/** Streams that are listened to, and those of them that nobody reads any more. */
+const heeded = new WeakSet<Printed>();
+const unread = new WeakSet<Printed>();
+
+function printed(stream: Printed): Sink {
+  // once for each, however many answers go to it
+  if (!heeded.has(stream)) stream.on('error', () => unread.add(stream));
+  heeded.add(stream);
   return {
     async write(text) {
-      if (hasReader) await print(text, stream);
-      return hasReader && !stream.destroyed;
+      if (!unread.has(stream)) await print(text, stream);
+      return !unread.has(stream) && !stream.destroyed;
     },
     keep: () => {},
     drop: () => {},
