@@ -113,7 +113,11 @@ describe.skipIf(!hasChromium)('beds', () => {
     await page.getByText('Its ground, water and past').click();
     await page.getByLabel('Soil', { exact: true }).selectOption('silt-loam');
     await press(page, 'Keep this bed');
-    await page.locator('.garden li a').last().click();
+    const { name } = saved.plantings.at(-1) ?? {};
+    await page
+      .getByRole('link', { name: String(name), exact: true })
+      .last()
+      .click();
     await page.waitForFunction(() => location.hash.startsWith('#/season'));
     await ready(page);
     expect(page.url()).toContain('soil=silt-loam');

@@ -1,6 +1,7 @@
 import { alliums } from './alliums.ts';
 import { appFeed } from './app-feed.ts';
 import { appJobs } from './app-jobs.ts';
+import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
@@ -16,6 +17,7 @@ export const later = [
   alliums,
   appFeed,
   appJobs,
+  appSeasonFolds,
   appSeen,
   appWeather,
   appWhen,
