@@ -213,6 +213,8 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
   test('is worked out while the old answer stands, without a jump', async () => {
     const page = await withGarden('2027-05-20', [counted('2027-05-10', 3)]);
     const top = () => page.locator('.noting').evaluate((noting) => noting.getBoundingClientRect().top);
+    // what is noted stands below the week's work: a press would bring it into view by itself
+    await noteIt(page).scrollIntoViewIfNeeded();
     const before = await top();
     await noteIt(page).click();
     await told(page, 'Noted:');
