@@ -9,7 +9,7 @@ export type Became = { state: 'done' | 'left-out' } | { state: 'put-off'; until:
 /**
  * The last mark of a job up to today.
  *
- * @param recursFrom for work that comes round again: marks of before that day were of an earlier time
+ * @param recursFrom for work that comes round again: marks of before that day, and not put off to it, were of an earlier time
  */
 export function becameOf(
   id: string,
@@ -17,9 +17,11 @@ export function becameOf(
   today: DayNumber,
   recursFrom: DayNumber | null = null,
 ): Became {
-  const last = marks.findLast(({ job, date }) => {
+  const last = marks.findLast(({ job, date, until = date }) => {
     const day = parseDay(date);
-    return job === id && day !== null && day <= today && (recursFrom === null || day >= recursFrom);
+    const holdsTo = parseDay(until);
+    if (job !== id || day === null || holdsTo === null || day > today) return false;
+    return recursFrom === null || holdsTo >= recursFrom;
   });
   if (!last) return null;
   if (last.state !== 'put-off') return { state: last.state };

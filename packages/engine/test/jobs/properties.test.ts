@@ -2,7 +2,18 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { plans, points } from '../../../../test/season/any-plan.ts';
 import { climateOf } from '../../../../test/season/places.ts';
-import { type Job, type JobName, jobsInWeek, jobsOf, openSite, type Plan, runPlan } from '../../src/index.ts';
+import {
+  type Job,
+  type JobName,
+  jobsInWeek,
+  jobsOf,
+  type MonthlyClimate,
+  openSite,
+  type Plan,
+  runPlan,
+  tendOf,
+  warmed,
+} from '../../src/index.ts';
 import { groundUnsaid } from '../../src/tend/index.ts';
 
 const runs = { numRuns: 80, seed: 20270503 };
@@ -17,7 +28,7 @@ function anyJobs(check: (jobs: Job[], plan: Plan, today: number, onset: number |
       const today = plan.startDay + after;
       const crop = { site, plan, summary, ground: groundUnsaid, observations: [], today, liftedOn: null };
       check(
-        jobsOf({ crop, water: null, feed: null, marks: [] }),
+        jobsOf({ ...tendOf(crop), marks: [] }),
         plan,
         today,
         summary.onset.share >= 0.5 ? (summary.onset.days?.p50 ?? null) : null,
@@ -39,7 +50,9 @@ test('jobs come in their order, whatever the plan, the place and the day', () =>
   let pairs = 0;
   anyJobs((jobs) => {
     for (const order of orders) {
-      const found = order.flatMap((name) => jobs.filter((job) => job.name === name));
+      // ground is fed before the crop goes in
+      const crop = jobs.filter(({ why }) => !why.code.startsWith('feed-ground'));
+      const found = order.flatMap((name) => crop.filter((job) => job.name === name));
       for (let at = 1; at < found.length; at++) {
         const [earlier, later] = [found[at - 1], found[at]];
         pairs++;
@@ -75,7 +88,7 @@ test('nothing is due before the crop is there, and no feed once bulbs have start
     for (const job of jobs) {
       const before = job.name === 'feed' ? 14 : job.name === 'sow' || job.name === 'plant' ? 3 : 0;
       expect(job.from, JSON.stringify(job)).toBeGreaterThanOrEqual(plan.startDay - before);
-      if (onset !== null && job.name === 'feed' && job.why.code !== 'feed-ground')
+      if (onset !== null && job.name === 'feed' && !job.why.code.startsWith('feed-ground'))
         expect(job.to).toBeLessThan(onset);
       if (onset !== null && job.name === 'feed-stop') expect(job.to).toBeLessThanOrEqual(onset);
     }
@@ -97,4 +110,33 @@ test('a week has five jobs at most, all of them open then; without one, what com
     weeks += due.length > 0 ? 1 : 0;
   });
   expect(weeks).toBeGreaterThan(10);
+});
+
+test('a job keeps its id while the forecast moves its days', () => {
+  let moved = 0;
+  fc.assert(
+    fc.property(points, plans, fc.constantFrom(-1, 1), ([lat, lon], form, by) => {
+      const plan = form as Plan;
+      const jobsIn = (climate: MonthlyClimate) => {
+        const site = openSite({ climate, years: 5, seed: 1 });
+        const today = plan.startDay + 30;
+        const summary = runPlan(site, plan);
+        const crop = { site, plan, summary, ground: groundUnsaid, observations: [], today, liftedOn: null };
+        return jobsOf({ ...tendOf(crop), marks: [] });
+      };
+      const climate = climateOf(lat, lon);
+      const warmer = new Map(jobsIn(warmed(climate, by)).map((job) => [job.id, job]));
+      for (const job of jobsIn(climate)) {
+        const same = warmer.get(job.id);
+        if (!same) continue;
+        expect(same.name).toBe(job.name);
+        // a flight of pests is the same one of the same year
+        expect(same.why.values.flight, job.id).toBe(job.why.values.flight);
+        expect(same.why.values.month, job.id).toBe(job.why.values.month);
+        moved += same.best === job.best ? 0 : 1;
+      }
+    }),
+    { ...runs, numRuns: 30 },
+  );
+  expect(moved).toBeGreaterThan(50);
 });

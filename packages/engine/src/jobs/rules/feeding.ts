@@ -20,6 +20,8 @@ export function feeds(course: Course): Due[] {
   const stop = stopDay(course);
   const bedDay = course.crop.plan.start === 'direct-seed' ? course.start : stands.p50;
   const given = noted.filter(({ observation }) => observation.fedG !== undefined).map(({ day }) => day);
+  // what was fed earlier covers later feeds; with none noted, a feed of nothing is none
+  const wasFed = given.length > 0;
   const told: Due[] = [];
   for (const { number, stage, day, gramsPerM2, nGPerM2, gramsForBed } of feed.feeds) {
     const isFirst = stage === 'before-start';
@@ -34,8 +36,8 @@ export function feeds(course: Course): Due[] {
       if (days.best >= stop) continue;
       days.to = Math.min(days.to, stop - 1);
     }
-    // what was fed earlier covers it already
-    const isCovered = nGPerM2 <= 0;
+    const isNothing = Math.round(gramsPerM2) === 0;
+    if (isNothing && !wasFed) continue;
     const matching = given.findIndex((on) => on >= days.from - sameFeedDays && on <= days.to + sameFeedDays);
     if (matching >= 0) given.splice(matching, 1);
     const values = {
@@ -47,7 +49,7 @@ export function feeds(course: Course): Due[] {
       ...(onset && { onsetDay: onset.p50 }),
     };
     const code = `feed${isFirst ? '-ground' : ''}${onset ? '' : '-leaves'}`;
-    told.push(due(days, code, values, { number, isDone: isCovered || matching >= 0 }));
+    told.push(due(days, code, values, { number, isDone: isNothing || matching >= 0 }));
   }
   return told;
 }
