@@ -29,7 +29,7 @@ export function feedHeadline(answer: FeedAnswer, plan: Plan, place: string, spea
   if (stopBy === null) return say('feed.lead.leafy', { ...told, rate: rateOf(inAll, speaker) });
   return say('feed.lead.feeds', {
     ...told,
-    evenly: isEven && open.length > 1 ? 'yes' : 'no',
+    evenly: open.length === 1 ? 'one' : isEven ? 'yes' : 'no',
     rate: rateOf(isEven ? rates[0] : inAll, speaker),
     first: day(open[0].day),
     last: day(open[open.length - 1].day),

@@ -1,7 +1,7 @@
 /** How a crop is to be fed. Amounts come with their units. */
 export const feed = {
   'feed.lead.feeds':
-    '{place}: give {crop} {count, plural, one {one feed} other {# feeds}} of {product}{evenly, select, yes {, {rate} each} other {, {rate} in all}}{count, plural, one { around {first}} other {, from about {first} to {last}}}, and nothing once bulbs begin.',
+    '{place}: give {crop} {count, plural, one {one feed} other {# feeds}} of {product}{evenly, select, yes {, {rate} each} one {, {rate},} other {, {rate} in all}}{count, plural, one { around {first}} other {, from about {first} to {last}}}, and nothing once bulbs begin.',
   'feed.lead.leafy':
     '{place}: {crop} make no bulbs in the years tried. For leaves, {count, plural, one {one feed} other {# feeds}} of {product} will do, {rate} in all.',
   'feed.lead.bed-gives': '{place}: {crop} need no feed: the bed gives all the nitrogen they want.',

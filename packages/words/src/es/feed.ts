@@ -1,7 +1,7 @@
 /** Cómo abonar el cultivo. */
 export const feed = {
   'feed.lead.feeds':
-    '{place}: da a {crop} {count, plural, one {un solo abonado} other {# abonados}} de {product}{evenly, select, yes {, {rate} cada vez} other {, {rate} en total}}{count, plural, one { hacia el {first}} other {, del {first} al {last} más o menos}}, y nada cuando empiecen los bulbos.',
+    '{place}: da a {crop} {count, plural, one {un solo abonado} other {# abonados}} de {product}{evenly, select, yes {, {rate} cada vez} one {, {rate},} other {, {rate} en total}}{count, plural, one { hacia el {first}} other {, del {first} al {last} más o menos}}, y nada cuando empiecen los bulbos.',
   'feed.lead.leafy':
     '{place}: {crop} no forman bulbos en los años probados. Para hojas, {count, plural, one {basta un abonado} other {bastan # abonados}} de {product}, {rate} en total.',
   'feed.lead.bed-gives': '{place}: {crop} no necesitan abono: el bancal da todo el nitrógeno que quieren.',
