@@ -53,7 +53,10 @@ export function BedForm({ before, onKeep, onLeave }: Props) {
           value={said.name}
           aria-invalid={isNameless}
           aria-describedby={`${id}-hint`}
-          onInput={(event) => put({ name: event.currentTarget.value })}
+          onInput={(event) => {
+            put({ name: event.currentTarget.value });
+            setNameless(false);
+          }}
         />
         <p
           id={`${id}-hint`}
