@@ -20,6 +20,8 @@ import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { Days } from './Days.tsx';
 import { Expect } from './Expect.tsx';
 import { Feed } from './Feed.tsx';
+import { AllWork } from './jobs/AllWork.tsx';
+import { ThisWeek } from './jobs/ThisWeek.tsx';
 import { keepPlan, planToSave } from './keep-plan.ts';
 import { Lead, Learnt, Now, Onward } from './Lead.tsx';
 import { PlanForm } from './PlanForm.tsx';
@@ -33,8 +35,6 @@ import { SeenList } from './seen/SeenList.tsx';
 import { TakeAlong } from './TakeAlong.tsx';
 import { Water } from './Water.tsx';
 import { weatherGrounds } from './weather-grounds.ts';
-import { AllWork } from './work/AllWork.tsx';
-import { ThisWeek } from './work/ThisWeek.tsx';
 import { YearFigure } from './YearFigure.tsx';
 import { Yield } from './Yield.tsx';
 

@@ -7,8 +7,8 @@ import { marks } from '../../state/planting.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
+import { sheetWork } from './jobs/shown-work.ts';
 import { isPrinting } from './printing.ts';
-import { sheetWork } from './work/shown-work.ts';
 import { seasonYearLine } from './YearFigure.tsx';
 
 /** Drawn a little wider than a sheet and put on it smaller, px. */

@@ -12,8 +12,8 @@ import { seen } from '../../state/planting.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
+import { shownWork } from './jobs/shown-work.ts';
 import { leafCounts } from './seen/leaf-counts.ts';
-import { shownWork } from './work/shown-work.ts';
 
 /** The year with this crop on it. */
 export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
