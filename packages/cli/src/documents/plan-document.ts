@@ -1,18 +1,7 @@
 import { classOfType, formatDay, type Plan, plantOutDayOf } from '@neckfall/engine';
-import * as v from 'valibot';
+import type * as v from 'valibot';
+import type { planSchema } from './plan-schema.ts';
 import { practiceOf } from './practice.ts';
-import { dayLengthClass, fullDate, onionType, practice, startMethod } from './schema-parts.ts';
-
-/** A plan as documents have it: every option as used. */
-export const planSchema = v.object({
-  class: dayLengthClass,
-  type: onionType,
-  cultivar: v.nullable(v.string()),
-  start: startMethod,
-  date: fullDate,
-  plantOut: v.nullable(fullDate),
-  ...practice,
-});
 
 export function planDocument(plan: Plan, cultivar: string | null): v.InferOutput<typeof planSchema> {
   const plantOutDay = plantOutDayOf(plan);

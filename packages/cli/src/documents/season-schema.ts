@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { planSchema } from './plan-document.ts';
+import { planSchema } from './plan-schema.ts';
 import {
   dateRange,
   fullDate,

@@ -1,6 +1,6 @@
 import { wateringWays } from '@neckfall/engine';
 import * as v from 'valibot';
-import { planSchema } from './plan-document.ts';
+import { planSchema } from './plan-schema.ts';
 import { dateRange, fullDate, head, positive, range, share } from './schema-parts.ts';
 
 const number = v.nullable(positive);
