@@ -32,6 +32,7 @@ const levels: Record<string, string[][]> = {
     ['choice', 'garden'],
     ['learn', 'stand'],
     ['tend'],
+    ['keep'],
     ['jobs'],
   ],
   data: [

@@ -5,6 +5,7 @@ export * from './choice/index.ts';
 export * from './climate/index.ts';
 export * from './garden/index.ts';
 export * from './jobs/index.ts';
+export * from './keep/index.ts';
 export * from './learn/index.ts';
 export * from './limits/index.ts';
 export * from './math/index.ts';

@@ -1,0 +1,74 @@
+import type { DayNumber } from '../calendar/index.ts';
+import type { Kind } from '../choice/index.ts';
+import type { Like } from '../garden/index.ts';
+import type { DateSpread, Plan, SeasonSummary, Spread } from '../season/index.ts';
+import type { Household } from './household.ts';
+
+/** Onions to be planted for the kitchen: one kind, started one way on one day. */
+export type KeepLot = {
+  kind: Kind;
+  plan: Plan;
+  /** Of the plan at the site, as every page and command says it. */
+  summary: SeasonSummary;
+  /** Wants that it answers. */
+  likes: readonly Like[];
+  bedM2: number;
+  need: StartNeed;
+  /** From lifting on it feeds the kitchen. */
+  ready: DateSpread;
+  /** The day on which the last of it is eaten or lost. */
+  lastsUntil: DateSpread;
+};
+
+/** What must be had to start a lot; null where this way of starting asks for none. */
+export type StartNeed = {
+  /** That stand in the bed. */
+  plants: number;
+  seeds: number | null;
+  sets: number | null;
+  /** Bought plants come in bundles of {@link bundlePlants}. */
+  bundles: number | null;
+  trayCells: number | null;
+  compostL: number | null;
+  rowM: number;
+};
+
+/** One month of the kitchen's year. */
+export type KeepMonth = {
+  year: number;
+  /** 1…12. */
+  month: number;
+  needKg: number;
+  /** In store at its end, all lots together, over the years tried. */
+  storeKg: Spread;
+  /** The middle of each lot's store at its end, in the order of the lots, kg. */
+  lotsKg: readonly number[];
+  /** Sprouted, rotten and dried away in it, in the middle year. */
+  lostKg: number;
+  /** Lots that are eaten from in most years, by their place in the list. */
+  from: readonly number[];
+  /** Share of the years in which it was supplied. */
+  suppliedShare: number;
+};
+
+/** What feeds a kitchen while the store is bare. */
+export type GapCloser = 'overwintered' | 'green-onions' | 'shallots' | 'bought';
+
+/** Days for which no planting supplies enough in enough years. */
+export type KeepGap = { from: DayNumber; to: DayNumber; closedBy: readonly GapCloser[] };
+
+/** The least bed that keeps a kitchen in onions through a year, planting the same again each year. */
+export type KeepYear = {
+  household: Household;
+  lots: readonly KeepLot[];
+  bedM2: number;
+  /** Twelve, from the month of the first lifting on. */
+  months: readonly KeepMonth[];
+  /** Share of the years tried in which every day outside the gaps was supplied. */
+  suppliedYearsShare: number;
+  gaps: readonly KeepGap[];
+  /** Lots that can be had here but for which the kitchen has no use are not told; wants that nothing answers are. */
+  unmetLikes: readonly Like[];
+  years: number;
+  seed: number;
+};

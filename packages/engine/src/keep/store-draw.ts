@@ -1,0 +1,25 @@
+import { evenNormals, randomSource } from '../math/index.ts';
+
+/** How fast one store loses onions against the usual: factors on the rates. */
+export type StoreDraw = { sprouting: number; rotting: number; drying: number };
+
+export const noStoreDraw: StoreDraw = { sprouting: 1, rotting: 1, drying: 1 };
+
+/**
+ * Spread of stores and lots about the usual rates, standard deviations of the logarithm. Memory, adjustable: as wide as
+ * what published losses of like kinds in like stores differ by (docs/validation.md).
+ */
+export const storeSpread: StoreDraw = { sprouting: 0.25, rotting: 0.6, drying: 0.35 };
+
+/** One draw a season, evenly spread, apart from the draws of the seasons. */
+export function storeDrawsOf(seasons: number, seed: number): StoreDraw[] {
+  const random = randomSource(seed * 2 + 0x6b65);
+  const sprouting = evenNormals(seasons, random);
+  const rotting = evenNormals(seasons, random);
+  const drying = evenNormals(seasons, random);
+  return Array.from({ length: seasons }, (_, at) => ({
+    sprouting: Math.exp(storeSpread.sprouting * sprouting[at]),
+    rotting: Math.exp(storeSpread.rotting * rotting[at]),
+    drying: Math.exp(storeSpread.drying * drying[at]),
+  }));
+}
