@@ -3,6 +3,9 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { nextTurn } from '../turns/next-turn.ts';
 import { pxPerRem } from './picture.tsx';
 
+/** No screen leaves a picture less, px: what is narrower is a fold just opening or closing. */
+const leastWidth = 120;
+
 /** Hands a picture the width there is, in its own px, and again when that or the reader's text size changes. */
 export function FitWidth({ children }: { children: (width: number) => ComponentChildren }) {
   const box = useRef<HTMLDivElement>(null);
@@ -30,7 +33,7 @@ export function FitWidth({ children }: { children: (width: number) => ComponentC
   return (
     <div ref={box} class="fit" data-waiting={width === null ? true : undefined}>
       <span ref={rem} class="one-rem" />
-      {width !== null && width > 0 && children(width)}
+      {width !== null && width >= leastWidth && children(width)}
     </div>
   );
 }
