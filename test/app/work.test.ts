@@ -1,6 +1,7 @@
 import ICAL from 'ical.js';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { neckfall } from './command-line.ts';
 import { download } from './download.ts';
 import { told, whole } from './kept-garden.ts';
 import { type App, axe, hasChromium, openApp, openDetails, ready } from './open-app.ts';
@@ -49,6 +50,20 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
       else expect(text).toMatch(/^Nothing needs doing .* Next, from \d+ \w+: /);
     }
     expect(busy).toBeGreaterThanOrEqual(6);
+  });
+
+  test('is what the command line says of the same crop', async () => {
+    const page = await app.at(`${demo}&today=2027-05-20`);
+    await openDetails(page);
+    const plan = '--class long --start raised-seedlings --date 2027-02-20 --soil silt-loam --sun 14';
+    const at = ['--at', '52.08,-3.13,160', '--today', '2027-05-20', '--to', '2028-12-31'];
+    const plain = (text: string) => text.replace(/\s+/g, ' ').trim();
+    const said = plain(await neckfall('jobs', ...at, ...plan.split(' ')));
+    const shown = (await page.locator('.work > li').allTextContents()).map(plain);
+    expect(shown.length).toBeGreaterThan(8);
+    // of looks through the store the command line tells the next
+    const isLaterLook = (line: string) => /month ([2-9]|1\d) of/.test(line);
+    for (const line of shown.filter((line) => !isLaterLook(line))) expect(said).toContain(line);
   });
 
   test('is numbered alike in its sentences, on the year line and in the table of that', async () => {

@@ -1,5 +1,6 @@
 import { DataTable, type DataTableProps } from '../pictures/index.ts';
 import { voice } from '../state/settings.ts';
+import { InTurn } from '../turns/InTurn.tsx';
 
 type Props = DataTableProps & {
   note?: string | null;
@@ -13,12 +14,14 @@ export function Twin({ note = null, also = null, ...table }: Props) {
     <details>
       <summary>{voice.value.say('app.table')}</summary>
       {note !== null && <p>{note}</p>}
-      {[table, ...(also ? [also] : [])].map((one) => (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keyboard
-        <section key={one.caption} class="scroll" aria-label={one.caption} tabIndex={0}>
-          <DataTable {...one} />
-        </section>
-      ))}
+      <InTurn>
+        {[table, ...(also ? [also] : [])].map((one) => (
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keyboard
+          <section key={one.caption} class="scroll" aria-label={one.caption} tabIndex={0}>
+            <DataTable {...one} />
+          </section>
+        ))}
+      </InTurn>
     </details>
   );
 }

@@ -49,11 +49,13 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       <div class="spread">
         <InTurn>
           <div class="said">
-            <Lead ahead={ahead} />
-            <ThisWeek ahead={ahead} />
-            <Now ahead={ahead} />
-            {isKept && entry}
-            <Learnt ahead={ahead} />
+            <InTurn>
+              <Lead ahead={ahead} />
+              <ThisWeek ahead={ahead} />
+              <Now ahead={ahead} />
+              {isKept && entry}
+              <Learnt ahead={ahead} />
+            </InTurn>
           </div>
           <div class="seen">
             <YearFigure ahead={ahead} />
