@@ -51,7 +51,7 @@ function rotOf({ keepsMonths, thickNeckShare, bruisedShare }: StoredLot): number
 /**
  * What becomes of a lot, day by day: bulbs end their rest as the store's warmth tells them (half of them by the longest
  * usual keeping in a store near 0 °C), rot by its warmth and damp, freeze, and dry out. `liftedOn` the climate day of
- * lifting. About 5 µs.
+ * lifting.
  */
 export function keepingCurve(
   lot: StoredLot,
