@@ -59,7 +59,7 @@ export function storeStudy(each: number): StoreTwin[] {
       return kinds.flatMap((keepsMonths) => {
         const lot: StoredLot = { keepsMonths, thickNeckShare: 0.05, bruisedShare: 0.02 };
         // none of the draws that learning tries
-        const hidden = storeDrawsOf(each, 90_001 + Math.floor(random.uniform() * 1e6));
+        const hidden = storeDrawsOf(300, 90_001 + Math.floor(random.uniform() * 1e6)).slice(0, each);
         return (
           hidden
             .map((draw) => ({ store, place, ...forecasts(lot, air, liftedOn, draw, random) }))
