@@ -83,8 +83,8 @@ function twinText(twins: readonly StoreTwin[]): string {
   });
   return `${twins.length} made-up growers, of four kinds in four stores at three places, have a store that differs from the usual as the draws
 allow. Each looks at 150 bulbs three times, after a quarter, half and three quarters of the time in which half are lost in a usual store, and
-takes the bad ones out; those whose lot was over by then are not counted, since nothing was left to forecast. Looks that ended at three fifths of the time in the grower's own store brought 29 % when that was tried: most is
-learnt once the first bulbs sprout. How many days the forecast of the day on which fewer than half are sound is out falls from ${all.untaughtDays.toFixed(1)} to ${all.taughtDays.toFixed(1)}, by ${percent(all.lessShare)}.
+takes the bad ones out; those whose lot was over by then are not counted, since nothing was left to forecast. Earlier looks teach less: most is learnt once
+the first bulbs sprout. How many days the forecast of the day on which fewer than half are sound is out falls from ${all.untaughtDays.toFixed(1)} to ${all.taughtDays.toFixed(1)}, by ${percent(all.lessShare)}.
 
 ${table(['store', 'untaught, days out', 'after three looks', 'less', 'held by 8 in 10'], rows)}
 
