@@ -35,6 +35,17 @@ export {
 } from './feed-sentences.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './how-we-know.ts';
 export { cautionSentence, jobName, jobSentence, jobSourceName, openSentence } from './job-sentences.ts';
+export {
+  keepEatFirst,
+  type NamedStore,
+  storedEatFirst,
+  storedInOrder,
+  storedSentence,
+} from './keep-eat-first.ts';
+export { keepGrounds, storeName, type UsualUse } from './keep-grounds.ts';
+export { keepKind, keepLotSentence, keepNames, neededOf } from './keep-lots.ts';
+export { keepCautions, keepGapSentence, keepHeadline, keepUnmetSentence } from './keep-sentences.ts';
+export { type ShoppingItem, shoppingOf, shoppingSentence } from './keep-shopping.ts';
 export { leafCheckSentence } from './leaf-check.ts';
 export { shiftSentence } from './learnt-sentences.ts';
 export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from './names-here-sentences.ts';

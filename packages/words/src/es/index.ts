@@ -30,6 +30,7 @@ import { dates } from './dates.ts';
 import { feed } from './feed.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { jobs } from './jobs.ts';
+import { keep } from './keep.ts';
 import { learnt } from './learnt.ts';
 import { odd } from './odd.ts';
 import { packet } from './packet.ts';
@@ -72,6 +73,7 @@ export const es = [
   howWeKnow,
   jobsCommand,
   jobs,
+  keep,
   odd,
   learnt,
   packet,

@@ -1,0 +1,80 @@
+import {
+  type KeepLot,
+  type KeepYear,
+  neededFor,
+  standFigures,
+  standOf,
+  usualSpacing,
+} from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import { keepKind, keepNames } from './keep-lots.ts';
+
+/** What a lot, or all of them, asks to have at hand; weights from the least to the most. */
+export type ShoppingItem =
+  | { what: 'seeds'; lot: KeepLot; count: number; grams: readonly [number, number] }
+  | { what: 'sets'; lot: KeepLot; count: number; setSizeMm: number; grams: readonly [number, number] }
+  | { what: 'bundles'; lot: KeepLot; count: number; plants: number }
+  | { what: 'trays'; lot: null; count: number; compostL: number }
+  | { what: 'labels'; lot: null; count: number };
+
+export function shoppingOf({ lots }: KeepYear): ShoppingItem[] {
+  if (lots.length === 0) return [];
+  const sum = (of: 'trayCells' | 'compostL') => lots.reduce((total, { need }) => total + (need[of] ?? 0), 0);
+  const cells = sum('trayCells');
+  return [
+    ...lots.flatMap(startOf),
+    ...(cells > 0 ? [{ what: 'trays', lot: null, count: cells, compostL: sum('compostL') } as const] : []),
+    { what: 'labels', lot: null, count: lots.length },
+  ];
+}
+
+function startOf(lot: KeepLot): ShoppingItem[] {
+  const { need, plan, summary } = lot;
+  if (need.seeds !== null) {
+    const [few, many] = standFigures.seedsPerGram.value;
+    return [{ what: 'seeds', lot, count: need.seeds, grams: [need.seeds / many, need.seeds / few] }];
+  }
+  if (need.bundles !== null) return [{ what: 'bundles', lot, count: need.bundles, plants: need.plants }];
+  if (need.sets === null || plan.start !== 'sets') return [];
+  const { setSizeMm } = plan;
+  const how = { start: plan.start, seedAge: null, setSizeMm, emergedShare: summary.emergedShare };
+  const needed = neededFor(standOf(need.sets, usualSpacing), usualSpacing, how);
+  if (needed?.from !== 'sets') return [];
+  const [light, heavy] = needed.kg;
+  return [{ what: 'sets', lot, count: need.sets, setSizeMm, grams: [1000 * light, 1000 * heavy] }];
+}
+
+export function shoppingSentence(item: ShoppingItem, country: string | null, speaker: Speaker): string {
+  const { say, quantity, quantityRange } = speaker;
+  const of = item.lot && { kind: keepKind(item.lot, speaker), names: keepNames(item.lot, country, speaker) };
+  switch (item.what) {
+    case 'seeds':
+      return say('keep.shop.seeds', {
+        ...of,
+        count: item.count,
+        mass: quantityRange('seedMass', ...item.grams),
+      });
+    case 'sets':
+      return say('keep.shop.sets', {
+        ...of,
+        count: item.count,
+        size: quantity('bulbLength', item.setSizeMm),
+        mass: massOf(item.grams, speaker),
+      });
+    case 'bundles':
+      return say('keep.shop.bundles', { ...of, count: item.count, plants: item.plants });
+    case 'trays':
+      return say('keep.shop.trays', { cells: item.count, compost: quantity('bedWater', item.compostL) });
+    case 'labels':
+      return say('keep.shop.labels', { count: item.count });
+  }
+}
+
+/** From here on sets are weighed in kilograms or pounds, g. */
+const heavyG = 1000;
+
+function massOf([light, heavy]: readonly [number, number], { quantityRange }: Speaker): string {
+  return heavy < heavyG
+    ? quantityRange('bulbMass', light, heavy)
+    : quantityRange('crop', light / 1000, heavy / 1000);
+}
