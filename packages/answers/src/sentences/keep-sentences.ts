@@ -1,4 +1,4 @@
-import type { DayNumber, KeepGap, KeepYear } from '@neckfall/engine';
+import type { DayNumber, KeepGap, KeepLot, KeepYear } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
 import { cautionSentence } from './job-sentences.ts';
@@ -6,18 +6,28 @@ import { cautionSentence } from './job-sentences.ts';
 /** The bed that keeps the kitchen, until when, and when it is bare: the answer in one sentence. */
 export function keepHeadline({ lots, bedM2, gaps }: KeepYear, today: DayNumber, speaker: Speaker): string {
   const { say, quantity, all } = speaker;
-  const ends = lots.flatMap(({ lastsUntil }) => (lastsUntil.days ? [lastsUntil.days.p50] : []));
-  if (ends.length === 0) return say('keep.none');
+  const last = lastOfKeepers(lots);
+  if (last === null) return say('keep.none');
   return say('keep.answer', {
     area: quantity('area', bedM2),
     plants: lots.reduce((sum, { need }) => sum + need.plants, 0),
     kinds: lots.length,
-    last: comingDay(Math.max(...ends), today, speaker),
+    last: comingDay(last, today, speaker),
     bare:
       gaps.length === 0
         ? say('keep.answer.all-year')
         : say('keep.answer.bare', { ranges: all(gaps.map((gap) => gapRange(gap, speaker))) }),
   });
+}
+
+/** When the lot is over that keeps longest; null where none comes to keep. */
+function lastOfKeepers(lots: readonly KeepLot[]): DayNumber | null {
+  const kept = lots.flatMap(({ ready, lastsUntil }) =>
+    ready.days && lastsUntil.days
+      ? [{ days: lastsUntil.days.p50 - ready.days.p50, until: lastsUntil.days.p50 }]
+      : [],
+  );
+  return kept.sort((a, b) => b.days - a.days)[0]?.until ?? null;
 }
 
 /** Days without onions of one's own, with what closes the gap. */

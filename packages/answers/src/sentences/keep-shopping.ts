@@ -7,7 +7,7 @@ import {
   usualSpacing,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { keepKind, keepNames } from './keep-lots.ts';
+import { keepNames } from './keep-lots.ts';
 
 /** What a lot, or all of them, asks to have at hand; weights from the least to the most. */
 export type ShoppingItem =
@@ -46,7 +46,10 @@ function startOf(lot: KeepLot): ShoppingItem[] {
 
 export function shoppingSentence(item: ShoppingItem, country: string | null, speaker: Speaker): string {
   const { say, quantity, quantityRange } = speaker;
-  const of = item.lot && { kind: keepKind(item.lot, speaker), names: keepNames(item.lot, country, speaker) };
+  const of = item.lot && {
+    type: say(`type.${item.lot.kind.type}`),
+    names: keepNames(item.lot, country, speaker),
+  };
   switch (item.what) {
     case 'seeds':
       return say('keep.shop.seeds', {
@@ -64,7 +67,7 @@ export function shoppingSentence(item: ShoppingItem, country: string | null, spe
     case 'bundles':
       return say('keep.shop.bundles', { ...of, count: item.count, plants: item.plants });
     case 'trays':
-      return say('keep.shop.trays', { cells: item.count, compost: quantity('bedWater', item.compostL) });
+      return say('keep.shop.trays', { cells: item.count, compost: quantity('water', item.compostL) });
     case 'labels':
       return say('keep.shop.labels', { count: item.count });
   }

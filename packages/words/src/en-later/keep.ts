@@ -1,9 +1,9 @@
 /** A kitchen kept in onions: what to plant, how long it lasts, what to get. */
 export const keep = {
   'keep.answer':
-    'Plant {area}: {plants, plural, one {# plant} other {# plants}} {kinds, plural, one {of one kind} =2 {of two kinds} =3 {of three kinds} other {in # lots}}; the last keepers go about {last}; {bare}.',
-  'keep.answer.all-year': 'no day is bare',
-  'keep.answer.bare': 'bare: {ranges}',
+    'Plant {area}: {plants, plural, one {# plant} other {# plants}} {kinds, plural, one {of one kind} =2 {of two kinds} =3 {of three kinds} other {in # lots}}; the last keepers go about {last}, and {bare}.',
+  'keep.answer.all-year': 'the kitchen never runs out',
+  'keep.answer.bare': 'the store may be bare {ranges}',
   'keep.none': 'No onion that can be had here fills this kitchen’s store: buy bulbs, or grow green onions.',
 
   'keep.lot.direct-seed':
@@ -18,8 +18,8 @@ export const keep = {
   'keep.lot.ready-last': 'ready about {ready}, the last of them go about {last}',
   'keep.lot.never': 'in most years none come to keep',
 
-  'keep.gap': '{range}: the store is bare. {closers} can close the gap.',
-  'keep.gap.open': '{range}: the store is bare, and nothing grown here closes the gap.',
+  'keep.gap': '{range}: the store may be bare. {closers} can close the gap.',
+  'keep.gap.open': '{range}: the store may be bare, and nothing grown here closes the gap.',
   'keep.closer.overwintered': 'Onions that stood through the winter',
   'keep.closer.green-onions': 'Green onions',
   'keep.closer.shallots': 'Shallots',
@@ -44,11 +44,11 @@ export const keep = {
   'keep.in-store.bulbs': '{count, plural, one {# bulb} other {# bulbs}}',
 
   'keep.shop.seeds':
-    '{count, plural, one {# seed} other {# seeds}} of {kind} ({names}): about {mass} of seed.',
+    '{count, plural, one {# seed} other {# seeds}} of {type} onions ({names}): about {mass} of seed.',
   'keep.shop.sets':
-    '{count, plural, one {# set} other {# sets}} of {kind} ({names}), {size} across: about {mass}.',
+    '{count, plural, one {# set} other {# sets}} of {type} onions ({names}), {size} across: about {mass}.',
   'keep.shop.bundles':
-    '{count, plural, one {One bundle} other {# bundles}} of {kind} ({names}), for {plants, plural, one {# plant} other {# plants}}.',
+    '{count, plural, one {One bundle} other {# bundles}} of {type} onions ({names}), for {plants, plural, one {# plant} other {# plants}}.',
   'keep.shop.trays':
     'Trays with {cells, plural, one {# cell} other {# cells}} in all, and {compost} of seed compost.',
   'keep.shop.labels': '{count, plural, one {One label} other {# labels}}, one for each lot.',
@@ -66,7 +66,7 @@ export const keep = {
   'keep.unmet': 'Nothing that can be had here answers the wish for {likes}.',
 
   'keep.how.supplied':
-    'Outside the days told as bare, every day is supplied {years}; the same is planted again each year.',
+    'But for the days on which the store may be bare, every day is supplied {years}; the same is planted again each year.',
   'keep.how.store':
     'The store ({store}) has {temps} and {damp}% humidity over the year{said, select, own {, as you said} other {, reckoned from the climate of the place: no survey of household stores was found}}.',
   'keep.how.use.given':

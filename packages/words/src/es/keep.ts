@@ -1,9 +1,9 @@
 /** Una cocina abastecida de cebollas: qué plantar, cuánto dura, qué comprar. */
 export const keep = {
   'keep.answer':
-    'Planta {area}: {plants, plural, one {# planta} other {# plantas}} {kinds, plural, one {de una clase} =2 {de dos clases} =3 {de tres clases} other {en # lotes}}; las últimas se acaban hacia el {last}; {bare}.',
-  'keep.answer.all-year': 'ningún día falta cebolla',
-  'keep.answer.bare': 'sin cebollas: {ranges}',
+    'Planta {area}: {plants, plural, one {# planta} other {# plantas}} {kinds, plural, one {de una clase} =2 {de dos clases} =3 {de tres clases} other {en # lotes}}; las últimas se acaban hacia el {last}, y {bare}.',
+  'keep.answer.all-year': 'nunca falta cebolla',
+  'keep.answer.bare': 'la despensa puede estar vacía: {ranges}',
   'keep.none':
     'Ninguna cebolla que se consiga aquí llena la despensa de esta cocina: compra bulbos, o cultiva cebolletas.',
 
@@ -19,8 +19,8 @@ export const keep = {
   'keep.lot.ready-last': 'listas hacia el {ready}, las últimas se acaban hacia el {last}',
   'keep.lot.never': 'la mayoría de los años no llega ninguna a guardarse',
 
-  'keep.gap': '{range}: la despensa está vacía. {closers} pueden llenar el hueco.',
-  'keep.gap.open': '{range}: la despensa está vacía, y nada que se cultive aquí llena el hueco.',
+  'keep.gap': '{range}: la despensa puede estar vacía. {closers} pueden llenar el hueco.',
+  'keep.gap.open': '{range}: la despensa puede estar vacía, y nada que se cultive aquí llena el hueco.',
   'keep.closer.overwintered': 'Cebollas que pasaron el invierno en la tierra',
   'keep.closer.green-onions': 'Cebolletas',
   'keep.closer.shallots': 'Chalotas',
@@ -46,11 +46,11 @@ export const keep = {
   'keep.in-store.bulbs': '{count, plural, one {# bulbo} other {# bulbos}}',
 
   'keep.shop.seeds':
-    '{count, plural, one {# semilla} other {# semillas}} de cebollas {kind} ({names}): unos {mass} de semilla.',
+    '{count, plural, one {# semilla} other {# semillas}} de cebollas {type} ({names}): unos {mass} de semilla.',
   'keep.shop.sets':
-    '{count, plural, one {# bulbillo} other {# bulbillos}} de cebollas {kind} ({names}), de {size} de ancho: unos {mass}.',
+    '{count, plural, one {# bulbillo} other {# bulbillos}} de cebollas {type} ({names}), de {size} de ancho: unos {mass}.',
   'keep.shop.bundles':
-    '{count, plural, one {Un manojo} other {# manojos}} de cebollas {kind} ({names}), para {plants, plural, one {# planta} other {# plantas}}.',
+    '{count, plural, one {Un manojo} other {# manojos}} de cebollas {type} ({names}), para {plants, plural, one {# planta} other {# plantas}}.',
   'keep.shop.trays':
     'Bandejas con {cells, plural, one {# alvéolo} other {# alvéolos}} en total, y {compost} de sustrato de siembra.',
   'keep.shop.labels': '{count, plural, one {Una etiqueta} other {# etiquetas}}, una por lote.',
@@ -68,7 +68,7 @@ export const keep = {
   'keep.unmet': 'Nada que se consiga aquí cumple el deseo de {likes}.',
 
   'keep.how.supplied':
-    'Fuera de los días dichos sin cebollas, cada día está abastecido {years}; cada año se planta lo mismo otra vez.',
+    'Salvo los días en que la despensa puede estar vacía, cada día está abastecido {years}; cada año se planta lo mismo otra vez.',
   'keep.how.store':
     'El almacén ({store}) tiene {temps} y {damp} % de humedad a lo largo del año{said, select, own {, como dijiste} other {, calculado del clima del lugar: no se encontró ningún estudio de almacenes caseros}}.',
   'keep.how.use.given':
