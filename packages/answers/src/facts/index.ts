@@ -6,6 +6,7 @@ export { round } from './figures.ts';
 export { type MonthFacts, monthsOf } from './months.ts';
 export { choicesHereFirst, isKnownHere, namesHereFirst, namesKnownHere } from './names-here.ts';
 export { offerOfOwn, offerOfPacket, offersOf } from './offers.ts';
+export { ownKitchenKinds } from './own-kitchen-kinds.ts';
 export { type PlaceFacts, placeFacts } from './place-facts.ts';
 export { type PlaceYear, placeYear } from './place-year.ts';
 export { readiness } from './readiness.ts';

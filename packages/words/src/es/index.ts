@@ -21,6 +21,7 @@ import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
 import { jobsCommand } from './command-line/jobs.ts';
+import { keepCommand } from './command-line/keep.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
 import { wateringHelp } from './command-line/watering-help.ts';
@@ -72,6 +73,7 @@ export const es = [
   help,
   howWeKnow,
   jobsCommand,
+  keepCommand,
   jobs,
   keep,
   odd,
