@@ -43,7 +43,7 @@ export {
   storedSentence,
 } from './keep-eat-first.ts';
 export { keepGrounds, storeName, type UsualUse } from './keep-grounds.ts';
-export { keepKind, keepLotSentence, keepNames, neededOf } from './keep-lots.ts';
+export { isGreenLot, keepKind, keepLotSentence, keepNames, neededOf, ofLot } from './keep-lots.ts';
 export { keepCautions, keepGapSentence, keepHeadline, keepUnmetSentence } from './keep-sentences.ts';
 export { type ShoppingItem, shoppingOf, shoppingSentence } from './keep-shopping.ts';
 export { leafCheckSentence } from './leaf-check.ts';

@@ -1,7 +1,7 @@
 import type { DayNumber, KeepLot, KeepYear, StoredNow } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
-import { keepKind } from './keep-lots.ts';
+import { isGreenLot, keepKind } from './keep-lots.ts';
 
 /** From this share of plants, or of years, on it is worth a word. */
 const tellingShare = 0.1;
@@ -12,7 +12,7 @@ export function keepEatFirst({ lots }: KeepYear, today: DayNumber, speaker: Spea
   if (lots.length === 0) return [];
   return [
     ...orderOf(lots, today, speaker),
-    ...lots.flatMap((lot) => earlyOf(lot, speaker)),
+    ...lots.filter((lot) => !isGreenLot(lot)).flatMap((lot) => earlyOf(lot, speaker)),
     say('keep.eat.thick'),
   ];
 }
@@ -20,11 +20,17 @@ export function keepEatFirst({ lots }: KeepYear, today: DayNumber, speaker: Spea
 function orderOf(lots: readonly KeepLot[], today: DayNumber, speaker: Speaker): string[] {
   const { say, all } = speaker;
   const dated = lots
-    .flatMap((lot) => (lot.lastsUntil.days ? [{ lot, end: lot.lastsUntil.days.p50 }] : []))
+    .flatMap((lot, at) =>
+      lot.lastsUntil.days && !isGreenLot(lot) ? [{ lot, at, end: lot.lastsUntil.days.p50 }] : [],
+    )
     .sort((a, b) => a.end - b.end);
   if (dated.length < 2) return [];
-  const told = dated.map(({ lot, end }) =>
-    say('keep.eat.order.one', { kind: keepKind(lot, speaker), last: comingDay(end, today, speaker) }),
+  const told = dated.map(({ lot, at, end }) =>
+    say('keep.eat.order.one', {
+      lot: at + 1,
+      kind: keepKind(lot, speaker),
+      last: comingDay(end, today, speaker),
+    }),
   );
   return [say('keep.eat.order', { lots: all(told) })];
 }

@@ -16,6 +16,16 @@ export function keepNames({ kind }: Pick<KeepLot, 'kind'>, country: string | nul
   return namesOf({ kind }, speaker, mostNames, country);
 }
 
+/** Whether it is pulled green, and never comes into store. */
+export function isGreenLot({ likes }: Pick<KeepLot, 'likes'>): boolean {
+  return likes.includes('green');
+}
+
+/** What is said of a lot, with its number from one on. @param at its place in the list */
+export function ofLot(at: number, what: string, { say }: Speaker): string {
+  return say('keep.lot.numbered', { lot: at + 1, what });
+}
+
 /** Seeds, bundles or sets to start a lot with. */
 export function neededOf({ need, kind }: Pick<KeepLot, 'need' | 'kind'>): number {
   if (kind.start === 'bought-transplants') return need.bundles ?? 0;
@@ -42,10 +52,14 @@ export function keepLotSentence(
   });
 }
 
-function endWords({ ready, lastsUntil }: KeepLot, today: DayNumber, speaker: Speaker): string {
+function endWords(lot: KeepLot, today: DayNumber, speaker: Speaker): string {
   const { say } = speaker;
+  const { ready, lastsUntil } = lot;
   const told = (day: DayNumber) => comingDay(day, today, speaker);
   if (!ready.days) return say('keep.lot.never');
   if (!lastsUntil.days) return say('keep.lot.ready', { ready: told(ready.days.p50) });
-  return say('keep.lot.ready-last', { ready: told(ready.days.p50), last: told(lastsUntil.days.p50) });
+  return say(isGreenLot(lot) ? 'keep.lot.green' : 'keep.lot.ready-last', {
+    ready: told(ready.days.p50),
+    last: told(lastsUntil.days.p50),
+  });
 }

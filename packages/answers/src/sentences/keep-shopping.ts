@@ -7,13 +7,20 @@ import {
   usualSpacing,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { keepNames } from './keep-lots.ts';
+import { keepNames, ofLot } from './keep-lots.ts';
 
 /** What a lot, or all of them, asks to have at hand; weights from the least to the most. */
 export type ShoppingItem =
-  | { what: 'seeds'; lot: KeepLot; count: number; grams: readonly [number, number] }
-  | { what: 'sets'; lot: KeepLot; count: number; setSizeMm: number; grams: readonly [number, number] }
-  | { what: 'bundles'; lot: KeepLot; count: number; plants: number }
+  | { what: 'seeds'; lot: KeepLot; at: number; count: number; grams: readonly [number, number] }
+  | {
+      what: 'sets';
+      lot: KeepLot;
+      at: number;
+      count: number;
+      setSizeMm: number;
+      grams: readonly [number, number];
+    }
+  | { what: 'bundles'; lot: KeepLot; at: number; count: number; plants: number }
   | { what: 'trays'; lot: null; count: number; compostL: number }
   | { what: 'labels'; lot: null; count: number };
 
@@ -28,23 +35,29 @@ export function shoppingOf({ lots }: KeepYear): ShoppingItem[] {
   ];
 }
 
-function startOf(lot: KeepLot): ShoppingItem[] {
+function startOf(lot: KeepLot, at: number): ShoppingItem[] {
   const { need, plan, summary } = lot;
   if (need.seeds !== null) {
     const [few, many] = standFigures.seedsPerGram.value;
-    return [{ what: 'seeds', lot, count: need.seeds, grams: [need.seeds / many, need.seeds / few] }];
+    return [{ what: 'seeds', lot, at, count: need.seeds, grams: [need.seeds / many, need.seeds / few] }];
   }
-  if (need.bundles !== null) return [{ what: 'bundles', lot, count: need.bundles, plants: need.plants }];
+  if (need.bundles !== null) return [{ what: 'bundles', lot, at, count: need.bundles, plants: need.plants }];
   if (need.sets === null || plan.start !== 'sets') return [];
   const { setSizeMm } = plan;
   const how = { start: plan.start, seedAge: null, setSizeMm, emergedShare: summary.emergedShare };
   const needed = neededFor(standOf(need.sets, usualSpacing), usualSpacing, how);
   if (needed?.from !== 'sets') return [];
   const [light, heavy] = needed.kg;
-  return [{ what: 'sets', lot, count: need.sets, setSizeMm, grams: [1000 * light, 1000 * heavy] }];
+  return [{ what: 'sets', lot, at, count: need.sets, setSizeMm, grams: [1000 * light, 1000 * heavy] }];
 }
 
+/** What to get, and for which lot. */
 export function shoppingSentence(item: ShoppingItem, country: string | null, speaker: Speaker): string {
+  const what = whatToGet(item, country, speaker);
+  return item.lot ? ofLot(item.at, what, speaker) : what;
+}
+
+function whatToGet(item: ShoppingItem, country: string | null, speaker: Speaker): string {
   const { say, quantity, quantityRange } = speaker;
   const of = item.lot && {
     type: say(`type.${item.lot.kind.type}`),

@@ -45,6 +45,14 @@ test.each([
   expect(plain(keepLotSentence(lot, today, null, metric))).toMatch(told);
 });
 
+test('a lot that is pulled green says so, and is no matter of what to eat first', () => {
+  const green = { ...sets, likes: ['green'] as const };
+  expect(plain(keepLotSentence(green, today, null, metric))).toMatch(
+    /; pull them green from about 20 August to 10 March 2028\.$/,
+  );
+  expect(keepEatFirst(keepYearWith({ lots: [green] }), today, metric)).toHaveLength(1);
+});
+
 test('a gap with what closes it', () => {
   const [gap] = keepYearWith({}).gaps;
   const said = (closedBy: typeof gap.closedBy) => plain(keepGapSentence({ ...gap, closedBy }, metric));
@@ -64,7 +72,9 @@ test('wants that nothing answers are told, others not', () => {
 
 test('what to eat first: lots in their order, then flowered and unripe bulbs', () => {
   const said = keepEatFirst(keepYearWith({ lots: [trays, sets, sown] }), today, metric);
-  expect(said[0]).toMatch(/from sets \(until about 10 March 2028\) and .* in trays \(until/);
+  expect(said[0]).toMatch(
+    /: lot 2 \(northern long-day onions from sets, until about 10 March 2028\) and lot 1 \(.* in trays, until/,
+  );
   expect(said.join(' ')).toContain('14% run to flower');
   expect(said.join(' ')).toContain('lifted unripe in 2 years in 10');
   expect(keepEatFirst(keepYearWith({ lots: [] }), today, metric)).toEqual([]);
@@ -99,8 +109,8 @@ test('what to get: seed and sets by number and weight, bundles, trays, compost, 
   const items = shoppingOf(keepYearWith({ lots: [sets, trays, bought] }));
   expect(items.map(({ what }) => what)).toEqual(['sets', 'seeds', 'bundles', 'trays', 'labels']);
   const said = items.map((item) => plain(shoppingSentence(item, 'GB', metric)));
-  expect(said[1]).toMatch(/^200 seeds of .*\(Red Baron\): about 0\.6–0\.8 g of seed\.$/);
-  expect(said[2]).toMatch(/^2 bundles .* for 70 plants\.$/);
+  expect(said[1]).toMatch(/^Lot 2: 200 seeds of .*\(Red Baron\): about 0\.6–0\.8 g of seed\.$/);
+  expect(said[2]).toMatch(/^Lot 3: 2 bundles .* for 70 plants\.$/);
   expect(said[3]).toBe('Trays with 100 cells in all, and 4 l of seed compost.');
   const american = items.map((item) => plain(shoppingSentence(item, 'US', us))).join(' ');
   expect(american).toMatch(/oz/);

@@ -58,7 +58,7 @@ export function keepDocument({ frame, year, store, gramsFrom, country }: KeepTol
     unmetLikes: [...year.unmetLikes],
     eatFirst: keepEatFirst(year, options.today, speaker),
     shopping: shoppingOf(year).map((item) => ({
-      ...shoppingItem(item, lots),
+      ...shoppingItem(item),
       sentence: shoppingSentence(item, country, speaker),
     })),
     cautions: keepCautions(speaker),
@@ -100,10 +100,10 @@ function monthOf({ year, month, needKg, storeKg, lotsKg, lostKg, from, suppliedS
   };
 }
 
-function shoppingItem(item: ShoppingItem, lots: readonly KeepLot[]) {
+function shoppingItem(item: ShoppingItem) {
   return {
     what: item.what,
-    lot: item.lot === null ? null : lots.indexOf(item.lot),
+    lot: item.lot === null ? null : item.at,
     count: item.count,
     massG: 'grams' in item ? item.grams.map((grams) => round(grams)) : null,
     compostL: 'compostL' in item ? round(item.compostL) : null,

@@ -5,6 +5,7 @@ import {
   keepHeadline,
   keepLotSentence,
   keepUnmetSentence,
+  ofLot,
   shoppingOf,
   shoppingSentence,
 } from '@neckfall/answers';
@@ -22,7 +23,7 @@ export function keepText({ frame, year, country }: KeepTold): string {
   const { today } = options;
   const unmet = keepUnmetSentence(year, speaker);
   const lead = [keepHeadline(year, today, speaker), ...(unmet === null ? [] : [unmet])];
-  const lots = year.lots.map((lot, at) => `${at + 1}. ${keepLotSentence(lot, today, country, speaker)}`);
+  const lots = year.lots.map((lot, at) => ofLot(at, keepLotSentence(lot, today, country, speaker), speaker));
   const gaps = year.gaps.map((gap) => keepGapSentence(gap, speaker));
   const shopping = shoppingOf(year).map((item) => shoppingSentence(item, country, speaker));
   const sections = [

@@ -16,7 +16,10 @@ export const keep = {
     'Plant {area} of {type} onions from sets about {date}: {plants, plural, one {# plant} other {# plants}} from {needed, plural, one {# set} other {# sets}} ({names}); {ends}.',
   'keep.lot.ready': 'ready about {ready}',
   'keep.lot.ready-last': 'ready about {ready}, the last of them go about {last}',
+  'keep.lot.green': 'pull them green from about {ready} to {last}',
   'keep.lot.never': 'in most years none come to keep',
+
+  'keep.lot.numbered': 'Lot {lot}: {what}',
 
   'keep.gap': '{range}: the store may be bare. {closers} can close the gap.',
   'keep.gap.open': '{range}: the store may be bare, and nothing grown here closes the gap.',
@@ -31,7 +34,7 @@ export const keep = {
   'keep.closer.other.bought': 'onions from a shop',
 
   'keep.eat.order': 'Eat first what goes first: {lots}.',
-  'keep.eat.order.one': '{kind} (until about {last})',
+  'keep.eat.order.one': 'lot {lot} ({kind}, until about {last})',
   'keep.eat.flowered': 'Of the {kind}, {percent}% run to flower: eat those first, as they do not keep.',
   'keep.eat.unripe':
     'The {kind} are lifted unripe {years}: eat thick-necked ones first, as they do not keep.',

@@ -17,7 +17,10 @@ export const keep = {
     'Planta {area} de cebollas {type} de bulbillos hacia el {date}: {plants, plural, one {# planta} other {# plantas}} de {needed, plural, one {# bulbillo} other {# bulbillos}} ({names}); {ends}.',
   'keep.lot.ready': 'listas hacia el {ready}',
   'keep.lot.ready-last': 'listas hacia el {ready}, las últimas se acaban hacia el {last}',
+  'keep.lot.green': 'arráncalas tiernas desde el {ready} hasta el {last}, más o menos',
   'keep.lot.never': 'la mayoría de los años no llega ninguna a guardarse',
+
+  'keep.lot.numbered': 'Lote {lot}: {what}',
 
   'keep.gap': '{range}: la despensa puede estar vacía. {closers} pueden llenar el hueco.',
   'keep.gap.open': '{range}: la despensa puede estar vacía, y nada que se cultive aquí llena el hueco.',
@@ -32,7 +35,7 @@ export const keep = {
   'keep.closer.other.bought': 'cebollas de la tienda',
 
   'keep.eat.order': 'Come antes lo que antes se acaba: {lots}.',
-  'keep.eat.order.one': 'cebollas {kind} (hasta hacia el {last})',
+  'keep.eat.order.one': 'el lote {lot} (cebollas {kind}, hasta hacia el {last})',
   'keep.eat.flowered':
     'Cebollas {kind}: el {percent} % se sube a flor; come esas primero, que no se guardan.',
   'keep.eat.unripe':
