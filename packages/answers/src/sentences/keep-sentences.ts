@@ -1,4 +1,4 @@
-import type { DayNumber, KeepGap, KeepLot, KeepYear } from '@neckfall/engine';
+import type { DayNumber, KeepGap, KeepYear } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
 import { cautionSentence } from './job-sentences.ts';
@@ -6,7 +6,7 @@ import { cautionSentence } from './job-sentences.ts';
 /** The bed that keeps the kitchen, until when, and when it is bare: the answer in one sentence. */
 export function keepHeadline({ lots, bedM2, gaps }: KeepYear, today: DayNumber, speaker: Speaker): string {
   const { say, quantity, all } = speaker;
-  const last = lastOfKeepers(lots);
+  const last = lastOfKeepers({ lots, gaps });
   if (last === null) return say('keep.none');
   return say('keep.answer', {
     area: quantity('area', bedM2),
@@ -20,14 +20,15 @@ export function keepHeadline({ lots, bedM2, gaps }: KeepYear, today: DayNumber, 
   });
 }
 
-/** When the lot is over that keeps longest; null where none comes to keep. */
-function lastOfKeepers(lots: readonly KeepLot[]): DayNumber | null {
+/** When the last lot is over of those that come before the longest gap, or of all; null where none comes to keep. */
+function lastOfKeepers({ lots, gaps }: Pick<KeepYear, 'lots' | 'gaps'>): DayNumber | null {
+  const [longest] = [...gaps].sort((a, b) => b.to - b.from - (a.to - a.from));
   const kept = lots.flatMap(({ ready, lastsUntil }) =>
-    ready.days && lastsUntil.days
-      ? [{ days: lastsUntil.days.p50 - ready.days.p50, until: lastsUntil.days.p50 }]
-      : [],
+    ready.days && lastsUntil.days ? [{ from: ready.days.p50, until: lastsUntil.days.p50 }] : [],
   );
-  return kept.sort((a, b) => b.days - a.days)[0]?.until ?? null;
+  const before = longest ? kept.filter(({ from }) => from < longest.from) : [];
+  const ends = (before.length > 0 ? before : kept).map(({ until }) => until);
+  return ends.length === 0 ? null : Math.max(...ends);
 }
 
 /** Days without onions of one's own, with what closes the gap. */

@@ -30,6 +30,13 @@ test('the answer: how much, until when, and when it is bare', () => {
   );
   expect(plain(keepHeadline(keepYearWith({ gaps: [] }), today, us))).toContain('never runs out');
   expect(plain(keepHeadline(keepYearWith({}), today, us))).toContain('48 square feet');
+  // what comes after the longest gap is the next year's
+  const next = {
+    ...sets,
+    ready: { share: 1, days: { p10: 0, p50: dayNumber(2028, 7, 1), p90: 0 } },
+    lastsUntil: { share: 1, days: { p10: 0, p50: dayNumber(2028, 9, 9), p90: 0 } },
+  };
+  expect(keepHeadline(keepYearWith({ lots: [trays, next] }), today, metric)).toContain('20 May 2028');
   expect(keepHeadline(keepYearWith({ lots: [] }), today, metric)).toMatch(/^No onion/);
 });
 
