@@ -16,6 +16,7 @@ import { cropChecks } from './crop-checks.ts';
 import { leadChecks } from './lead-checks.ts';
 import { numberPages } from './number-pages.ts';
 import { report } from './report.ts';
+import { storePages } from './store-pages.ts';
 
 const { values } = parseArgs({ options: { data: { type: 'string' }, out: { type: 'string' } } });
 const fixture = fileURLToPath(new URL('../score/fixtures/calendars.json', import.meta.url));
@@ -41,6 +42,7 @@ const page = report({
   crops: cropChecks(defaultPlantValues),
   leads: leadChecks(rows),
   numbers: numberPages(rows),
+  store: storePages(),
 });
 process.stdout.write(page);
 writeFileSync(values.out ?? fileURLToPath(new URL('../../docs/validation.md', import.meta.url)), page);

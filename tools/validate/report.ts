@@ -19,6 +19,8 @@ export type Score = {
   leads: LeadChecks;
   /** What each fitted number buys, as a page. */
   numbers: string;
+  /** What becomes of onions in store, as a page. */
+  store: string;
 };
 
 /** The score as a page. */
@@ -47,6 +49,7 @@ ${verdictPages(score)}
 ${leadPages(score.leads)}
 ${cropPages(score.crops)}
 
+${score.store}
 ${score.numbers}`;
 }
 

@@ -1,8 +1,8 @@
 import { climateYearDays } from '../calendar/index.ts';
-import { normalCdf } from '../math/index.ts';
+import { clamp, normalCdf } from '../math/index.ts';
 import type { StoreClimate } from './store-climate.ts';
 import type { StoreDraw } from './store-draw.ts';
-import { dryingPerDay, rotPerDay, sproutingPace } from './store-rates.ts';
+import { ratesOf } from './store-rates.ts';
 
 /** What goes into store: how long its kind usually keeps, and in what state it is. */
 export type StoredLot = {
@@ -27,9 +27,31 @@ export const keptDays = 420;
 
 const monthDays = 30.4;
 
+/** Bulbs of a lot end their rest over so much of its length, one standard deviation (memory, adjustable). */
+const restSpread = 0.15;
+
+/** Share that necks and outer skins lose while they dry (5–8 %, seen: UC Davis), and the days in which two thirds of it go (memory, adjustable). */
+const neckLoss = 0.06;
+const neckDays = 8;
+
+/** Bulbs with thick necks and with bruises rot so many times more often than sound ones (memory, adjustable). */
+const thickNeckRot = 4;
+const bruiseRot = 3;
+
+/** A kind that keeps twice as long rots half as fast: so many months for one that rots as is usual (memory, adjustable). */
+const usualKeepsMonths = 6;
+
+/** How much faster a lot rots than an ordinary sound one. */
+function rotOf({ keepsMonths, thickNeckShare, bruisedShare }: StoredLot): number {
+  const middle = (keepsMonths[0] + keepsMonths[1]) / 2;
+  const ofKind = clamp(usualKeepsMonths / middle, 0.5, 4);
+  return ofKind * (1 + (thickNeckRot - 1) * thickNeckShare + (bruiseRot - 1) * bruisedShare);
+}
+
 /**
- * What becomes of a lot, day by day: bulbs end their rest as the store's warmth tells them, rot by its warmth and damp,
- * and dry out. `liftedOn` the climate day of lifting.
+ * What becomes of a lot, day by day: bulbs end their rest as the store's warmth tells them (half of them by the longest
+ * usual keeping in a store near 0 °C), rot by its warmth and damp, freeze, and dry out. `liftedOn` the climate day of
+ * lifting.
  */
 export function keepingCurve(
   lot: StoredLot,
@@ -41,32 +63,65 @@ export function keepingCurve(
   const sprouted = new Float64Array(keptDays);
   const rotten = new Float64Array(keptDays);
   const massShare = new Float64Array(keptDays);
-  const restDays = (monthDays * (lot.keepsMonths[0] + lot.keepsMonths[1])) / 2;
+  const { rest: restRate, rot: rotRate, frost, drying } = ratesOf(store);
+  const restPerDay = draw.sprouting / (monthDays * Math.max(0.1, lot.keepsMonths[1]));
+  const rotFactor = draw.rotting * rotOf(lot);
+  let at = ((liftedOn % climateYearDays) + climateYearDays) % climateYearDays;
   let rest = 0;
   let mass = 1;
-  let lastSprouted = 0;
+  let resting = restingAt(0);
   let soundShare = 1;
   let sproutedShare = 0;
   for (let day = 0; day < keptDays; day++) {
     sound[day] = soundShare;
     sprouted[day] = sproutedShare;
-    rotten[day] = 1 - soundShare - sproutedShare;
-    massShare[day] = mass;
-    const at = (liftedOn + day) % climateYearDays;
-    const tempC = store.tempC[at];
-    const humidityPct = store.humidityPct[at];
-    rest += (draw.sprouting * sproutingPace(tempC)) / restDays;
-    const ended = normalCdf((rest - 1) / restSpread);
-    const sprouting = (ended - lastSprouted) / Math.max(1e-9, 1 - lastSprouted);
-    lastSprouted = ended;
-    const rotting = draw.rotting * rotPerDay(tempC, humidityPct, lot);
-    const sproutNow = soundShare * sprouting;
-    sproutedShare += sproutNow;
-    soundShare = (soundShare - sproutNow) * (1 - rotting);
-    mass *= 1 - draw.drying * dryingPerDay(tempC, humidityPct, day);
+    rotten[day] = Math.max(0, 1 - soundShare - sproutedShare);
+    massShare[day] = mass * neckShare[day];
+    rest += restPerDay * restRate[at];
+    const stillResting = restingAt(rest);
+    const kept = resting > 1e-12 ? stillResting / resting : 0;
+    resting = stillResting;
+    const escaped = soundShare * kept;
+    sproutedShare += soundShare - escaped;
+    soundShare = escaped * Math.max(0, 1 - rotFactor * rotRate[at] - frost[at]);
+    mass *= Math.max(0, 1 - draw.drying * drying[at]);
+    if (++at === climateYearDays) at = 0;
   }
   return { sound, sprouted, rotten, massShare };
 }
 
-/** Bulbs of a lot end their rest over so much of its length (memory, adjustable). */
-const restSpread = 0.25;
+/** Of the bulbs lifted, when fewer than this share are sound a lot is over: it is sorted oftener than it is eaten from. */
+export const overBelow = 0.5;
+
+/** Days from lifting until fewer than half of the bulbs lifted are sound, eaten or not; `keptDays` where more are to the end. */
+export function lastsDay({ sound }: Pick<KeepingCurve, 'sound'>): number {
+  let low = 0;
+  let high = keptDays;
+  // it never rises
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (sound[middle] < overBelow) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
+/** What necks and outer skins leave of the mass, by day from lifting. */
+const neckShare = Float64Array.from(
+  { length: keptDays },
+  (_, day) => 1 - neckLoss * (1 - Math.exp(-day / neckDays)),
+);
+
+const tableStep = 1 / 256;
+/** Share of the bulbs at rest when so much of the middle bulb's rest is over: 0, 1/256 … 2. */
+const restingTable = Float64Array.from(
+  { length: 2 / tableStep + 1 },
+  (_, at) => 1 - normalCdf((at * tableStep - 1) / restSpread),
+);
+
+function restingAt(rest: number): number {
+  const place = rest / tableStep;
+  const below = place | 0;
+  if (below >= restingTable.length - 1) return 0;
+  return restingTable[below] + (place - below) * (restingTable[below + 1] - restingTable[below]);
+}

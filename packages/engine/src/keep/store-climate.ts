@@ -1,6 +1,8 @@
+import { saturationVapourPressure } from '../bed/index.ts';
 import { climateYearDays } from '../calendar/index.ts';
 import { dailyCurve, type MonthlyClimate } from '../climate/index.ts';
 import type { StorePlace } from '../garden/index.ts';
+import { clamp, mean } from '../math/index.ts';
 
 /** Of a store whose air the grower has measured. */
 export type StoreAir = { tempC: number; humidityPct: number };
@@ -12,26 +14,64 @@ export type StoreSaid = StorePlace | StoreAir;
 export type StoreClimate = { tempC: Float64Array; humidityPct: Float64Array };
 
 /**
- * How the air of a usual store follows the air outdoors: drawn toward `towardC` by all but `follows` of the way, never
- * outside `betweenC`, and by `lateDays` later. All memory, adjustable: no survey of household stores was found.
+ * How the air of a usual store follows the air outdoors. All memory, adjustable: no survey of household stores was
+ * found.
  */
 type Damping = {
-  /** Null: the mean temperature of the year. */
+  /** What the store is drawn toward, °C; null: the mean of the year outdoors. */
   towardC: number | null;
-  follows: number;
+  /** Of the swing outdoors about that, the share that comes in: while it is colder there, and while it is warmer. */
+  follows: readonly [colder: number, warmer: number];
   lateDays: number;
-  betweenC: readonly [number, number];
-  /** Null: of the water in the outdoor air at the temperature of the store. */
-  humidityPct: number | null;
+  warmerByC: number;
+  /** Never colder than this; null: as cold as it comes. */
+  leastC: number | null;
+  /** Water that people and cooking bring into the air, kPa of vapour. */
+  vapourKPa: number;
+  /** Damp of walls or of what else is kept there, %, and its weight against the water in the air from outdoors, 0…1. */
+  heldPct: number;
+  heldShare: number;
 };
 
+const airOnly = { vapourKPa: 0, heldPct: 0, heldShare: 0 };
+
 export const storeDamping: Readonly<Record<StorePlace, Damping>> = {
-  cellar: { towardC: null, follows: 0.35, lateDays: 30, betweenC: [2, 30], humidityPct: 75 },
-  shed: { towardC: null, follows: 0.9, lateDays: 3, betweenC: [-5, 40], humidityPct: null },
-  garage: { towardC: 12, follows: 0.7, lateDays: 7, betweenC: [1, 40], humidityPct: null },
-  kitchen: { towardC: 20, follows: 0.2, lateDays: 0, betweenC: [16, 32], humidityPct: 55 },
-  fridge: { towardC: 4, follows: 0, lateDays: 0, betweenC: [4, 4], humidityPct: 80 },
+  cellar: {
+    towardC: null,
+    follows: [0.35, 0.35],
+    lateDays: 30,
+    warmerByC: 0,
+    leastC: 1,
+    vapourKPa: 0,
+    heldPct: 78,
+    heldShare: 0.6,
+  },
+  shed: { towardC: null, follows: [0.95, 0.95], lateDays: 2, warmerByC: 0.5, leastC: null, ...airOnly },
+  garage: { towardC: null, follows: [0.75, 0.75], lateDays: 6, warmerByC: 2, leastC: null, ...airOnly },
+  kitchen: {
+    towardC: 20,
+    follows: [0.1, 0.95],
+    lateDays: 0,
+    warmerByC: 0,
+    leastC: null,
+    vapourKPa: 0.3,
+    heldPct: 0,
+    heldShare: 0,
+  },
+  fridge: {
+    towardC: 4,
+    follows: [0, 0],
+    lateDays: 0,
+    warmerByC: 0,
+    leastC: null,
+    vapourKPa: 0,
+    heldPct: 80,
+    heldShare: 1,
+  },
 };
+
+/** Air indoors is never as dry or as wet as it could be, % (memory, adjustable). */
+const humidityBounds = [15, 98] as const;
 
 /** The air of a store through the year of a climate. */
 export function storeClimateOf(climate: MonthlyClimate, said: StoreSaid): StoreClimate {
@@ -42,15 +82,24 @@ export function storeClimateOf(climate: MonthlyClimate, said: StoreSaid): StoreC
     humidityPct.fill(said.humidityPct);
     return { tempC, humidityPct };
   }
-  const { towardC, follows, lateDays, betweenC, humidityPct: held } = storeDamping[said];
+  const damping = storeDamping[said];
   const outdoorC = dailyCurve(climate.tempMeanC, new Float64Array(climateYearDays));
   const outdoorPct = dailyCurve(climate.relativeHumidityPct, new Float64Array(climateYearDays));
-  const centre = towardC ?? outdoorC.reduce((sum, value) => sum + value, 0) / climateYearDays;
+  const centre = damping.towardC ?? mean(outdoorC);
   for (let day = 0; day < climateYearDays; day++) {
-    const from = (day - lateDays + climateYearDays) % climateYearDays;
-    const drawn = centre + follows * (outdoorC[from] - centre);
-    tempC[day] = Math.min(betweenC[1], Math.max(betweenC[0], drawn));
-    humidityPct[day] = held ?? outdoorPct[day];
+    const from = (day - damping.lateDays + climateYearDays) % climateYearDays;
+    const swing = outdoorC[from] - centre;
+    const drawn = centre + damping.follows[swing < 0 ? 0 : 1] * swing + damping.warmerByC;
+    tempC[day] = Math.max(drawn, damping.leastC ?? drawn);
+    humidityPct[day] = indoorPct(outdoorC[day], outdoorPct[day], tempC[day], damping);
   }
   return { tempC, humidityPct };
+}
+
+/** The water of the air outdoors, and what is added indoors, at the temperature of the store (FAO-56, Eq. 10 and 11). */
+function indoorPct(outdoorC: number, outdoorPct: number, storeC: number, damping: Damping): number {
+  const vapour = (saturationVapourPressure(outdoorC) * outdoorPct) / 100 + damping.vapourKPa;
+  const [low, high] = humidityBounds;
+  const ofAir = clamp((100 * vapour) / saturationVapourPressure(storeC), low, high);
+  return ofAir + damping.heldShare * (damping.heldPct - ofAir);
 }

@@ -15,3 +15,4 @@ export {
 } from './parameters.ts';
 export type { LearntShift } from './shifts.ts';
 export type { Standing } from './standing.ts';
+export { resampled, tempered, weightsOf } from './weights.ts';

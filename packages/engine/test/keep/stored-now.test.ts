@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import {
+  dayNumber,
+  eatFirst,
+  learnStore,
+  type MonthlyClimate,
+  type Observation,
+  storeClimateOf,
+  storeDrawsOf,
+  storedNow,
+} from '../../src/index.ts';
+
+const store = storeClimateOf({} as MonthlyClimate, { tempC: 8, humidityPct: 70 });
+const lot = { keepsMonths: [5, 7], thickNeckShare: 0.05, bruisedShare: 0 } as const;
+const planting = { plantingId: 'tin', lot, store, liftedOn: null };
+const run = { seasons: 40, seed: 3 };
+const lifted: Observation = {
+  id: '1',
+  plantingId: 'tin',
+  date: '2027-08-20',
+  lifted: true,
+  weighedKg: 20,
+  bulbCount: 200,
+};
+const look = (date: string, soundCount: number, rottenCount: number): Observation => ({
+  id: date,
+  plantingId: 'tin',
+  date,
+  soundCount,
+  sproutedCount: 0,
+  rottenCount,
+});
+
+describe('what is learnt of a store', () => {
+  test('without a look is nothing', () => {
+    expect(learnStore(lot, store, 231, [], 30, 5)).toEqual(storeDrawsOf(30, 5));
+  });
+
+  test('is that it rots quicker where more rot was found', () => {
+    const rotting = (rotten: number) => {
+      const check = { day: 60, sound: 200 - rotten, sprouted: 0, rotten, massShare: null };
+      const draws = learnStore(lot, store, 231, [check], 30, 5);
+      return draws.reduce((sum, draw) => sum + draw.rotting, 0);
+    };
+    expect(rotting(30)).toBeGreaterThan(1.5 * rotting(2));
+  });
+});
+
+describe('what a planting has in store', () => {
+  const on = (day: number, ...looks: Observation[]) => storedNow(planting, [lifted, ...looks], day, run);
+
+  test('is nothing before it is lifted', () => {
+    expect(on(dayNumber(2027, 8, 1))).toBeNull();
+    expect(storedNow(planting, [], dayNumber(2027, 12, 1), run)).toBeNull();
+  });
+
+  test('is less than was brought in, and less still where more has rotted', () => {
+    const day = dayNumber(2027, 11, 20);
+    const plain = on(day);
+    expect(plain?.soundBulbs?.p50).toBeLessThan(200);
+    expect(plain?.soundKg?.p50).toBeLessThan(20);
+    const bad = on(day, look('2027-11-01', 130, 70));
+    expect(bad?.checks).toBe(1);
+    expect(bad?.soundBulbs?.p50).toBeLessThan(130.001);
+    expect(bad?.soundShare.p50).toBeLessThan(plain?.soundShare.p50 ?? 0);
+  });
+});
+
+test('thick necks are eaten first, then what is going, then what ends soonest', () => {
+  const ends = (p50: number) => ({ share: 1, days: { p10: p50, p50, p90: p50 } });
+  const order = eatFirst([
+    { plantingId: 'late', lastsUntil: ends(300), lostNextShare: 0, thickNeckShare: 0 },
+    { plantingId: 'soon', lastsUntil: ends(200), lostNextShare: 0, thickNeckShare: 0 },
+    { plantingId: 'going', lastsUntil: ends(400), lostNextShare: 0.4, thickNeckShare: 0 },
+    { plantingId: 'thick', lastsUntil: ends(400), lostNextShare: 0, thickNeckShare: 0.5 },
+  ]);
+  expect(order.map(({ plantingId }) => plantingId)).toEqual(['thick', 'going', 'soon', 'late']);
+});
