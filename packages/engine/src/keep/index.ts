@@ -1,8 +1,15 @@
-export type { DryingDays } from './drying.ts';
+export {
+  type DryingDays,
+  type DryingPlace,
+  dryingDays,
+  dryingOf,
+  dryingPlaces,
+  type LiftedWeather,
+} from './drying.ts';
 export type { Household } from './household.ts';
 export type { GapCloser, KeepGap, KeepLot, KeepMonth, KeepYear, StartNeed } from './keep-year.ts';
 export { type KeepingCurve, keepingCurve, keptDays, type StoredLot } from './keeping.ts';
-export type { LiftAdvice } from './lift-advice.ts';
+export { type LiftAdvice, type LiftVerdict, liftAdvice, rainAheadDays } from './lift-advice.ts';
 export {
   type StoreAir,
   type StoreClimate,
