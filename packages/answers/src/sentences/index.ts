@@ -37,6 +37,7 @@ export { type Grounds, howWeKnowLines, sourceNames } from './how-we-know.ts';
 export { cautionSentence, jobName, jobSentence, jobSourceName, openSentence } from './job-sentences.ts';
 export { leafCheckSentence } from './leaf-check.ts';
 export { shiftSentence } from './learnt-sentences.ts';
+export { type LiftTold, liftTold } from './lift-told.ts';
 export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from './names-here-sentences.ts';
 export { leastBulbMm, seeSentence, topsSentence } from './now-sentences.ts';
 export { oddSentence } from './odd-sentence.ts';

@@ -9,6 +9,7 @@ import { appWhich } from './app-which.ts';
 import { beds } from './beds.ts';
 import { feed } from './feed.ts';
 import { jobs } from './jobs.ts';
+import { lift } from './lift.ts';
 import { spacing } from './spacing.ts';
 import { watering } from './watering.ts';
 
@@ -25,6 +26,7 @@ export const later = [
   beds,
   feed,
   jobs,
+  lift,
   spacing,
   watering,
 ] as const;

@@ -31,6 +31,7 @@ import { feed } from './feed.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { jobs } from './jobs.ts';
 import { learnt } from './learnt.ts';
+import { lift } from './lift.ts';
 import { odd } from './odd.ts';
 import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
@@ -74,6 +75,7 @@ export const es = [
   jobs,
   odd,
   learnt,
+  lift,
   packet,
   pictures,
   planting,
