@@ -20,7 +20,7 @@ export function driedLossShare(deficitKPaDays: number): number {
 }
 
 /** Rain from which a day is wet, mm; what is outdoors is wetted again and loses so much of its drying (ours). */
-export const wetDayFromMm = 1;
+const wetDayFromMm = 1;
 export function wettedAgain(rainMm: number): number {
   return rainMm < wetDayFromMm ? 0 : 0.06 * (1 - Math.exp(-rainMm / 5));
 }
