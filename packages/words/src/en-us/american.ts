@@ -50,27 +50,6 @@ export const american = {
   'job-name.watch-seedcorn-fly': 'Look for seedcorn maggot',
   'job-name.watch-onion-fly': 'Look for onion maggot',
   'lift.title': 'Pull and cure',
-  'lift.tops.none': 'none of the tops are down',
-  'lift.tops.few': 'few tops are down',
-  'lift.tops.some': 'about {tenths} in 10 tops are down',
-  'lift.tops.most': 'nearly all tops are down',
-  'lift.lead.lift': 'Pull them now, on a dry day: {tops}.',
-  'lift.lead.wait':
-    'Wait: {tops}, and the days ahead are {ahead}. The best day to pull them is about {date}.',
-  'lift.lead.before-rain': 'Pull them before the rain: {tops}, and the days ahead are wet.',
-  'lift.lead.too-early': 'Too early to pull them: {tops}. Look again as the first fall.',
-  'lift.lead.lifted': 'Pulled on {date}: cure them now until necks are tight.',
-  'lift.tops-from.run':
-    'That share is worked out, not seen: count tops on some plants, and note the share that is down.',
-  'lift.loss.wait':
-    'Pulled today they lose about {today} % of what they could be worth: bulbs still swell and necks stay open. Pulled about {date}, about {best} %.',
-  'lift.loss.now':
-    'Pulled today they lose about {today} % of what they could be worth. Two or three weeks after half the tops are down, more rot, and skins split.',
-  'lift.wet':
-    'In wet weather cure them under cover: one layer on racks or nets, tops on, with air moving below and above.',
-  'lift.caution.heater':
-    'Never run charcoal, gas or kerosene heaters or an engine in a closed room: carbon monoxide kills. Keep electric heaters and fans away from dry tops and water, and do not leave them alone.',
-  'lift.caution.dust': 'Dry skins raise dust and mold: clean outdoors, or with a mask.',
   'job-name.lift': 'Pull',
   'job-name.dry': 'Cure',
   'job.trim':

@@ -36,6 +36,11 @@ export function liftOf(course: Course): Due | null {
   if (fall) {
     const best = fall.p50 + daysToTopsOver(liftShares.best);
     const to = Math.max(fall.p90, fall.p50) + liftWithin;
+    if (course.advice?.verdict === 'before-rain') {
+      const from = Math.min(crop.today, best);
+      const { topsOverShare, rainMm } = course.advice;
+      return due({ from, best, to }, 'lift-before-rain', { topsPlantShare: topsOverShare, rainMm });
+    }
     return due({ from: fall.p10 + daysToTopsOver(liftShares.from), best, to }, 'tops-over', {
       fallDay: fall.p50,
       share: crop.summary.neckFall.share,
