@@ -48,6 +48,7 @@ export { keepCautions, keepGapSentence, keepHeadline, keepUnmetSentence } from '
 export { type ShoppingItem, shoppingOf, shoppingSentence } from './keep-shopping.ts';
 export { leafCheckSentence } from './leaf-check.ts';
 export { shiftSentence } from './learnt-sentences.ts';
+export { type LiftTold, liftTold } from './lift-told.ts';
 export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from './names-here-sentences.ts';
 export { leastBulbMm, seeSentence, topsSentence } from './now-sentences.ts';
 export { oddSentence } from './odd-sentence.ts';

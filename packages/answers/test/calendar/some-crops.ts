@@ -42,6 +42,6 @@ export function crops(today: number, marks: readonly JobMark[] = []): CropJobs[]
     );
     const summary = runPlan(site, plan);
     const crop = { site, plan, summary, ground: groundUnsaid, observations: [], today, liftedOn: null };
-    return { id, name, summary, jobs: jobsOf({ crop, water: null, feed: null, marks }) };
+    return { id, name, summary, jobs: jobsOf({ crop, water: null, feed: null, lift: null, marks }) };
   });
 }

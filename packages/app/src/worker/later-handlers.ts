@@ -1,4 +1,5 @@
 import { feedAhead } from './feed-ahead.ts';
+import { liftAhead } from './lift-ahead.ts';
 import { ownOffers } from './own-offers.ts';
 import { season } from './season.ts';
 import { seasonAhead } from './season-ahead.ts';
@@ -20,6 +21,7 @@ import { whichRank } from './which-rank.ts';
 /** What the first page does not ask: fetched when another does. */
 export const laterHandlers = {
   feedAhead,
+  liftAhead,
   ownOffers,
   season,
   seasonAhead,

@@ -1,5 +1,6 @@
 import { type DayNumber, parseDay } from '../calendar/index.ts';
 import type { JobMark, Observation } from '../garden/index.ts';
+import type { LiftAdvice } from '../keep/index.ts';
 import { type DateSpread, runnerOf, type Spread } from '../season/index.ts';
 import { type FeedAnswer, leafDates, type TendedCrop, type WaterAnswer } from '../tend/index.ts';
 import type { Due } from './due.ts';
@@ -9,6 +10,8 @@ export type JobGrounds = {
   crop: TendedCrop;
   water: WaterAnswer | null;
   feed: FeedAnswer | null;
+  /** Null while its tops are far from falling, and where no bulbs come. */
+  lift: LiftAdvice | null;
   /** What became of its work so far, in the order in which it was said. */
   marks: readonly JobMark[];
 };
@@ -19,7 +22,8 @@ type CropEnd = 'bulbs' | 'unripe' | 'leaves' | 'lost';
 export type Noted = { day: DayNumber; observation: Observation };
 
 /** The dates of a crop that its jobs hang on; null where most seasons don't come so far. */
-export type Course = JobGrounds & {
+export type Course = Omit<JobGrounds, 'lift'> & {
+  advice: LiftAdvice | null;
   start: DayNumber;
   /** Seed up, sets sprouted. */
   up: Spread<DayNumber> | null;
@@ -67,8 +71,10 @@ export function courseOf(grounds: JobGrounds): Course {
     .sort((a, b) => a.day - b.day);
   const topsSeen = topsOver(noted);
   let leaves: DateSpread[] | null = null;
+  const { lift: advice, ...others } = grounds;
   return {
-    ...grounds,
+    ...others,
+    advice,
     start,
     up,
     stands: standsOf(grounds.crop, up, plantOut && mostlyDays(plantOut)),

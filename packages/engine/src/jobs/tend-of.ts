@@ -1,7 +1,18 @@
+import { liftAdvice } from '../keep/index.ts';
 import { feedOf, type TendedCrop, waterOf } from '../tend/index.ts';
 import type { JobGrounds } from './course.ts';
 
-/** Water and feed of a crop, on which its work rests, whatever was said of the work. */
+/** Long before its tops go over no rain makes a crop ready, days. */
+const nearLifting = 35;
+
+/** Water, feed and lifting of a crop, on which its work rests, whatever was said of the work. */
 export function tendOf(crop: TendedCrop): Omit<JobGrounds, 'marks'> {
-  return { crop, water: waterOf(crop, { efficiency: null, days: false }), feed: feedOf(crop) };
+  const { days } = crop.summary.neckFall;
+  const isNear = days !== null && crop.liftedOn === null && crop.today >= days.p10 - nearLifting;
+  return {
+    crop,
+    water: waterOf(crop, { efficiency: null, days: false }),
+    feed: feedOf(crop),
+    lift: isNear ? liftAdvice(crop) : null,
+  };
 }

@@ -1,4 +1,12 @@
-export type { DryingDays } from './drying.ts';
+export {
+  type DryingDays,
+  type DryingPlace,
+  dryingDays,
+  dryingOf,
+  dryingPlaces,
+  type LiftedWeather,
+  longestDrying,
+} from './drying.ts';
 export { type Eaten, type EatReason, eatFirst, eatReasons } from './eat-first.ts';
 export type { Household } from './household.ts';
 export type { GapCloser, KeepGap, KeepLot, KeepMonth, KeepYear, StartNeed } from './keep-year.ts';
@@ -10,7 +18,8 @@ export {
   type StoredLot,
 } from './keeping.ts';
 export { learnStore, type StoreCheck } from './learn-store.ts';
-export type { LiftAdvice } from './lift-advice.ts';
+export { type LiftAdvice, type LiftVerdict, liftAdvice, rainAheadDays } from './lift-advice.ts';
+export { wetSpellMm } from './lift-verdict.ts';
 export {
   type StoreAir,
   type StoreClimate,

@@ -1,5 +1,11 @@
-import { clamp, normalCdf, normalQuantile } from '../math/index.ts';
-import { bulbDiameterMm, mostGreenLeaves, plantSpreadCv } from '../plant/index.ts';
+import { clamp, normalCdf } from '../math/index.ts';
+import {
+  bulbDiameterMm,
+  daysToTopsOver,
+  mostGreenLeaves,
+  plantSpreadCv,
+  topsBetweenPlantsDays,
+} from '../plant/index.ts';
 import { type DayTrace, type Outcome, stage } from '../season/index.ts';
 import type { Sighting } from './sightings.ts';
 
@@ -20,14 +26,11 @@ const spread = {
   bulbModel: 0.08,
   youngBulbModel: 0.35,
   onsetDays: 6,
-  topsBetweenPlantsDays: 5,
   topsModelDays: 2.5,
   floweringLogit: 1.5,
   massModel: 0.2,
 } as const;
 
-/** A neck fall of the model is 8 tops in 10. */
-const fallenZ = normalQuantile(0.8);
 /** Tops die within about two weeks of going over (common practice, no source), days. */
 const topsDieDays = 14;
 /** Bulbs have begun where they are at least twice as wide as the neck (bulbing ratio: Tesfay, thesis UKZN; Lancaster et al. 1996). */
@@ -105,10 +108,10 @@ function ofTops(
   { share, of: plants }: { share: number; of: number },
   { outcome }: Told,
 ): number {
-  const sd = spread.topsBetweenPlantsDays;
+  const sd = topsBetweenPlantsDays;
   const edge = Math.max(0.02, 0.5 / plants);
   // day of neck fall that this share tells, from its own
-  const offset = -sd * (normalQuantile(clamp(share, edge, 1 - edge)) - fallenZ);
+  const offset = -daysToTopsOver(clamp(share, edge, 1 - edge));
   const fellOn = outcome.reached === stage.fallen ? outcome.fellOn : Number.POSITIVE_INFINITY;
   const away = fellOn - (at + offset);
   const blur = spread.topsModelDays;

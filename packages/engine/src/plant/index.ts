@@ -58,6 +58,7 @@ export {
 } from './ripening.ts';
 export { type StartWay, startWays } from './start-ways.ts';
 export { degreesAbove, ramp } from './thermal.ts';
+export { daysToTopsOver, topsBetweenPlantsDays, topsOverShare } from './tops-over.ts';
 export { type CultivarTraits, plantValuesOf } from './traits.ts';
 export {
   coverShelterC,

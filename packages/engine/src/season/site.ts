@@ -55,6 +55,8 @@ export type Site = {
   dayTable: (year: number) => DayTable;
   /** Whether a record makes one calendar year differ from another. */
   isDated: boolean;
+  /** Days measured, or forecast, that every season shares; null: none. */
+  record: DailyRecord | null;
   /** Best dry bulb here by way of growing, filled by the judge (see reference-bulb). */
   referenceG: Map<string, number>;
 };
@@ -142,6 +144,7 @@ export function openSite(options: SiteOptions): Site {
     },
     dayTable,
     isDated: record !== null,
+    record,
     referenceG: new Map(),
   };
 }

@@ -10,6 +10,7 @@ import { beds } from './beds.ts';
 import { feed } from './feed.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
+import { lift } from './lift.ts';
 import { spacing } from './spacing.ts';
 import { watering } from './watering.ts';
 
@@ -27,6 +28,7 @@ export const later = [
   feed,
   jobs,
   keep,
+  lift,
   spacing,
   watering,
 ] as const;

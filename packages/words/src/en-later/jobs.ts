@@ -89,6 +89,8 @@ export const jobs = {
     'Lift {when}, once more than half the tops are over: they go over about {fallDay}{some, select, yes {, {share}} other {}}, and left three weeks longer more of them rot.',
   'job.tops-seen':
     'Lift {when}, in dry weather: on {seenDay} tops were over on {topsPlantShare}, and left three weeks after half of them more bulbs rot.',
+  'job.lift-before-rain':
+    'Harvest {when}, before the rain if you can: tops are down on about {topsPlantShare}, and about {rainMm} may fall in ten days.',
   'job.lift-unripe':
     'Lift {when}, whatever the tops do: bulbs start about {onsetDay}, but below {restTempC} they gain no more; eat the thick-necked ones first.',
   'job.pull-green':

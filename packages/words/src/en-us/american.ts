@@ -49,6 +49,7 @@ export const american = {
     'Tops fall about {date} ({range}), {years}. In the other years {otherwise, select, neck {they stay up and necks stay thick} bulb {no bulbs form} winter {winter takes the plants} other {they stay up}}.',
   'job-name.watch-seedcorn-fly': 'Look for seedcorn maggot',
   'job-name.watch-onion-fly': 'Look for onion maggot',
+  'lift.title': 'Pull and cure',
   'job-name.lift': 'Pull',
   'job-name.dry': 'Cure',
   'job.trim':

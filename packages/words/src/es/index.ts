@@ -33,6 +33,7 @@ import { howWeKnow } from './how-we-know.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
 import { learnt } from './learnt.ts';
+import { lift } from './lift.ts';
 import { odd } from './odd.ts';
 import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
@@ -78,6 +79,7 @@ export const es = [
   keep,
   odd,
   learnt,
+  lift,
   packet,
   pictures,
   planting,

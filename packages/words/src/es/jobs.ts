@@ -89,6 +89,8 @@ export const jobs = {
     'Arranca {when}, cuando más de la mitad de las hojas estén tumbadas: se tumban hacia el {fallDay}{some, select, yes {, {share}} other {}}, y si esperan tres semanas más se pudren más.',
   'job.tops-seen':
     'Arranca {when}, con tiempo seco: el {seenDay} estaban tumbadas las hojas de {topsPlantShare}, y tres semanas después de la mitad se pudren más.',
+  'job.lift-before-rain':
+    'Arranca {when}, antes de la lluvia si puedes: las hojas están tumbadas en cerca de {topsPlantShare}, y pueden caer unos {rainMm} en diez días.',
   'job.lift-unripe':
     'Arranca {when}, estén como estén las hojas: los bulbos empiezan hacia el {onsetDay}, pero por debajo de {restTempC} ya no crecen; come primero las de cuello grueso.',
   'job.pull-green':

@@ -24,6 +24,7 @@ import { AllWork } from './jobs/AllWork.tsx';
 import { ThisWeek } from './jobs/ThisWeek.tsx';
 import { keepPlan, planToSave } from './keep-plan.ts';
 import { Lead, Learnt, Now, Onward } from './Lead.tsx';
+import { Lift } from './Lift.tsx';
 import { PlanForm } from './PlanForm.tsx';
 import { pinned } from './pinned.ts';
 import { Risks } from './Risks.tsx';
@@ -73,6 +74,7 @@ export function SeasonAnswer({ ahead }: { ahead: SeasonAhead }) {
       <SectionFigure summary={summary} />
       <AllWork ahead={ahead} />
       <Expect summary={summary} />
+      <Lift ahead={ahead} />
       <Water ahead={ahead} />
       <Feed />
       <Risks summary={summary} />

@@ -1,11 +1,12 @@
 import { climateDayOf, type DayNumber } from '../../calendar/index.ts';
-import { classOfType } from '../../plant/index.ts';
+import { dryingOf } from '../../keep/index.ts';
+import { classOfType, daysToTopsOver } from '../../plant/index.ts';
 import type { Course, SettledCourse } from '../course.ts';
 import { type Due, due } from '../due.ts';
 import { greenLeaves } from './bed-work.ts';
 
-/** From half the tops over, where the season has them go over, to 60–80 %, the best compromise (Wright et al. 2001): days (memory). */
-const afterHalfOver = 4;
+/** Of the tops, over where lifting may begin and where it is best: 60–80 % is the best compromise (Wright et al. 2001). */
+const liftShares = { from: 0.6, best: 0.8 } as const;
 /** Rots were worst three weeks after half the tops were over (Wright et al. 2001). */
 const liftWithin = 14;
 /** Onions hardly grow any more below this, °C (memory). */
@@ -33,9 +34,14 @@ export function liftOf(course: Course): Due | null {
     });
   }
   if (fall) {
-    const best = fall.p50 + afterHalfOver;
+    const best = fall.p50 + daysToTopsOver(liftShares.best);
     const to = Math.max(fall.p90, fall.p50) + liftWithin;
-    return due({ from: fall.p10 + afterHalfOver, best, to }, 'tops-over', {
+    if (course.advice?.verdict === 'before-rain') {
+      const from = Math.min(crop.today, best);
+      const { topsOverShare, rainMm } = course.advice;
+      return due({ from, best, to }, 'lift-before-rain', { topsPlantShare: topsOverShare, rainMm });
+    }
+    return due({ from: fall.p10 + daysToTopsOver(liftShares.from), best, to }, 'tops-over', {
       fallDay: fall.p50,
       share: crop.summary.neckFall.share,
     });
@@ -80,8 +86,15 @@ export function checkTops({ fall, lift, liftedOn, topsSeen, onset }: SettledCour
   );
 }
 
-/** Bulbs dry off in 2–4 weeks (Kansas extension). */
-const drying = { from: 14, best: 21, to: 28 } as const;
+/** Bulbs that do not dry here under a roof are taken in by then: they dry off in 2–4 weeks (Kansas extension), days. */
+const longestDrying = 28;
+
+/** Days from lifting until necks are tight, under a roof, in the weather of these weeks. */
+function dryingAfter({ crop: { site, plan } }: SettledCourse, lift: Due) {
+  const { p10, p50, p90 } = dryingOf(site, plan, 'under-roof', lift.best);
+  const within = (days: number | null) => Math.min(longestDrying, days ?? longestDrying);
+  return { from: within(p10), best: within(p50), to: within(p90) };
+}
 /** Months from store to the last look, by day-length class: sweet ones keep 1–2, Spanish ones 4–5, globes of the north long (cargo notes, seen second-hand). */
 const keepsMonths = { short: 2, intermediate: 4, long: 6 } as const;
 const monthDays = 30;
@@ -94,6 +107,7 @@ function ripe({ lift, end, liftedOn }: SettledCourse): Due | null {
 export function dry(course: SettledCourse): Due | null {
   const lift = course.end === 'unripe' ? course.lift : ripe(course);
   if (!lift) return null;
+  const drying = dryingAfter(course, lift);
   return due(
     { from: lift.from, best: lift.best + 1, to: lift.to + drying.to },
     lift.why.code === 'lift-unripe' ? 'dry-unripe' : 'dry',
@@ -104,6 +118,7 @@ export function dry(course: SettledCourse): Due | null {
 export function clean(course: SettledCourse): Due | null {
   const lift = ripe(course);
   if (!lift) return null;
+  const drying = dryingAfter(course, lift);
   const days = { from: lift.from + drying.from, best: lift.best + drying.best, to: lift.to + drying.to };
   return due(days, 'clean', { liftDay: lift.best, days: drying.best });
 }
@@ -111,7 +126,8 @@ export function clean(course: SettledCourse): Due | null {
 /** Sound bulbs go to their store once they are clean, within a week. */
 const storeWithin = 7;
 
-function storeDays(lift: Due) {
+function storeDays(course: SettledCourse, lift: Due) {
+  const drying = dryingAfter(course, lift);
   return {
     from: lift.from + drying.from,
     best: lift.best + drying.best + 1,
@@ -123,13 +139,13 @@ export function store(course: SettledCourse): Due | null {
   const lift = ripe(course);
   if (!lift) return null;
   const isDone = course.noted.some(({ observation }) => observation.soundCount !== undefined);
-  return due(storeDays(lift), 'store', { liftDay: lift.best }, { isDone });
+  return due(storeDays(course, lift), 'store', { liftDay: lift.best }, { isDone });
 }
 
 export function checkStore(course: SettledCourse): Due[] {
   const lift = ripe(course);
   if (!lift) return [];
-  const stored = storeDays(lift);
+  const stored = storeDays(course, lift);
   const looks = course.noted
     .filter(({ observation }) =>
       [observation.soundCount, observation.sproutedCount, observation.rottenCount].some(
