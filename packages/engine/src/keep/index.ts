@@ -1,8 +1,18 @@
 export type { DryingDays } from './drying.ts';
 export type { Household } from './household.ts';
-export type { GapCloser, KeepGap, KeepLot, KeepMonth, KeepYear, StartNeed } from './keep-year.ts';
+export type {
+  GapCloser,
+  KeepGap,
+  KeepLot,
+  KeepMonth,
+  KeepYear,
+  KitchenKind,
+  StartNeed,
+} from './keep-year.ts';
+export { type KeepProgress, keepYearOf, keepYearSteps } from './keep-year-of.ts';
 export { type KeepingCurve, keepingCurve, keptDays, type StoredLot } from './keeping.ts';
 export type { LiftAdvice } from './lift-advice.ts';
+export { afterHalfOver, longestUnripe } from './lifting.ts';
 export {
   type StoreAir,
   type StoreClimate,

@@ -1,17 +1,14 @@
 import { climateDayOf, type DayNumber } from '../../calendar/index.ts';
+import { afterHalfOver, longestUnripe } from '../../keep/index.ts';
 import { classOfType } from '../../plant/index.ts';
 import type { Course, SettledCourse } from '../course.ts';
 import { type Due, due } from '../due.ts';
 import { greenLeaves } from './bed-work.ts';
 
-/** From half the tops over, where the season has them go over, to 60–80 %, the best compromise (Wright et al. 2001): days (memory). */
-const afterHalfOver = 4;
 /** Rots were worst three weeks after half the tops were over (Wright et al. 2001). */
 const liftWithin = 14;
 /** Onions hardly grow any more below this, °C (memory). */
 const restingBelowC = 5;
-/** Bulbs that have started and stay green gain no more after so long (memory). */
-const longestUnripe = 120;
 /** Leaves of four or more are pulled over so many days (University of Illinois Extension: 28–42 from sets). */
 const pullDays = 42;
 
