@@ -152,6 +152,26 @@ describe('of a garden', () => {
     expect(readFileSync(garden, 'utf8')).toBe(before);
   });
 
+  test('what was lifted is in store, and told', () => {
+    const { observations } = JSON.parse(readFileSync(example, 'utf8'));
+    const lifted = {
+      id: 'n9',
+      plantingId: 'tarrant',
+      date: '2026-09-01',
+      lifted: true,
+      weighedKg: 9,
+      bulbCount: 100,
+    };
+    const garden = gardenWith('lifted.neckfall.json', { kitchen, observations: [...observations, lifted] });
+    const { inStore, eatFirst } = documentOf(garden);
+    expect(inStore).toMatchObject([{ planting: 'tarrant', liftedOn: '2026-09-01', checks: 0 }]);
+    const [{ soundKg, soundBulbs, soundShare }] = inStore;
+    expect(soundKg.p50).toBeGreaterThan(0);
+    expect(soundKg.p50).toBeLessThan(9);
+    expect(soundBulbs.p50).toBeCloseTo(100 * (soundShare.p50 ?? 0), 0);
+    expect(eatFirst[0]).toContain('Ines');
+  });
+
   test('an option goes before the file', () => {
     const garden = gardenWith('options.neckfall.json', { kitchen });
     const { household } = documentOf(garden, '--people', '2', '--store', 'fridge', '--like', 'mild,red');

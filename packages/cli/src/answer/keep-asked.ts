@@ -1,4 +1,4 @@
-import type { OwnCultivar } from '@neckfall/engine';
+import type { Garden, GardenPlace, OwnCultivar } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { changeSentences, readGardenFile, readGardenText } from '../files/garden-file.ts';
 import { type Frame, openFrame } from '../frame/frame.ts';
@@ -12,7 +12,13 @@ import { gardenGround } from './garden-ground.ts';
 export type RawKeep = RawPlaceOptions & RawOutputOptions & RawPlanOptions & RawKeepOptions;
 
 /** The kitchen that is asked about, and where; with onions of the grower's own. */
-type KeepAsked = { kitchen: KitchenAsked; own: readonly OwnCultivar[]; frame: Frame };
+type KeepAsked = {
+  kitchen: KitchenAsked;
+  own: readonly OwnCultivar[];
+  frame: Frame;
+  /** Where what was lifted is kept; null without a garden. */
+  at: { garden: Garden; place: GardenPlace } | null;
+};
 
 /** @param target a garden file, or a town */
 export function keepAsked(target: string | undefined, raw: RawKeep, speaker: Speaker): KeepAsked {
@@ -27,7 +33,7 @@ function ofPlace(town: string | undefined, raw: RawKeep, speaker: Speaker): Keep
   const file = raw.garden === undefined ? null : readGardenFile(raw.garden, speaker);
   const frame = openFrame(options, speaker);
   frame.warnings.push(...(file?.warnings ?? []));
-  return { kitchen, own: file?.garden.cultivars ?? [], frame };
+  return { kitchen, own: file?.garden.cultivars ?? [], frame, at: null };
 }
 
 /** What the place of a garden says itself. */
@@ -44,5 +50,5 @@ function ofGarden(path: string, raw: RawKeep, speaker: Speaker): KeepAsked {
   const place = findGardenPlace(garden, raw.place, path, speaker);
   const frame = gardenGround({ path, garden, place }, raw, speaker).usual();
   frame.warnings.push(...changeSentences(changes, 'GARDEN', path, speaker));
-  return { kitchen, own: garden.cultivars, frame };
+  return { kitchen, own: garden.cultivars, frame, at: { garden, place } };
 }

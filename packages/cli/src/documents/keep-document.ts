@@ -2,9 +2,11 @@ import {
   keepCautions,
   keepEatFirst,
   keepHeadline,
+  type NamedStore,
   type ShoppingItem,
   shoppingOf,
   shoppingSentence,
+  storedEatFirst,
 } from '@neckfall/answers';
 import {
   classOfType,
@@ -19,18 +21,20 @@ import type { CsvValue } from '../output/csv.ts';
 import { documentHead } from './document-head.ts';
 import type { KeepDocument } from './keep-schema.ts';
 import { storeMonths } from './store-months.ts';
-import { dateRangeOf, round } from './values.ts';
+import { dateRangeOf, rangeOf, round } from './values.ts';
 
 /** A kitchen's year as it is told. */
 export type KeepTold = {
   frame: Frame;
   year: KeepYear;
   store: StoreClimate;
+  /** What a garden has in store, in the order in which it is eaten. */
+  inStore: readonly NamedStore[];
   gramsFrom: 'given' | 'usual';
   country: string | null;
 };
 
-export function keepDocument({ frame, year, store, gramsFrom, country }: KeepTold): KeepDocument {
+export function keepDocument({ frame, year, store, inStore, gramsFrom, country }: KeepTold): KeepDocument {
   const { speaker, options } = frame;
   const { household, lots } = year;
   return {
@@ -56,7 +60,11 @@ export function keepDocument({ frame, year, store, gramsFrom, country }: KeepTol
       closedBy: [...closedBy],
     })),
     unmetLikes: [...year.unmetLikes],
-    eatFirst: keepEatFirst(year, options.today, speaker),
+    inStore: inStore.map(storedOf),
+    eatFirst: [
+      ...storedEatFirst(inStore, options.today, speaker),
+      ...keepEatFirst(year, options.today, speaker),
+    ],
     shopping: shoppingOf(year).map((item) => ({
       ...shoppingItem(item),
       sentence: shoppingSentence(item, country, speaker),
@@ -85,6 +93,20 @@ function lotOf({ kind, plan, summary, likes, bedM2, need, ready, lastsUntil }: K
     compostL: need.compostL === null ? null : round(need.compostL),
     ready: dateRangeOf(ready),
     lastsUntil: dateRangeOf(lastsUntil),
+  };
+}
+
+function storedOf({ name, stored }: NamedStore) {
+  return {
+    planting: stored.plantingId,
+    name,
+    liftedOn: formatDay(stored.liftedOn),
+    soundKg: rangeOf(stored.soundKg),
+    soundBulbs: rangeOf(stored.soundBulbs),
+    soundShare: rangeOf(stored.soundShare),
+    lastsUntil: dateRangeOf(stored.lastsUntil),
+    lostNextShare: round(stored.lostNextShare),
+    checks: stored.checks,
   };
 }
 

@@ -7,6 +7,7 @@ import {
   head,
   onionType,
   positive,
+  range,
   share,
   startMethod,
 } from './schema-parts.ts';
@@ -93,6 +94,24 @@ export const keepSchema = v.object({
     }),
   ),
   unmetLikes: v.array(like),
+  /** Plantings of the garden that were lifted, in the order in which they are eaten. */
+  inStore: v.array(
+    v.object({
+      planting: sentence,
+      name: sentence,
+      liftedOn: fullDate,
+      /** Null where none was weighed or counted. */
+      soundKg: range,
+      soundBulbs: range,
+      /** Of the bulbs lifted. */
+      soundShare: range,
+      lastsUntil: dateRange,
+      /** Of those sound today, within 30 days. */
+      lostNextShare: share,
+      /** Looks through the store that were noted. */
+      checks: count,
+    }),
+  ),
   eatFirst: v.array(sentence),
   shopping: v.array(
     v.object({

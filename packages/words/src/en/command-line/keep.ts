@@ -21,6 +21,7 @@ export const keepCommand = {
   'keep-table.from': 'From lot',
   'keep-table.supplied': 'Supplied',
   'keep-table.gaps': 'When the store may be bare:',
+  'keep-table.in-store': 'In store now:',
   'keep-table.eat-first': 'What to eat first:',
   'keep-table.shopping': 'What to get:',
 

@@ -21,6 +21,7 @@ export const keepCommand = {
   'keep-table.from': 'Del lote',
   'keep-table.supplied': 'Abastecido',
   'keep-table.gaps': 'Cuándo puede estar vacía la despensa:',
+  'keep-table.in-store': 'Guardado ahora:',
   'keep-table.eat-first': 'Qué comer primero:',
   'keep-table.shopping': 'Qué comprar:',
 
