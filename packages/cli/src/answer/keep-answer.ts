@@ -20,6 +20,7 @@ import { csv } from '../output/csv.ts';
 import { keepText } from '../text/keep-text.ts';
 import type { Answer } from './answer.ts';
 import { keepAsked, type RawKeep } from './keep-asked.ts';
+import { liftOf } from './lift-of.ts';
 
 /** What to plant so that a kitchen has onions until the next crop. */
 export function keepAnswer(target: string | undefined, raw: RawKeep, speaker: Speaker): Answer {
@@ -48,7 +49,9 @@ export function keepAnswer(target: string | undefined, raw: RawKeep, speaker: Sp
     ...districtAssumption(site.practice, speaker),
     ...new Set(practised),
   );
+  const lift = at && raw.planting !== undefined && target ? liftOf(target, raw, speaker) : null;
   const told: KeepTold = {
+    lift,
     frame,
     inStore: storedInOrder(inStore),
     year,

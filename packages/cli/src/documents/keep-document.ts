@@ -14,6 +14,7 @@ import {
   type KeepLot,
   type KeepMonth,
   type KeepYear,
+  type LiftAdvice,
   type StoreClimate,
 } from '@neckfall/engine';
 import type { Frame } from '../frame/frame.ts';
@@ -23,6 +24,9 @@ import type { KeepDocument } from './keep-schema.ts';
 import { storeMonths } from './store-months.ts';
 import { dateRangeOf, rangeOf, round } from './values.ts';
 
+/** Whether to lift a planting, and what it is to dry; the advice is null where no bulbs come. */
+export type ToldLift = { id: string; name: string; advice: LiftAdvice | null; sentences: readonly string[] };
+
 /** A kitchen's year as it is told. */
 export type KeepTold = {
   frame: Frame;
@@ -30,11 +34,21 @@ export type KeepTold = {
   store: StoreClimate;
   /** What a garden has in store, in the order in which it is eaten. */
   inStore: readonly NamedStore[];
+  /** Of the planting that was named. */
+  lift: ToldLift | null;
   gramsFrom: 'given' | 'usual';
   country: string | null;
 };
 
-export function keepDocument({ frame, year, store, inStore, gramsFrom, country }: KeepTold): KeepDocument {
+export function keepDocument({
+  frame,
+  year,
+  store,
+  inStore,
+  lift,
+  gramsFrom,
+  country,
+}: KeepTold): KeepDocument {
   const { speaker, options } = frame;
   const { household, lots } = year;
   return {
@@ -61,6 +75,7 @@ export function keepDocument({ frame, year, store, inStore, gramsFrom, country }
     })),
     unmetLikes: [...year.unmetLikes],
     inStore: inStore.map(storedOf),
+    lift: lift && liftedOf(lift),
     eatFirst: [
       ...storedEatFirst(inStore, options.today, speaker),
       ...keepEatFirst(year, options.today, speaker),
@@ -107,6 +122,24 @@ function storedOf({ name, stored }: NamedStore) {
     lastsUntil: dateRangeOf(stored.lastsUntil),
     lostNextShare: round(stored.lostNextShare),
     checks: stored.checks,
+  };
+}
+
+function liftedOf({ id, name, advice, sentences }: ToldLift) {
+  return {
+    planting: id,
+    name,
+    verdict: advice?.verdict ?? null,
+    best: advice?.best == null ? null : formatDay(advice.best),
+    topsOverShare: advice && round(advice.topsOverShare),
+    lossTodayShare: advice && round(advice.lossTodayShare),
+    lossBestShare: advice && round(advice.lossBestShare),
+    drying: (advice?.drying ?? []).map(({ place, p10, p50, p90, lossShare }) => ({
+      place,
+      days: { p10, p50, p90 },
+      lossShare: round(lossShare),
+    })),
+    sentences: [...sentences],
   };
 }
 

@@ -19,7 +19,7 @@ import { table } from './table.ts';
 import { wrap } from './wrap.ts';
 
 /** The bed that keeps a kitchen, lot by lot; the year in store; when it is bare; what to eat first and what to get. */
-export function keepText({ frame, year, inStore, country }: KeepTold): string {
+export function keepText({ frame, year, inStore, lift, country }: KeepTold): string {
   const { speaker, options } = frame;
   const { say } = speaker;
   const { today } = options;
@@ -30,6 +30,7 @@ export function keepText({ frame, year, inStore, country }: KeepTold): string {
   const shopping = shoppingOf(year).map((item) => shoppingSentence(item, country, speaker));
   const sections = [
     lead.map((sentence) => wrap(sentence)).join('\n'),
+    ...(lift ? titled(say('keep-table.lift', { name: lift.name }), lift.sentences) : []),
     ...titled(say('keep-table.lots'), lots),
     ...(year.lots.length > 0 ? [`${say('keep-table.year')}\n${monthTable(year, speaker)}`] : []),
     ...titled(say('keep-table.gaps'), gaps),
