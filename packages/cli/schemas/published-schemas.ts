@@ -3,6 +3,7 @@ import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
 import { feedSchema } from '../src/documents/feed-schema.ts';
 import { gardenSchema } from '../src/documents/garden-schema.ts';
 import { jobsSchema } from '../src/documents/jobs-schema.ts';
+import { keepSchema } from '../src/documents/keep-schema.ts';
 import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.ts';
 import { recordSchema } from '../src/documents/record-schema.ts';
 import { seasonSchema } from '../src/documents/season-schema.ts';
@@ -25,6 +26,7 @@ export const publishedSchemas = {
   feed: toJsonSchema(feedSchema),
   record: toJsonSchema(recordSchema),
   jobs: toJsonSchema(jobsSchema),
+  keep: toJsonSchema(keepSchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),
 };

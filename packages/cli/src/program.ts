@@ -3,6 +3,7 @@ import { Command } from 'commander';
 import { addCultivars } from './commands/cultivars.ts';
 import { addFeed } from './commands/feed.ts';
 import { addJobs } from './commands/jobs.ts';
+import { addKeep } from './commands/keep.ts';
 import { addRecord } from './commands/record.ts';
 import { addSeason } from './commands/season.ts';
 import { addWater } from './commands/water.ts';
@@ -51,6 +52,7 @@ export function program(voice: Speaker): Command {
   addRecord(root, say);
   addFeed(root, voice);
   addJobs(root, say);
+  addKeep(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

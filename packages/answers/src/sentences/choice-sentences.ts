@@ -47,7 +47,7 @@ export function choiceWhy({ why }: Choice, { reason, say }: Speaker): string {
  * it, where there are such.
  */
 export function namesOf(
-  { kind: { names } }: Choice,
+  { kind: { names } }: { kind: Pick<Choice['kind'], 'names'> },
   { all, say, number }: Speaker,
   most = names.length,
   country: string | null = null,

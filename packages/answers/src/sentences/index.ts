@@ -35,6 +35,16 @@ export {
 } from './feed-sentences.ts';
 export { type Grounds, howWeKnowLines, sourceNames } from './how-we-know.ts';
 export { cautionSentence, jobName, jobSentence, jobSourceName, openSentence } from './job-sentences.ts';
+export {
+  keepEatFirst,
+  storedEatFirst,
+  storedInOrder,
+  storedSentence,
+} from './keep-eat-first.ts';
+export { keepGrounds, storeName, type UsualUse } from './keep-grounds.ts';
+export { isGreenLot, keepKind, keepLotSentence, keepNames, neededOf, ofLot } from './keep-lots.ts';
+export { keepCautions, keepGapSentence, keepHeadline, keepUnmetSentence } from './keep-sentences.ts';
+export { type ShoppingItem, shoppingOf, shoppingSentence } from './keep-shopping.ts';
 export { leafCheckSentence } from './leaf-check.ts';
 export { shiftSentence } from './learnt-sentences.ts';
 export { type LiftTold, liftTold } from './lift-told.ts';

@@ -4,29 +4,20 @@ import {
   type Belief,
   beliefSite,
   believedOf,
-  type DailyRecord,
-  frostHollowC,
   type GardenPlanting,
-  type GardenWeather,
-  inFrostHollow,
-  joinRecords,
   type LearntSeason,
   learnSeason,
   learntSite,
-  openSite,
   type PlanWithout,
   parseDay,
   plantingInBed,
   plantOutFor,
   runPlan,
-  weatherMet,
-  weatherNear,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import type { WeatherFile } from '../files/weather-file.ts';
-import { type Frame, openFrame, openGround, siteOptionsOf } from '../frame/frame.ts';
+import type { Frame } from '../frame/frame.ts';
 import { type AskedOnion, readOnion } from '../options/onion-options.ts';
-import { type PlaceOptions, readSetting } from '../options/place-options.ts';
+import type { PlaceOptions } from '../options/place-options.ts';
 import { type Practice, readPractice } from '../options/plan-options.ts';
 import {
   type AskedPlanting,
@@ -35,9 +26,9 @@ import {
   rawOfPlanting,
   readPlanting,
 } from '../options/planting-options.ts';
-import { ownAssets } from '../place/assets.ts';
 import { refusalOf } from '../refusal/refusal.ts';
 import type { Answer } from './answer.ts';
+import { gardenGround } from './garden-ground.ts';
 import { planOf, type RawSeason, tellSeason } from './season-answer.ts';
 import { seenSeason } from './seen-season.ts';
 
@@ -98,7 +89,11 @@ export function openPlanting(
 /** The planting asked for, its place, and what earlier plantings told, each in the weather that it had. */
 function openGarden(path: string | undefined, raw: RawSeason & RawPlantingOption, speaker: Speaker) {
   const asked = readPlanting(path, raw, speaker);
-  const ground = gardenGround(asked, raw, speaker);
+  const ground = gardenGround(
+    { path: asked.path, garden: asked.file.garden, place: asked.place },
+    raw,
+    speaker,
+  );
   const believed = believedOf(asked.file.garden, asked.planting, (earlier, belief) => {
     const before = plantingInBed(asked.file.garden, earlier);
     const grown = isGrowable(before) ? grownOrNull(before, asked.path, ground.options, speaker) : null;
@@ -141,63 +136,4 @@ function grownOrNull(...of: Parameters<typeof grownAs>): Grown | null {
     if (refusalOf(error) === null) throw error;
     return null;
   }
-}
-
-/** The weather a garden keeps, under that of a file. */
-function keptFile(
-  path: string,
-  kept: GardenWeather,
-  met: DailyRecord,
-  given: WeatherFile | null,
-): WeatherFile {
-  const record = given ? joinRecords(met, given.record) : met;
-  const forecastFrom = kept.forecastFrom === null ? null : parseDay(kept.forecastFrom);
-  const isAhead = forecastFrom !== null && forecastFrom < met.firstDay + met.days;
-  const file: WeatherFile = {
-    path: given ? `${path}, ${given.path}` : path,
-    named: given ? `${path}, ${given.named}` : path,
-    reading: given?.reading ?? null,
-    record,
-    // a file that was given reaches as far as it was measured
-    forecastFrom: isAhead
-      ? Math.max(forecastFrom, given ? given.record.firstDay + given.record.days : 0)
-      : null,
-    at: () => file,
-  };
-  return file;
-}
-
-/** The place of a planting: with the weather that its garden keeps of it, and without. */
-function gardenGround({ path, file, place }: AskedPlanting, raw: RawSeason, speaker: Speaker) {
-  const { latitudeDeg, longitudeDeg, elevationM, sunHours } = place;
-  const setting = readSetting(raw);
-  const options: PlaceOptions = {
-    ...setting,
-    asked: { at: `${latitudeDeg},${longitudeDeg}`, point: { latitudeDeg, longitudeDeg, elevationM } },
-    sunHours,
-  };
-  const ground = openGround(options, speaker, ownAssets);
-  if (place.frostHollow) ground.place = { ...ground.place, climate: inFrostHollow(ground.place.climate) };
-  const frameWith = (weather: WeatherFile | null): Frame => {
-    const site = openSite(siteOptionsOf({ ...ground, options: { ...options, weather } }));
-    const frame = openFrame({ ...options, weather }, speaker, ownAssets, { ...ground, site, weather });
-    if (place.frostHollow)
-      frame.assumed.push(
-        speaker.say('app.how.hollow', { colder: speaker.quantity('temperatureDifference', frostHollowC) }),
-      );
-    return { ...frame, label: place.name };
-  };
-  const kept = weatherNear(file.garden, place);
-  const record = kept && weatherMet(kept, setting.today);
-  let usual: Frame | null = null;
-  let met: Frame | null = null;
-  const asUsual = () => {
-    usual ??= frameWith(ground.weather);
-    return usual;
-  };
-  const asMet = () => {
-    met ??= kept && record ? frameWith(keptFile(path, kept, record, ground.weather)) : asUsual();
-    return met;
-  };
-  return { options, usual: asUsual, met: asMet };
 }

@@ -1,5 +1,5 @@
 import { colours } from '@neckfall/data';
-import { dayLengthClasses, soilTextures, startMethods } from '@neckfall/engine';
+import { dayLengthClasses, likes, soilTextures, startMethods, storePlaces } from '@neckfall/engine';
 import type { Command, Option } from 'commander';
 
 /** What a shell can complete of the command line. */
@@ -20,6 +20,8 @@ const wordsFor: Record<string, readonly string[]> = {
   '--class': dayLengthClasses,
   '--soil': soilTextures,
   '--colour': colours,
+  '--store': storePlaces,
+  '--like': likes,
 };
 
 export const shells = ['bash', 'zsh', 'fish'] as const;

@@ -3,12 +3,14 @@ import {
   gardenRanges,
   gardenSchemaName,
   jobMarkStates,
+  likes,
   longestNote,
   mostWeatherDays,
   type ObservedNumber,
   observedNumbers,
   planFields,
   soilTextures,
+  storePlaces,
   wateringWays,
 } from '@neckfall/engine';
 import * as v from 'valibot';
@@ -141,6 +143,17 @@ export const gardenSchema = v.looseObject({
       sources: v.array(
         v.looseObject({ name: v.string(), format: v.nullable(v.string()), from: fullDate, to: fullDate }),
       ),
+    }),
+  ),
+  /** The household that is to be kept in onions. */
+  kitchen: v.nullable(
+    v.looseObject({
+      people: orNull(r.people),
+      gramsPerWeek: orNull(r.gramsPerWeek),
+      store: v.nullable(v.picklist(storePlaces)),
+      storeTempC: orNull(r.storeTempC),
+      storeHumidityPct: orNull(r.storeHumidityPct),
+      likes: v.array(v.picklist(likes)),
     }),
   ),
 });

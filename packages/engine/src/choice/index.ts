@@ -9,11 +9,11 @@ export {
 } from './choose-kinds.ts';
 export { choosePlan, likeliestClass, type PlanAsked, type PlanChosen, plantOutFor } from './choose-plan.ts';
 export type { GrowingOptions } from './growing-options.ts';
-export { type Kind, kindsOf, type Offer, plantKey } from './kind.ts';
+export { type Kind, kindsOf, type Offer, plantKey, usualMonths } from './kind.ts';
 export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
 export { type Choice, type ChoiceReason, choiceReasonCodes, rankChoices } from './rank.ts';
-export type { MeanTrial } from './start-scan.ts';
+export { type MeanTrial, type StartScan, scanStarts } from './start-scan.ts';
 export { type ClassNow, type ClassSurvey, type PlaceAnswer, surveyOf, surveyPlace } from './survey.ts';
 export { type StartNow, surveyWays, type WaySurvey } from './survey-ways.ts';
 export { tryStarts } from './try-starts.ts';
@@ -27,5 +27,5 @@ export {
   whatMovesIt,
 } from './what-moves-it.ts';
 export { type WinterStand, winterStand } from './winter-stand.ts';
-export { type ColdBed, coldBed, longestTrayWeeks } from './workable.ts';
+export { type ColdBed, coldBed, hindranceOn, longestTrayWeeks } from './workable.ts';
 export { type WorthParts, worth, worthWeights } from './worth.ts';

@@ -4,6 +4,7 @@ import { believable, type RecordField } from '../weather/index.ts';
 import type { GardenBed } from './bed.ts';
 import type { GardenWeather } from './garden-weather.ts';
 import type { JobMark } from './job-mark.ts';
+import type { GardenKitchen } from './kitchen.ts';
 import type { Observation } from './observation.ts';
 import type { GardenPlanting } from './planting.ts';
 import type { Unknown } from './restoring.ts';
@@ -48,6 +49,8 @@ export type Garden = Unknown & {
   jobs: JobMark[];
   /** The weather that came, by place. */
   weather: GardenWeather[];
+  /** What is to be grown for; null where nothing was said. */
+  kitchen: GardenKitchen | null;
 };
 
 export function emptyGarden(): Garden {
@@ -60,6 +63,7 @@ export function emptyGarden(): Garden {
     observations: [],
     jobs: [],
     weather: [],
+    kitchen: null,
   };
 }
 
@@ -100,6 +104,10 @@ export const gardenRanges = {
   soundCount: [0, 1_000_000],
   sproutedCount: [0, 1_000_000],
   rottenCount: [0, 1_000_000],
+  people: [1, 100],
+  gramsPerWeek: [1, 1_000_000],
+  storeTempC: [-10, 40],
+  storeHumidityPct: [0, 100],
   tempMinC: rangeOf('tempMinC'),
   tempMaxC: rangeOf('tempMaxC'),
   rainMm: rangeOf('rainMm'),

@@ -22,7 +22,7 @@ export {
   joinWeather,
   type OverlapChoice,
 } from './join-weather.ts';
-export { type Like, likes, type StorePlace, storePlaces } from './kitchen.ts';
+export { type GardenKitchen, type Like, likes, type StorePlace, storePlaces } from './kitchen.ts';
 export { type LongList, longList } from './long-list.ts';
 export { isNestedTooDeep, mostLevels } from './nesting.ts';
 export {

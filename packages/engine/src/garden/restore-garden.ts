@@ -10,6 +10,7 @@ import {
 } from './garden.ts';
 import { restoreWeather } from './garden-weather.ts';
 import { restoreJobMark } from './job-mark.ts';
+import { restoreKitchen } from './kitchen.ts';
 import { jsonStart } from './nesting.ts';
 import { restoreObservation } from './observation.ts';
 import { restorePlanting } from './planting.ts';
@@ -17,6 +18,7 @@ import {
   emptied,
   type GardenChange,
   isNumberIn,
+  isRecord,
   nameAndId,
   numberOrNull,
   type RestoreEntry,
@@ -56,6 +58,7 @@ export function restoreGarden(found: unknown, makeId?: MakeId): RestoredGarden {
     observations: entries(found.observations, 'observations', tell, restoreObservation, makeId),
     jobs: entries(found.jobs, 'jobs', tell, restoreJobMark, makeId),
     weather: entries(found.weather, 'weather', tell, restoreWeather, makeId),
+    kitchen: restoreKitchen(found.kitchen, tell),
   };
   return { garden, changes };
 }
@@ -137,10 +140,6 @@ function monthsOrNull(found: Unknown, path: string, tell: Tell): readonly [numbe
     if (isMonths(from) && isMonths(to) && from <= to) return [from, to];
   }
   return emptied(found, 'keepsMonths', path, tell);
-}
-
-function isRecord(value: unknown): value is Unknown {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 function isNewer(schema: unknown): boolean {

@@ -85,3 +85,7 @@ export function emptied(found: Unknown, field: string, path: string, tell: Tell)
 export function isNumberIn(value: unknown, [low, high]: readonly [number, number]): value is number {
   return typeof value === 'number' && value >= low && value <= high;
 }
+
+export function isRecord(value: unknown): value is Unknown {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

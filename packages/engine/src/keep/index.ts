@@ -9,7 +9,16 @@ export {
 } from './drying.ts';
 export { type Eaten, type EatReason, eatFirst, eatReasons } from './eat-first.ts';
 export type { Household } from './household.ts';
-export type { GapCloser, KeepGap, KeepLot, KeepMonth, KeepYear, StartNeed } from './keep-year.ts';
+export type {
+  GapCloser,
+  KeepGap,
+  KeepLot,
+  KeepMonth,
+  KeepYear,
+  KitchenKind,
+  StartNeed,
+} from './keep-year.ts';
+export { type KeepProgress, keepYearOf, keepYearSteps } from './keep-year-of.ts';
 export {
   type KeepingCurve,
   keepingCurve,
@@ -20,6 +29,7 @@ export {
 export { learnStore, type StoreCheck } from './learn-store.ts';
 export { type LiftAdvice, type LiftVerdict, liftAdvice, rainAheadDays } from './lift-advice.ts';
 export { wetSpellMm } from './lift-verdict.ts';
+export { longestUnripe, usualLifted } from './lifting.ts';
 export {
   type StoreAir,
   type StoreClimate,

@@ -4,9 +4,20 @@ import type { Like } from '../garden/index.ts';
 import type { DateSpread, Plan, SeasonSummary, Spread } from '../season/index.ts';
 import type { Household } from './household.ts';
 
+/**
+ * Onions that cannot be told apart by how they are started, keep and taste: plants of their type without a cultivar's own
+ * traits.
+ */
+export type KitchenKind = Kind & {
+  /** Wants that they answer; never `green`, which any onion answers. */
+  likes: readonly Like[];
+  /** Whether they were bred to be sown in autumn and winter in the bed. */
+  winters: boolean;
+};
+
 /** Onions to be planted for the kitchen: one kind, started one way on one day. */
 export type KeepLot = {
-  kind: Kind;
+  kind: KitchenKind;
   plan: Plan;
   /** Of the plan at the site, as every page and command says it. */
   summary: SeasonSummary;
@@ -26,7 +37,9 @@ export type StartNeed = {
   plants: number;
   seeds: number | null;
   sets: number | null;
-  /** Bought plants come in bundles of {@link bundlePlants}. */
+  /** What these sets weigh. */
+  setsKg: number | null;
+  /** Bought plants come in bundles (see `standFigures`). */
   bundles: number | null;
   trayCells: number | null;
   compostL: number | null;
@@ -67,7 +80,7 @@ export type KeepYear = {
   /** Share of the years tried in which every day outside the gaps was supplied. */
   suppliedYearsShare: number;
   gaps: readonly KeepGap[];
-  /** Lots that can be had here but for which the kitchen has no use are not told; wants that nothing answers are. */
+  /** Wants that nothing which grows here answers. */
   unmetLikes: readonly Like[];
   years: number;
   seed: number;

@@ -50,3 +50,4 @@ export type {
   WhenAnswer,
 } from './summary.ts';
 export { type DayTrace, dayTrace } from './trace.ts';
+export { marketableKgM2 } from './yield.ts';

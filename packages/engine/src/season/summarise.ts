@@ -1,13 +1,6 @@
 import type { DayNumber, SeasonDay } from '../calendar/index.ts';
-import { normalCdf, quantileSorted } from '../math/index.ts';
-import {
-  bulbDiameterMm,
-  bulbMassG,
-  marketableMinMm,
-  plantSpreadCv,
-  startWays,
-  type Verdict,
-} from '../plant/index.ts';
+import { quantileSorted } from '../math/index.ts';
+import { bulbDiameterMm, plantSpreadCv, startWays, type Verdict } from '../plant/index.ts';
 import { judge, outcomeOf } from './judge.ts';
 import { type Outcome, stage } from './outcome.ts';
 import type { Plan } from './plan.ts';
@@ -16,6 +9,7 @@ import { referenceBulbG } from './reference-bulb.ts';
 import { type Runner, runnerOf } from './run.ts';
 import type { DayTable, Site } from './site.ts';
 import type { DateSpread, SeasonShares, SeasonSummary, Spread } from './summary.ts';
+import { marketableKgM2, totalKgM2 } from './yield.ts';
 
 /** Runs a plan over the site's weather years. */
 export function runPlan(site: Site, plan: Plan): SeasonSummary {
@@ -130,27 +124,12 @@ function collector(): Collector {
       seen.leavesGreen.push(o.leavesGreen);
       seen.shootG.push(o.shootG);
       if (o.reached === stage.fallen) seen.fell.push(o.fellOn);
-      const medianG = o.bulbDryG / dryMatterShare;
-      const standing = densityPerM2 * o.aliveShare;
-      seen.bulbG.push(medianG);
-      seen.total.push((standing * medianG * meanOverMedian) / 1000);
-      seen.marketable.push(
-        (standing * (1 - o.boltedShare) * medianG * meanOverMedian * shareOfMassAbove(medianG)) / 1000,
-      );
+      seen.bulbG.push(o.bulbDryG / dryMatterShare);
+      seen.total.push(totalKgM2(o, dryMatterShare, densityPerM2));
+      seen.marketable.push(marketableKgM2(o, dryMatterShare, densityPerM2));
     },
   };
   return seen;
-}
-
-// Bulb masses in a stand are log-normal: σ² = ln(1 + CV²), mean = median · e^(σ²/2).
-const massVariance = Math.log(1 + plantSpreadCv ** 2);
-const meanOverMedian = Math.exp(massVariance / 2);
-const marketableMinG = bulbMassG(marketableMinMm);
-
-/** Share of a stand's mass in bulbs of marketable size. */
-function shareOfMassAbove(medianG: number): number {
-  if (medianG <= 0) return 0;
-  return normalCdf((Math.log(medianG / marketableMinG) + massVariance) / Math.sqrt(massVariance));
 }
 
 function spread(values: number[]): Spread | null {

@@ -114,5 +114,14 @@ export const whole = {
       sources: [{ name: 'gate.csv', format: 'own-table', from: '2027-05-01', to: '2027-05-02' }],
     },
   ],
+  kitchen: {
+    people: 4,
+    gramsPerWeek: 900,
+    store: 'shed',
+    storeTempC: 8,
+    storeHumidityPct: 70,
+    likes: ['mild', 'red'],
+    cook: 'Ines Tarrant',
+  },
   stores: [{ what: 'the back shed' }],
 };

@@ -9,6 +9,7 @@ import { appWhich } from './app-which.ts';
 import { beds } from './beds.ts';
 import { feed } from './feed.ts';
 import { jobs } from './jobs.ts';
+import { keep } from './keep.ts';
 import { lift } from './lift.ts';
 import { spacing } from './spacing.ts';
 import { watering } from './watering.ts';
@@ -26,6 +27,7 @@ export const later = [
   beds,
   feed,
   jobs,
+  keep,
   lift,
   spacing,
   watering,

@@ -83,6 +83,14 @@ export const american = {
     'Clean {when}, cutting tops and roots once necks are dry right through: {days, plural, one {# day} other {# days}} after pulling about {liftDay} they mostly are.',
   'job.store':
     'Take sound bulbs to a dry, cool, airy place {when}: pulled about {liftDay}, they are cured by then.',
+  'keep-table.lift': '{name}, pulling and curing:',
+  'keep.in-store':
+    '{name}, pulled {date}: {amount, select, none {} other {{amount} sound, }}{percent}% of what was pulled; over about {last}.',
+  'keep.eat.unripe':
+    'The {kind} are pulled unripe {years}: eat thick-necked ones first, as they do not keep.',
+  'keep.shop.trays':
+    'Trays with {cells, plural, one {# cell} other {# cells}} in all, and {compost} of seed-starting mix.',
+  'keep.store.fridge': 'refrigerator',
   'job-caution.labels':
     'If you spray at all, the label is the law: crop, rate, days before harvest, bees. Ask your extension office first.',
   'job-caution.nets': 'Hold nets tight to the ground, so that birds and snakes are not caught.',

@@ -13,6 +13,7 @@ import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
 import { jobsCommand } from './command-line/jobs.ts';
+import { keepCommand } from './command-line/keep.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
 import { wateringHelp } from './command-line/watering-help.ts';
@@ -51,6 +52,7 @@ export const en = [
   help,
   howWeKnow,
   jobsCommand,
+  keepCommand,
   odd,
   learnt,
   packet,

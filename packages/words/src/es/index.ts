@@ -21,6 +21,7 @@ import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
 import { jobsCommand } from './command-line/jobs.ts';
+import { keepCommand } from './command-line/keep.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
 import { wateringHelp } from './command-line/watering-help.ts';
@@ -30,6 +31,7 @@ import { dates } from './dates.ts';
 import { feed } from './feed.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { jobs } from './jobs.ts';
+import { keep } from './keep.ts';
 import { learnt } from './learnt.ts';
 import { lift } from './lift.ts';
 import { odd } from './odd.ts';
@@ -72,7 +74,9 @@ export const es = [
   help,
   howWeKnow,
   jobsCommand,
+  keepCommand,
   jobs,
+  keep,
   odd,
   learnt,
   lift,

@@ -1,5 +1,5 @@
 import { climateDayOf, type DayNumber } from '../../calendar/index.ts';
-import { dryingOf } from '../../keep/index.ts';
+import { dryingOf, longestUnripe } from '../../keep/index.ts';
 import { classOfType, daysToTopsOver } from '../../plant/index.ts';
 import type { Course, SettledCourse } from '../course.ts';
 import { type Due, due } from '../due.ts';
@@ -11,8 +11,6 @@ const liftShares = { from: 0.6, best: 0.8 } as const;
 const liftWithin = 14;
 /** Onions hardly grow any more below this, °C (memory). */
 const restingBelowC = 5;
-/** Bulbs that have started and stay green gain no more after so long (memory). */
-const longestUnripe = 120;
 /** Leaves of four or more are pulled over so many days (University of Illinois Extension: 28–42 from sets). */
 const pullDays = 42;
 

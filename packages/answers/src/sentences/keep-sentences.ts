@@ -1,0 +1,65 @@
+import type { DayNumber, KeepGap, KeepYear } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import { comingDay } from './coming-day.ts';
+import { cautionSentence } from './job-sentences.ts';
+
+/** The bed that keeps the kitchen, until when, and when it is bare: the answer in one sentence. */
+export function keepHeadline({ lots, bedM2, gaps }: KeepYear, today: DayNumber, speaker: Speaker): string {
+  const { say, quantity, all } = speaker;
+  const last = lastOfKeepers({ lots, gaps });
+  if (last === null) return say('keep.none');
+  return say('keep.answer', {
+    area: quantity('area', bedM2),
+    plants: lots.reduce((sum, { need }) => sum + need.plants, 0),
+    kinds: lots.length,
+    last: comingDay(last, today, speaker),
+    bare:
+      gaps.length === 0
+        ? say('keep.answer.all-year')
+        : say('keep.answer.bare', { ranges: all(gaps.map((gap) => gapRange(gap, speaker))) }),
+  });
+}
+
+/** When the last lot is over of those that come before the longest gap, or of all; null where none comes to keep. */
+function lastOfKeepers({ lots, gaps }: Pick<KeepYear, 'lots' | 'gaps'>): DayNumber | null {
+  const [longest] = [...gaps].sort((a, b) => b.to - b.from - (a.to - a.from));
+  const kept = lots.flatMap(({ ready, lastsUntil }) =>
+    ready.days && lastsUntil.days ? [{ from: ready.days.p50, until: lastsUntil.days.p50 }] : [],
+  );
+  const before = longest ? kept.filter(({ from }) => from < longest.from) : [];
+  const ends = (before.length > 0 ? before : kept).map(({ until }) => until);
+  return ends.length === 0 ? null : Math.max(...ends);
+}
+
+/** Days without onions of one's own, with what closes the gap. */
+export function keepGapSentence(gap: KeepGap, speaker: Speaker): string {
+  const { say, any } = speaker;
+  const range = gapRange(gap, speaker);
+  const [first, ...others] = gap.closedBy;
+  if (first === undefined) return say('keep.gap.open', { range });
+  const lead = say(`keep.closer.${first}`);
+  const closers =
+    others.length === 0
+      ? lead
+      : say('keep.closers', {
+          first: lead,
+          others: any(others.map((other) => say(`keep.closer.other.${other}`))),
+        });
+  return say('keep.gap', { range, closers });
+}
+
+function gapRange({ from, to }: KeepGap, { day, dayRange }: Speaker): string {
+  return from === to ? day(from) : dayRange(from, to);
+}
+
+/** Wants that nothing answers; null where each is answered. */
+export function keepUnmetSentence({ unmetLikes }: KeepYear, { say, any }: Speaker): string | null {
+  if (unmetLikes.length === 0) return null;
+  return say('keep.unmet', { likes: any(unmetLikes.map((like) => say(`keep.like.${like}`))) });
+}
+
+/** Where work with bulbs and their store can do harm. */
+export function keepCautions(speaker: Speaker): string[] {
+  const cautions = ['treated-seed', 'heaters', 'dust', 'pets', 'lofts'] as const;
+  return cautions.map((caution) => cautionSentence(caution, speaker));
+}

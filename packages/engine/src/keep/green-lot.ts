@@ -1,0 +1,70 @@
+import type { DayNumber } from '../calendar/index.ts';
+import { hindranceOn } from '../choice/index.ts';
+import { type Plan, planFields, runPlan, type Site, startedOn } from '../season/index.ts';
+import type { Household } from './household.ts';
+import type { KeepLot, KitchenKind } from './keep-year.ts';
+import type { GrownStart } from './lot-survey.ts';
+import { startNeedOf } from './start-need.ts';
+
+/** Onions set or sown are pulled green so many days after (University of Illinois Extension: 28–42 from sets). */
+export const greenDays = { from: 28, best: 35, to: 42 } as const;
+/** A bunch a week for a month (our choice), ... */
+const bunches = 4;
+const pulledOverDays = 28;
+/** ... of so many plants (common practice, no source), ... */
+const bunchPlants = 8;
+/** ... 25 mm apart in rows of 250 mm (University of Illinois Extension; usual rows). */
+const greenPerM2 = 160;
+const bedStepM2 = 0.05;
+
+/** A little bed pulled green, outside what the kitchen needs of bulbs; null where nothing can be set or sown. */
+export function greenLot(
+  site: Site,
+  household: Household,
+  kinds: readonly KitchenKind[],
+  grown: readonly GrownStart[],
+  today: DayNumber,
+): KeepLot | null {
+  const sown = grown
+    .map(({ start }) => start)
+    .filter(({ plan }) => plan.start === 'sets' || plan.start === 'direct-seed')
+    // sets first: they are quicker, and come up where seed fails
+    .sort((a, b) => Number(b.plan.start === 'sets') - Number(a.plan.start === 'sets'));
+  for (const { plan } of sown) {
+    const kind = kinds.find(({ type, start }) => type === plan.type && start === plan.start);
+    const day = firstWorkable(site, plan, today);
+    if (!kind || day === null) continue;
+    const [, most] = planFields.densityPerM2.range;
+    const green = startedOn({ ...plan, densityPerM2: Math.min(most, greenPerM2) }, day);
+    const summary = runPlan(site, green);
+    const plants = (bunches * bunchPlants * household.people) / (4 * summary.emergedShare || 1);
+    const bedM2 = bedStepM2 * Math.max(1, Math.ceil(plants / greenPerM2 / bedStepM2));
+    const spread = (days: number) => ({
+      share: 1,
+      days: {
+        p10: day + greenDays.from + days,
+        p50: day + greenDays.best + days,
+        p90: day + greenDays.to + days,
+      },
+    });
+    return {
+      kind,
+      plan: summary.plan,
+      summary,
+      likes: ['green'],
+      bedM2,
+      need: startNeedOf(summary, bedM2),
+      ready: spread(0),
+      lastsUntil: spread(pulledOverDays),
+    };
+  }
+  return null;
+}
+
+/** The first day from today on when a bed can be worked, within a year. */
+function firstWorkable(site: Site, plan: Plan, today: DayNumber): DayNumber | null {
+  for (let day = today; day < today + 365; day++)
+    if (hindranceOn(site, plan.start, day) === null && hindranceOn(site, plan.start, day + 14) === null)
+      return day;
+  return null;
+}

@@ -1,0 +1,127 @@
+import type { DayNumber } from '../calendar/index.ts';
+import type { Like } from '../garden/index.ts';
+import { quantileSorted } from '../math/index.ts';
+import type { Site } from '../season/index.ts';
+import { greenLot } from './green-lot.ts';
+import type { Household } from './household.ts';
+import type { KeepYear, KitchenKind } from './keep-year.ts';
+import { feedablePeriods, type Limits } from './kitchen-gaps.ts';
+import { type LotTable, periodDays, tableOf, yearPeriods } from './kitchen-periods.ts';
+import { worthSearching } from './lot-beaten.ts';
+import { kindsForStart } from './lot-kinds.ts';
+import { type CandidateLot, candidateLot } from './lot-supply.ts';
+import type { GrownStart } from './lot-survey.ts';
+import { leastAreas } from './solve-areas.ts';
+import { storeClimateOf } from './store-climate.ts';
+import { storeDrawsOf } from './store-draw.ts';
+import { tellYear } from './tell-year.ts';
+
+/** A kitchen is to be fed in so many years of the weather to come. */
+const askedShare = 0.8;
+const mostLots = 4;
+/** Wants that bulbs of a kind answer. */
+const bulbLikes: readonly Like[] = ['mild', 'keeper', 'red'];
+/** A want is answered with what feeds the kitchen so long, weeks. */
+const likeWeeks = 4;
+/** Beds are told in steps, each twice the one before so that a larger household never gets the smaller bed. */
+const leastStepM2 = 0.05;
+const stepWeeks = 2.5;
+
+export function planKitchen(
+  site: Site,
+  kinds: readonly KitchenKind[],
+  household: Household,
+  grown: readonly GrownStart[],
+  today: DayNumber,
+): KeepYear {
+  const wants = bulbLikes.filter((like) => household.likes.includes(like));
+  const all = candidates(site, kinds, household, grown, wants);
+  const needKg = ((household.gramsPerWeek / 1000) * periodDays) / 7;
+  const stepM2 = stepFor(all, needKg);
+  const allTables = all.map(
+    (lot): LotTable => ({
+      ...tableOf(lot, needKg),
+      likes: bits(lot.kind.likes, wants),
+      likeSteps: Math.ceil((likeWeeks * needKg) / middle(lot.years.kgM2) / stepM2),
+    }),
+  );
+  const isKept = worthSearching(allTables);
+  const lots = all.filter((_, at) => isKept[at]);
+  const tables = allTables.filter((_, at) => isKept[at]);
+  const years = site.years;
+  const enoughYears = enoughOf(years);
+  const limits = { years, periods: yearPeriods, enoughYears, mostLots };
+  const { answered, required } = feedable(tables, wants, limits);
+  const steps = leastAreas({ ...limits, lots: tables, required, stepM2, likes: bits(answered, wants) });
+  const chosen = lots.flatMap((lot, at) => {
+    const more = steps?.[at] ?? 0;
+    return more > 0 ? [{ lot, areaM2: round(more * stepM2) }] : [];
+  });
+  const green = household.likes.includes('green') ? greenLot(site, household, kinds, grown, today) : null;
+  const unmetLikes = household.likes.filter((like) =>
+    like === 'green' ? green === null : !answered.includes(like),
+  );
+  return tellYear(site, household, chosen, green, required, grown, unmetLikes);
+}
+
+/** Lots of all starts that are good, in the order in which they are eaten: what keeps shortest goes first, as it ends soonest. */
+function candidates(
+  site: Site,
+  kinds: readonly KitchenKind[],
+  household: Household,
+  grown: readonly GrownStart[],
+  wants: readonly Like[],
+): CandidateLot[] {
+  const store = storeClimateOf(site.climate, household.store);
+  const draws = storeDrawsOf(site.years, site.seed);
+  const lots = grown
+    .filter(({ start }) => start.isGood)
+    .flatMap(({ start, years }) =>
+      kindsForStart(start, kinds, wants).map((kind) => candidateLot(site, start, kind, years, store, draws)),
+    );
+  const lasts = new Map(lots.map((lot) => [lot, middle(lot.lastsDays)]));
+  const lastsOf = (lot: CandidateLot) => lasts.get(lot) ?? 0;
+  return lots.filter((lot) => middle(lot.years.kgM2) > 0).sort((a, b) => lastsOf(a) - lastsOf(b));
+}
+
+/** Years of those tried in which a plan has to hold so that it does in the share asked for of others: a standard error more. */
+export function enoughOf(years: number): number {
+  const margin = Math.sqrt((askedShare * (1 - askedShare)) / years);
+  return Math.min(years, Math.ceil(years * (askedShare + margin)));
+}
+
+/** About what feeds the kitchen for a fortnight, m², in a round step. */
+function stepFor(lots: readonly CandidateLot[], needKg: number): number {
+  const best = Math.max(0.1, ...lots.map(({ years }) => middle(years.kgM2)));
+  const doublings = Math.floor(Math.log2((stepWeeks * needKg) / best / leastStepM2));
+  return leastStepM2 * 2 ** Math.max(0, doublings);
+}
+
+/** The periods that few lots feed which answer all the wants that can be, of the last ones the fewest given up. */
+function feedable(
+  tables: readonly LotTable[],
+  wants: readonly Like[],
+  limits: Limits,
+): { answered: readonly Like[]; required: Uint8Array } {
+  const answerable = wants.filter((like) => tables.some(({ likes }) => likes & bits([like], wants)));
+  for (let count = answerable.length; count > 0; count--) {
+    const answered = answerable.slice(0, count);
+    const required = feedablePeriods(tables, limits, bits(answered, wants));
+    if (required) return { answered, required };
+  }
+  const required = feedablePeriods(tables, limits, 0) ?? new Uint8Array(limits.periods);
+  return { answered: [], required };
+}
+
+function bits(likes: readonly Like[], wants: readonly Like[]): number {
+  return wants.reduce((sum, want, at) => sum + (likes.includes(want) ? 2 ** at : 0), 0);
+}
+
+function middle(values: ArrayLike<number>): number {
+  return quantileSorted(Float64Array.from(values).sort(), 0.5);
+}
+
+/** Without what binary fractions add. */
+function round(areaM2: number): number {
+  return Math.round(areaM2 * 1000) / 1000;
+}
