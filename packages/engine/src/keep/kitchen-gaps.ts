@@ -10,7 +10,11 @@ export type Limits = { years: number; periods: number; enoughYears: number; most
  *
  * @param likes wants that must be answered, a bit each
  */
-export function feedablePeriods(lots: readonly LotTable[], limits: Limits, likes: number): Uint8Array | null {
+export function feedablePeriods(
+  lots: readonly LotTable[],
+  limits: Limits,
+  likes: number,
+): { required: Uint8Array; few: readonly LotTable[] } | null {
   const { years, periods, enoughYears } = limits;
   const few = widestFew(lots, limits, likes);
   if (!few) return null;
@@ -30,7 +34,7 @@ export function feedablePeriods(lots: readonly LotTable[], limits: Limits, likes
     if (worst < 0) break;
     required[worst] = 0;
   }
-  return required;
+  return { required, few };
 }
 
 /** The so few lots that leave the fewest periods bare in too many years, and of such the fewest years bare. */
