@@ -37,10 +37,11 @@ export function planKitchen(
   const wants = bulbLikes.filter((like) => household.likes.includes(like));
   const all = candidates(site, kinds, household, grown, wants);
   const needKg = ((household.gramsPerWeek / 1000) * periodDays) / 7;
-  const stepM2 = stepFor(all, needKg);
+  const bestKgM2 = Math.max(0.1, ...all.map(({ years }) => middle(years.kgM2)));
+  const stepM2 = stepFor(bestKgM2, needKg);
   const allTables = all.map(
     (lot): LotTable => ({
-      ...tableOf(lot, needKg),
+      ...tableOf(lot, needKg, bestKgM2),
       likes: bits(lot.kind.likes, wants),
       likeSteps: Math.ceil((likeWeeks * needKg) / middle(lot.years.kgM2) / stepM2),
     }),
@@ -93,9 +94,8 @@ export function enoughOf(years: number): number {
 }
 
 /** About what feeds the kitchen for two to four weeks, m², in a round step. */
-function stepFor(lots: readonly CandidateLot[], needKg: number): number {
-  const best = Math.max(0.1, ...lots.map(({ years }) => middle(years.kgM2)));
-  const doublings = Math.floor(Math.log2((stepWeeks * needKg) / best / leastStepM2));
+function stepFor(bestKgM2: number, needKg: number): number {
+  const doublings = Math.floor(Math.log2((stepWeeks * needKg) / bestKgM2 / leastStepM2));
   return leastStepM2 * 2 ** Math.max(0, doublings);
 }
 
