@@ -12,7 +12,7 @@ export type {
 export { type KeepProgress, keepYearOf, keepYearSteps } from './keep-year-of.ts';
 export { type KeepingCurve, keepingCurve, keptDays, type StoredLot } from './keeping.ts';
 export type { LiftAdvice } from './lift-advice.ts';
-export { afterHalfOver, longestUnripe } from './lifting.ts';
+export { afterHalfOver, liftedOf, longestUnripe, unripeKeepsMonths, usualBruised } from './lifting.ts';
 export {
   type StoreAir,
   type StoreClimate,
