@@ -87,9 +87,12 @@ function candidates(
   return lots.filter((lot) => middle(lot.years.kgM2) > 0).sort((a, b) => lastsOf(a) - lastsOf(b));
 }
 
-/** Years of those tried in which a plan has to hold so that it does in the share asked for of others: a standard error more. */
+/**
+ * Years of those tried in which a plan has to hold so that it does in the share asked for of others: two standard errors
+ * more, since the plan was chosen as the least that holds in these.
+ */
 export function enoughOf(years: number): number {
-  const margin = Math.sqrt((askedShare * (1 - askedShare)) / years);
+  const margin = 2 * Math.sqrt((askedShare * (1 - askedShare)) / years);
   return Math.min(years, Math.ceil(years * (askedShare + margin)));
 }
 
