@@ -1,4 +1,5 @@
 import { feedAhead } from './feed-ahead.ts';
+import { keepYear } from './keep-year.ts';
 import { liftAhead } from './lift-ahead.ts';
 import { ownOffers } from './own-offers.ts';
 import { season } from './season.ts';
@@ -22,6 +23,7 @@ import { whichRank } from './which-rank.ts';
 export const laterHandlers = {
   feedAhead,
   liftAhead,
+  keepYear,
   ownOffers,
   season,
   seasonAhead,

@@ -1,6 +1,7 @@
 import { alliums } from './alliums.ts';
 import { appFeed } from './app-feed.ts';
 import { appJobs } from './app-jobs.ts';
+import { appKeep } from './app-keep.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
@@ -19,6 +20,7 @@ export const later = [
   alliums,
   appFeed,
   appJobs,
+  appKeep,
   appSeasonFolds,
   appSeen,
   appWeather,

@@ -1,0 +1,103 @@
+import { type GardenPlanting, gardenRanges, type Observation, parseDay } from '@neckfall/engine';
+import { useState } from 'preact/hooks';
+import { Fold } from '../../controls/Fold.tsx';
+import { GardenSteps } from '../../controls/GardenSteps.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import { seenOf } from '../../garden/seen.ts';
+import { gardenStanding } from '../../state/garden.ts';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+import { type CheckField, checkFields, isCheck, liftedHere, noteCheck } from './store-checks.ts';
+
+/** What was lifted here and lies in store, each with a place to note a look at it. */
+export function InStore() {
+  const { say } = voice.value;
+  const garden = gardenStanding.value?.garden ?? null;
+  if (!garden) return null;
+  const stored = liftedHere(garden, today.value);
+  return (
+    <Fold id="in-store" title={say('app.keep.store-now')} open={stored.length > 0}>
+      {stored.length === 0 && <p>{say('app.keep.store-now.none')}</p>}
+      {stored.map(({ planting, liftedOn }) => (
+        <Stored
+          key={planting.id}
+          planting={planting}
+          liftedOn={liftedOn}
+          checks={seenOf(garden, planting.id).filter(isCheck)}
+        />
+      ))}
+      {stored.length > 0 && <GardenSteps />}
+    </Fold>
+  );
+}
+
+type Props = { planting: GardenPlanting; liftedOn: number; checks: readonly Observation[] };
+
+function Stored({ planting, liftedOn, checks }: Props) {
+  const { say, dayWithYear } = voice.value;
+  const [counts, put] = useState<Partial<Record<CheckField, number | null>>>({});
+  const [told, tell] = useState<'nothing' | 'noted' | null>(null);
+  // a field is emptied once its number is noted
+  const [noted, count] = useState(0);
+
+  async function note(): Promise<void> {
+    if (checkFields.every((field) => counts[field] == null)) {
+      tell('nothing');
+      return;
+    }
+    if (!(await noteCheck(planting, counts, today.value))) return;
+    put({});
+    count(noted + 1);
+    tell('noted');
+  }
+
+  return (
+    <article class="lot">
+      <h3>{say('app.keep.store-now.lifted', { name: planting.name, date: dayWithYear(liftedOn) })}</h3>
+      {checks.length > 0 && (
+        <ul>
+          {checks.map((check) => (
+            <li key={check.id}>{checkWords(check)}</li>
+          ))}
+        </ul>
+      )}
+      <form
+        key={noted}
+        class="form check"
+        aria-label={`${say('app.keep.check')}: ${planting.name}`}
+        onSubmit={(event) => {
+          event.preventDefault();
+          void note();
+        }}
+      >
+        {checkFields.map((field) => (
+          <NumberField
+            key={field}
+            label={say(`app.keep.check.${field}`)}
+            hint=""
+            value={counts[field] ?? null}
+            min={gardenRanges[field][0]}
+            max={gardenRanges[field][1]}
+            onValue={(value) => put((before) => ({ ...before, [field]: value && Math.round(value) }))}
+          />
+        ))}
+        <button type="submit">{say('app.keep.check.note')}</button>
+      </form>
+      <p role="status">
+        {told === 'nothing' && say('app.keep.check.nothing')}
+        {told === 'noted' && say('app.keep.check.noted', { name: planting.name })}
+      </p>
+    </article>
+  );
+}
+
+function checkWords({ date, soundCount, sproutedCount, rottenCount }: Observation): string {
+  const { say, number, dayWithYear } = voice.value;
+  const told = (count: number | undefined) => (count === undefined ? '–' : number(count));
+  return say('app.keep.check.is', {
+    date: dayWithYear(parseDay(date) ?? 0),
+    sound: told(soundCount),
+    sprouted: told(sproutedCount),
+    rotten: told(rottenCount),
+  });
+}
