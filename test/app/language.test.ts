@@ -56,6 +56,7 @@ describe.skipIf(!hasChromium)('the language of the app', () => {
       `#/which?${place}`,
       `#/when?${place}&${crop}`,
       `#/season?${place}&${crop}&date=2027-02-01`,
+      `#/keep?${place}`,
       '#/about',
       '#/kept',
     ];

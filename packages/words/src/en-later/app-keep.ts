@@ -33,7 +33,7 @@ export const appKeep = {
   'app.keep.picture.lost': 'lost in it',
   'app.keep.picture.need': 'enough for a month',
   'app.keep.picture.span': 'left in 8 years of 10',
-  'app.keep.picture.bare': 'bare {range}',
+  'app.keep.picture.bare': 'may be bare {range}',
   'app.keep.picture.summary': 'The store through the year, month by month. {answer}',
   'app.keep.table': 'The store, month by month',
   'app.keep.column.month': 'Month',
@@ -63,7 +63,10 @@ export const appKeep = {
   'app.keep.lot.months': '{from}–{to} months ({of, select, cultivar {as sold} other {its type}})',
   'app.keep.lot.shop': 'To get',
 
-  'app.keep.gaps': 'When it is bare',
+  'app.keep.onward.season': 'The first to start',
+  'app.keep.onward.which': 'Which onions there are',
+
+  'app.keep.gaps': 'While the store is bare',
   'app.keep.first': 'What to eat first',
 
   'app.keep.store-now': 'In store now',

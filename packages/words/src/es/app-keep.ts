@@ -33,7 +33,7 @@ export const appKeep = {
   'app.keep.picture.lost': 'perdidas en él',
   'app.keep.picture.need': 'bastan para un mes',
   'app.keep.picture.span': 'quedan en 8 años de 10',
-  'app.keep.picture.bare': 'vacía {range}',
+  'app.keep.picture.bare': 'puede estar vacía {range}',
   'app.keep.picture.summary': 'La despensa a lo largo del año, mes a mes. {answer}',
   'app.keep.table': 'La despensa, mes a mes',
   'app.keep.column.month': 'Mes',
@@ -63,7 +63,10 @@ export const appKeep = {
   'app.keep.lot.months': '{from}–{to} meses ({of, select, cultivar {según se vende} other {su tipo}})',
   'app.keep.lot.shop': 'Hay que comprar',
 
-  'app.keep.gaps': 'Cuándo está vacía',
+  'app.keep.onward.season': 'La primera que se empieza',
+  'app.keep.onward.which': 'Qué cebollas hay',
+
+  'app.keep.gaps': 'Mientras esté vacía',
   'app.keep.first': 'Qué comer primero',
 
   'app.keep.store-now': 'Lo que hay guardado',

@@ -9,9 +9,11 @@ import {
 import type { KeepYear } from '@neckfall/engine';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
+import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
 import { kitchenSaid, usualUse } from '../../state/kitchen.ts';
+import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
@@ -19,6 +21,7 @@ import type { KeepAhead } from '../../worker/keep-year.ts';
 import { InStore } from './InStore.tsx';
 import { KeepSheet } from './KeepSheet.tsx';
 import { KitchenForm } from './KitchenForm.tsx';
+import { askedOfLot } from './keep-lot.ts';
 import { Lots } from './Lots.tsx';
 import { PrintIt } from './PrintIt.tsx';
 import { StoreFigure } from './StoreFigure.tsx';
@@ -40,10 +43,11 @@ export function KeepAnswer({ ahead }: { ahead: KeepAhead }) {
         <div class="rest">
           {unmet !== null && <p class="because">{unmet}</p>}
           <KitchenForm />
+          <AnswerLinks links={waysOn(year)} />
         </div>
       </div>
-      <Gaps year={year} />
       <Lots year={year} />
+      <Gaps year={year} />
       <InStore />
       <EatFirst year={year} />
       {year.lots.length > 0 && <PrintIt />}
@@ -63,16 +67,25 @@ export function KeepAnswer({ ahead }: { ahead: KeepAhead }) {
   );
 }
 
+/** The season of the lot that is started first, and which onions there are. */
+function waysOn({ lots }: KeepYear) {
+  const { say } = voice.value;
+  const [first] = [...lots].sort((a, b) => a.plan.startDay - b.plan.startDay);
+  return [
+    ...(first ? [{ href: hrefTo('season', askedOfLot(first)), text: say('app.keep.onward.season') }] : []),
+    { href: hrefTo('which'), text: say('app.keep.onward.which') },
+  ];
+}
+
 function Gaps({ year }: { year: KeepYear }) {
   const speaker = voice.value;
   if (year.gaps.length === 0) return null;
   return (
-    <section aria-labelledby="gaps">
-      <h2 id="gaps">{speaker.say('app.keep.gaps')}</h2>
+    <Fold id="gaps" title={speaker.say('app.keep.gaps')}>
       {year.gaps.map((gap) => (
         <p key={gap.from}>{keepGapSentence(gap, speaker)}</p>
       ))}
-    </section>
+    </Fold>
   );
 }
 

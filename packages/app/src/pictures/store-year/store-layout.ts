@@ -60,7 +60,8 @@ export function storeLayout({ width, months, gaps, need }: StoreYearProps): Stor
       .map(({ from, to, text }) => ({
         left: Math.max(left, xOf(from)),
         right: Math.min(right, xOf(to)),
-        text,
+        // a gap that goes on to the other rail is named on the one that has more of it
+        text: isMostlyOn(first, perRail, from, to) ? text : null,
       }))
       .filter((gap) => gap.right - gap.left > 0.5);
     const needY = hang + drop(need, bulb);
@@ -74,6 +75,11 @@ export function storeLayout({ width, months, gaps, need }: StoreYearProps): Stor
     top = foot + 12;
   }
   return { bulb, left, right, rails, foot: top };
+}
+
+function isMostlyOn(first: number, perRail: number, from: number, to: number): boolean {
+  const here = Math.min(to, first + perRail) - Math.max(from, first);
+  return here >= (to - from) / 2;
 }
 
 function stringOf(
@@ -116,12 +122,13 @@ function drop(bulbs: number, bulb: number): number {
 
 /** Words of a gap under all that hangs where they stand. */
 function signOf(
-  gap: { left: number; right: number; text: string },
+  gap: { left: number; right: number; text: string | null },
   strings: readonly MonthString[],
   column: number,
   [left, right]: readonly [number, number],
   least: number,
 ): GapSign {
+  if (gap.text === null) return { left: gap.left, right: gap.right, words: null };
   const x = (gap.left + gap.right) / 2;
   const half = Math.max(gap.right - gap.left, 2.4 * column) / 2;
   const words = wordsBox({

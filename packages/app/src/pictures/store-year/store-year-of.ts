@@ -18,14 +18,14 @@ export function storeYearOf(year: KeepYear, today: number, speaker: Speaker): Om
     return { from, to, text: say('app.keep.picture.bare', { range: rangeOf(gap, speaker) }) };
   });
   return {
-    months: months.map(({ month, lotsKg, lostKg, storeKg }, at) => {
+    months: months.map(({ month, lotsKg, lostKg, storeKg, from }, at) => {
       const days = monthLengths[month - 1];
       const bare = gaps.reduce((sum, gap) => sum + shared(gap, at), 0);
       return {
         name: speaker.month(month),
         days,
         kept: lotsKg.slice(0, stored).map((kg) => kg / weekKg),
-        eaten: lots.length === 0 ? 0 : ((1 - bare) * days) / weekDays,
+        eaten: from.length === 0 ? 0 : ((1 - bare) * days) / weekDays,
         lost: lostKg / weekKg,
         span: [storeKg.p10 / weekKg, storeKg.p90 / weekKg],
       };
