@@ -5,6 +5,7 @@ import { ownOffers } from './own-offers.ts';
 import { season } from './season.ts';
 import { seasonAhead } from './season-ahead.ts';
 import { spacingTried } from './spacing-tried.ts';
+import { storedNow } from './stored-now.ts';
 import { waterAhead } from './water-ahead.ts';
 import { weatherAnswer } from './weather-answer.ts';
 import { weatherRead } from './weather-read.ts';
@@ -28,6 +29,7 @@ export const laterHandlers = {
   season,
   seasonAhead,
   spacingTried,
+  storedNow,
   waterAhead,
   weatherAnswer,
   weatherRead,

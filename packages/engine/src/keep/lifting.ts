@@ -7,7 +7,7 @@ export const afterHalfOver = 4;
 export const longestUnripe = 120;
 
 /** Share of the bulbs with a thick neck in a crop whose tops went over by themselves (memory, adjustable). */
-const thickWhenRipe = 0.04;
+export const thickWhenRipe = 0.04;
 /** Share of the bulbs knocked or cut by careful hands (memory, adjustable). */
 export const usualBruised = 0.05;
 /** Bulbs whose necks never close last so long, months (memory, adjustable). */

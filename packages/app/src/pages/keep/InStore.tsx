@@ -1,20 +1,56 @@
-import { type GardenPlanting, gardenRanges, type Observation, parseDay } from '@neckfall/engine';
+import { storedEatFirst, storedSentence } from '@neckfall/answers';
+import {
+  type Garden,
+  type GardenPlanting,
+  gardenRanges,
+  type Observation,
+  parseDay,
+  type StoredNow,
+} from '@neckfall/engine';
 import { useState } from 'preact/hooks';
+import { ask } from '../../ask/ask.ts';
+import { useAnswer } from '../../ask/use-answer.ts';
 import { Fold } from '../../controls/Fold.tsx';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
 import { seenOf } from '../../garden/seen.ts';
 import { gardenStanding } from '../../state/garden.ts';
+import { household } from '../../state/kitchen.ts';
+import { site, siteKey } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import { type CheckField, checkFields, isCheck, liftedHere, noteCheck } from './store-checks.ts';
+import { type CheckField, checkFields, isCheck, liftedHere, noteCheck, storedOnion } from './store-checks.ts';
 
 /** What was lifted here and lies in store, each with a place to note a look at it. */
 export function InStore() {
-  const { say } = voice.value;
   const garden = gardenStanding.value?.garden ?? null;
   if (!garden) return null;
-  const stored = liftedHere(garden, today.value);
+  return <StoredHere garden={garden} />;
+}
+
+function StoredHere({ garden }: { garden: Garden }) {
+  const speaker = voice.value;
+  const { say } = speaker;
+  const lifted = liftedHere(garden, today.value);
+  const asked = {
+    store: household.value.store,
+    plantings: lifted.flatMap(({ planting, liftedOn }) => {
+      const onion = storedOnion(garden, planting);
+      return onion ? [{ id: planting.id, onion, liftedOn }] : [];
+    }),
+    observations: garden.observations.filter(({ plantingId }) =>
+      lifted.some(({ planting }) => planting.id === plantingId),
+    ),
+    today: today.value,
+  };
+  const key = siteKey.value && asked.plantings.length > 0 ? JSON.stringify([siteKey.value, asked]) : null;
+  const { answer } = useAnswer(key, () => ask('storedNow', { site: site.value!, ...asked }));
+  const order = (answer ?? []).map(({ plantingId }) => plantingId);
+  // what is not known to keep so long comes after what is to be eaten first
+  const place = ({ planting: { id } }: (typeof lifted)[number]) =>
+    order.includes(id) ? order.indexOf(id) : order.length;
+  const stored = [...lifted].sort((a, b) => place(a) - place(b));
+  const known = new Map((answer ?? []).map((of) => [of.plantingId, of]));
   return (
     <Fold id="in-store" title={say('app.keep.store-now')} open={stored.length > 0}>
       {stored.length === 0 && <p>{say('app.keep.store-now.none')}</p>}
@@ -24,6 +60,7 @@ export function InStore() {
           planting={planting}
           liftedOn={liftedOn}
           checks={seenOf(garden, planting.id).filter(isCheck)}
+          stored={known.get(planting.id) ?? null}
         />
       ))}
       {stored.length > 0 && <GardenSteps />}
@@ -31,10 +68,17 @@ export function InStore() {
   );
 }
 
-type Props = { planting: GardenPlanting; liftedOn: number; checks: readonly Observation[] };
+type Props = {
+  planting: GardenPlanting;
+  liftedOn: number;
+  checks: readonly Observation[];
+  stored: StoredNow | null;
+};
 
-function Stored({ planting, liftedOn, checks }: Props) {
-  const { say, dayWithYear } = voice.value;
+function Stored({ planting, liftedOn, checks, stored }: Props) {
+  const speaker = voice.value;
+  const { say, dayWithYear } = speaker;
+  const { name } = planting;
   const [counts, put] = useState<Partial<Record<CheckField, number | null>>>({});
   const [told, tell] = useState<'nothing' | 'noted' | null>(null);
   // a field is emptied once its number is noted
@@ -54,6 +98,12 @@ function Stored({ planting, liftedOn, checks }: Props) {
   return (
     <article class="lot">
       <h3>{say('app.keep.store-now.lifted', { name: planting.name, date: dayWithYear(liftedOn) })}</h3>
+      {stored && (
+        <p>
+          {storedSentence({ name, stored }, today.value, speaker)}{' '}
+          {storedEatFirst([{ name, stored }], today.value, speaker).join(' ')}
+        </p>
+      )}
       {checks.length > 0 && (
         <ul>
           {checks.map((check) => (
