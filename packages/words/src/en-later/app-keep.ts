@@ -70,8 +70,8 @@ export const appKeep = {
   'app.keep.first': 'What to eat first',
 
   'app.keep.store-now': 'In store now',
-  'app.keep.store-now.none': 'Nothing lifted here is kept in the garden yet.',
-  'app.keep.store-now.lifted': '{name}, lifted {date}.',
+  'app.keep.store-now.none': 'No crop of the garden here is out of the ground yet.',
+  'app.keep.store-now.lifted': '{name}, out of the ground on {date}',
   'app.keep.check': 'Note a look at the store',
   'app.keep.check.soundCount': 'Sound',
   'app.keep.check.sproutedCount': 'Sprouted',
@@ -85,7 +85,7 @@ export const appKeep = {
   'app.keep.print.do': 'Print them',
   'app.keep.print.labels': 'Labels',
   'app.keep.print.list': 'To get',
-  'app.keep.print.lifted': 'Lifted:',
+  'app.keep.print.lifted': 'Out of the ground:',
   'app.keep.print.eat-by': 'Eat by about {date}',
   'app.keep.print.eat-none': 'Eat fresh',
 } as const;

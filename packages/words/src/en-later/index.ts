@@ -1,5 +1,6 @@
 import { alliums } from './alliums.ts';
 import { appFeed } from './app-feed.ts';
+import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
@@ -19,6 +20,7 @@ import { watering } from './watering.ts';
 export const later = [
   alliums,
   appFeed,
+  appGardenSteps,
   appJobs,
   appKeep,
   appSeasonFolds,

@@ -71,7 +71,7 @@ export const appKeep = {
 
   'app.keep.store-now': 'Lo que hay guardado',
   'app.keep.store-now.none': 'Todavía no hay en el huerto nada arrancado aquí.',
-  'app.keep.store-now.lifted': '{name}, arrancada el {date}.',
+  'app.keep.store-now.lifted': '{name}, arrancada el {date}',
   'app.keep.check': 'Anotar una mirada a la despensa',
   'app.keep.check.soundCount': 'Sanas',
   'app.keep.check.sproutedCount': 'Brotadas',
