@@ -41,15 +41,18 @@ const places = [
 
 const bulbs = 150;
 
-/** The third look, of the time by which half would be lost in a usual store. */
-const lastLook = 0.75;
+/** When three looks are taken, in the time by which half would be lost in a usual store. */
+export const usualLooks = [0.25, 0.5, 0.75] as const;
+export const earlyLooks = [0.15, 0.3, 0.45] as const;
+type Looks = readonly [number, number, number];
+
 const seasons = 60;
 
 /**
- * Growers whose store differs from the usual by a hidden draw look three times, after a quarter, half and three quarters of
+ * Growers whose store differs from the usual by a hidden draw look three times, by default after a quarter, half and three quarters of
  * the time by which half would be lost in a usual one. What is forecast after the third is the day on which half are.
  */
-export function storeStudy(each: number): StoreTwin[] {
+export function storeStudy(each: number, looks: Looks = usualLooks): StoreTwin[] {
   const nodes = readClimateNodes(new URL('../../packages/data/assets/climate.bin', import.meta.url).pathname);
   const random = randomSource(4711);
   return places.flatMap(([place, latitudeDeg, longitudeDeg, elevationM, liftedOn]) => {
@@ -59,10 +62,10 @@ export function storeStudy(each: number): StoreTwin[] {
       return kinds.flatMap((keepsMonths) => {
         const lot: StoredLot = { keepsMonths, thickNeckShare: 0.05, bruisedShare: 0.02 };
         // none of the draws that learning tries
-        const hidden = storeDrawsOf(each, 90_001 + Math.floor(random.uniform() * 1e6));
+        const hidden = storeDrawsOf(300, 90_001 + Math.floor(random.uniform() * 1e6)).slice(0, each);
         return (
           hidden
-            .map((draw) => ({ store, place, ...forecasts(lot, air, liftedOn, draw, random) }))
+            .map((draw) => ({ store, place, ...forecasts(lot, air, liftedOn, draw, random, looks) }))
             // the others are over when last looked at: nothing is left to forecast
             .filter(({ isAhead }) => isAhead)
         );
@@ -77,26 +80,34 @@ function forecasts(
   liftedOn: number,
   hidden: StoreDraw,
   random: RandomSource,
+  looks: Looks,
 ) {
   const curve = keepingCurve(lot, air, liftedOn, hidden);
   const truth = lastsDay(curve);
   const told = (draws: readonly StoreDraw[]) =>
     percentiles(draws.map((draw) => lastsDay(keepingCurve(lot, air, liftedOn, draw))));
   const untaught = told(storeDrawsOf(seasons, 7));
-  const taught = told(learnStore(lot, air, liftedOn, looks(curve, untaught.p50, random), seasons, 7));
+  const taught = told(
+    learnStore(lot, air, liftedOn, looksAt(curve, untaught.p50, random, looks), seasons, 7),
+  );
   return {
     untaughtDays: Math.abs(untaught.p50 - truth),
     taughtDays: Math.abs(taught.p50 - truth),
-    isAhead: truth > Math.round(lastLook * untaught.p50),
+    isAhead: truth > Math.round(looks[2] * untaught.p50),
     isHeld: taught.p10 <= truth && truth <= taught.p90,
   };
 }
 
 /** Three counts of a store, bad bulbs taken out at each. */
-function looks({ sound, sprouted }: KeepingCurve, usualDays: number, random: RandomSource): StoreCheck[] {
+function looksAt(
+  { sound, sprouted }: KeepingCurve,
+  usualDays: number,
+  random: RandomSource,
+  looks: Looks,
+): StoreCheck[] {
   let left = bulbs;
   let from = 0;
-  return [0.25, 0.5, lastLook].map((share) => {
+  return looks.map((share) => {
     const day = Math.max(from + 1, Math.round(share * usualDays));
     const kept = sound[day] / Math.max(1e-12, sound[from]);
     const sprouts = (sprouted[day] - sprouted[from]) / Math.max(1e-12, sound[from]);

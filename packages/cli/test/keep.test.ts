@@ -152,6 +152,26 @@ describe('of a garden', () => {
     expect(readFileSync(garden, 'utf8')).toBe(before);
   });
 
+  test('what was lifted is in store, and told', () => {
+    const { observations } = JSON.parse(readFileSync(example, 'utf8'));
+    const lifted = {
+      id: 'n9',
+      plantingId: 'tarrant',
+      date: '2026-11-20',
+      lifted: true,
+      weighedKg: 9,
+      bulbCount: 100,
+    };
+    const garden = gardenWith('lifted.neckfall.json', { kitchen, observations: [...observations, lifted] });
+    const { inStore, eatFirst } = documentOf(garden);
+    expect(inStore).toMatchObject([{ planting: 'tarrant', liftedOn: '2026-11-20', checks: 0 }]);
+    const [{ soundKg, soundBulbs, soundShare }] = inStore;
+    expect(soundKg.p50).toBeGreaterThan(0);
+    expect(soundKg.p50).toBeLessThan(9);
+    expect(soundBulbs.p50).toBeCloseTo(100 * (soundShare.p50 ?? 0), 0);
+    expect(eatFirst[0]).toContain('Ines');
+  });
+
   test('an option goes before the file', () => {
     const garden = gardenWith('options.neckfall.json', { kitchen });
     const { household } = documentOf(garden, '--people', '2', '--store', 'fridge', '--like', 'mild,red');
@@ -161,6 +181,17 @@ describe('of a garden', () => {
       store: 'fridge',
       likes: ['mild', 'red'],
     });
+  });
+
+  test('of a planting that is named it tells whether to lift it, and how it dries', () => {
+    const garden = gardenWith('lift.neckfall.json', { kitchen });
+    const named = [garden, '--planting', 'okoro', '--today', '2027-08-20', '--years', '3'];
+    const document: KeepDocument = JSON.parse(neckfall('keep', ...named, '--json').stdout);
+    expect(validate(document), JSON.stringify(validate.errors)).toBe(true);
+    expect(document.lift).toMatchObject({ planting: 'okoro', name: "Bram's sets" });
+    expect(document.lift?.verdict).not.toBeNull();
+    const text = plain(neckfall('keep', ...named).stdout);
+    for (const sentence of document.lift?.sentences ?? ['none']) expect(text).toContain(plain(sentence));
   });
 
   test('of several places one is named', () => {
@@ -192,6 +223,7 @@ test.each([
   [['Leeds', '--people', '4', '--store', 'cold,70'], '8,70'],
   [['Leeds', '--people', '4', '--like', 'keepr'], 'Did you mean keeper'],
   [['Leeds', '--people', '4', '--like', ','], '--like'],
+  [['Leeds', '--people', '4', '--planting', 'okoro'], '--planting okoro'],
   [['Leeds', '--people', '4', '--place', 'bank'], '--place bank'],
   [[gardenWith('at.neckfall.json', { kitchen }), '--at', '50,4'], '--at'],
   [[gardenWith('nowhere.neckfall.json', { kitchen, places: [] })], 'no place'],

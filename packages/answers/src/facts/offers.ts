@@ -12,7 +12,7 @@ export function offersOf(cultivars: readonly Cultivar[]): Offer[] {
 }
 
 /** Where a garden file says nothing of keeping: that of an ordinary onion, months (memory). */
-const ordinaryKeeping = [4, 6] as const;
+export const ordinaryKeeping = [4, 6] as const;
 
 /** An onion known by its packet alone, from the plant that the packet most likely holds. */
 export function offerOfPacket(

@@ -37,7 +37,6 @@ export { type Grounds, howWeKnowLines, sourceNames } from './how-we-know.ts';
 export { cautionSentence, jobName, jobSentence, jobSourceName, openSentence } from './job-sentences.ts';
 export {
   keepEatFirst,
-  type NamedStore,
   storedEatFirst,
   storedInOrder,
   storedSentence,

@@ -1,5 +1,6 @@
-import type { DayNumber, KeepLot, KeepYear, StoredNow } from '@neckfall/engine';
+import { type DayNumber, eatFirst, type KeepLot, type KeepYear } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import type { NamedStore } from '../facts/index.ts';
 import { comingDay } from './coming-day.ts';
 import { isGreenLot, keepKind } from './keep-lots.ts';
 
@@ -49,12 +50,10 @@ function earlyOf(lot: KeepLot, speaker: Speaker): string[] {
   ];
 }
 
-/** A planting's name with what of it is in store. */
-export type NamedStore = { name: string; stored: StoredNow };
-
-/** What is in store is eaten in this order: what loses most in the days to come first. */
-export function storedInOrder<Named extends NamedStore>(stores: readonly Named[]): Named[] {
-  return [...stores].sort((a, b) => b.stored.lostNextShare - a.stored.lostNextShare);
+/** What is in store, in the order in which it is best eaten. */
+export function storedInOrder(stores: readonly NamedStore[]): NamedStore[] {
+  const order = eatFirst(stores.map(({ stored, thickNeckShare }) => ({ ...stored, thickNeckShare })));
+  return order.flatMap(({ plantingId }) => stores.filter(({ stored }) => stored.plantingId === plantingId));
 }
 
 export function storedEatFirst(stores: readonly NamedStore[], today: DayNumber, speaker: Speaker): string[] {

@@ -99,8 +99,12 @@ test('what is in store: what loses most comes first', () => {
     checks: 2,
   } satisfies StoredNow;
   const stores = [
-    { name: 'Bram’s sets', stored },
-    { name: 'Ines’s trays', stored: { ...stored, lostNextShare: 0.3 } },
+    { name: 'Bram’s sets', stored, thickNeckShare: 0.04 },
+    {
+      name: 'Ines’s trays',
+      stored: { ...stored, plantingId: 'b', lostNextShare: 0.3 },
+      thickNeckShare: 0.04,
+    },
   ];
   const said = storedEatFirst(stores, today, metric);
   expect(said.map((sentence) => sentence.split(':')[0])).toEqual(['Ines’s trays', 'Bram’s sets']);
@@ -108,7 +112,7 @@ test('what is in store: what loses most comes first', () => {
   expect(plain(storedSentence(stores[0], today, metric))).toBe(
     'Bram’s sets, lifted 20 August: 6 kg sound, 80% of what was lifted; over about 13 March.',
   );
-  const uncounted = { name: 'Tin', stored: { ...stored, soundKg: null } };
+  const uncounted = { name: 'Tin', thickNeckShare: 0.04, stored: { ...stored, soundKg: null } };
   expect(storedSentence(uncounted, today, metric)).toContain('August: 80% of');
 });
 

@@ -1,10 +1,12 @@
 import {
   countryOf,
   districtAssumption,
+  inStoreOf,
   keepGrounds,
   kitchenKindsOf,
   ownKitchenKinds,
   practiceAssumptions,
+  storedInOrder,
   type UsualUse,
 } from '@neckfall/answers';
 import { cultivars, usualGramsPerWeek } from '@neckfall/data';
@@ -18,11 +20,12 @@ import { csv } from '../output/csv.ts';
 import { keepText } from '../text/keep-text.ts';
 import type { Answer } from './answer.ts';
 import { keepAsked, type RawKeep } from './keep-asked.ts';
+import { liftOf } from './lift-of.ts';
 
 /** What to plant so that a kitchen has onions until the next crop. */
 export function keepAnswer(target: string | undefined, raw: RawKeep, speaker: Speaker): Answer {
   const growing = readGrowing(raw, speaker);
-  const { kitchen, own, frame } = keepAsked(target, raw, speaker);
+  const { kitchen, own, frame, at } = keepAsked(target, raw, speaker);
   const { site, options, assumed, warnings } = frame;
   const country = countryOf(frame.place);
   const usual = usualGramsPerWeek(country);
@@ -34,6 +37,8 @@ export function keepAnswer(target: string | undefined, raw: RawKeep, speaker: Sp
   const kinds = [...ownKitchenKinds(own, site, yearOf(options.today)), ...kitchenKindsOf(cultivars, country)];
   const year = keepYearOf(site, kinds, household, options.today, { ...growing, sunHours: options.sunHours });
   const store = storeClimateOf(site.climate, household.store);
+  const tried = { seasons: options.years, seed: options.seed };
+  const inStore = at ? inStoreOf(at.garden, at.place, store, options.today, tried) : [];
   const usualUse: UsualUse =
     kitchen.gramsPerWeek === null
       ? { gramsPerPerson: usual.gramsPerPerson, source: usual.source.words }
@@ -44,7 +49,16 @@ export function keepAnswer(target: string | undefined, raw: RawKeep, speaker: Sp
     ...districtAssumption(site.practice, speaker),
     ...new Set(practised),
   );
-  const told: KeepTold = { frame, year, store, gramsFrom: usualUse ? 'usual' : 'given', country };
+  const lift = at && raw.planting !== undefined && target ? liftOf(target, raw, speaker) : null;
+  const told: KeepTold = {
+    lift,
+    frame,
+    inStore: storedInOrder(inStore),
+    year,
+    store,
+    gramsFrom: usualUse ? 'usual' : 'given',
+    country,
+  };
   return {
     text: () => keepText(told),
     json: () => keepDocument(told),

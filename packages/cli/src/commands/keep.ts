@@ -19,6 +19,7 @@ export function addKeep(root: Command, say: Say): void {
     .option('--store <where>', say('help.keep.store', { usual: usualStore, places: storePlaces.join(', ') }))
     .option('--like <words>', say('help.keep.like', { likes: likes.join(', ') }))
     .option('--place <id>', say('help.keep.place'))
+    .option('--planting <id>', say('help.keep.planting'))
     .option('--garden <file>', say('help.garden'));
   addPracticeOptions(command, say);
   addOutputOptions(command, say);

@@ -2,9 +2,11 @@ import {
   keepCautions,
   keepEatFirst,
   keepHeadline,
+  type NamedStore,
   type ShoppingItem,
   shoppingOf,
   shoppingSentence,
+  storedEatFirst,
 } from '@neckfall/answers';
 import {
   classOfType,
@@ -12,6 +14,7 @@ import {
   type KeepLot,
   type KeepMonth,
   type KeepYear,
+  type LiftAdvice,
   type StoreClimate,
 } from '@neckfall/engine';
 import type { Frame } from '../frame/frame.ts';
@@ -19,18 +22,33 @@ import type { CsvValue } from '../output/csv.ts';
 import { documentHead } from './document-head.ts';
 import type { KeepDocument } from './keep-schema.ts';
 import { storeMonths } from './store-months.ts';
-import { dateRangeOf, round } from './values.ts';
+import { dateRangeOf, rangeOf, round } from './values.ts';
+
+/** Whether to lift a planting, and what it is to dry; the advice is null where no bulbs come. */
+export type ToldLift = { id: string; name: string; advice: LiftAdvice | null; sentences: readonly string[] };
 
 /** A kitchen's year as it is told. */
 export type KeepTold = {
   frame: Frame;
   year: KeepYear;
   store: StoreClimate;
+  /** What a garden has in store, in the order in which it is eaten. */
+  inStore: readonly NamedStore[];
+  /** Of the planting that was named. */
+  lift: ToldLift | null;
   gramsFrom: 'given' | 'usual';
   country: string | null;
 };
 
-export function keepDocument({ frame, year, store, gramsFrom, country }: KeepTold): KeepDocument {
+export function keepDocument({
+  frame,
+  year,
+  store,
+  inStore,
+  lift,
+  gramsFrom,
+  country,
+}: KeepTold): KeepDocument {
   const { speaker, options } = frame;
   const { household, lots } = year;
   return {
@@ -56,7 +74,12 @@ export function keepDocument({ frame, year, store, gramsFrom, country }: KeepTol
       closedBy: [...closedBy],
     })),
     unmetLikes: [...year.unmetLikes],
-    eatFirst: keepEatFirst(year, options.today, speaker),
+    inStore: inStore.map(storedOf),
+    lift: lift && liftedOf(lift),
+    eatFirst: [
+      ...storedEatFirst(inStore, options.today, speaker),
+      ...keepEatFirst(year, options.today, speaker),
+    ],
     shopping: shoppingOf(year).map((item) => ({
       ...shoppingItem(item),
       sentence: shoppingSentence(item, country, speaker),
@@ -85,6 +108,38 @@ function lotOf({ kind, plan, summary, likes, bedM2, need, ready, lastsUntil }: K
     compostL: need.compostL === null ? null : round(need.compostL),
     ready: dateRangeOf(ready),
     lastsUntil: dateRangeOf(lastsUntil),
+  };
+}
+
+function storedOf({ name, stored }: NamedStore) {
+  return {
+    planting: stored.plantingId,
+    name,
+    liftedOn: formatDay(stored.liftedOn),
+    soundKg: rangeOf(stored.soundKg),
+    soundBulbs: rangeOf(stored.soundBulbs),
+    soundShare: rangeOf(stored.soundShare),
+    lastsUntil: dateRangeOf(stored.lastsUntil),
+    lostNextShare: round(stored.lostNextShare),
+    checks: stored.checks,
+  };
+}
+
+function liftedOf({ id, name, advice, sentences }: ToldLift) {
+  return {
+    planting: id,
+    name,
+    verdict: advice?.verdict ?? null,
+    best: advice?.best == null ? null : formatDay(advice.best),
+    topsOverShare: advice && round(advice.topsOverShare),
+    lossTodayShare: advice && round(advice.lossTodayShare),
+    lossBestShare: advice && round(advice.lossBestShare),
+    drying: (advice?.drying ?? []).map(({ place, p10, p50, p90, lossShare }) => ({
+      place,
+      days: { p10, p50, p90 },
+      lossShare: round(lossShare),
+    })),
+    sentences: [...sentences],
   };
 }
 

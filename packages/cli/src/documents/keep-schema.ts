@@ -1,4 +1,4 @@
-import { likes, storePlaces } from '@neckfall/engine';
+import { dryingPlaces, likes, storePlaces } from '@neckfall/engine';
 import * as v from 'valibot';
 import {
   dateRange,
@@ -7,6 +7,7 @@ import {
   head,
   onionType,
   positive,
+  range,
   share,
   startMethod,
 } from './schema-parts.ts';
@@ -93,6 +94,40 @@ export const keepSchema = v.object({
     }),
   ),
   unmetLikes: v.array(like),
+  /** Plantings of the garden that were lifted, in the order in which they are eaten. */
+  inStore: v.array(
+    v.object({
+      planting: sentence,
+      name: sentence,
+      liftedOn: fullDate,
+      /** Null where none was weighed or counted. */
+      soundKg: range,
+      soundBulbs: range,
+      /** Of the bulbs lifted. */
+      soundShare: range,
+      lastsUntil: dateRange,
+      /** Of those sound today, within 30 days. */
+      lostNextShare: share,
+      /** Looks through the store that were noted. */
+      checks: count,
+    }),
+  ),
+  /** Of the planting that was named; null where none was. */
+  lift: v.nullable(
+    v.object({
+      planting: sentence,
+      name: sentence,
+      /** Null where no bulbs come in most years. */
+      verdict: v.nullable(v.picklist(['lift', 'wait', 'before-rain', 'too-early', 'lifted'])),
+      best: v.nullable(fullDate),
+      topsOverShare: v.nullable(share),
+      lossTodayShare: v.nullable(share),
+      lossBestShare: v.nullable(share),
+      /** Until necks are tight; null where they don't get there. */
+      drying: v.array(v.object({ place: v.picklist(dryingPlaces), days: range, lossShare: share })),
+      sentences: v.pipe(v.array(sentence), v.minLength(1)),
+    }),
+  ),
   eatFirst: v.array(sentence),
   shopping: v.array(
     v.object({

@@ -8,6 +8,8 @@ import {
   ofLot,
   shoppingOf,
   shoppingSentence,
+  storedEatFirst,
+  storedSentence,
 } from '@neckfall/answers';
 import type { KeepYear } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
@@ -17,7 +19,7 @@ import { table } from './table.ts';
 import { wrap } from './wrap.ts';
 
 /** The bed that keeps a kitchen, lot by lot; the year in store; when it is bare; what to eat first and what to get. */
-export function keepText({ frame, year, country }: KeepTold): string {
+export function keepText({ frame, year, inStore, lift, country }: KeepTold): string {
   const { speaker, options } = frame;
   const { say } = speaker;
   const { today } = options;
@@ -28,10 +30,18 @@ export function keepText({ frame, year, country }: KeepTold): string {
   const shopping = shoppingOf(year).map((item) => shoppingSentence(item, country, speaker));
   const sections = [
     lead.map((sentence) => wrap(sentence)).join('\n'),
+    ...(lift ? titled(say('keep-table.lift', { name: lift.name }), lift.sentences) : []),
     ...titled(say('keep-table.lots'), lots),
     ...(year.lots.length > 0 ? [`${say('keep-table.year')}\n${monthTable(year, speaker)}`] : []),
     ...titled(say('keep-table.gaps'), gaps),
-    ...titled(say('keep-table.eat-first'), keepEatFirst(year, today, speaker)),
+    ...titled(
+      say('keep-table.in-store'),
+      inStore.map((one) => storedSentence(one, today, speaker)),
+    ),
+    ...titled(say('keep-table.eat-first'), [
+      ...storedEatFirst(inStore, today, speaker),
+      ...keepEatFirst(year, today, speaker),
+    ]),
     ...titled(say('keep-table.shopping'), shopping),
     ...(year.lots.length > 0 ? titled(say('app.cautions'), keepCautions(speaker)) : []),
     howWeKnow(frame, null, null),

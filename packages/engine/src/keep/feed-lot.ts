@@ -40,16 +40,20 @@ export function feed(
   return isSpent;
 }
 
-/** The least of a lot that feeds, in enough of the years, all that is left to feed, m²; infinite where none does. */
+/**
+ * The least of a lot that feeds, in enough of the years, all that is left to feed, m²; infinite where none does, or only
+ * more than `mostM2`.
+ */
 export function leastLast(
   { from, m2 }: LotTable,
   need: Float64Array,
   { years, periods, required }: { years: number; periods: number; required: Uint8Array },
   largest: Float64Array,
+  mostM2: number,
 ): number {
   largest.fill(0);
   const allowed = largest.length - 1;
-  for (let year = 0; year < years && largest[allowed] < Number.POSITIVE_INFINITY; year++) {
+  for (let year = 0; year < years && largest[allowed] <= mostM2; year++) {
     const row = year * periods;
     let at = Math.max(0, from[year]);
     let eaten = 0;
@@ -61,13 +65,13 @@ export function leastLast(
         // what is eaten where it need not be is gone all the same
         if (takes < Number.POSITIVE_INFINITY) eaten += takes;
         if (required[at]) must = takes === Number.POSITIVE_INFINITY ? takes : Math.max(must, eaten);
-        if (must === Number.POSITIVE_INFINITY) break;
+        if (must > mostM2) break;
       }
       if (++at === periods) at = 0;
     }
     enoughth(largest, must);
   }
-  return largest[allowed];
+  return largest[allowed] <= mostM2 ? largest[allowed] : Number.POSITIVE_INFINITY;
 }
 
 /** Keeps the largest values met, the greatest first: the last of them is what all but as many years come by with. */

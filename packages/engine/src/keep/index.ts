@@ -29,7 +29,7 @@ export {
 export { learnStore, type StoreCheck } from './learn-store.ts';
 export { type LiftAdvice, type LiftVerdict, liftAdvice, rainAheadDays } from './lift-advice.ts';
 export { wetSpellMm } from './lift-verdict.ts';
-export { longestUnripe, thickWhenRipe, usualBruised } from './lifting.ts';
+export { longestUnripe, usualLifted } from './lifting.ts';
 export {
   type StoreAir,
   type StoreClimate,

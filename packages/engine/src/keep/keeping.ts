@@ -30,6 +30,12 @@ const monthDays = 30.4;
 /** Bulbs of a lot end their rest over so much of its length, one standard deviation (memory, adjustable). */
 const restSpread = 0.15;
 
+/** So much of the rest is deep (memory, adjustable; below 0.78, where published bulbs stirred). */
+const deepShare = 0.65;
+
+/** Months near 0 °C for each month that growers say a kind keeps dry, cool and airy: their stores begin warmer (memory, adjustable). */
+const monthsNearFrost = 1.25;
+
 /** Share that necks and outer skins lose while they dry (5–8 %, seen: UC Davis), and the days in which two thirds of it go (memory, adjustable). */
 const neckLoss = 0.06;
 const neckDays = 8;
@@ -49,8 +55,8 @@ function rotOf({ keepsMonths, thickNeckShare, bruisedShare }: StoredLot): number
 }
 
 /**
- * What becomes of a lot, day by day: bulbs end their rest as the store's warmth tells them (half of them by the longest
- * usual keeping in a store near 0 °C), rot by its warmth and damp, freeze, and dry out. `liftedOn` the climate day of
+ * What becomes of a lot, day by day: bulbs end their rest as the store's warmth tells them (half of them by a quarter
+ * more than the longest usual keeping in a store near 0 °C), rot by its warmth and damp, freeze, and dry out. `liftedOn` the climate day of
  * lifting.
  */
 export function keepingCurve(
@@ -63,8 +69,9 @@ export function keepingCurve(
   const sprouted = new Float64Array(keptDays);
   const rotten = new Float64Array(keptDays);
   const massShare = new Float64Array(keptDays);
-  const { rest: restRate, rot: rotRate, frost, drying } = ratesOf(store);
-  const restPerDay = draw.sprouting / (monthDays * Math.max(0.1, lot.keepsMonths[1]));
+  const { deepRest, rest: stirring, rot: rotRate, frost, drying } = ratesOf(store);
+  const restDays = monthsNearFrost * monthDays * Math.max(0.1, lot.keepsMonths[1]);
+  const restPerDay = draw.sprouting / restDays;
   const rotFactor = draw.rotting * rotOf(lot);
   let at = ((liftedOn % climateYearDays) + climateYearDays) % climateYearDays;
   let rest = 0;
@@ -77,7 +84,7 @@ export function keepingCurve(
     sprouted[day] = sproutedShare;
     rotten[day] = Math.max(0, 1 - soundShare - sproutedShare);
     massShare[day] = mass * neckShare[day];
-    rest += restPerDay * restRate[at];
+    rest += restPerDay * (rest < deepShare ? deepRest : stirring)[at];
     const stillResting = restingAt(rest);
     const kept = resting > 1e-12 ? stillResting / resting : 0;
     resting = stillResting;

@@ -3,17 +3,28 @@ import type { LotTable } from './kitchen-periods.ts';
 /** In how many of how many years a kitchen is to be fed, and from how few lots. */
 export type Limits = { years: number; periods: number; enoughYears: number; mostLots: number };
 
+/** So few sets of lots are looked at closely, of those that leave least bare. */
+const closelySeen = 12;
+
 /**
- * Periods that some few of the lots, in plenty, feed in enough years: 1 each. Those few are taken that leave the fewest
- * periods bare too often; of theirs the barest are given up until enough years are fed through all the others. Null
- * where no so few lots answer the wants.
+ * Periods that some few of the lots, in plenty, feed in enough years: 1 each, with these lots. Of those few that leave
+ * least bare, the barest periods are given up until enough years are fed through all others; those stay that give up
+ * least. Null where no so few lots answer the wants.
  *
  * @param likes wants that must be answered, a bit each
  */
-export function feedablePeriods(lots: readonly LotTable[], limits: Limits, likes: number): Uint8Array | null {
-  const { years, periods, enoughYears } = limits;
-  const few = widestFew(lots, limits, likes);
-  if (!few) return null;
+export function feedablePeriods(
+  lots: readonly LotTable[],
+  limits: Limits,
+  likes: number,
+): { required: Uint8Array; few: readonly LotTable[] } | null {
+  const fed = widestFew(lots, limits, likes).map((few) => ({ required: fedBy(few, limits), few }));
+  const worth = ({ required }: { required: Uint8Array }) =>
+    required.reduce((sum, must) => sum + must, 0) - gapsOf(required).length;
+  return fed.length === 0 ? null : fed.reduce((a, b) => (worth(b) > worth(a) ? b : a));
+}
+
+function fedBy(few: readonly LotTable[], { years, periods, enoughYears }: Limits): Uint8Array {
   const bare = new Float64Array(periods);
   countBare(few, years, bare);
   const required = new Uint8Array(periods).fill(1);
@@ -33,27 +44,26 @@ export function feedablePeriods(lots: readonly LotTable[], limits: Limits, likes
   return required;
 }
 
-/** The so few lots that leave the fewest periods bare in too many years, and of such the fewest years bare. */
+/** Those so few lots that leave the fewest periods bare in too many years, and of such the fewest years bare. */
 function widestFew(
   lots: readonly LotTable[],
   { years, periods, enoughYears, mostLots }: Limits,
   likes: number,
-): LotTable[] | null {
+): LotTable[][] {
   const most = Math.min(mostLots, lots.length);
   const few: LotTable[] = [];
   const bare = new Float64Array(periods);
-  let widest: LotTable[] | null = null;
-  let leastBare = Number.POSITIVE_INFINITY;
+  const widest: { few: LotTable[]; bareness: number }[] = [];
   const more = (from: number, answered: number): void => {
     if (few.length === most) {
       if ((likes & ~answered) !== 0) return;
       countBare(few, years, bare);
-      let sum = 0;
-      for (const count of bare) sum += count + (count > years - enoughYears ? years : 0);
-      if (sum < leastBare) {
-        leastBare = sum;
-        widest = [...few];
-      }
+      let bareness = 0;
+      for (const count of bare) bareness += count + (count > years - enoughYears ? years : 0);
+      if (widest.length === closelySeen && bareness >= widest[closelySeen - 1].bareness) return;
+      widest.push({ few: [...few], bareness });
+      widest.sort((a, b) => a.bareness - b.bareness);
+      widest.length = Math.min(widest.length, closelySeen);
       return;
     }
     for (let at = from; at < lots.length; at++) {
@@ -63,7 +73,7 @@ function widestFew(
     }
   };
   more(0, 0);
-  return widest;
+  return widest.map((one) => one.few);
 }
 
 /** Counts, by period, the years in which none of the lots feeds it. */

@@ -7,9 +7,11 @@ export const afterHalfOver = 4;
 export const longestUnripe = 120;
 
 /** Share of the bulbs with a thick neck in a crop whose tops went over by themselves (memory, adjustable). */
-export const thickWhenRipe = 0.04;
+const thickWhenRipe = 0.04;
 /** Share of the bulbs knocked or cut by careful hands (memory, adjustable). */
 export const usualBruised = 0.05;
+/** A lot that ripened and was lifted with care. */
+export const usualLifted = { thickNeckShare: thickWhenRipe, bruisedShare: usualBruised } as const;
 /** Bulbs whose necks never close last so long, months (memory, adjustable). */
 export const unripeKeepsMonths = [0.5, 1.5] as const;
 

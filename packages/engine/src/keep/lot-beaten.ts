@@ -1,7 +1,7 @@
 import { type LotTable, yearPeriods } from './kitchen-periods.ts';
 
 /** So many lots are searched at most; among more, lots are first told apart by no less than so much bed, then by more. */
-const mostSearched = 10;
+export const mostSearched = 7;
 const asGood = { first: 1.05, further: 1.1, last: 3 } as const;
 
 /** Which of the lots are worth a search, 1 each: those that no other makes useless. */

@@ -20,7 +20,7 @@ export type CandidateLot = {
 };
 
 /** A lot of which so little is sound, by number, is cleared out (memory, adjustable). */
-const calledOverAt = 0.15;
+const calledOverAt = 0.25;
 
 export function candidateLot(
   site: Site,

@@ -7,7 +7,7 @@ import type { Household } from './household.ts';
 import type { KeepYear, KitchenKind } from './keep-year.ts';
 import { feedablePeriods, type Limits } from './kitchen-gaps.ts';
 import { type LotTable, periodDays, tableOf, yearPeriods } from './kitchen-periods.ts';
-import { worthSearching } from './lot-beaten.ts';
+import { mostSearched, worthSearching } from './lot-beaten.ts';
 import { kindsForStart } from './lot-kinds.ts';
 import { type CandidateLot, candidateLot } from './lot-supply.ts';
 import type { GrownStart } from './lot-survey.ts';
@@ -25,7 +25,7 @@ const bulbLikes: readonly Like[] = ['mild', 'keeper', 'red'];
 const likeWeeks = 4;
 /** Beds are told in steps, each twice the one before so that a larger household never gets the smaller bed. */
 const leastStepM2 = 0.05;
-const stepWeeks = 2.5;
+const stepWeeks = 4;
 
 export function planKitchen(
   site: Site,
@@ -37,21 +37,24 @@ export function planKitchen(
   const wants = bulbLikes.filter((like) => household.likes.includes(like));
   const all = candidates(site, kinds, household, grown, wants);
   const needKg = ((household.gramsPerWeek / 1000) * periodDays) / 7;
-  const stepM2 = stepFor(all, needKg);
+  const bestKgM2 = Math.max(0.1, ...all.map(({ years }) => middle(years.kgM2)));
+  const stepM2 = stepFor(bestKgM2, needKg);
   const allTables = all.map(
     (lot): LotTable => ({
-      ...tableOf(lot, needKg),
+      ...tableOf(lot, needKg, bestKgM2),
       likes: bits(lot.kind.likes, wants),
       likeSteps: Math.ceil((likeWeeks * needKg) / middle(lot.years.kgM2) / stepM2),
     }),
   );
   const isKept = worthSearching(allTables);
-  const lots = all.filter((_, at) => isKept[at]);
-  const tables = allTables.filter((_, at) => isKept[at]);
+  const useful = allTables.filter((_, at) => isKept[at]);
   const years = site.years;
   const enoughYears = enoughOf(years);
   const limits = { years, periods: yearPeriods, enoughYears, mostLots };
-  const { answered, required } = feedable(tables, wants, limits);
+  const { answered, required, few } = feedable(useful, wants, limits);
+  const searched = [...few, ...strongest(useful, few, required)].slice(0, mostSearched);
+  const tables = allTables.filter((table) => searched.includes(table));
+  const lots = all.filter((_, at) => searched.includes(allTables[at]));
   const steps = leastAreas({ ...limits, lots: tables, required, stepM2, likes: bits(answered, wants) });
   const chosen = lots.flatMap((lot, at) => {
     const more = steps?.[at] ?? 0;
@@ -90,10 +93,9 @@ export function enoughOf(years: number): number {
   return Math.min(years, Math.ceil(years * (askedShare + margin)));
 }
 
-/** About what feeds the kitchen for a fortnight, m², in a round step. */
-function stepFor(lots: readonly CandidateLot[], needKg: number): number {
-  const best = Math.max(0.1, ...lots.map(({ years }) => middle(years.kgM2)));
-  const doublings = Math.floor(Math.log2((stepWeeks * needKg) / best / leastStepM2));
+/** About what feeds the kitchen for two to four weeks, m², in a round step. */
+function stepFor(bestKgM2: number, needKg: number): number {
+  const doublings = Math.floor(Math.log2((stepWeeks * needKg) / bestKgM2 / leastStepM2));
   return leastStepM2 * 2 ** Math.max(0, doublings);
 }
 
@@ -102,15 +104,25 @@ function feedable(
   tables: readonly LotTable[],
   wants: readonly Like[],
   limits: Limits,
-): { answered: readonly Like[]; required: Uint8Array } {
+): { answered: readonly Like[]; required: Uint8Array; few: readonly LotTable[] } {
   const answerable = wants.filter((like) => tables.some(({ likes }) => likes & bits([like], wants)));
   for (let count = answerable.length; count > 0; count--) {
     const answered = answerable.slice(0, count);
-    const required = feedablePeriods(tables, limits, bits(answered, wants));
-    if (required) return { answered, required };
+    const found = feedablePeriods(tables, limits, bits(answered, wants));
+    if (found) return { answered, ...found };
   }
-  const required = feedablePeriods(tables, limits, 0) ?? new Uint8Array(limits.periods);
-  return { answered: [], required };
+  const found = feedablePeriods(tables, limits, 0);
+  return { answered: [], ...(found ?? { required: new Uint8Array(limits.periods), few: [] }) };
+}
+
+/** The other lots, first those of which a square metre feeds most of what must be fed. */
+function strongest(lots: readonly LotTable[], few: readonly LotTable[], required: Uint8Array): LotTable[] {
+  const strength = new Map(
+    lots.map((lot) => [lot, lot.m2.reduce((sum, m2, i) => sum + required[i % required.length] / m2, 0)]),
+  );
+  return lots
+    .filter((lot) => !few.includes(lot))
+    .sort((a, b) => (strength.get(b) ?? 0) - (strength.get(a) ?? 0));
 }
 
 function bits(likes: readonly Like[], wants: readonly Like[]): number {

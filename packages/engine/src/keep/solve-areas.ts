@@ -18,6 +18,8 @@ export type AreaQuestion = {
 
 /** An area one part in a thousand million over a step is that step. */
 const hair = 1e-9;
+/** More than any bed. */
+const enormousM2 = 1e12;
 
 /** Coarser grids are searched first, each so many times the step of the next: what they find lets the next give up sooner. */
 const coarser = [8, 4, 2, 1];
@@ -32,7 +34,8 @@ type Found = { areas: Int32Array; steps: number; lots: number };
  * Feeding is monotone: more of a lot meets all it met before, and a later lot meets only what earlier ones leave, so
  * that it is spared where they give more. More of any lot never starves the kitchen.
  */
-export function leastAreas(question: AreaQuestion): Int32Array | null {
+export function leastAreas(asked: AreaQuestion): Int32Array | null {
+  const question = hardestFirst(asked);
   const { lots, years, periods, mostLots } = question;
   const size = years * periods;
   // what each choice so far leaves of the need, 0…1 of a period
@@ -69,10 +72,10 @@ function search(
   const chosen = new Int32Array(lots.length);
   let best = known;
   /** No choice among the lots from one on takes less than this, m²: each kg comes from the lot that gives it on least bed. */
-  const bound = (from: number, left: Float64Array): number => {
+  const bound = (from: number, left: Float64Array, mostM2: number): number => {
     const m2 = cheapest[from];
     largest.fill(0);
-    for (let year = 0; year < years && largest[slack] < Number.POSITIVE_INFINITY; year++) {
+    for (let year = 0; year < years && largest[slack] <= mostM2; year++) {
       let sum = 0;
       for (let at = 0; at < periods; at++) {
         const need = left[year * periods + at];
@@ -93,9 +96,10 @@ function search(
       const lot = lots[at];
       const answersAll = (unanswered & ~lot.likes) === 0;
       if (isLast && !answersAll) continue;
-      const least = bound(at, left);
-      if (least === Number.POSITIVE_INFINITY || !isBetter(steps + wholeSteps(least), depth + 1)) return;
-      const alone = wholeSteps(leastLast(lot, left, { years, periods, required }, largest));
+      const mostM2 = best === null ? enormousM2 : (best.steps - steps + 1) * stepM2;
+      const least = bound(at, left, mostM2);
+      if (least > mostM2 || !isBetter(steps + wholeSteps(least), depth + 1)) return;
+      const alone = wholeSteps(leastLast(lot, left, { years, periods, required }, largest, mostM2));
       const asLast = unanswered === 0 ? alone : Math.max(alone, lot.likeSteps);
       if (answersAll && asLast < Number.POSITIVE_INFINITY && isBetter(steps + asLast, depth + 1)) {
         const areas = chosen.slice();
@@ -116,6 +120,29 @@ function search(
   };
   choose(0, 0, 0, 0);
   return best;
+}
+
+/** The same with the years in which most bed is needed first: they tell soonest that a choice is too little. */
+function hardestFirst(question: AreaQuestion): AreaQuestion {
+  const { lots, years, periods, required } = question;
+  if (lots.length === 0) return question;
+  const [cheapest] = cheapestFrom(lots, years * periods);
+  const takes = Array.from({ length: years }, (_, year) =>
+    required.reduce(
+      (sum, must, at) => (must ? sum + Math.min(enormousM2, cheapest[year * periods + at]) : sum),
+      0,
+    ),
+  );
+  const order = takes.map((_, year) => year).sort((a, b) => takes[b] - takes[a]);
+  return {
+    ...question,
+    lots: lots.map((lot) => {
+      const m2 = new Float64Array(years * periods);
+      for (const [to, year] of order.entries())
+        m2.set(lot.m2.subarray(year * periods, (year + 1) * periods), to * periods);
+      return { ...lot, m2, from: Int16Array.from(order, (year) => lot.from[year]) };
+    }),
+  };
 }
 
 /** The bed a period takes of the cheapest of the lots from one on, m². */

@@ -4,7 +4,8 @@ import type { StoreClimate } from './store-climate.ts';
 
 /** What the air of a store does to onions in a day, by day of a climate year. */
 export type StoreRates = {
-  /** Days of rest near 0 °C that a day there uses up. */
+  /** Days of rest near 0 °C that a day there uses up: while bulbs rest deep, and once they stir. */
+  deepRest: Float64Array;
   rest: Float64Array;
   /** Share of the sound bulbs of an ordinary lot that rot. */
   rot: Float64Array;
@@ -14,19 +15,20 @@ export type StoreRates = {
   drying: Float64Array;
 };
 
-/** Height, middle and width of the warmth that breaks rest, °C; the width is memory, adjustable. */
-const breaking = { height: 2.16, middleC: 14, widthC: 6 } as const;
+/** Height, middle and width of the warmth that breaks rest, °C; the width, and the height in deep rest, are memory, adjustable. */
+const breaking = { height: 2.16, deepHeight: 1, middleC: 14, widthC: 6 } as const;
 
 /**
  * How fast rest runs out at a temperature, °C; 1 near 0 °C and above 30. Slow in the cold and again above 25, fastest at
- * 10–20 (seen: Brewster, citing Miedema 1994a). A month at 1 °C uses up as much as 10 days at 15 °C (seen: Sorensen &
- * Grevsen 2001), which sets the height.
+ * 10–20 (seen: Brewster, citing Miedema 1994a). In bulbs that stir a month at 1 °C uses up as much as 10 days at 15 °C
+ * (seen: Sorensen & Grevsen 2001, of the last two months), which sets the height; in deep rest warmth does less.
  */
-export function sproutingPace(tempC: number): number {
-  return 1 + breaking.height * Math.exp(-(((tempC - breaking.middleC) / breaking.widthC) ** 2));
+export function sproutingPace(tempC: number, isDeep: boolean): number {
+  const height = isDeep ? breaking.deepHeight : breaking.height;
+  return 1 + height * Math.exp(-(((tempC - breaking.middleC) / breaking.widthC) ** 2));
 }
 
-/** Of an ordinary lot at 2 °C and 70 %, a day. Fitted to the published figures of docs/validation.md. */
+/** Of an ordinary lot at 2 °C and 70 %, a day. Set by hand on the published figures of docs/validation.md. */
 const rotAt2C = 0.0002;
 
 /**
@@ -58,7 +60,7 @@ function burntPerDay(tempC: number): number {
   return 0.000112 * 2 ** ((tempC - 2.5) / 15);
 }
 
-/** Water lost through skins and neck of a cured bulb, share a day and kPa. Fitted to the published figures. */
+/** Water lost through skins and neck of a cured bulb, share a day and kPa. Set by hand on the published figures. */
 const lostPerKPa = 0.0011;
 
 /** In drier air skins tighten: at this deficit they let through half of what they would, kPa (memory, adjustable). */
@@ -78,7 +80,8 @@ export function ratesOf(store: StoreClimate): StoreRates {
   if (before) return before;
   const { tempC, humidityPct } = store;
   const rates: StoreRates = {
-    rest: tempC.map(sproutingPace),
+    deepRest: tempC.map((temp) => sproutingPace(temp, true)),
+    rest: tempC.map((temp) => sproutingPace(temp, false)),
     rot: tempC.map((temp, day) => rotPerDay(temp, humidityPct[day])),
     frost: tempC.map(frostPerDay),
     drying: tempC.map((temp, day) => dryingPerDay(temp, humidityPct[day])),

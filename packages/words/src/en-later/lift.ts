@@ -22,7 +22,7 @@ export const lift = {
   'lift.loss.wait':
     'Harvested today they lose about {today} % of what they could be worth: bulbs still swell and necks stay open. Harvested about {date}, about {best} %.',
   'lift.loss.now':
-    'Harvested today they lose about {today} % of what they could be worth. Two or three weeks after half the tops have fallen, more rot, and skins split.',
+    'Harvested today they lose about {today} % of what they could be worth: some still grow, some have stood a while. Two or three weeks after half the tops have fallen, more rot, and skins split.',
   'lift.kitchen':
     'To the kitchen first: {thick, select, no {} other {thick necks, {thick}; }}{bolted, select, no {} other {flower stalks, {bolted}; }}and all that are bruised.',
   'lift.dry.outdoors': 'Outdoors: {days}.',
@@ -31,7 +31,7 @@ export const lift = {
   'lift.dry.warm-room-us': 'In a warm room, 72 to 77 °F, with moving air: {days}.',
   'lift.dry.days': 'about {days, plural, one {# day} other {# days}}, {range}; {loss} % lighter when dry',
   'lift.dry.at-least':
-    'about {days, plural, one {# day} other {# days}}, and in wet years not dry within {most}; {loss} % lighter when dry',
+    'about {days, plural, one {# day} other {# days}}, and in wet years not dry within {most} days; {loss} % lighter when dry',
   'lift.dry.never': 'they mostly do not get dry there within {most, plural, one {# day} other {# days}}',
   'lift.dry.done': 'Dry means: the neck is tight and no longer slips between finger and thumb, skins rustle.',
   'lift.wet':

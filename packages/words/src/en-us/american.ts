@@ -83,6 +83,7 @@ export const american = {
     'Clean {when}, cutting tops and roots once necks are dry right through: {days, plural, one {# day} other {# days}} after pulling about {liftDay} they mostly are.',
   'job.store':
     'Take sound bulbs to a dry, cool, airy place {when}: pulled about {liftDay}, they are cured by then.',
+  'keep-table.lift': '{name}, pulling and curing:',
   'keep.in-store':
     '{name}, pulled {date}: {amount, select, none {} other {{amount} sound, }}{percent}% of what was pulled; over about {last}.',
   'keep.eat.unripe':

@@ -24,7 +24,7 @@ export const lift = {
   'lift.loss.wait':
     'Arrancadas hoy pierden cerca del {today} % de lo que podrían valer: los bulbos aún engordan y los cuellos quedan abiertos. Arrancadas hacia el {date}, cerca del {best} %.',
   'lift.loss.now':
-    'Arrancadas hoy pierden cerca del {today} % de lo que podrían valer. Dos o tres semanas después de tumbarse la mitad de las hojas, se pudren más y las pieles se abren.',
+    'Arrancadas hoy pierden cerca del {today} % de lo que podrían valer: unas aún crecen, otras llevan ya un tiempo. Dos o tres semanas después de tumbarse la mitad de las hojas, se pudren más y las pieles se abren.',
   'lift.kitchen':
     'A la cocina primero: {thick, select, no {} other {las de cuello grueso, {thick}; }}{bolted, select, no {} other {las espigadas, {bolted}; }}y todas las golpeadas.',
   'lift.dry.outdoors': 'Al aire libre: {days}.',
@@ -34,7 +34,7 @@ export const lift = {
   'lift.dry.days':
     'cerca de {days, plural, one {# día} other {# días}}, {range}; pesan un {loss} % menos al estar secas',
   'lift.dry.at-least':
-    'cerca de {days, plural, one {# día} other {# días}}, y en años lluviosos no se secan en {most}; pesan un {loss} % menos al estar secas',
+    'cerca de {days, plural, one {# día} other {# días}}, y en años lluviosos no se secan en {most} días; pesan un {loss} % menos al estar secas',
   'lift.dry.never': 'allí casi nunca llegan a secarse en {most, plural, one {# día} other {# días}}',
   'lift.dry.done':
     'Secas quiere decir: el cuello está cerrado y ya no resbala entre los dedos, las pieles crujen.',

@@ -1,11 +1,11 @@
-import { storedEatFirst, storedSentence } from '@neckfall/answers';
+import { type NamedStore, storedEatFirst, storedSentence } from '@neckfall/answers';
 import {
+  emptyGarden,
   type Garden,
   type GardenPlanting,
   gardenRanges,
   type Observation,
   parseDay,
-  type StoredNow,
 } from '@neckfall/engine';
 import { useState } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
@@ -19,7 +19,7 @@ import { household } from '../../state/kitchen.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import { type CheckField, checkFields, isCheck, liftedHere, noteCheck, storedOnion } from './store-checks.ts';
+import { type CheckField, checkFields, isCheck, liftedHere, noteCheck, placesHere } from './store-checks.ts';
 
 /** What was lifted here and lies in store, each with a place to note a look at it. */
 export function InStore() {
@@ -32,25 +32,22 @@ function StoredHere({ garden }: { garden: Garden }) {
   const speaker = voice.value;
   const { say } = speaker;
   const lifted = liftedHere(garden, today.value);
+  const { cultivars, plantings, observations } = garden;
   const asked = {
     store: household.value.store,
-    plantings: lifted.flatMap(({ planting, liftedOn }) => {
-      const onion = storedOnion(garden, planting);
-      return onion ? [{ id: planting.id, onion, liftedOn }] : [];
-    }),
-    observations: garden.observations.filter(({ plantingId }) =>
-      lifted.some(({ planting }) => planting.id === plantingId),
-    ),
+    // what the answer hangs on
+    garden: { ...emptyGarden(), cultivars, plantings, observations },
+    places: placesHere(garden),
     today: today.value,
   };
-  const key = siteKey.value && asked.plantings.length > 0 ? JSON.stringify([siteKey.value, asked]) : null;
+  const key = siteKey.value && lifted.length > 0 ? JSON.stringify([siteKey.value, asked]) : null;
   const { answer } = useAnswer(key, () => ask('storedNow', { site: site.value!, ...asked }));
-  const order = (answer ?? []).map(({ plantingId }) => plantingId);
-  // what is not known to keep so long comes after what is to be eaten first
+  const told = answer ?? [];
+  const order = told.map(({ stored }) => stored.plantingId);
+  // what is over by all that is known comes last
   const place = ({ planting: { id } }: (typeof lifted)[number]) =>
     order.includes(id) ? order.indexOf(id) : order.length;
   const stored = [...lifted].sort((a, b) => place(a) - place(b));
-  const known = new Map((answer ?? []).map((of) => [of.plantingId, of]));
   return (
     <Fold id="in-store" title={say('app.keep.store-now')} open={stored.length > 0}>
       {stored.length === 0 && <p>{say('app.keep.store-now.none')}</p>}
@@ -60,7 +57,7 @@ function StoredHere({ garden }: { garden: Garden }) {
           planting={planting}
           liftedOn={liftedOn}
           checks={seenOf(garden, planting.id).filter(isCheck)}
-          stored={known.get(planting.id) ?? null}
+          named={told.find(({ stored }) => stored.plantingId === planting.id) ?? null}
         />
       ))}
       {stored.length > 0 && <GardenSteps />}
@@ -72,13 +69,12 @@ type Props = {
   planting: GardenPlanting;
   liftedOn: number;
   checks: readonly Observation[];
-  stored: StoredNow | null;
+  named: NamedStore | null;
 };
 
-function Stored({ planting, liftedOn, checks, stored }: Props) {
+function Stored({ planting, liftedOn, checks, named }: Props) {
   const speaker = voice.value;
   const { say, dayWithYear } = speaker;
-  const { name } = planting;
   const [counts, put] = useState<Partial<Record<CheckField, number | null>>>({});
   const [told, tell] = useState<'nothing' | 'noted' | null>(null);
   // a field is emptied once its number is noted
@@ -98,10 +94,10 @@ function Stored({ planting, liftedOn, checks, stored }: Props) {
   return (
     <article class="lot">
       <h3>{say('app.keep.store-now.lifted', { name: planting.name, date: dayWithYear(liftedOn) })}</h3>
-      {stored && (
+      {named && (
         <p>
-          {storedSentence({ name, stored }, today.value, speaker)}{' '}
-          {storedEatFirst([{ name, stored }], today.value, speaker).join(' ')}
+          {storedSentence(named, today.value, speaker)}{' '}
+          {storedEatFirst([named], today.value, speaker).join(' ')}
         </p>
       )}
       {checks.length > 0 && (

@@ -1,16 +1,13 @@
-import { findCultivar } from '@neckfall/data';
 import {
   type DayNumber,
   formatDay,
   type Garden,
   type GardenPlanting,
   type Observation,
-  type OwnCultivar,
   parseDay,
 } from '@neckfall/engine';
 import { isAt } from '../../garden/near.ts';
 import { newId } from '../../garden/new-id.ts';
-import { ownOnion } from '../../garden/own-onion.ts';
 import { withSeen } from '../../garden/seen.ts';
 import { changeGarden } from '../../state/garden.ts';
 import { asked } from '../../state/route.ts';
@@ -23,12 +20,17 @@ export function isCheck(entry: Observation): boolean {
   return checkFields.some((field) => entry[field] !== undefined);
 }
 
+/** Ids of the places of the garden that the address speaks of. */
+export function placesHere({ places }: Garden): string[] {
+  return places.filter((place) => isAt(place, asked.value.at)).map(({ id }) => id);
+}
+
 /** Plantings of the place that were lifted by a day, the first lifted first. */
 export function liftedHere(
   garden: Garden,
   today: DayNumber,
 ): { planting: GardenPlanting; liftedOn: DayNumber }[] {
-  const here = new Set(garden.places.filter((place) => isAt(place, asked.value.at)).map(({ id }) => id));
+  const here = new Set(placesHere(garden));
   return garden.plantings
     .filter(({ placeId }) => placeId !== null && here.has(placeId))
     .flatMap((planting) => {
@@ -40,22 +42,6 @@ export function liftedHere(
       return liftedOn <= today ? [{ planting, liftedOn }] : [];
     })
     .sort((a, b) => a.liftedOn - b.liftedOn);
-}
-
-/** What is known of the onion of a planting: how long it keeps, else what tells its kind; null where neither is. */
-export function storedOnion(garden: Garden, planting: GardenPlanting): OwnCultivar | null {
-  const own = ownOnion(garden, planting);
-  const sold = planting.cultivar === null || own ? null : findCultivar(planting.cultivar).match;
-  const onion = {
-    id: planting.id,
-    name: planting.name,
-    class: planting.class ?? own?.class ?? sold?.class ?? null,
-    packetHours: planting.packetHours ?? own?.packetHours ?? null,
-    packetDays: planting.packetDays ?? own?.packetDays ?? null,
-    keepsMonths: own?.keepsMonths ?? sold?.keepsMonths ?? null,
-  };
-  const isKnown = onion.keepsMonths !== null || onion.class !== null || onion.packetHours !== null;
-  return isKnown ? onion : null;
 }
 
 /** Notes a look at what a planting has in store; what was not counted is left out. */

@@ -9,8 +9,12 @@ export const keepCommand = {
     'where onions are kept: {places}, or its air the year round as °C and % humidity, such as 8,70 (default: {usual})',
   'help.keep.like': 'what to have among them, with commas between: {likes}',
   'help.keep.place': 'one of the places of your garden file, by its id or its name',
+  'help.keep.planting':
+    'tells besides whether to lift this planting of your garden file, and how it dries; by its id or its name',
   'why.garden-says-place': 'the garden has its place and its onions.',
 
+  'keep-table.lift': '{name}, lifting and drying:',
+  'keep-table.no-bulbs': 'In most years no bulbs come of it: there is nothing to lift and dry.',
   'keep-table.lots': 'What to start:',
   'keep-table.year': 'The year in store, by the end of each month:',
   'keep-table.month': 'Month',
@@ -21,6 +25,7 @@ export const keepCommand = {
   'keep-table.from': 'From lot',
   'keep-table.supplied': 'Supplied',
   'keep-table.gaps': 'When the store may be bare:',
+  'keep-table.in-store': 'In store now:',
   'keep-table.eat-first': 'What to eat first:',
   'keep-table.shopping': 'What to get:',
 
@@ -30,6 +35,8 @@ export const keepCommand = {
     '--store {value}: expected {expected}, or temperature and humidity such as 8,70 (with decimal commas: "8,5;70").',
   'error.keep-place-no-garden':
     '--place {value}: a place of which garden? Name your garden file in place of a town: neckfall keep my.neckfall.json --place {value}',
+  'error.keep-planting-no-garden':
+    '--planting {value}: in which garden? Name your garden file in place of a town: neckfall keep my.neckfall.json --planting {value}',
   'error.keep-placeless': '{file} has no place. Add one in the app, or name a town in place of the file.',
   'error.keep-which-place': '{file} has {count, number} places: say which with --place: {expected}.',
   'error.keep-place-unknown':

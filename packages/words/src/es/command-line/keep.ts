@@ -9,8 +9,12 @@ export const keepCommand = {
     'dónde se guardan las cebollas: {places}, o su aire todo el año en °C y % de humedad, como 8,70 (si falta: {usual})',
   'help.keep.like': 'qué debe haber entre ellas, separado por comas: {likes}',
   'help.keep.place': 'uno de los lugares de tu archivo de huerto, por su id o su nombre',
+  'help.keep.planting':
+    'dice además si arrancar esta plantación de tu archivo de huerto, y cómo se seca; por su id o su nombre',
   'why.garden-says-place': 'el huerto ya tiene su lugar y sus cebollas.',
 
+  'keep-table.lift': '{name}, arrancar y secar:',
+  'keep-table.no-bulbs': 'La mayoría de los años no da bulbos: no hay nada que arrancar y secar.',
   'keep-table.lots': 'Qué empezar:',
   'keep-table.year': 'El año en el almacén, al final de cada mes:',
   'keep-table.month': 'Mes',
@@ -21,6 +25,7 @@ export const keepCommand = {
   'keep-table.from': 'Del lote',
   'keep-table.supplied': 'Abastecido',
   'keep-table.gaps': 'Cuándo puede estar vacía la despensa:',
+  'keep-table.in-store': 'Guardado ahora:',
   'keep-table.eat-first': 'Qué comer primero:',
   'keep-table.shopping': 'Qué comprar:',
 
@@ -30,6 +35,8 @@ export const keepCommand = {
     '--store {value}: se esperaba {expected}, o temperatura y humedad como 8,70 (con coma decimal: "8,5;70").',
   'error.keep-place-no-garden':
     '--place {value}: ¿un lugar de qué huerto? Nombra tu archivo de huerto en vez de una ciudad: neckfall keep mi.neckfall.json --place {value}',
+  'error.keep-planting-no-garden':
+    '--planting {value}: ¿en qué huerto? Nombra tu archivo de huerto en vez de una ciudad: neckfall keep mi.neckfall.json --planting {value}',
   'error.keep-placeless':
     '{file} no tiene ningún lugar. Añade uno en la aplicación, o nombra una ciudad en vez del archivo.',
   'error.keep-which-place': '{file} tiene {count, number} lugares: di cuál con --place: {expected}.',
