@@ -46,6 +46,7 @@ export const appKeep = {
   'app.keep.from-none': 'none',
 
   'app.keep.lots': 'What to plant',
+  'app.keep.lots.more': '{count, plural, one {One more} other {# more}}',
   'app.keep.lot.name': '{number}: {kind}',
   'app.keep.lot.season': 'Its season',
   'app.keep.lot.keep': 'Keep the plan',

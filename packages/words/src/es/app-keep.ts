@@ -46,6 +46,7 @@ export const appKeep = {
   'app.keep.from-none': 'ninguno',
 
   'app.keep.lots': 'Qué plantar',
+  'app.keep.lots.more': '{count, plural, one {Uno más} other {# más}}',
   'app.keep.lot.name': '{number}: {kind}',
   'app.keep.lot.season': 'Su temporada',
   'app.keep.lot.keep': 'Guardar el plan',

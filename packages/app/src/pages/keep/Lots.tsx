@@ -7,19 +7,27 @@ import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { askedOfLot, keepLot, keptLot } from './keep-lot.ts';
 
+/** More cards are folded away. */
+const mostShown = 3;
+
 /** One card a lot: what to start, when, how much; its season, and the way into the garden. */
 export function Lots({ year }: { year: KeepYear }) {
   const { say } = voice.value;
   if (year.lots.length === 0) return null;
   const names = lotNames(year, voice.value);
+  const cards = year.lots.map((lot, at) => (
+    <LotCard key={names[at]} lot={lot} name={names[at]} year={year} />
+  ));
   return (
     <section aria-labelledby="lots">
       <h2 id="lots">{say('app.keep.lots')}</h2>
-      <div class="lots">
-        {year.lots.map((lot, at) => (
-          <LotCard key={names[at]} lot={lot} name={names[at]} year={year} />
-        ))}
-      </div>
+      <div class="lots">{cards.slice(0, mostShown)}</div>
+      {cards.length > mostShown && (
+        <details>
+          <summary>{say('app.keep.lots.more', { count: cards.length - mostShown })}</summary>
+          <div class="lots">{cards.slice(mostShown)}</div>
+        </details>
+      )}
     </section>
   );
 }

@@ -1,5 +1,5 @@
 import { type as font, lineHeight } from '../picture.tsx';
-import { standingAt, type WordsBox, wordsBox } from '../words-box.ts';
+import { isApart, standingAt, type WordsBox, wordsBox } from '../words-box.ts';
 import type { StoreMonth, StoreYearProps } from './store-year-props.ts';
 
 /** Bulbs side by side on a string. */
@@ -65,7 +65,8 @@ export function storeLayout({ width, months, gaps, need }: StoreYearProps): Stor
       }))
       .filter((gap) => gap.right - gap.left > 0.5);
     const needY = hang + drop(need, bulb);
-    const signs = inRail.map((gap) => signOf(gap, strings, column, [left, right], Math.max(needY, hang)));
+    const signs: GapSign[] = [];
+    for (const gap of inRail) signs.push(signOf(gap, strings, column, [left, right], needY, signs));
     const foot = Math.max(
       needY,
       ...strings.map((string) => Math.max(string.foot, string.span?.[1] ?? 0)),
@@ -127,6 +128,7 @@ function signOf(
   column: number,
   [left, right]: readonly [number, number],
   least: number,
+  before: readonly GapSign[],
 ): GapSign {
   if (gap.text === null) return { left: gap.left, right: gap.right, words: null };
   const x = (gap.left + gap.right) / 2;
@@ -139,5 +141,10 @@ function signOf(
   });
   const under = strings.filter((string) => Math.abs(string.x - words.x) < words.half + column / 2);
   const y = Math.max(least, ...under.map(({ foot, span }) => Math.max(foot, span?.[1] ?? 0)));
-  return { left: gap.left, right: gap.right, words: standingAt(words, y + font.small + 3) };
+  let placed = standingAt(words, y + font.small + 3);
+  // under the words of a gap that is near
+  for (const { words: other } of before)
+    if (other && !isApart(placed, other))
+      placed = standingAt(words, other.y + other.lines.length * lineHeight + 3);
+  return { left: gap.left, right: gap.right, words: placed };
 }
