@@ -4,7 +4,7 @@ import type { Asked } from '../address/address-form.ts';
 /** What is said of a kitchen, in an address or in a garden. */
 export type KitchenSaid = Pick<Asked, 'people' | 'gramsPerWeek' | 'store' | 'likes'>;
 
-export const nothingSaid: KitchenSaid = { people: null, gramsPerWeek: null, store: null, likes: null };
+const nothingSaid: KitchenSaid = { people: null, gramsPerWeek: null, store: null, likes: null };
 
 export function saysKitchen({ people, gramsPerWeek, store, likes }: KitchenSaid): boolean {
   return people !== null || gramsPerWeek !== null || store !== null || likes !== null;

@@ -2,7 +2,7 @@ import { px } from '../path.ts';
 import type { Spot } from './store-layout.ts';
 
 /** How the lots are told apart: by outline and by what is drawn on the skin. Sizes in bulbs. */
-export const bulbShapes = ['round', 'tall', 'flat', 'pointed'] as const;
+const bulbShapes = ['round', 'tall', 'flat', 'pointed'] as const;
 export type BulbShape = (typeof bulbShapes)[number];
 
 export function shapeOfLot(lot: number): BulbShape {
