@@ -17,6 +17,7 @@ const pages = [
     name: 'a season under way',
     hash: `#/season?${place}&class=long&start=direct-seed&date=2027-03-10`,
   },
+  { name: 'keep', hash: `#/keep?${place}&people=3&store=4,65` },
   { name: 'about', hash: `#/about?${place}` },
   { name: 'weather, none kept yet', hash: weatherHere },
   { name: 'a place at sea', hash: '#/where?at=0,-30' },

@@ -26,6 +26,7 @@ describe.skipIf(!hasChromium)('a page comes in turns, between which a finger is 
     ['Which', `#/which?${place}`, 350, 130],
     ['When', `#/when?${place}&class=long&start=sets`, 700, 340],
     ['Season', `#/season?${place}&class=long&start=sets&date=2027-02-01`, 400, 130],
+    ['Keep', `#/keep?${place}&people=4`, 200, 180],
   ])('%s', async (_, hash, atLeast, mostAtOnce) => {
     const page = await app.page(hash, { width: 360, before: count });
     const atOnce = await page.evaluate(() => (globalThis as unknown as { atOnce: number[] }).atOnce);

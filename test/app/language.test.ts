@@ -56,6 +56,7 @@ describe.skipIf(!hasChromium)('the language of the app', () => {
       `#/which?${place}`,
       `#/when?${place}&${crop}`,
       `#/season?${place}&${crop}&date=2027-02-01`,
+      `#/keep?${place}`,
       '#/about',
       '#/kept',
     ];
@@ -67,7 +68,9 @@ describe.skipIf(!hasChromium)('the language of the app', () => {
         );
         return [document.title, document.querySelector('#app')?.textContent, ...labels].join(' ');
       });
-      expect({ hash, english: said.match(english) }).toEqual({ hash, english: null });
+      // the address of a source is in no language
+      const spoken = said.replaceAll('onion.nmsu.edu', '');
+      expect({ hash, english: spoken.match(english) }).toEqual({ hash, english: null });
       const [wide, room] = await page.evaluate(() => [document.body.scrollWidth, innerWidth]);
       expect(wide, hash).toBeLessThanOrEqual(room);
       expect({ hash, wrong: await axe(page) }).toEqual({ hash, wrong: [] });

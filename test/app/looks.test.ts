@@ -17,10 +17,19 @@ const pages = [
   'which?packet=yes&holds=sets',
   'when',
   'season',
+  'keep',
   'about',
   'kept',
 ];
-const answers = ['where', 'which', 'which?packet=yes&holds=sets', 'which?cultivar=Sturon', 'when', 'season'];
+const answers = [
+  'where',
+  'which',
+  'which?packet=yes&holds=sets',
+  'which?cultivar=Sturon',
+  'when',
+  'season',
+  'keep',
+];
 const hashOf = (page: string, town: keyof typeof towns) =>
   `#/${page}${page.includes('?') ? '&' : '?'}${towns[town]}`;
 

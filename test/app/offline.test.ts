@@ -60,7 +60,7 @@ describe.skipIf(!hasChromium)('what is kept on the device', () => {
     await page.getByRole('combobox').fill('Tobermory');
     await page.getByRole('option', { name: 'Tobermory, United Kingdom' }).click();
     await page.locator('h1.answer', { hasText: 'Tobermory' }).waitFor();
-    for (const name of ['Which', 'When', 'Season', 'About']) {
+    for (const name of ['Which', 'When', 'Season', 'Keep', 'About']) {
       // in the head by that name alone, at the foot with more words
       await page.getByRole('link', { name: new RegExp(`^${name}( Neckfall|$)`) }).click();
       await page.waitForFunction((wanted) => document.title.startsWith(wanted), name);

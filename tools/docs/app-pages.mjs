@@ -25,6 +25,7 @@ const pages = [
   { name: 'elsewhere', hash: `#/where?${elsewhere}`, size: phone, scheme: 'light' },
   { name: 'when', hash: `#/when?${garden}&${onion}`, size: desk, scheme: 'light' },
   { name: 'season', hash: `#/season?${garden}&${onion}&date=2027-04-14`, size: desk, scheme: 'light' },
+  { name: 'keep', hash: `#/keep?${garden}&people=4`, size: desk, scheme: 'light' },
 ];
 
 // the same garden with leaves counted, as far as its invented grower did

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { shown, speaker } from '../src/index.ts';
+import { loadLater, shown, speaker } from '../src/index.ts';
+
+await loadLater();
 
 describe('text is shown so that all of it is seen', () => {
   test.each([

@@ -3,13 +3,18 @@ import {
   dayLengthClasses,
   formatDay,
   gardenRanges,
+  type Like,
+  likes,
   parseDay,
   planFields,
   type SeedAge,
   type SoilTexture,
   type StartMethod,
+  type StoreAir,
+  type StorePlace,
   seedAges,
   startMethods,
+  storePlaces,
 } from '@neckfall/engine';
 
 const colours = ['yellow', 'red', 'white', 'brown', 'pink'] as const;
@@ -76,6 +81,11 @@ export type Asked = {
   planting: string | null;
   /** Id of the bed of the kept garden in which the crop lies. */
   bed: string | null;
+  /** The kitchen to be kept in onions: its people, what they eat in a week, g, where they store it, what they like. */
+  people: number | null;
+  gramsPerWeek: number | null;
+  store: StorePlace | StoreAir | null;
+  likes: readonly Like[] | null;
   /** The day to take for today, a day number; null: the machine's. */
   today: number | null;
 };
@@ -221,8 +231,37 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
   },
   planting: id('planting'),
   bed: id('bed'),
+  people: number('people', ...gardenRanges.people),
+  gramsPerWeek: number('grams-per-week', ...gardenRanges.gramsPerWeek),
+  store: {
+    key: 'store',
+    expects: 'word',
+    read: (raw) => storePlaces.find((place) => place === raw.toLowerCase()) ?? readAir(raw),
+    write: (store) => (typeof store === 'string' ? store : `${store.tempC},${store.humidityPct}`),
+  },
+  likes: {
+    key: 'like',
+    expects: 'word',
+    read: (raw) => {
+      const said = raw.toLowerCase().split(',');
+      return said.every((word) => likes.some((like) => like === word))
+        ? likes.filter((like) => said.includes(like))
+        : undefined;
+    },
+    write: (wanted) => wanted.join(','),
+  },
   today: day('today'),
 };
+
+/** Air of a store: °C and % relative humidity, `4,65`. */
+function readAir(raw: string): StoreAir | undefined {
+  const [tempC, humidityPct, more] = raw.split(',').map(readNumber);
+  if (tempC == null || humidityPct == null || more !== undefined) return undefined;
+  const isWithin = (value: number, [min, max]: readonly [number, number]) => value >= min && value <= max;
+  return isWithin(tempC, gardenRanges.storeTempC) && isWithin(humidityPct, gardenRanges.storeHumidityPct)
+    ? { tempC, humidityPct }
+    : undefined;
+}
 
 /** A number with a decimal point or comma, and nothing else; null otherwise. */
 export function readNumber(raw: string): number | null {

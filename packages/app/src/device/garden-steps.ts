@@ -20,6 +20,7 @@ const stepCodes = [
   'bed-added',
   'bed-changed',
   'bed-removed',
+  'kitchen',
   'forgotten',
 ] as const;
 

@@ -5,6 +5,7 @@ export { inkOf } from './ink.ts';
 export { pngOfSvg } from './png-of-svg.ts';
 export * from './section/index.ts';
 export * from './start-hills/index.ts';
+export * from './store-year/index.ts';
 export { svgText } from './svg-text.ts';
 export * from './weather-days/index.ts';
 export * from './year-line/index.ts';

@@ -1,9 +1,11 @@
 import { feedAhead } from './feed-ahead.ts';
+import { keepYear } from './keep-year.ts';
 import { liftAhead } from './lift-ahead.ts';
 import { ownOffers } from './own-offers.ts';
 import { season } from './season.ts';
 import { seasonAhead } from './season-ahead.ts';
 import { spacingTried } from './spacing-tried.ts';
+import { storedNow } from './stored-now.ts';
 import { waterAhead } from './water-ahead.ts';
 import { weatherAnswer } from './weather-answer.ts';
 import { weatherRead } from './weather-read.ts';
@@ -22,10 +24,12 @@ import { whichRank } from './which-rank.ts';
 export const laterHandlers = {
   feedAhead,
   liftAhead,
+  keepYear,
   ownOffers,
   season,
   seasonAhead,
   spacingTried,
+  storedNow,
   waterAhead,
   weatherAnswer,
   weatherRead,

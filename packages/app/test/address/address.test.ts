@@ -1,4 +1,12 @@
-import { dayLengthClasses, gardenRanges, seedAges, soilTextures, startMethods } from '@neckfall/engine';
+import {
+  dayLengthClasses,
+  gardenRanges,
+  likes,
+  seedAges,
+  soilTextures,
+  startMethods,
+  storePlaces,
+} from '@neckfall/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { nothingAsked, pageNames, readAddress, writeAddress } from '../../src/address/address.ts';
@@ -67,6 +75,18 @@ const asked: fc.Arbitrary<Asked> = fc.record({
       { minLength: 1, maxLength: 4 },
     ),
   ),
+  people: optional(fc.integer({ min: 1, max: 100 })),
+  gramsPerWeek: optional(fc.integer({ min: 1, max: 1_000_000 })),
+  store: optional(
+    fc.oneof(
+      fc.constantFrom(...storePlaces),
+      fc.record({
+        tempC: fc.integer({ min: -100, max: 400 }).map((tenths) => tenths / 10),
+        humidityPct: fc.integer({ min: 0, max: 100 }),
+      }),
+    ),
+  ),
+  likes: optional(fc.subarray([...likes], { minLength: 1 })),
   today: optional(day),
 });
 

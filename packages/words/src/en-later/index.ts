@@ -1,6 +1,8 @@
 import { alliums } from './alliums.ts';
 import { appFeed } from './app-feed.ts';
+import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
+import { appKeep } from './app-keep.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
@@ -18,7 +20,9 @@ import { watering } from './watering.ts';
 export const later = [
   alliums,
   appFeed,
+  appGardenSteps,
   appJobs,
+  appKeep,
   appSeasonFolds,
   appSeen,
   appWeather,

@@ -8,6 +8,7 @@ export const app = {
   'app.page.which': 'Which',
   'app.page.when': 'When',
   'app.page.season': 'Season',
+  'app.page.keep': 'Keep',
   'app.page.weather': 'Weather',
   'app.page.about': 'About',
   'app.title': '{page}: {place} – Neckfall',

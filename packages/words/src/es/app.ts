@@ -8,6 +8,7 @@ export const app = {
   'app.page.which': 'Cuál',
   'app.page.when': 'Cuándo',
   'app.page.season': 'Temporada',
+  'app.page.keep': 'Despensa',
   'app.page.weather': 'Tiempo',
   'app.page.about': 'Acerca de',
   'app.title': '{page}: {place} – Neckfall',

@@ -5,6 +5,7 @@ import { appAbout } from './app-about.ts';
 import { appFeed } from './app-feed.ts';
 import { appGarden } from './app-garden.ts';
 import { appJobs } from './app-jobs.ts';
+import { appKeep } from './app-keep.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
@@ -55,6 +56,7 @@ export const es = [
   appFeed,
   appGarden,
   appJobs,
+  appKeep,
   appSeason,
   appSeen,
   appWeather,

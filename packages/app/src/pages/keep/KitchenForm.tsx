@@ -1,0 +1,158 @@
+import { storeName } from '@neckfall/answers';
+import { gardenRanges, type Like, likes, type StorePlace, storePlaces } from '@neckfall/engine';
+import { shown } from '@neckfall/words';
+import { useState } from 'preact/hooks';
+import { ChoiceField } from '../../controls/ChoiceField.tsx';
+import { GardenSteps } from '../../controls/GardenSteps.tsx';
+import { MeasureField } from '../../controls/MeasureField.tsx';
+import { NumberField } from '../../controls/NumberField.tsx';
+import { gardenHolder, gardenStanding } from '../../state/garden.ts';
+import { household, keepKitchen, kitchenSaid, sayKitchen, usualUse } from '../../state/kitchen.ts';
+import { units, voice } from '../../state/settings.ts';
+
+/** Taken for a store of the reader's own until its air is said: cool and dry. */
+const ownAir = { tempC: 5, humidityPct: 65 };
+
+/** The kitchen in a line, and folded under it all that can be said of it. */
+export function KitchenForm() {
+  const speaker = voice.value;
+  const { say, quantity } = speaker;
+  const [isOpen, open] = useState(false);
+  const { people, gramsPerWeek, store } = household.value;
+  return (
+    <details class="plan" onToggle={(event) => open(event.currentTarget.open)}>
+      <summary>
+        {say('app.keep.kitchen', {
+          people,
+          week: quantity('crop', gramsPerWeek / 1000),
+          store: storeName(store, speaker),
+        })}{' '}
+        {say('app.keep.change')}
+      </summary>
+      {isOpen && <Fields />}
+    </details>
+  );
+}
+
+function Fields() {
+  const { say, quantity } = voice.value;
+  const said = kitchenSaid.value;
+  const { people } = household.value;
+  const { gramsPerPerson, source } = usualUse.value;
+  return (
+    <>
+      <form class="form" onSubmit={(event) => event.preventDefault()}>
+        <NumberField
+          label={say('app.keep.people')}
+          hint=""
+          value={people}
+          min={gardenRanges.people[0]}
+          max={gardenRanges.people[1]}
+          onValue={(value) => void sayKitchen({ people: value === null ? null : Math.round(value) })}
+        />
+        <MeasureField
+          label={say('app.keep.grams', { unit: units.value })}
+          hint={say('app.keep.grams.hint', {
+            each: quantity('bulbMass', gramsPerPerson),
+            source: say(source.wasSeen ? 'app.keep.grams.seen' : 'app.keep.grams.memory', {
+              source: source.words,
+            }),
+          })}
+          measure="g"
+          value={said.gramsPerWeek}
+          range={gardenRanges.gramsPerWeek}
+          onValue={(grams) => void sayKitchen({ gramsPerWeek: grams === null ? null : Math.round(grams) })}
+        />
+        <StoreFields />
+        <LikeFields liked={said.likes ?? []} />
+      </form>
+      <KeepIt />
+      <GardenSteps />
+    </>
+  );
+}
+
+function StoreFields() {
+  const speaker = voice.value;
+  const { say } = speaker;
+  const { store } = household.value;
+  const air = typeof store === 'string' ? null : store;
+  const options: { value: StorePlace | 'own'; label: string }[] = [
+    ...storePlaces.map((value) => ({ value, label: storeName(value, speaker) })),
+    { value: 'own', label: say('app.keep.store.own') },
+  ];
+  return (
+    <>
+      <ChoiceField
+        label={say('app.keep.store')}
+        value={typeof store === 'string' ? store : 'own'}
+        options={options}
+        onValue={(value) => void sayKitchen({ store: value === 'own' ? ownAir : value })}
+      />
+      {air && (
+        <>
+          <MeasureField
+            label={say('app.keep.store.temp', { unit: units.value })}
+            hint=""
+            measure="celsius"
+            value={air.tempC}
+            range={gardenRanges.storeTempC}
+            onValue={(tempC) => tempC !== null && void sayKitchen({ store: { ...air, tempC } })}
+          />
+          <NumberField
+            label={say('app.keep.store.humidity')}
+            hint={say('app.keep.store.humidity.hint')}
+            value={air.humidityPct}
+            min={gardenRanges.storeHumidityPct[0]}
+            max={gardenRanges.storeHumidityPct[1]}
+            onValue={(humidityPct) =>
+              humidityPct !== null && void sayKitchen({ store: { ...air, humidityPct } })
+            }
+          />
+        </>
+      )}
+    </>
+  );
+}
+
+function LikeFields({ liked }: { liked: readonly Like[] }) {
+  const { say } = voice.value;
+  const change = (like: Like, isWanted: boolean) => {
+    const wanted = likes.filter((one) => (one === like ? isWanted : liked.includes(one)));
+    void sayKitchen({ likes: wanted.length > 0 ? wanted : null });
+  };
+  return (
+    <fieldset class="wide">
+      <legend>{say('app.keep.likes')}</legend>
+      {likes.map((like) => (
+        <label key={like}>
+          <input
+            type="checkbox"
+            checked={liked.includes(like)}
+            onChange={(event) => change(like, event.currentTarget.checked)}
+          />
+          {say(`app.keep.like.${like}`)}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Keeps the kitchen where no garden holds it yet; where one does, each change is kept. */
+function KeepIt() {
+  const { say } = voice.value;
+  const garden = gardenStanding.value?.garden ?? null;
+  if (garden?.kitchen) return <p role="status">{shown(say('app.keep.kept'))}</p>;
+  const { people, gramsPerWeek, store } = household.value;
+  const said = kitchenSaid.value;
+  return (
+    <button
+      type="button"
+      onClick={() =>
+        void keepKitchen({ ...said, people, store, gramsPerWeek: said.gramsPerWeek && gramsPerWeek })
+      }
+    >
+      {say('app.keep.keep', { holder: gardenHolder.value })}
+    </button>
+  );
+}

@@ -1,0 +1,18 @@
+import type { KeepYear } from '@neckfall/engine';
+import { Twin } from '../../controls/Twin.tsx';
+import { FitWidth, StoreYear, storeTableOf, storeYearOf } from '../../pictures/index.ts';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
+
+/** The store through the year, and its numbers. */
+export function StoreFigure({ year }: { year: KeepYear }) {
+  const speaker = voice.value;
+  const picture = storeYearOf(year, today.value, speaker);
+  return (
+    <InTurn>
+      <FitWidth>{(width) => <StoreYear width={width} {...picture} />}</FitWidth>
+      <Twin {...storeTableOf(year, speaker)} />
+    </InTurn>
+  );
+}

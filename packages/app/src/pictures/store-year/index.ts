@@ -1,0 +1,2 @@
+export { StoreYear } from './store-year.tsx';
+export { lotNames, storeTableOf, storeYearOf } from './store-year-of.ts';
