@@ -14,7 +14,7 @@ export type CaseAir =
     };
 
 /** What is compared. Losses of weight are of cured bulbs: what dries away in the first three weeks is not in them. */
-export type CaseMeasure =
+type CaseMeasure =
   | 'rotten'
   | 'sprouted'
   /** Neither sprouted nor rotten. */

@@ -42,7 +42,7 @@ const places = [
 const bulbs = 150;
 
 /** When three looks are taken, in the time by which half would be lost in a usual store. */
-export const usualLooks = [0.25, 0.5, 0.75] as const;
+const usualLooks = [0.25, 0.5, 0.75] as const;
 export const earlyLooks = [0.15, 0.3, 0.45] as const;
 type Looks = readonly [number, number, number];
 

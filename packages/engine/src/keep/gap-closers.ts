@@ -3,7 +3,6 @@ import { hindranceOn } from '../choice/index.ts';
 import type { Site } from '../season/index.ts';
 import { greenDays } from './green-lot.ts';
 import type { GapCloser } from './keep-year.ts';
-import { afterHalfOver } from './lifting.ts';
 import type { GrownStart } from './lot-survey.ts';
 
 /** Overwintered onions lifted so long before a gap still feed into it: they keep two to three months (memory). */
@@ -32,7 +31,7 @@ export function closersOf(
 function mightOverwinter({ start }: GrownStart, from: DayNumber, to: DayNumber): boolean {
   const { days } = start.summary.neckFall;
   if (!start.winters || start.isGood || days === null) return false;
-  return overlaps(days.p50 + afterHalfOver, overwinteredReachDays, from, to);
+  return overlaps(days.p50, overwinteredReachDays, from, to);
 }
 
 /** Whether sets or seed can go into a bed so that leaves are pulled in the gap. */

@@ -30,7 +30,6 @@ export { learnStore, type StoreCheck } from './learn-store.ts';
 export { type LiftAdvice, type LiftVerdict, liftAdvice, rainAheadDays } from './lift-advice.ts';
 export { wetSpellMm } from './lift-verdict.ts';
 export {
-  afterHalfOver,
   liftedOf,
   longestUnripe,
   unripeKeepsMonths,

@@ -98,7 +98,7 @@ export function keepingCurve(
 }
 
 /** Of the bulbs lifted, when fewer than this share are sound a lot is over: it is sorted oftener than it is eaten from. */
-export const overBelow = 0.5;
+const overBelow = 0.5;
 
 /** Days from lifting until fewer than half of the bulbs lifted are sound, eaten or not; `keptDays` where more are to the end. */
 export function lastsDay({ sound }: Pick<KeepingCurve, 'sound'>): number {

@@ -1,8 +1,6 @@
 import type { SeasonDay } from '../calendar/index.ts';
 import { type Outcome, stage } from '../season/index.ts';
 
-/** From half the tops over, where the season has them go over, to 60–80 %, the best compromise (Wright et al. 2001): days (memory). */
-export const afterHalfOver = 4;
 /** Bulbs that have started and stay green gain no more after so long (memory). */
 export const longestUnripe = 120;
 
@@ -18,10 +16,10 @@ export const unripeKeepsMonths = [0.5, 1.5] as const;
 /** Bulbs as they come out of the ground. */
 export type Lifted = { on: SeasonDay; isRipe: boolean; thickNeckShare: number };
 
-/** When the bulbs of one season are lifted, days from the start; null where none formed. @param lastDay of its season */
+/** When the bulbs of one season are lifted, at neck fall, when 8 tops in 10 are over; days from the start; null where none formed. @param lastDay of its season */
 export function liftedOf(outcome: Outcome, lastDay: SeasonDay): Lifted | null {
   if (outcome.reached < stage.onset) return null;
   if (outcome.reached === stage.fallen)
-    return { on: outcome.fellOn + afterHalfOver, isRipe: true, thickNeckShare: thickWhenRipe };
+    return { on: outcome.fellOn, isRipe: true, thickNeckShare: thickWhenRipe };
   return { on: Math.min(outcome.onsetOn + longestUnripe, lastDay), isRipe: false, thickNeckShare: 1 };
 }

@@ -18,7 +18,6 @@ import {
   startedOn,
   summarise,
 } from '../season/index.ts';
-import { afterHalfOver } from './lifting.ts';
 
 /** One way of growing at one of its starts, with a runner to try its years again. */
 export type LotStart = {
@@ -91,11 +90,11 @@ function lotStart(site: Site, { runner }: StartScan, summary: SeasonSummary): Lo
 
 function harvestsOf({ summary }: LotStart): number[] {
   const { days } = summary.neckFall;
-  return days === null ? [] : [climateDayOf(days.p50 + afterHalfOver)];
+  return days === null ? [] : [climateDayOf(days.p50)];
 }
 
 /** Days between two days of the year, by the shorter way round. */
-export function daysBetween(a: number, b: number): number {
+function daysBetween(a: number, b: number): number {
   const apart = Math.abs(a - b);
   return Math.min(apart, climateYearDays - apart);
 }

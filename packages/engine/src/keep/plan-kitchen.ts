@@ -91,7 +91,7 @@ function candidates(
  * Years of those tried in which a plan has to hold so that it does in the share asked for of others: two standard errors
  * more, since the plan was chosen as the least that holds in these.
  */
-export function enoughOf(years: number): number {
+function enoughOf(years: number): number {
   const margin = 2 * Math.sqrt((askedShare * (1 - askedShare)) / years);
   return Math.min(years, Math.ceil(years * (askedShare + margin)));
 }

@@ -35,7 +35,7 @@ type Damping = {
 
 const airOnly = { vapourKPa: 0, heldPct: 0, heldShare: 0 };
 
-export const storeDamping: Readonly<Record<StorePlace, Damping>> = {
+const storeDamping: Readonly<Record<StorePlace, Damping>> = {
   cellar: {
     towardC: null,
     follows: [0.35, 0.35],

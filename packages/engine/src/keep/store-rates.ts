@@ -23,7 +23,7 @@ const breaking = { height: 2.16, deepHeight: 1, middleC: 14, widthC: 6 } as cons
  * 10–20 (seen: Brewster, citing Miedema 1994a). In bulbs that stir a month at 1 °C uses up as much as 10 days at 15 °C
  * (seen: Sorensen & Grevsen 2001, of the last two months), which sets the height; in deep rest warmth does less.
  */
-export function sproutingPace(tempC: number, isDeep: boolean): number {
+function sproutingPace(tempC: number, isDeep: boolean): number {
   const height = isDeep ? breaking.deepHeight : breaking.height;
   return 1 + height * Math.exp(-(((tempC - breaking.middleC) / breaking.widthC) ** 2));
 }
@@ -36,7 +36,7 @@ const rotAt2C = 0.0002;
  * black mould outweighs sprouting in warm stores, seen: Brewster, citing Currah & Proctor 1990), more where it is damp:
  * above 75 % roots and rot (memory), 65–70 % is the rule (seen: UC Davis).
  */
-export function rotPerDay(tempC: number, humidityPct: number): number {
+function rotPerDay(tempC: number, humidityPct: number): number {
   const warmth = 2 ** ((tempC - 2) / 12);
   const damp = 1 + Math.max(0, humidityPct - 70) / 10;
   return Math.min(1, rotAt2C * warmth * damp);
@@ -47,7 +47,7 @@ export function rotPerDay(tempC: number, humidityPct: number): number {
  * Handbook 66), a twentieth at −2 °C, since down to there they may thaw unharmed (seen: a holding page of Oregon State,
  * citing Adamicki), and harm adds up (seen: Cornell). The twentieth is memory, adjustable.
  */
-export function frostPerDay(tempC: number): number {
+function frostPerDay(tempC: number): number {
   return clamp((-0.8 - tempC) / 1.2, 0, 10) * 0.05;
 }
 
@@ -67,7 +67,7 @@ const lostPerKPa = 0.0011;
 const tightenKPa = 1;
 
 /** Share of its mass that a cured, sound bulb loses in a day, by the drying power of the air and what it burns. */
-export function dryingPerDay(tempC: number, humidityPct: number): number {
+function dryingPerDay(tempC: number, humidityPct: number): number {
   const deficitKPa = saturationVapourPressure(tempC) * Math.max(0, 1 - humidityPct / 100);
   return (lostPerKPa * deficitKPa) / (1 + deficitKPa / tightenKPa) + burntPerDay(tempC);
 }

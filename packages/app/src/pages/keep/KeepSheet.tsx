@@ -1,10 +1,10 @@
 import { comingDay, keepHeadline, keepNames, shoppingOf, shoppingSentence } from '@neckfall/answers';
 import type { KeepLot, KeepYear } from '@neckfall/engine';
+import { isPrinting } from '../../device/printing.ts';
 import { lotNames, StoreYear, storeYearOf } from '../../pictures/index.ts';
 import { country } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import { isPrinting } from '../season/printing.ts';
 
 /** Drawn a little wider than a sheet and put on it smaller, px. */
 const paperWidth = 1100;

@@ -1,6 +1,6 @@
 import { Fold } from '../../controls/Fold.tsx';
+import { printSheet } from '../../device/printing.ts';
 import { voice } from '../../state/settings.ts';
-import { printSheet } from '../season/printing.ts';
 
 export function PrintIt() {
   const { say } = voice.value;

@@ -5,6 +5,7 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { Working } from '../../controls/Working.tsx';
+import { isPrinting } from '../../device/printing.ts';
 import { cropAsked } from '../../state/crop-asked.ts';
 import { ground } from '../../state/ground.ts';
 import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
@@ -13,7 +14,6 @@ import { seen } from '../../state/planting.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
-import { isPrinting } from './printing.ts';
 
 /** Five weeks before the first tops, and after lifting while bulbs dry, days. */
 const shownDays = 35;

@@ -1,5 +1,6 @@
 import { jobName, leafCheckSentence, seasonHeadline, seasonRows } from '@neckfall/answers';
 import { parseDay } from '@neckfall/engine';
+import { isPrinting } from '../../device/printing.ts';
 import { YearLine } from '../../pictures/index.ts';
 import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';
@@ -8,7 +9,6 @@ import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { sheetWork } from './jobs/shown-work.ts';
-import { isPrinting } from './printing.ts';
 import { seasonYearLine } from './YearFigure.tsx';
 
 /** Drawn a little wider than a sheet and put on it smaller, px. */

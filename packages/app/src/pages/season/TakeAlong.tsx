@@ -3,6 +3,7 @@ import { formatDay } from '@neckfall/engine';
 import type { VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import { Fold } from '../../controls/Fold.tsx';
+import { printSheet } from '../../device/printing.ts';
 import { csvText } from '../../files/csv-text.ts';
 import { fileName } from '../../files/file-name.ts';
 import { saveFile } from '../../files/save-file.ts';
@@ -11,7 +12,6 @@ import { placeName } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
-import { printSheet } from './printing.ts';
 import { seasonSection } from './SectionFigure.tsx';
 import { seasonYearLine } from './YearFigure.tsx';
 

@@ -7,6 +7,7 @@ import { Fault } from '../../controls/Fault.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { MeasureField } from '../../controls/MeasureField.tsx';
 import { Working } from '../../controls/Working.tsx';
+import { isPrinting } from '../../device/printing.ts';
 import { cropAsked } from '../../state/crop-asked.ts';
 import { ground } from '../../state/ground.ts';
 import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
@@ -16,7 +17,6 @@ import { units, voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import type { WaterAhead } from '../../worker/water-ahead.ts';
-import { isPrinting } from './printing.ts';
 
 /** From a tub to a field, m²; from a can to a tank, l. */
 const areas = [0.1, 1_000_000] as const;

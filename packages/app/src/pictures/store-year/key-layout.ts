@@ -2,7 +2,7 @@ import { type as font, lineHeight } from '../picture.tsx';
 import { textWidth, wrapText } from '../text-fit.ts';
 import type { StoreYearProps } from './store-year-props.ts';
 
-export type KeySign = { of: 'lot'; lot: number } | { of: 'eaten' | 'lost' | 'need' | 'span' | 'week' };
+type KeySign = { of: 'lot'; lot: number } | { of: 'eaten' | 'lost' | 'need' | 'span' | 'week' };
 export type KeyItem = { sign: KeySign; lines: readonly string[]; x: number; y: number };
 export type KeyLayout = { items: readonly KeyItem[]; foot: number };
 

@@ -15,7 +15,7 @@ const oneRailWidth = 560;
 /** Where a bulb hangs, px. */
 export type Spot = { x: number; y: number };
 
-export type MonthString = {
+type MonthString = {
   x: number;
   name: string;
   /** Of each lot. */
