@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { type Quantity, speaker } from '../src/index.ts';
+import { loadLater, type Quantity, speaker } from '../src/index.ts';
+
+await loadLater();
 
 const metric = speaker('metric');
 const us = speaker('us');

@@ -9,7 +9,7 @@ export const noStoreDraw: StoreDraw = { sprouting: 1, rotting: 1, drying: 1 };
  * Spread of stores and lots about the usual rates, standard deviations of the logarithm. Set by hand so that about as many
  * published losses as should lie in their bands (docs/validation.md): sources differ fivefold in what dries away.
  */
-const storeSpread: StoreDraw = { sprouting: 0.35, rotting: 0.8, drying: 0.6 };
+const storeSpread: StoreDraw = { sprouting: 0.25, rotting: 0.8, drying: 0.6 };
 
 /** One draw a season, evenly spread, apart from the draws of the seasons. */
 export function storeDrawsOf(seasons: number, seed: number): StoreDraw[] {

@@ -10,7 +10,7 @@ export const keepCommand = {
   'help.keep.like': 'what to have among them, with commas between: {likes}',
   'help.keep.place': 'one of the places of your garden file, by its id or its name',
   'help.keep.planting':
-    'tells besides whether to lift this planting of your garden file, and how it dries; by its id or its name',
+    'tells besides whether this planting of your garden file is to come up, and how it dries; by its id or its name',
   'why.garden-says-place': 'the garden has its place and its onions.',
 
   'keep-table.lift': '{name}, lifting and drying:',
