@@ -14,7 +14,7 @@ export const keepCommand = {
   'why.garden-says-place': 'the garden has its place and its onions.',
 
   'keep-table.lift': '{name}, lifting and drying:',
-  'keep-table.no-bulbs': 'In most years no bulbs come of it: there is nothing to lift and dry.',
+  'keep-table.no-bulbs': 'In most years no bulbs come of it: there is nothing to dry.',
   'keep-table.lots': 'What to start:',
   'keep-table.year': 'The year in store, by the end of each month:',
   'keep-table.month': 'Month',
