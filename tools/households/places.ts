@@ -35,7 +35,7 @@ export function kitchens(): Kitchen[] {
     words,
     climate: warmed(climateAt(nodes, latitudeDeg, longitudeDeg, elevationM), landWarmingSinceNormalsC),
     kinds: kitchenKindsOf(cultivars, country),
-    household: { people: 4, gramsPerWeek, store, likes: [] },
+    household: { people: 4, gramsPerWeek, store, likes: [], seedAge: null },
   });
   return [
     kitchen('Quinta do Sobro', 'mild winters, dry summers, 39° N', [38.72, -9.14, 80], 'PT', 'shed'),

@@ -101,6 +101,14 @@ test('what was said is what is reckoned with; what was not is usual', () => {
     expect([tempC, relativeHumidityPct]).toEqual([8, 70]);
 });
 
+test('old seed takes more of it on the same bed', () => {
+  const of = (age: string) => documentOf('Leeds', '--people', '4', '--seed-age', age);
+  const [fresh, old] = [of('fresh'), of('two-years')];
+  expect(old.bedM2).toBe(fresh.bedM2);
+  const seeds = ({ lots }: KeepDocument) => lots.reduce((sum, lot) => sum + (lot.seeds ?? 0), 0);
+  expect(seeds(old)).toBeGreaterThan(1.2 * seeds(fresh));
+});
+
 const leedsShed = ['Leeds', '--people', '4', '--store', 'shed', '--like', 'keeper'];
 
 test('the text has the numbers of the document, in its order', () => {
@@ -146,6 +154,7 @@ describe('of a garden', () => {
       gramsFrom: 'given',
       store: null,
       likes: ['keeper'],
+      seedAge: null,
     });
     expect(storeClimate[0]).toEqual({ month: 1, tempC: 8.5, relativeHumidityPct: 70 });
     expect(place.latitudeDeg).toBeCloseTo(52.08);

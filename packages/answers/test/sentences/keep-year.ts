@@ -91,7 +91,7 @@ export const bought = lot('bought-transplants', {
 /** A kitchen's year made up for its sentences. */
 export function keepYearWith(changes: Partial<KeepYear>): KeepYear {
   return {
-    household: { people: 4, gramsPerWeek: 900, store: 'cellar', likes: [] },
+    household: { people: 4, gramsPerWeek: 900, store: 'cellar', likes: [], seedAge: null },
     lots: [sets, trays],
     bedM2: 4.5,
     months: [],

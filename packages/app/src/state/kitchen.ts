@@ -29,6 +29,7 @@ export const household: ReadonlySignal<Household> = computed(() => {
     gramsPerWeek: gramsPerWeek ?? eaters * usualUse.value.gramsPerPerson,
     store: store ?? usualStore,
     likes: likes ?? [],
+    seedAge: asked.value.seedAge,
   };
 });
 

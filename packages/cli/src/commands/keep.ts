@@ -1,4 +1,4 @@
-import { gardenRanges, likes, storePlaces } from '@neckfall/engine';
+import { gardenRanges, likes, seedAges, storePlaces } from '@neckfall/engine';
 import { loadLater, type Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import { deliver } from '../answer/deliver.ts';
@@ -18,6 +18,7 @@ export function addKeep(root: Command, say: Say): void {
     .option('--grams-per-week <g>', say('help.keep.grams'))
     .option('--store <where>', say('help.keep.store', { usual: usualStore, places: storePlaces.join(', ') }))
     .option('--like <words>', say('help.keep.like', { likes: likes.join(', ') }))
+    .option(`--seed-age <${seedAges.join('|')}>`, say('help.keep.seed-age'))
     .option('--place <id>', say('help.keep.place'))
     .option('--planting <id>', say('help.keep.planting'))
     .option('--garden <file>', say('help.garden'));

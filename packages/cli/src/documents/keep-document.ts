@@ -61,6 +61,7 @@ export function keepDocument({
       gramsFrom,
       store: typeof household.store === 'string' ? household.store : null,
       likes: [...household.likes],
+      seedAge: household.seedAge,
     },
     storeClimate: storeMonths(store),
     answer: keepHeadline(year, options.today, speaker),

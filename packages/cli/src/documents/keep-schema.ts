@@ -1,4 +1,4 @@
-import { dryingPlaces, likes, storePlaces } from '@neckfall/engine';
+import { dryingPlaces, likes, seedAges, storePlaces } from '@neckfall/engine';
 import * as v from 'valibot';
 import {
   dateRange,
@@ -33,6 +33,8 @@ export const keepSchema = v.object({
     /** Null where its own air was given. */
     store: v.nullable(v.picklist(storePlaces)),
     likes: v.array(like),
+    /** Null where it was not said. */
+    seedAge: v.nullable(v.picklist(seedAges)),
   }),
   /** Means of the store by month. */
   storeClimate: v.pipe(

@@ -5,6 +5,7 @@ import {
   type Like,
   likes,
   type StoreSaid,
+  seedAges,
   storePlaces,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
@@ -18,6 +19,7 @@ export type RawKeepOptions = {
   gramsPerWeek?: string;
   store?: string;
   like?: string;
+  seedAge?: string;
   place?: string;
 };
 
@@ -54,6 +56,7 @@ export function readKitchen(
     gramsPerWeek: gramsPerWeek ?? (isOfKitchen ? (kitchen?.gramsPerWeek ?? null) : null),
     store,
     likes: liked,
+    seedAge: raw.seedAge === undefined ? null : parseChoice(raw.seedAge, '--seed-age', seedAges, speaker),
   };
 }
 

@@ -53,7 +53,7 @@ export function greenLot(
       summary,
       likes: ['green'],
       bedM2,
-      need: startNeedOf(summary, bedM2),
+      need: startNeedOf(summary, bedM2, household.seedAge),
       ready: spread(0),
       lastsUntil: spread(pulledOverDays),
     };

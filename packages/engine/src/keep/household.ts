@@ -1,4 +1,5 @@
 import type { Like } from '../garden/index.ts';
+import type { SeedAge } from '../stand/index.ts';
 import type { StoreSaid } from './store-climate.ts';
 
 /** A kitchen that is to be kept in onions. */
@@ -8,4 +9,6 @@ export type Household = {
   gramsPerWeek: number;
   store: StoreSaid;
   likes: readonly Like[];
+  /** Of the seed to be sown; null: not said. */
+  seedAge: SeedAge | null;
 };

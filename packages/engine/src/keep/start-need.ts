@@ -1,7 +1,7 @@
 import { standOf, usualSpacing } from '../bed/index.ts';
 import { startWays } from '../plant/index.ts';
 import type { SeasonSummary } from '../season/index.ts';
-import { neededFor } from '../stand/index.ts';
+import { neededFor, type SeedAge } from '../stand/index.ts';
 import type { StartNeed } from './keep-year.ts';
 
 /** A cell of a tray for onions, l: those tried held 0.004 to 0.02 (Leskovar and Vavrina 1999, seen). */
@@ -9,14 +9,14 @@ const cellL = 0.02;
 const cm2PerM2 = 10_000;
 
 /** What a bed of so many m² takes, the higher figure where sources give two. */
-export function startNeedOf(summary: SeasonSummary, bedM2: number): StartNeed {
+export function startNeedOf(summary: SeasonSummary, bedM2: number, seedAge: SeedAge | null): StartNeed {
   const { plan, emergedShare } = summary;
   const plants = Math.ceil(bedM2 * plan.densityPerM2 - 1e-9);
   const { rowCm } = usualSpacing;
   const spacing = { rowCm, plantCm: cm2PerM2 / (rowCm * plan.densityPerM2), perStation: 1 };
   const stand = standOf(plants, spacing);
   const setSizeMm = plan.start === 'sets' ? plan.setSizeMm : 0;
-  const needed = neededFor(stand, spacing, { start: plan.start, seedAge: null, setSizeMm, emergedShare });
+  const needed = neededFor(stand, spacing, { start: plan.start, seedAge, setSizeMm, emergedShare });
   // one place for each plant that is to stand: seed beyond that fills the cells in which none came up
   const trayCells = startWays[plan.start].standsInTrays ? stand.stations : null;
   return {

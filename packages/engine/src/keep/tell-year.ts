@@ -39,7 +39,7 @@ export function tellYear(
     household.gramsPerWeek / 7000,
   );
   const told = chosen
-    .map((one, at) => ({ at, keep: keepLot(one, at, days, years) }))
+    .map((one, at) => ({ at, keep: keepLot(one, at, days, years, household.seedAge) }))
     .sort((a, b) => readyOf(a.keep) - readyOf(b.keep));
   const lots = [...told.map(({ keep }) => keep), ...(green ? [green] : [])];
   const first = told.length > 0 ? readyOf(told[0].keep) : (grown[0]?.start.plan.startDay ?? 0);
@@ -61,7 +61,13 @@ function readyOf({ ready }: KeepLot): DayNumber {
   return ready.days?.p50 ?? 0;
 }
 
-function keepLot({ lot, areaM2 }: ChosenLot, at: number, days: KitchenDays, years: number): KeepLot {
+function keepLot(
+  { lot, areaM2 }: ChosenLot,
+  at: number,
+  days: KitchenDays,
+  years: number,
+  seedAge: Household['seedAge'],
+): KeepLot {
   const { summary } = lot.start;
   const { startDay } = summary.plan;
   const lifted: number[] = [];
@@ -77,7 +83,7 @@ function keepLot({ lot, areaM2 }: ChosenLot, at: number, days: KitchenDays, year
     summary,
     likes: lot.kind.likes,
     bedM2: areaM2,
-    need: startNeedOf(summary, areaM2),
+    need: startNeedOf(summary, areaM2, seedAge),
     ready: dateSpread(lifted, startDay, years),
     lastsUntil: dateSpread(gone, startDay, years),
   };

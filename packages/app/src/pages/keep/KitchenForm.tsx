@@ -1,5 +1,5 @@
 import { storeName } from '@neckfall/answers';
-import { gardenRanges, type Like, likes, type StorePlace, storePlaces } from '@neckfall/engine';
+import { gardenRanges, type Like, likes, type StorePlace, seedAges, storePlaces } from '@neckfall/engine';
 import { shown } from '@neckfall/words';
 import { useState } from 'preact/hooks';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
@@ -8,6 +8,7 @@ import { MeasureField } from '../../controls/MeasureField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
 import { gardenHolder, gardenStanding } from '../../state/garden.ts';
 import { household, keepKitchen, kitchenSaid, sayKitchen, usualUse } from '../../state/kitchen.ts';
+import { asked, go } from '../../state/route.ts';
 import { units, voice } from '../../state/settings.ts';
 
 /** Taken for a store of the reader's own until its air is said: cool and dry. */
@@ -64,6 +65,7 @@ function Fields() {
           onValue={(grams) => void sayKitchen({ gramsPerWeek: grams === null ? null : Math.round(grams) })}
         />
         <StoreFields />
+        <SeedField />
         <LikeFields liked={said.likes ?? []} />
       </form>
       <KeepIt />
@@ -112,6 +114,22 @@ function StoreFields() {
         </>
       )}
     </>
+  );
+}
+
+/** It says how much to sow, and nothing of the bed. */
+function SeedField() {
+  const { say } = voice.value;
+  return (
+    <ChoiceField
+      label={say('app.spacing.seed-age')}
+      value={asked.value.seedAge ?? 'unsaid'}
+      options={(['unsaid', ...seedAges] as const).map((value) => ({
+        value,
+        label: say(`app.spacing.seed-age.${value}`),
+      }))}
+      onValue={(age) => go({ seedAge: age === 'unsaid' ? null : age }, { replace: true })}
+    />
   );
 }
 

@@ -8,6 +8,7 @@ export const keepCommand = {
   'help.keep.store':
     'where onions are kept: {places}, or its air the year round as °C and % humidity, such as 8,70 (default: {usual})',
   'help.keep.like': 'what to have among them, with commas between: {likes}',
+  'help.keep.seed-age': 'how old the seed is: old seed takes more of it',
   'help.keep.place': 'one of the places of your garden file, by its id or its name',
   'help.keep.planting':
     'tells besides whether this planting of your garden file is to come up, and how it dries; by its id or its name',

@@ -8,6 +8,7 @@ export const keepCommand = {
   'help.keep.store':
     'dónde se guardan las cebollas: {places}, o su aire todo el año en °C y % de humedad, como 8,70 (si falta: {usual})',
   'help.keep.like': 'qué debe haber entre ellas, separado por comas: {likes}',
+  'help.keep.seed-age': 'qué edad tiene la semilla: de la vieja hace falta más',
   'help.keep.place': 'uno de los lugares de tu archivo de huerto, por su id o su nombre',
   'help.keep.planting':
     'dice además si arrancar esta plantación de tu archivo de huerto, y cómo se seca; por su id o su nombre',
