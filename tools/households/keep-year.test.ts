@@ -76,6 +76,9 @@ describe('a kitchen’s year', () => {
     const { lots, unmetLikes } = planned(north, { likes });
     for (const like of likes)
       expect(unmetLikes.includes(like) || lots.some((lot) => lot.likes.includes(like))).toBe(true);
+    // pulled green too, it is a kind that shops of the north have
+    const green = lots.find((lot) => lot.likes.includes('green'));
+    expect(green?.plan.type).toMatch(/long|intermediate/);
     const kinds = north.kinds.filter((kind) => !kind.likes.includes('red'));
     expect(planned({ ...north, kinds }, { likes }).unmetLikes).toContain('red');
   });

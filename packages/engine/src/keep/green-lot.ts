@@ -3,6 +3,7 @@ import { hindranceOn } from '../choice/index.ts';
 import { type Plan, planFields, runPlan, type Site, startedOn } from '../season/index.ts';
 import type { Household } from './household.ts';
 import type { KeepLot, KitchenKind } from './keep-year.ts';
+import type { LotStart } from './lot-starts.ts';
 import type { GrownStart } from './lot-survey.ts';
 import { startNeedOf } from './start-need.ts';
 
@@ -11,8 +12,9 @@ export const greenDays = { from: 28, best: 35, to: 42 } as const;
 /** A bunch a week for a month (our choice), ... */
 const bunches = 4;
 const pulledOverDays = 28;
-/** ... of so many plants (common practice, no source), ... */
+/** ... of so many plants for so many people (common practice, no source), ... */
 const bunchPlants = 8;
+const bunchFeeds = 4;
 /** ... 25 mm apart in rows of 250 mm (University of Illinois Extension; usual rows). */
 const greenPerM2 = 160;
 const bedStepM2 = 0.05;
@@ -28,8 +30,8 @@ export function greenLot(
   const sown = grown
     .map(({ start }) => start)
     .filter(({ plan }) => plan.start === 'sets' || plan.start === 'direct-seed')
-    // sets first: they are quicker, and come up where seed fails
-    .sort((a, b) => Number(b.plan.start === 'sets') - Number(a.plan.start === 'sets'));
+    // sets first: they are quicker, and come up where seed fails; of these what grows well here, as shops have it
+    .sort((a, b) => rank(b) - rank(a));
   for (const { plan } of sown) {
     const kind = kinds.find(({ type, start }) => type === plan.type && start === plan.start);
     const day = firstWorkable(site, plan, today);
@@ -37,7 +39,8 @@ export function greenLot(
     const [, most] = planFields.densityPerM2.range;
     const green = startedOn({ ...plan, densityPerM2: Math.min(most, greenPerM2) }, day);
     const summary = runPlan(site, green);
-    const plants = (bunches * bunchPlants * household.people) / (4 * summary.emergedShare || 1);
+    const pulled = (bunches * bunchPlants * household.people) / bunchFeeds;
+    const plants = pulled / (summary.emergedShare || 1);
     const bedM2 = bedStepM2 * Math.max(1, Math.ceil(plants / greenPerM2 / bedStepM2));
     const spread = (days: number) => ({
       share: 1,
@@ -60,6 +63,8 @@ export function greenLot(
   }
   return null;
 }
+
+const rank = ({ plan, isGood }: LotStart) => 2 * Number(plan.start === 'sets') + Number(isGood);
 
 /** The first day from today on when a bed can be worked, within a year. */
 function firstWorkable(site: Site, plan: Plan, today: DayNumber): DayNumber | null {

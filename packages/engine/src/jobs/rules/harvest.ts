@@ -85,14 +85,23 @@ export function checkTops({ fall, lift, liftedOn, topsSeen, onset }: SettledCour
 }
 
 /** Bulbs that do not dry here under a roof are taken in by then: they dry off in 2–4 weeks (Kansas extension), days. */
-const longestDrying = 28;
+const takenInAfter = 28;
 
 /** Days from lifting until necks are tight, under a roof, in the weather of these weeks. */
-function dryingAfter({ crop: { site, plan } }: SettledCourse, lift: Due) {
-  const { p10, p50, p90 } = dryingOf(site, plan, 'under-roof', lift.best);
-  const within = (days: number | null) => Math.min(longestDrying, days ?? longestDrying);
-  return { from: within(p10), best: within(p50), to: within(p90) };
+function dryingAfter({ crop: { site, plan } }: SettledCourse, lift: Due): Drying {
+  let days = dryings.get(lift);
+  if (!days) {
+    const { p10, p50, p90 } = dryingOf(site, plan, 'under-roof', lift.best);
+    const within = (after: number | null) => Math.min(takenInAfter, after ?? takenInAfter);
+    days = { from: within(p10), best: within(p50), to: within(p90) };
+    dryings.set(lift, days);
+  }
+  return days;
 }
+
+type Drying = { from: number; best: number; to: number };
+/** Four kinds of work hang on the drying of one lifting. */
+const dryings = new WeakMap<Due, Drying>();
 /** Months from store to the last look, by day-length class: sweet ones keep 1–2, Spanish ones 4–5, globes of the north long (cargo notes, seen second-hand). */
 const keepsMonths = { short: 2, intermediate: 4, long: 6 } as const;
 const monthDays = 30;
