@@ -18,22 +18,50 @@ export function feedablePeriods(
   limits: Limits,
   likes: number,
 ): { required: Uint8Array; few: readonly LotTable[] } | null {
-  const fed = widestFew(lots, limits, likes).map((few) => ({ required: fedBy(few, limits), few }));
+  const seen = lots.map((lot) => ({ lot, fed: fedYears(lot, limits) }));
+  const found = widestFew(seen, limits, likes).map((few) => ({
+    required: fedBy(together(few, limits), limits),
+    few: few.map(({ lot }) => lot),
+  }));
   const worth = ({ required }: { required: Uint8Array }) =>
     required.reduce((sum, must) => sum + must, 0) - gapsOf(required).length;
-  return fed.length === 0 ? null : fed.reduce((a, b) => (worth(b) > worth(a) ? b : a));
+  return found.length === 0 ? null : found.reduce((a, b) => (worth(b) > worth(a) ? b : a));
 }
 
-function fedBy(few: readonly LotTable[], { years, periods, enoughYears }: Limits): Uint8Array {
-  const bare = new Float64Array(periods);
-  countBare(few, years, bare);
+/** Years in which each period is fed, a bit each, in words of 32 one after the other. */
+type FedYears = Uint32Array;
+type Seen = { lot: LotTable; fed: FedYears };
+
+const wordYears = 32;
+const wordsOf = ({ years }: Limits) => Math.ceil(years / wordYears);
+
+function fedYears({ m2 }: LotTable, limits: Limits): FedYears {
+  const { years, periods } = limits;
+  const words = wordsOf(limits);
+  const fed = new Uint32Array(periods * words);
+  for (let year = 0; year < years; year++)
+    for (let at = 0; at < periods; at++)
+      if (m2[year * periods + at] < Number.POSITIVE_INFINITY)
+        fed[at * words + Math.floor(year / wordYears)] |= 1 << (year % wordYears);
+  return fed;
+}
+
+function together(few: readonly Seen[], limits: Limits): FedYears {
+  const fed = new Uint32Array(limits.periods * wordsOf(limits));
+  for (const one of few) for (let i = 0; i < fed.length; i++) fed[i] |= one.fed[i];
+  return fed;
+}
+
+function fedBy(fed: FedYears, limits: Limits): Uint8Array {
+  const { periods, enoughYears } = limits;
+  const bare = Float64Array.from({ length: periods }, (_, at) => bareYears(fed, at, limits));
   const required = new Uint8Array(periods).fill(1);
   // of periods equally bare, one beside a gap: gaps are to be few
   const rank = (at: number) => {
     const beside = 2 - required[(at + 1) % periods] - required[(at + periods - 1) % periods];
     return bare[at] + beside / 4;
   };
-  while (yearsFed(few, required, years) < enoughYears) {
+  while (yearsFed(fed, required, limits) < enoughYears) {
     let worst = -1;
     for (let at = 0; at < periods; at++) {
       if (required[at] && (worst < 0 || rank(at) > rank(worst))) worst = at;
@@ -45,21 +73,22 @@ function fedBy(few: readonly LotTable[], { years, periods, enoughYears }: Limits
 }
 
 /** Those so few lots that leave the fewest periods bare in too many years, and of such the fewest years bare. */
-function widestFew(
-  lots: readonly LotTable[],
-  { years, periods, enoughYears, mostLots }: Limits,
-  likes: number,
-): LotTable[][] {
+function widestFew(lots: readonly Seen[], limits: Limits, likes: number): Seen[][] {
+  const { years, periods, enoughYears, mostLots } = limits;
   const most = Math.min(mostLots, lots.length);
-  const few: LotTable[] = [];
-  const bare = new Float64Array(periods);
-  const widest: { few: LotTable[]; bareness: number }[] = [];
+  const few: Seen[] = [];
+  // what each choice so far feeds
+  const fed = Array.from({ length: most + 1 }, () => new Uint32Array(periods * wordsOf(limits)));
+  const widest: { few: Seen[]; bareness: number }[] = [];
   const more = (from: number, answered: number): void => {
-    if (few.length === most) {
+    const depth = few.length;
+    if (depth === most) {
       if ((likes & ~answered) !== 0) return;
-      countBare(few, years, bare);
       let bareness = 0;
-      for (const count of bare) bareness += count + (count > years - enoughYears ? years : 0);
+      for (let at = 0; at < periods; at++) {
+        const bare = bareYears(fed[depth], at, limits);
+        bareness += bare + (bare > years - enoughYears ? years : 0);
+      }
       if (widest.length === closelySeen && bareness >= widest[closelySeen - 1].bareness) return;
       widest.push({ few: [...few], bareness });
       widest.sort((a, b) => a.bareness - b.bareness);
@@ -67,8 +96,10 @@ function widestFew(
       return;
     }
     for (let at = from; at < lots.length; at++) {
+      const own = lots[at].fed;
+      for (let i = 0; i < own.length; i++) fed[depth + 1][i] = fed[depth][i] | own[i];
       few.push(lots[at]);
-      more(at + 1, answered | lots[at].likes);
+      more(at + 1, answered | lots[at].lot.likes);
       few.pop();
     }
   };
@@ -76,24 +107,33 @@ function widestFew(
   return widest.map((one) => one.few);
 }
 
-/** Counts, by period, the years in which none of the lots feeds it. */
-function countBare(few: readonly LotTable[], years: number, bare: Float64Array): void {
-  const periods = bare.length;
-  bare.fill(0);
-  for (let year = 0; year < years; year++)
-    for (let at = 0; at < periods; at++) if (!isFed(few, year * periods + at)) bare[at]++;
+/** Years in which a period is not fed. */
+function bareYears(fed: FedYears, at: number, limits: Limits): number {
+  const words = wordsOf(limits);
+  let count = limits.years;
+  for (let word = 0; word < words; word++) count -= onesOf(fed[at * words + word]);
+  return count;
 }
 
-function yearsFed(few: readonly LotTable[], required: Uint8Array, years: number): number {
-  let fed = 0;
-  for (let year = 0; year < years; year++)
-    if (required.every((must, at) => !must || isFed(few, year * required.length + at))) fed++;
-  return fed;
+/** Years in which all that is required is fed. */
+function yearsFed(fed: FedYears, required: Uint8Array, limits: Limits): number {
+  const words = wordsOf(limits);
+  let count = 0;
+  for (let word = 0; word < words; word++) {
+    // years beyond the last are fed by nothing; where nothing is required all are
+    let all = ~0;
+    if (word === words - 1 && limits.years % wordYears > 0) all = (1 << (limits.years % wordYears)) - 1;
+    for (let at = 0; at < required.length; at++) if (required[at]) all &= fed[at * words + word];
+    count += onesOf(all);
+  }
+  return count;
 }
 
-function isFed(few: readonly LotTable[], i: number): boolean {
-  for (const { m2 } of few) if (m2[i] < Number.POSITIVE_INFINITY) return true;
-  return false;
+/** Bits set in a word (Warren, Hacker's Delight, 2nd ed., fig. 5-2). */
+function onesOf(word: number): number {
+  let x = word - ((word >>> 1) & 0x55555555);
+  x = (x & 0x33333333) + ((x >>> 2) & 0x33333333);
+  return Math.imul((x + (x >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 }
 
 /** First and last period of each gap, the last ≥ the first, beyond the year's end where it goes on there. */

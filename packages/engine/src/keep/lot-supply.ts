@@ -1,5 +1,4 @@
 import { climateYearDays } from '../calendar/index.ts';
-import type { Site } from '../season/index.ts';
 import type { KitchenKind } from './keep-year.ts';
 import { keepingCurve, keptDays } from './keeping.ts';
 import { unripeKeepsMonths, usualBruised } from './lifting.ts';
@@ -23,16 +22,16 @@ export type CandidateLot = {
 const calledOverAt = 0.25;
 
 export function candidateLot(
-  site: Site,
   start: LotStart,
   kind: KitchenKind,
   years: LotYears,
   store: StoreClimate,
   draws: readonly StoreDraw[],
 ): CandidateLot {
-  const left = new Float64Array(site.years * keptDays);
-  const lastsDays = new Int16Array(site.years);
-  for (let year = 0; year < site.years; year++) {
+  const count = draws.length;
+  const left = new Float64Array(count * keptDays);
+  const lastsDays = new Int16Array(count);
+  for (let year = 0; year < count; year++) {
     if (years.kgM2[year] <= 0) continue;
     const lot = {
       keepsMonths: years.isRipe[year] ? kind.keepsMonths : unripeKeepsMonths,

@@ -2,7 +2,7 @@ import type { DayNumber } from '../calendar/index.ts';
 import type { GrowingOptions, Way } from '../choice/index.ts';
 import type { Site } from '../season/index.ts';
 import { type LotStart, lotStartsOf } from './lot-starts.ts';
-import { type LotYears, lotYearsOf } from './lot-years.ts';
+import { kitchenYears, type LotYears, lotYearsOf } from './lot-years.ts';
 
 /** A start with what its years gave. */
 export type GrownStart = { start: LotStart; years: LotYears };
@@ -25,9 +25,10 @@ export function grownStarts(
   const key = JSON.stringify([way.type, way.start, way.isUsual(today), today, site.atHand, asked]);
   let grown = known.get(key);
   if (!grown) {
+    const through = site.withYears(kitchenYears);
     grown = lotStartsOf(site, way, today, options).map((start) => ({
       start,
-      years: lotYearsOf(site, start),
+      years: lotYearsOf(through, start.plan),
     }));
     known.set(key, grown);
   }

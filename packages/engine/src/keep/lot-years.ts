@@ -1,9 +1,14 @@
 import { climateDayOf } from '../calendar/index.ts';
-import { marketableKgM2, plantOutDayOf, type Site } from '../season/index.ts';
+import { marketableKgM2, type Plan, plantOutDayOf, runnerOf, type Site } from '../season/index.ts';
 import { liftedOf } from './lifting.ts';
-import type { LotStart } from './lot-starts.ts';
 
-/** What one way of growing gives, by weather year of the site. */
+/**
+ * A kitchen is planned through so many weather years, each with a draw of the plant and of the store: more than tell of one
+ * crop, as a plan that just holds in few years holds in fewer of others (our choice).
+ */
+export const kitchenYears = 90;
+
+/** What one way of growing gives, by weather year of the kitchen's. */
 export type LotYears = {
   /** Climate day of lifting, 0…364; of no meaning where nothing is harvested. */
   liftedOn: Int16Array;
@@ -14,9 +19,10 @@ export type LotYears = {
   isRipe: Uint8Array;
 };
 
-/** Runs the years that the summary was made of, to keep of each what it gave. */
-export function lotYearsOf(site: Site, { plan, runner }: LotStart): LotYears {
+/** Grows a plan through all years of a site, to keep of each what it gave. */
+export function lotYearsOf(site: Site, plan: Plan): LotYears {
   const { years } = site;
+  const runner = runnerOf(site, plan);
   const of: LotYears = {
     liftedOn: new Int16Array(years),
     liftedAfter: new Int16Array(years).fill(-1),

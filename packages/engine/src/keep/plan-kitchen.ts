@@ -11,6 +11,7 @@ import { mostSearched, worthSearching } from './lot-beaten.ts';
 import { kindsForStart } from './lot-kinds.ts';
 import { type CandidateLot, candidateLot } from './lot-supply.ts';
 import type { GrownStart } from './lot-survey.ts';
+import { kitchenYears } from './lot-years.ts';
 import { leastAreas } from './solve-areas.ts';
 import { storeClimateOf } from './store-climate.ts';
 import { storeDrawsOf } from './store-draw.ts';
@@ -19,6 +20,8 @@ import { tellYear } from './tell-year.ts';
 /** A kitchen is to be fed in so many years of the weather to come. */
 const askedShare = 0.8;
 const mostLots = 4;
+/** Beds of so many steps and more are told in steps twice as large (our choice: the search of finer ones takes seconds). */
+const fineSteps = 20;
 /** Wants that bulbs of a kind answer. */
 const bulbLikes: readonly Like[] = ['mild', 'keeper', 'red'];
 /** A want is answered with what feeds the kitchen so long, weeks. */
@@ -48,9 +51,9 @@ export function planKitchen(
   );
   const isKept = worthSearching(allTables);
   const useful = allTables.filter((_, at) => isKept[at]);
-  const years = site.years;
+  const years = kitchenYears;
   const enoughYears = enoughOf(years);
-  const limits = { years, periods: yearPeriods, enoughYears, mostLots };
+  const limits = { years, periods: yearPeriods, enoughYears, mostLots, fineSteps };
   const { answered, required, few } = feedable(useful, wants, limits);
   const searched = [...few, ...strongest(useful, few, required)].slice(0, mostSearched);
   const tables = allTables.filter((table) => searched.includes(table));
@@ -76,11 +79,11 @@ function candidates(
   wants: readonly Like[],
 ): CandidateLot[] {
   const store = storeClimateOf(site.climate, household.store);
-  const draws = storeDrawsOf(site.years, site.seed);
+  const draws = storeDrawsOf(kitchenYears, site.seed);
   const lots = grown
     .filter(({ start }) => start.isGood)
     .flatMap(({ start, years }) =>
-      kindsForStart(start, kinds, wants).map((kind) => candidateLot(site, start, kind, years, store, draws)),
+      kindsForStart(start, kinds, wants).map((kind) => candidateLot(start, kind, years, store, draws)),
     );
   const lasts = new Map(lots.map((lot) => [lot, middle(lot.lastsDays)]));
   const lastsOf = (lot: CandidateLot) => lasts.get(lot) ?? 0;

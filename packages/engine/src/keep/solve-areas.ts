@@ -14,6 +14,8 @@ export type AreaQuestion = {
   /** Wants that must be answered, a bit each. */
   likes: number;
   mostLots: number;
+  /** A bed of so many steps is told finely enough: steps of twice, four or eight times the size are tried before. */
+  fineSteps: number;
 };
 
 /** An area one part in a thousand million over a step is that step. */
@@ -27,7 +29,7 @@ const coarser = [8, 4, 2, 1];
 type Found = { areas: Int32Array; steps: number; lots: number };
 
 /**
- * The least area in whole steps, by lot; of equal ones that of fewest lots. Null where no so few lots feed the
+ * The least area in whole steps, or in coarser ones where a bed is of many, by lot; of equal ones that of fewest lots. Null where no so few lots feed the
  * kitchen. Exact: branch and bound over the areas of all lots but the last, whose least area follows from what the
  * others leave.
  *
@@ -57,6 +59,7 @@ export function leastAreas(asked: AreaQuestion): Int32Array | null {
     );
     // what no grid feeds no finer one does
     if (!found) return null;
+    if (found.steps >= question.fineSteps) return found.areas.map((steps) => times * steps);
   }
   return found?.areas ?? null;
 }

@@ -16,6 +16,7 @@ import { gapsOf } from './kitchen-gaps.ts';
 import { periodDays } from './kitchen-periods.ts';
 import type { CandidateLot } from './lot-supply.ts';
 import type { GrownStart } from './lot-survey.ts';
+import { kitchenYears } from './lot-years.ts';
 import { startNeedOf } from './start-need.ts';
 
 /** A lot chosen for the kitchen. */
@@ -31,7 +32,7 @@ export function tellYear(
   grown: readonly GrownStart[],
   unmetLikes: readonly Like[],
 ): KeepYear {
-  const { years, seed } = site;
+  const years = kitchenYears;
   const days = kitchenDays(
     chosen.map(({ lot }) => lot),
     chosen.map(({ areaM2 }) => areaM2),
@@ -53,7 +54,7 @@ export function tellYear(
     gaps: gapsFrom(site, first, required, grown),
     unmetLikes,
     years,
-    seed,
+    seed: site.seed,
   };
 }
 

@@ -72,12 +72,14 @@ function tryAll(question: AreaQuestion): number | null {
   return least;
 }
 
+const finest = Number.POSITIVE_INFINITY;
+
 describe('the least areas', () => {
   test('are those that trying every area finds', () => {
     let compared = 0;
     fc.assert(
       fc.property(questionOf, (asked) => {
-        const question: AreaQuestion = { ...asked, years, periods, stepM2: 1 };
+        const question: AreaQuestion = { ...asked, years, periods, stepM2: 1, fineSteps: finest };
         const areas = leastAreas(question);
         const naive = tryAll(question);
         if (areas !== null) expect(isFedBy(question, [...areas])).toBe(true);
@@ -91,10 +93,33 @@ describe('the least areas', () => {
     expect(compared).toBeGreaterThan(100);
   });
 
+  test('of a bed of many steps are told in coarser ones, which feed as well', () => {
+    const fineSteps = 4;
+    let coarse = 0;
+    fc.assert(
+      fc.property(questionOf, (asked) => {
+        const question: AreaQuestion = { ...asked, years, periods, stepM2: 1, fineSteps };
+        const areas = leastAreas(question);
+        const exact = leastAreas({ ...question, fineSteps: finest });
+        expect(areas === null).toBe(exact === null);
+        if (!areas || !exact) return;
+        expect(isFedBy(question, [...areas])).toBe(true);
+        const total = (of: Int32Array) => of.reduce((sum, steps) => sum + steps, 0);
+        expect(total(areas)).toBeGreaterThanOrEqual(total(exact));
+        // each lot is rounded up to steps at most so many times larger
+        const times = [8, 4, 2, 1].find((by) => areas.every((steps) => steps % by === 0)) ?? 1;
+        expect(total(areas)).toBeLessThan(total(exact) + times * question.mostLots);
+        if (total(areas) > total(exact)) coarse++;
+      }),
+      { seed: 7, numRuns: 200 },
+    );
+    expect(coarse).toBeGreaterThan(10);
+  });
+
   test('are never less for more people', () => {
     fc.assert(
       fc.property(questionOf, fc.double({ min: 1, max: 3, noNaN: true }), (asked, more) => {
-        const question: AreaQuestion = { ...asked, years, periods, stepM2: 1 };
+        const question: AreaQuestion = { ...asked, years, periods, stepM2: 1, fineSteps: finest };
         const lots = asked.lots.map((lot) => ({ ...lot, m2: lot.m2.map((m2) => m2 * more) }));
         const few = leastAreas(question);
         const many = leastAreas({ ...question, lots });
