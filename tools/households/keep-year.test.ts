@@ -3,9 +3,14 @@ import { describe, expect, test } from 'vitest';
 import {
   type Household,
   type KeepYear,
+  keepingCurve,
   keepYearOf,
+  type LookedAt,
+  noStoreDraw,
   openSite,
   parseDay,
+  storeClimateOf,
+  usualLifted,
 } from '../../packages/engine/src/index.ts';
 import { kitchens } from './places.ts';
 
@@ -69,6 +74,35 @@ describe('a kitchen’s year', () => {
     expect(bare[0]).toBeLessThanOrEqual(bare[1]);
     expect(bare[1]).toBeLessThanOrEqual(bare[2]);
     expect(bare[0]).toBeLessThan(bare[2]);
+  });
+
+  test('goes by what looks have taught of the store', () => {
+    const { household, kinds, site } = north;
+    const store = storeClimateOf(site.climate, household.store);
+    const lot = { keepsMonths: [5, 7] as const, ...usualLifted };
+    const looksAt = (sprouting: number): LookedAt => {
+      const curve = keepingCurve(lot, store, 240, { ...noStoreDraw, sprouting });
+      const checks = [100, 200].map((day, at) => {
+        const since = at === 0 ? 0 : 100;
+        const found = (of: Float64Array) => Math.round(200 * (of[day] - of[since]));
+        return {
+          day,
+          sound: Math.round(200 * curve.sound[day]),
+          sprouted: found(curve.sprouted),
+          rotten: found(curve.rotten),
+          massShare: null,
+        };
+      });
+      return { lot, store, liftedOn: 240, checks };
+    };
+    const [early, late] = [1.5, 0.65].map((sprouting) =>
+      keepYearOf(site, kinds, household, today, {}, [looksAt(sprouting)]),
+    );
+    expect(early.taught?.sproutingPace).toBeGreaterThan(1);
+    expect(late.taught?.sproutingPace).toBeLessThan(1);
+    expect(late.taught?.looks).toBe(2);
+    expect(bareDays(late)).toBeLessThan(bareDays(early));
+    expect(keepYearOf(site, kinds, household, today, {}, []).taught).toBeNull();
   });
 
   test('has a lot for each want that can be had, and names the others', () => {

@@ -3,6 +3,7 @@ import {
   type KeepYear,
   type StoreClimate,
   type StoreSaid,
+  type StoreTaught,
   standFigures,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
@@ -27,6 +28,7 @@ export function keepGrounds(
   return [
     useSentence(household, usual, speaker),
     storeSentence(household.store, store, speaker),
+    ...(year.taught ? [taughtSentence(year.taught, speaker)] : []),
     ...(lots.length > 0
       ? [
           say('keep.how.supplied', { years: years(year.suppliedYearsShare, year.years) }),
@@ -56,6 +58,20 @@ function storeSentence(said: StoreSaid, { tempC, humidityPct }: StoreClimate, sp
     temps: warm - cold < 0.5 ? quantity('temperature', cold) : quantityRange('temperature', cold, warm),
     damp: damp - dry < 0.5 ? number(dry) : numberRange(dry, damp),
     said: typeof said === 'string' ? 'usual' : 'own',
+  });
+}
+
+/** Less than so much either way is told as usual, shares. */
+const told = { sprouting: 0.05, rotting: 0.25 } as const;
+
+function taughtSentence({ looks, sproutingPace, rottingPace }: StoreTaught, { say }: Speaker): string {
+  // a rest used up at twice the pace is half as long
+  const later = 1 / sproutingPace - 1;
+  return say('keep.how.taught', {
+    looks,
+    sprouting: Math.abs(later) < told.sprouting ? 'usual' : later > 0 ? 'later' : 'sooner',
+    share: Math.round(100 * Math.abs(later)),
+    rotting: Math.abs(rottingPace - 1) < told.rotting ? 'usual' : rottingPace > 1 ? 'more' : 'fewer',
   });
 }
 

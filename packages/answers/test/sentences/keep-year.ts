@@ -104,6 +104,7 @@ export function keepYearWith(changes: Partial<KeepYear>): KeepYear {
       },
     ],
     unmetLikes: [],
+    taught: null,
     years: 30,
     seed: 1,
     ...changes,

@@ -75,6 +75,11 @@ export function keepDocument({
       closedBy: [...closedBy],
     })),
     unmetLikes: [...year.unmetLikes],
+    taught: year.taught && {
+      looks: year.taught.looks,
+      sproutingPace: round(year.taught.sproutingPace),
+      rottingPace: round(year.taught.rottingPace),
+    },
     inStore: inStore.map(storedOf),
     lift: lift && liftedOf(lift),
     eatFirst: [

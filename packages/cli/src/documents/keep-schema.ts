@@ -96,6 +96,8 @@ export const keepSchema = v.object({
     }),
   ),
   unmetLikes: v.array(like),
+  /** How the store loses onions against the usual (1), as looks at it have taught; null without a look. */
+  taught: v.nullable(v.object({ looks: count, sproutingPace: positive, rottingPace: positive })),
   /** Plantings of the garden that were lifted, in the order in which they are eaten. */
   inStore: v.array(
     v.object({

@@ -17,6 +17,7 @@ export type {
   KeepYear,
   KitchenKind,
   StartNeed,
+  StoreTaught,
 } from './keep-year.ts';
 export { type KeepProgress, keepYearOf, keepYearSteps } from './keep-year-of.ts';
 export {
@@ -43,4 +44,5 @@ export {
   storeClimateOf,
 } from './store-climate.ts';
 export { noStoreDraw, type StoreDraw, storeDrawsOf } from './store-draw.ts';
+export { type LookedAt, taughtStoreDraws } from './store-taught.ts';
 export { type StoredNow, type StoredPlanting, storedNow } from './stored-now.ts';

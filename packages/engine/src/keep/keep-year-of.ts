@@ -6,19 +6,24 @@ import type { KeepYear, KitchenKind } from './keep-year.ts';
 import { kitchenWays } from './lot-starts.ts';
 import { grownStarts } from './lot-survey.ts';
 import { planKitchen } from './plan-kitchen.ts';
+import type { LookedAt } from './store-taught.ts';
 
 /** How far the work has come. */
 export type KeepProgress = { done: number; total: number };
 
-/** The least bed that keeps a household in onions the year round, of the kinds that can be had. */
+/**
+ * The least bed that keeps a household in onions the year round, of the kinds that can be had, in the store as looks at lots
+ * kept there before have taught it.
+ */
 export function keepYearOf(
   site: Site,
   kinds: readonly KitchenKind[],
   household: Household,
   today: DayNumber,
   options: GrowingOptions = {},
+  looked: readonly LookedAt[] = [],
 ): KeepYear {
-  const steps = keepYearSteps(site, kinds, household, today, options);
+  const steps = keepYearSteps(site, kinds, household, today, options, looked);
   for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
 }
 
@@ -29,6 +34,7 @@ export function* keepYearSteps(
   household: Household,
   today: DayNumber,
   options: GrowingOptions = {},
+  looked: readonly LookedAt[] = [],
 ): Generator<KeepProgress, KeepYear, void> {
   const ways = kitchenWays(site).filter((way) =>
     kinds.some(({ type, start }) => type === way.type && start === way.start),
@@ -40,5 +46,5 @@ export function* keepYearSteps(
     grown.push(...grownStarts(site, way, today, options));
   }
   yield { done: ways.length, total };
-  return planKitchen(site, kinds, household, grown, today);
+  return planKitchen(site, kinds, household, grown, today, looked);
 }

@@ -70,6 +70,9 @@ export type GapCloser = 'overwintered' | 'green-onions' | 'shallots' | 'bought';
 /** Days for which no planting supplies enough in enough years. */
 export type KeepGap = { from: DayNumber; to: DayNumber; closedBy: readonly GapCloser[] };
 
+/** How fast a store loses onions against the usual (1), the middle of what its looks leave likely. */
+export type StoreTaught = { looks: number; sproutingPace: number; rottingPace: number };
+
 /** The least bed that keeps a kitchen in onions through a year, planting the same again each year. */
 export type KeepYear = {
   household: Household;
@@ -82,6 +85,8 @@ export type KeepYear = {
   gaps: readonly KeepGap[];
   /** Wants that nothing which grows here answers. */
   unmetLikes: readonly Like[];
+  /** What the grower's looks at the store have taught of it; null where nobody has looked. */
+  taught: StoreTaught | null;
   years: number;
   seed: number;
 };

@@ -23,7 +23,7 @@ export type StoreCheck = {
 const tried = 3000;
 
 /** Answers hang on no fewer of them (as in the learning of crops). */
-const leastEffective = 60;
+export const leastEffective = 60;
 
 /** Bulbs of a crate fare alike: correlation between any two of a look (memory, adjustable). */
 const alike = 0.02;
@@ -57,7 +57,7 @@ export function learnStore(
 }
 
 /** Of the shares found, as a multinomial whose sample counts for less since bulbs fare alike (design effect, Kish 1965). */
-function logLikelihood(curve: KeepingCurve, checks: readonly StoreCheck[]): number {
+export function logLikelihood(curve: KeepingCurve, checks: readonly StoreCheck[]): number {
   let sum = 0;
   let before: StoreCheck | null = null;
   for (const check of checks) {

@@ -14,7 +14,8 @@ import type { GrownStart } from './lot-survey.ts';
 import { kitchenYears } from './lot-years.ts';
 import { leastAreas } from './solve-areas.ts';
 import { storeClimateOf } from './store-climate.ts';
-import { storeDrawsOf } from './store-draw.ts';
+import type { StoreDraw } from './store-draw.ts';
+import { type LookedAt, taughtStoreDraws } from './store-taught.ts';
 import { tellYear } from './tell-year.ts';
 
 /** A kitchen is to be fed in so many years of the weather to come. */
@@ -36,9 +37,11 @@ export function planKitchen(
   household: Household,
   grown: readonly GrownStart[],
   today: DayNumber,
+  looked: readonly LookedAt[],
 ): KeepYear {
   const wants = bulbLikes.filter((like) => household.likes.includes(like));
-  const all = candidates(site, kinds, household, grown, wants);
+  const draws = taughtStoreDraws(looked, kitchenYears, site.seed);
+  const all = candidates(site, kinds, household, grown, wants, draws);
   const needKg = ((household.gramsPerWeek / 1000) * periodDays) / 7;
   const bestKgM2 = Math.max(0.1, ...all.map(({ years }) => middle(years.kgM2)));
   const stepM2 = stepFor(bestKgM2, needKg);
@@ -67,7 +70,8 @@ export function planKitchen(
   const unmetLikes = household.likes.filter((like) =>
     like === 'green' ? green === null : !answered.includes(like),
   );
-  return tellYear(site, household, chosen, green, required, grown, unmetLikes);
+  const year = tellYear(site, household, chosen, green, required, grown, unmetLikes);
+  return { ...year, taught: taughtBy(looked, draws) };
 }
 
 /** Lots of all starts that are good, in the order in which they are eaten: what keeps shortest goes first, as it ends soonest. */
@@ -77,9 +81,9 @@ function candidates(
   household: Household,
   grown: readonly GrownStart[],
   wants: readonly Like[],
+  draws: readonly StoreDraw[],
 ): CandidateLot[] {
   const store = storeClimateOf(site.climate, household.store);
-  const draws = storeDrawsOf(kitchenYears, site.seed);
   const lots = grown
     .filter(({ start }) => start.isGood)
     .flatMap(({ start, years }) =>
@@ -142,4 +146,15 @@ function middle(values: ArrayLike<number>): number {
 /** Without what binary fractions add. */
 function round(areaM2: number): number {
   return Math.round(areaM2 * 1000) / 1000;
+}
+
+/** How the store loses onions against the usual, as looks at it have taught; null where nobody has looked. */
+function taughtBy(looked: readonly LookedAt[], draws: readonly StoreDraw[]): KeepYear['taught'] {
+  const looks = looked.reduce((sum, { checks }) => sum + checks.length, 0);
+  if (looks === 0) return null;
+  return {
+    looks,
+    sproutingPace: middle(draws.map(({ sprouting }) => sprouting)),
+    rottingPace: middle(draws.map(({ rotting }) => rotting)),
+  };
 }

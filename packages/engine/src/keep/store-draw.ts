@@ -17,9 +17,14 @@ export function storeDrawsOf(seasons: number, seed: number): StoreDraw[] {
   const sprouting = evenNormals(seasons, random);
   const rotting = evenNormals(seasons, random);
   const drying = evenNormals(seasons, random);
-  return Array.from({ length: seasons }, (_, at) => ({
-    sprouting: Math.exp(storeSpread.sprouting * sprouting[at]),
-    rotting: Math.exp(storeSpread.rotting * rotting[at]),
-    drying: Math.exp(storeSpread.drying * drying[at]),
-  }));
+  return Array.from({ length: seasons }, (_, at) => storeDrawOf(sprouting[at], rotting[at], drying[at]));
+}
+
+/** The factors of so many standard deviations from the usual. */
+export function storeDrawOf(sprouting: number, rotting: number, drying: number): StoreDraw {
+  return {
+    sprouting: Math.exp(storeSpread.sprouting * sprouting),
+    rotting: Math.exp(storeSpread.rotting * rotting),
+    drying: Math.exp(storeSpread.drying * drying),
+  };
 }

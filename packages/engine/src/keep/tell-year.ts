@@ -31,7 +31,7 @@ export function tellYear(
   required: Uint8Array,
   grown: readonly GrownStart[],
   unmetLikes: readonly Like[],
-): KeepYear {
+): Omit<KeepYear, 'taught'> {
   const years = kitchenYears;
   const days = kitchenDays(
     chosen.map(({ lot }) => lot),

@@ -72,6 +72,8 @@ export const keep = {
     'But for the days on which the store may be bare, every day is supplied {years}; the same is planted again each year.',
   'keep.how.store':
     'The store ({store}) has {temps} and {damp}% humidity over the year{said, select, own {, as you said} other {, reckoned from the climate of the place: no survey of household stores was found}}.',
+  'keep.how.taught':
+    '{looks, plural, one {One look} other {# looks}} at what was kept there {looks, plural, one {is} other {are}} counted in: onions sprout {sprouting, select, sooner {about {share}% sooner than is usual} later {about {share}% later than is usual} other {as soon as is usual}}, and {rotting, select, more {more of them rot} fewer {fewer of them rot} other {as many rot as is usual}}.',
   'keep.how.use.given':
     'The kitchen eats {week} a week, for {people, plural, one {one person} other {# people}}, as you said.',
   'keep.how.use.usual':

@@ -74,6 +74,8 @@ export const keep = {
     'Salvo los días en que la despensa puede estar vacía, cada día está abastecido {years}; cada año se planta lo mismo otra vez.',
   'keep.how.store':
     'El almacén ({store}) tiene {temps} y {damp} % de humedad a lo largo del año{said, select, own {, como dijiste} other {, calculado del clima del lugar: no se encontró ningún estudio de almacenes caseros}}.',
+  'keep.how.taught':
+    'Se {looks, plural, one {cuenta una revisión} other {cuentan # revisiones}} de lo que se guardó ahí: las cebollas brotan {sprouting, select, sooner {cerca de un {share} % antes de lo usual} later {cerca de un {share} % después de lo usual} other {tan pronto como es usual}} y {rotting, select, more {se pudren más} fewer {se pudren menos} other {se pudren tantas como es usual}}.',
   'keep.how.use.given':
     'La cocina come {week} a la semana, para {people, plural, one {una persona} other {# personas}}, como dijiste.',
   'keep.how.use.usual':
