@@ -23,7 +23,7 @@ export function liftTold(
   const { say, day } = speaker;
   const { verdict, best, rainMm } = advice;
   const wet = rainMm >= wetSpellMm ? 'wet' : rainMm < drySpellMm ? 'dry' : 'some';
-  const headline = say(`lift.lead.${verdict}`, {
+  const headline = say(`lift.lead.${leadOf(advice)}`, {
     tops: topsWords(advice.topsOverShare, speaker),
     ahead: say('lift.ahead', { wet }),
     date: day(liftedOn ?? best ?? 0),
@@ -43,6 +43,13 @@ export function liftTold(
       ...(tooEarly ? [] : [say('lift.caution.heater'), say('lift.caution.dust')]),
     ],
   };
+}
+
+/** Tops that nobody has counted are to be looked at before anything is pulled. */
+function leadOf({ verdict, topsFrom }: LiftAdvice) {
+  return topsFrom === 'run' && (verdict === 'lift' || verdict === 'before-rain')
+    ? (`look-${verdict}` as const)
+    : verdict;
 }
 
 function topsWords(share: number, { say }: Speaker): string {

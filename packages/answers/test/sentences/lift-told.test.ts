@@ -54,3 +54,15 @@ test.each(['lift', 'wait', 'before-rain', 'too-early', 'lifted'] as const)(
     }
   },
 );
+
+test('tops that nobody has counted are looked at before anything is pulled', () => {
+  const own = speaker('metric');
+  const reckoned = { ...advice, topsFrom: 'run', topsOverShare: 0.7 } as const;
+  const lead = (verdict: LiftAdvice['verdict']) => liftTold(own, { ...reckoned, verdict }, standing).headline;
+  expect(lead('lift')).toBe(
+    'Look at them today: by the reckoning, about 7 in 10 tops have fallen. If six in ten or more are down, harvest on a dry day.',
+  );
+  expect(lead('before-rain')).toMatch(/^Look at them today, wet days are ahead/);
+  expect(lead('wait')).toMatch(/^Wait/);
+  expect(liftTold(own, { ...advice, verdict: 'lift' }, standing).headline).toMatch(/^Harvest now/);
+});

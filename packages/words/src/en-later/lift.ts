@@ -7,6 +7,10 @@ export const lift = {
   'lift.tops.most': 'nearly all tops have fallen',
   'lift.ahead': '{wet, select, wet {wet} some {showery} other {dry}}',
   'lift.lead.lift': 'Harvest now, on a dry day: {tops}.',
+  'lift.lead.look-lift':
+    'Look at them today: by the reckoning, {tops}. If six in ten or more are down, harvest on a dry day.',
+  'lift.lead.look-before-rain':
+    'Look at them today, wet days are ahead: by the reckoning, {tops}. If any are down, harvest before the rain.',
   'lift.lead.wait': 'Wait: {tops}, and the days ahead are {ahead}. The best day to harvest is about {date}.',
   'lift.lead.before-rain': 'Harvest before the rain: {tops}, and the days ahead are wet.',
   'lift.lead.too-early': 'Too early to harvest: {tops}. Look again as the first ones fall.',

@@ -7,6 +7,10 @@ export const lift = {
   'lift.tops.most': 'casi todas las hojas están tumbadas',
   'lift.ahead': '{wet, select, wet {lluviosos} some {de chubascos} other {secos}}',
   'lift.lead.lift': 'Arranca ya, en un día seco: {tops}.',
+  'lift.lead.look-lift':
+    'Míralas hoy: según el cálculo, {tops}. Si hay seis de cada diez o más tumbadas, arranca en un día seco.',
+  'lift.lead.look-before-rain':
+    'Míralas hoy, que vienen días lluviosos: según el cálculo, {tops}. Si ya hay alguna tumbada, arranca antes de la lluvia.',
   'lift.lead.wait':
     'Espera: {tops}, y los próximos días son {ahead}. El mejor día para arrancar es hacia el {date}.',
   'lift.lead.before-rain': 'Arranca antes de la lluvia: {tops}, y los próximos días son lluviosos.',
