@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
-import type { Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { download } from './download.ts';
-import { openFolds } from './open-app.ts';
+import { type App, openFolds } from './open-app.ts';
 
 export const bank =
   '#/season?at=52.08,-3.13&name=Pencarreg+Bank&class=long&start=raised-seedlings&date=2027-02-20&row-cm=30&plants=250&today=2027-06-20';
@@ -29,6 +29,34 @@ export async function openFile(page: Page, content: object, name = 'bank.neckfal
   const buffer = Buffer.from(JSON.stringify(content));
   await page.getByLabel('Open a garden file').setInputFiles({ name, mimeType: 'application/json', buffer });
   await page.locator('.opened', { hasText: `${name} is open` }).waitFor();
+}
+
+export type View = { width?: number; locale?: string };
+
+/** Windows that keep a garden and go on from test to test, one for each locale. */
+const windows = new WeakMap<App, Map<string, Promise<BrowserContext>>>();
+
+/**
+ * An address where this garden of one crop is kept and no other, in a page that goes on from address to address; what a
+ * test leaves in its window the next garden takes the place of.
+ */
+export async function withKept(
+  app: App,
+  held: object,
+  hash: string,
+  { locale = 'en-GB', width = 1280 }: View = {},
+): Promise<Page> {
+  const known = windows.get(app) ?? new Map<string, Promise<BrowserContext>>();
+  windows.set(app, known);
+  const window = known.get(locale) ?? app.context({ locale });
+  known.set(locale, window);
+  const look = { context: await window, width };
+  const day = new URLSearchParams(hash).get('today');
+  const page = await app.at(kept.replace(/today=.*/, `today=${day}`), look);
+  await openFile(page, held);
+  // the season of its crop tells that it is open, whatever was opened before
+  await page.waitForURL(/#\/season/);
+  return app.at(hash, look);
 }
 
 export async function press(page: Page, name: string | RegExp): Promise<void> {

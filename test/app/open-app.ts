@@ -116,7 +116,7 @@ export async function openApp(
       standing.set(window, fresh);
       return fresh;
     }
-    if (!look.context) await opened.setViewportSize(viewportOf(look));
+    if (!look.context || look.width) await opened.setViewportSize(viewportOf(look));
     await opened.emulateMedia({ media: null, colorScheme: look.context ? null : schemeOf(look) });
     await goOn(opened, hash);
     return opened;

@@ -1,5 +1,5 @@
-import type { BrowserContext, Page } from 'playwright-core';
-import { kept, openFile } from './kept-garden.ts';
+import type { Page } from 'playwright-core';
+import { type View, withKept } from './kept-garden.ts';
 import type { App } from './open-app.ts';
 
 const place = 'at=52.08,-3.13&name=Pencarreg+Bank';
@@ -41,23 +41,9 @@ export const entries = (page: Page) => page.locator('.saw li');
 export const lead = async (page: Page) =>
   ((await page.locator('.today').textContent()) ?? '').replace(/\s+/g, ' ');
 
-/** A window of its own that keeps the garden with this in it; the first page is closed again. */
-async function windowWith(app: App, held: object, options: object = {}): Promise<BrowserContext> {
-  const context = await app.context(options);
-  const first = await app.page(kept, { context });
-  await openFile(first, held);
-  await first.close();
-  return context;
-}
+export type HowSeen = [day: string, observations?: object[], look?: View];
 
-export type HowSeen = [
-  day: string,
-  observations?: object[],
-  options?: { width?: number; locale?: string; offline?: boolean },
-];
-
-/** A page at a day of the season, in a window of its own that keeps the garden. */
-export async function pageWith(app: App, ...[day, observations = [], options = {}]: HowSeen): Promise<Page> {
-  const context = await windowWith(app, { ...garden, observations }, options);
-  return app.page(season(day), { context, ...options });
+/** A page at a day of the season, where the garden is kept with what was seen. */
+export function pageWith(app: App, ...[day, observations = [], look]: HowSeen): Promise<Page> {
+  return withKept(app, { ...garden, observations }, season(day), look);
 }

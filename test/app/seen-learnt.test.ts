@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { neckfall } from './command-line.ts';
 import { kept, openFile, told, whole } from './kept-garden.ts';
@@ -11,7 +11,6 @@ import { weatherHere } from './weather-files.ts';
 
 describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () => {
   let app: App;
-  let context: BrowserContext;
   beforeAll(async () => {
     app = await openApp();
   });
@@ -21,15 +20,11 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
   });
 
   /** A page at a day of the season, in a window of its own that keeps the garden. */
-  async function withGarden(...how: HowSeen): Promise<Page> {
-    const page = await pageWith(app, ...how);
-    context = page.context();
-    return page;
-  }
+  const withGarden = (...how: HowSeen): Promise<Page> => pageWith(app, ...how);
 
   test('is there at once in another tab, and counts there too', async () => {
     const one = await withGarden('2027-05-20');
-    const other = await app.page(season('2027-05-20'), { context });
+    const other = await app.page(season('2027-05-20'), { context: one.context() });
     const before = await lead(other);
     await asked(one).fill('7');
     await noteIt(one).click();
@@ -38,7 +33,6 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
     await ready(one);
     expect(await lead(other)).not.toBe(before);
     expect(await lead(other)).toBe(await lead(one));
-    await context.close();
   });
 
   test('narrows the days on which tops go over, and stands on the year line', async () => {
@@ -57,7 +51,6 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
     expect(await page.locator('.the-year figure').getAttribute('aria-label')).toContain(
       'Green leaves counted, 20 May: 4 leaves.',
     );
-    await context.close();
   });
 
   test('tells how the crop stands, what was learnt of it, and what the answer rests on', async () => {
@@ -75,7 +68,6 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
     expect(await page.locator('.learnt').textContent()).toMatch(/Your leaves come \d+% faster than is usual/);
     await openFolds(page);
     expect(await page.locator('.how').textContent()).toMatch(/rests on about \d+ that fit/);
-    await context.close();
   });
 
   test('comes to what the command line says of the same garden file', async () => {
@@ -105,7 +97,7 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
       ' ',
     );
     rmSync(folder, { recursive: true });
-    context = await app.context();
+    const context = await app.context();
     const first = await app.page(kept, { context });
     await openFile(first, whole);
     const page = await app.page(season('2027-06-08'), { context });
@@ -130,7 +122,7 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
       name: 'The bed by the hedge',
       startDate: '2028-02-20',
     };
-    context = await app.context();
+    const context = await app.context();
     const first = await app.page(kept, { context });
     const observations = [counted('2027-05-14', 4.5), counted('2027-05-27', 5.5), counted('2027-06-08', 7)];
     await openFile(first, { ...garden, plantings: [...garden.plantings, next], observations });
@@ -178,7 +170,7 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
         sources: [],
       },
     ];
-    context = await app.context();
+    const context = await app.context();
     const first = await app.page(kept, { context });
     const bare = await app.page(season('2027-06-19', null), { context });
     const usual = await lead(bare);
@@ -220,6 +212,5 @@ describe.skipIf(!hasChromium)('the forecast that learns from what was seen', () 
     await told(page, 'Noted:');
     expect(await page.locator('h1.answer').count()).toBe(1);
     expect(Math.abs((await top()) - before)).toBeLessThan(1);
-    await context.close();
   });
 });

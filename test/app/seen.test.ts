@@ -1,4 +1,4 @@
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { press, told, whole } from './kept-garden.ts';
 import { type App, axe, hasChromium, openApp, ready } from './open-app.ts';
@@ -15,7 +15,6 @@ import {
 
 describe.skipIf(!hasChromium)('what was seen of a crop', () => {
   let app: App;
-  let context: BrowserContext;
   beforeAll(async () => {
     app = await openApp();
   });
@@ -24,11 +23,7 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     return app.close();
   });
 
-  async function withGarden(...how: HowSeen): Promise<Page> {
-    const page = await pageWith(app, ...how);
-    context = page.context();
-    return page;
-  }
+  const withGarden = (...how: HowSeen): Promise<Page> => pageWith(app, ...how);
 
   test('is counted in two taps, said, listed, and kept in the garden', async () => {
     const page = await withGarden('2027-05-20', [counted('2027-05-10', 3)], { width: 360 });
@@ -46,7 +41,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     await ready(page);
     expect(await entries(page).count()).toBe(2);
     expect(await asked(page).inputValue()).toBe('4');
-    await context.close();
   });
 
   test('its buttons are large enough for a thumb', async () => {
@@ -55,11 +49,10 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
       const box = await button.boundingBox();
       expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44);
     }
-    await context.close();
   });
 
   test('keeps a plan first that is not kept yet, and says so', async () => {
-    context = await app.context();
+    const context = await app.context();
     const page = await app.page(season('2027-05-20', null), { context });
     await asked(page).fill('4.5');
     await noteIt(page).click();
@@ -88,7 +81,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     await told(page, 'Noted: 16 May 2027, 8 plants: 4 green leaves.');
     await ready(page);
     expect(await page.locator('.noted-when summary').textContent()).toContain('on 8 plants');
-    await context.close();
   });
 
   test('what can’t be a number of leaves is refused in words, and nothing is noted', async () => {
@@ -99,7 +91,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
       await page.getByRole('alert').getByText(bad).waitFor();
     }
     expect(await entries(page).count()).toBe(0);
-    await context.close();
   });
 
   test('what is odd is asked about: noted where it is so, left where it is not', async () => {
@@ -116,7 +107,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     await noteIt(page).click();
     await page.getByRole('button', { name: 'Yes, note it' }).click();
     await told(page, 'Noted: 20 May 2027, 5 plants: 2 green leaves.');
-    await context.close();
   });
 
   test('anything else is noted too, each in the reader’s units', async () => {
@@ -138,7 +128,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     expect(observations).toMatchObject([
       { wateredLitres: 37.9, fedProduct: '10-5-8', fedG: 113.4, note: 'Slugs by the hedge' },
     ]);
-    await context.close();
   });
 
   test('a crop lifted early is told what to do with it now, and no more of green leaves', async () => {
@@ -150,7 +139,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     expect(await page.locator('.today').textContent()).toBe(
       'Lifted on 18 June: what is said of later days is what the crop would have done if left.',
     );
-    await context.close();
   });
 
   test('an empty entry is none', async () => {
@@ -159,7 +147,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     await page.locator('.entry .note-it').click();
     await told(page, 'There is nothing to note yet');
     expect(await entries(page).count()).toBe(0);
-    await context.close();
   });
 
   test('asks as the season goes: leaves, bulbs, tops, weight', async () => {
@@ -180,7 +167,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
       await ready(page);
       expect(await page.locator('.noting').count()).toBe(0);
     }
-    await context.close();
   });
 
   test('is changed in its place, removed, and brought back', async () => {
@@ -210,7 +196,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     await ready(page);
     await press(page, /^Take back: what was seen of “The long bed” changed/);
     await page.locator('.saw').getByText('2.5 green leaves').waitFor();
-    await context.close();
   });
 
   test('folds away what is older than the last six', async () => {
@@ -219,7 +204,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     expect(await page.locator('.saw > ul > li').count()).toBe(6);
     await page.getByText('Earlier (3)').click();
     expect(await page.locator('.saw details li').count()).toBe(3);
-    await context.close();
   });
 
   test('has a photo, which stays on the device: small by the entry, large when pressed', async () => {
@@ -248,7 +232,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
     await page.getByRole('button', { name: 'Remove the photo' }).click();
     await small.waitFor({ state: 'detached' });
     expect(await entries(page).count()).toBe(1);
-    await context.close();
   });
 
   test('is noted without a network', async () => {
@@ -282,7 +265,6 @@ describe.skipIf(!hasChromium)('what was seen of a crop', () => {
       expect(await axe(page)).toEqual([]);
       const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
       expect(over).toBe(0);
-      await context.close();
     }
   });
 });

@@ -70,6 +70,5 @@ describe.skipIf(!hasChromium)('the sheet for the shed wall', () => {
       expect(await page.locator(one).isVisible()).toBe(false);
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
     expect(await page.locator('.sheet').count()).toBe(0);
-    await page.context().close();
   });
 });

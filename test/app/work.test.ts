@@ -1,5 +1,5 @@
 import ICAL from 'ical.js';
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { neckfall } from './command-line.ts';
 import { download } from './download.ts';
@@ -20,7 +20,6 @@ const jobsOf = async (page: Page) =>
 
 describe.skipIf(!hasChromium)('the work of a season', () => {
   let app: App;
-  let context: BrowserContext;
   beforeAll(async () => {
     app = await openApp();
   });
@@ -29,11 +28,7 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
     return app.close();
   });
 
-  async function keptOn(day: string, observations: object[] = [], width = 1280): Promise<Page> {
-    const page = await pageWith(app, day, observations, { width });
-    context = page.context();
-    return page;
-  }
+  const keptOn = (day: string, width = 1280): Promise<Page> => pageWith(app, day, [], { width });
 
   test('on any day of the demo garden’s year the first screen of Season tells what to do this week and why', async () => {
     let busy = 0;
@@ -80,7 +75,7 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
   });
 
   test('says what to keep, so that work can be noted', async () => {
-    context = await app.context();
+    const context = await app.context();
     const page = await app.page(season('2027-05-20', null), { context });
     expect(await page.getByRole('button', { name: /^Done: / }).count()).toBe(0);
     await week(page).getByRole('button', { name: 'Keep it' }).click();
@@ -109,7 +104,6 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
     await ready(page);
     expect(await lines(page).count()).toBe(before);
     expect(await jobsOf(page)).toEqual([]);
-    await context.close();
   });
 
   test('is left out, stands apart, and is taken up again, also on another day', async () => {
@@ -125,7 +119,6 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
     await page.getByRole('button', { name: 'Take it up again: Weed' }).click();
     await told(page, 'Taken up again: Weed.');
     await page.getByRole('button', { name: 'Done: Weed' }).waitFor();
-    await context.close();
   });
 
   test('put off by a week or to a day it moves there', async () => {
@@ -147,7 +140,6 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
     await page.getByRole('button', { name: 'Put it off' }).click();
     await told(page, 'Put off until 10 June 2027: Weed.');
     expect(await jobsOf(page)).toMatchObject([{ job: 'weed', state: 'put-off', until: '2027-06-10' }]);
-    await context.close();
   });
 
   test('what is noted of a crop anyhow is noted there: lifted', async () => {
@@ -160,7 +152,6 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
     await ready(page);
     expect(await page.getByRole('button', { name: 'Done: Lift' }).count()).toBe(0);
     expect(await jobsOf(page)).toEqual([]);
-    await context.close();
   });
 
   test('goes into a calendar, and a later one brings it up to date', async () => {
@@ -185,14 +176,13 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
     const after = await read();
     expect(weed(after).startDate.compare(weed(before).startDate)).toBe(1);
     expect(weed(after).sequence).toBeGreaterThanOrEqual(weed(before).sequence);
-    await context.close();
   });
 
   test.each([360, 1280])(
     'leaves axe nothing to find at %d px, all open, and no sideways scroll',
     async (width) => {
       for (const colorScheme of ['light', 'dark'] as const) {
-        const page = await keptOn('2027-05-20', [], width);
+        const page = await keptOn('2027-05-20', width);
         await page.emulateMedia({ colorScheme });
         await openDetails(page);
         await page
@@ -206,7 +196,6 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
         }
         await page.setViewportSize({ width: Math.min(width, 320), height: 740 });
         expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
-        await context.close();
       }
     },
   );

@@ -1,5 +1,5 @@
-import { signal } from '@preact/signals';
-import { undoGarden } from '../../state/garden.ts';
+import { effect, signal } from '@preact/signals';
+import { openedFile, undoGarden } from '../../state/garden.ts';
 
 /** Where on the page something was done. */
 export type ToldAt = 'entry' | 'list' | 'week' | 'work';
@@ -8,6 +8,11 @@ export type ToldAt = 'entry' | 'list' | 'week' | 'work';
 type Told = { at: ToldAt; words: string; of: string };
 
 export const told = signal<Told | null>(null);
+
+// in a garden that was just opened nothing was done yet, though it may hold the same planting
+effect(() => {
+  if (openedFile.value !== null) told.value = null;
+});
 
 /** Where something was tried last, so that a failure is said there. */
 export const triedAt = signal<ToldAt>('entry');
