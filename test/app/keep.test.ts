@@ -46,6 +46,10 @@ describe.skipIf(!hasChromium)('the Keep page', () => {
     for (const card of await page.locator('.lots .lot > p:first-of-type').all())
       expect(printed).toContain(plain(await card.textContent()));
     for (const sentence of told.eatFirst) expect(said).toContain(plain(sentence));
+    const gaps = await page.locator('[aria-labelledby=gaps] p').allTextContents();
+    expect(gaps).toHaveLength(told.gaps.length);
+    for (const gap of gaps) expect(printed).toContain(plain(gap));
+    for (const { lot, sentence } of told.shopping) if (lot !== null) expect(said).toContain(plain(sentence));
     expect(await page.locator('.picture-table tbody tr').count()).toBe(told.months.length);
   });
 

@@ -1,12 +1,14 @@
 import {
   type Household,
   type KeepYear,
+  type LocalPractice,
   type StoreClimate,
   type StoreSaid,
   type StoreTaught,
   standFigures,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import { districtAssumption, practiceAssumptions } from './assumptions.ts';
 
 /** Where the weight that a kitchen eats in a week is from; null: it was said. */
 export type UsualUse = { gramsPerPerson: number; source: string } | null;
@@ -16,25 +18,26 @@ export function storeName(said: StoreSaid, { say }: Speaker): string {
   return say(typeof said === 'string' ? `keep.store.${said}` : 'keep.store.own');
 }
 
-/** What an answer on a kitchen's year took for granted: its use, its store, the years tried, the weights. */
+/** What an answer on a kitchen's year took for granted: use, store, years tried, weights, the district, the way of growing. */
 export function keepGrounds(
-  year: KeepYear,
-  store: StoreClimate,
+  { year, store }: { year: KeepYear; store: StoreClimate },
   usual: UsualUse,
+  practice: readonly LocalPractice[],
   speaker: Speaker,
 ): string[] {
   const { say, years, numberRange } = speaker;
   const { lots, household } = year;
+  const supplied = [
+    say('keep.how.supplied', { years: years(year.suppliedYearsShare, year.years) }),
+    say('keep.how.weights', { gram: numberRange(...standFigures.seedsPerGram.value) }),
+  ];
   return [
     useSentence(household, usual, speaker),
     storeSentence(household.store, store, speaker),
     ...(year.taught ? [taughtSentence(year.taught, speaker)] : []),
-    ...(lots.length > 0
-      ? [
-          say('keep.how.supplied', { years: years(year.suppliedYearsShare, year.years) }),
-          say('keep.how.weights', { gram: numberRange(...standFigures.seedsPerGram.value) }),
-        ]
-      : []),
+    ...(lots.length > 0 ? supplied : []),
+    ...districtAssumption(practice, speaker),
+    ...new Set(lots.flatMap(({ plan }) => practiceAssumptions(plan, speaker))),
   ];
 }
 

@@ -133,11 +133,11 @@ test('how we know: use, store and years, said or usual', () => {
   const store = { tempC: new Float64Array(365).fill(8), humidityPct: new Float64Array(365).fill(70) };
   store.tempC[0] = 4;
   const usual = { gramsPerPerson: 200, source: 'memory' };
-  const [use, air, years] = keepGrounds(keepYearWith({}), store, usual, metric).map(plain);
+  const [use, air, years] = keepGrounds({ year: keepYearWith({}), store }, usual, [], metric).map(plain);
   expect(use).toContain('200 g a person and week is usual, 0.9 kg for 4 people (source: memory)');
   expect(air).toContain('(cellar) has 4–8°C and 70% humidity');
   expect(years).toContain('9 years in 10');
-  const [given] = keepGrounds(keepYearWith({}), store, null, us);
+  const [given] = keepGrounds({ year: keepYearWith({}), store }, null, [], us);
   expect(given).toMatch(/eats 2 lb a week, for 4 people, as you said\.$/);
 });
 
@@ -151,7 +151,7 @@ test('every sentence is there in Spanish', () => {
     ...year.gaps.map((gap) => keepGapSentence(gap, spanish)),
     ...keepEatFirst(year, today, spanish),
     ...shoppingOf(year).map((item) => shoppingSentence(item, 'ES', spanish)),
-    ...keepGrounds(year, store, null, spanish),
+    ...keepGrounds({ year, store }, null, [], spanish),
     ...keepCautions(spanish),
   ];
   for (const sentence of said) expect(sentence).not.toMatch(/\b(the|of|about|seeds|plants)\b/);

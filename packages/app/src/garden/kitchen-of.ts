@@ -1,4 +1,4 @@
-import type { GardenKitchen } from '@neckfall/engine';
+import type { GardenKitchen, Household } from '@neckfall/engine';
 import type { Asked } from '../address/address-form.ts';
 
 /** What is said of a kitchen, in an address or in a garden. */
@@ -37,5 +37,24 @@ export function kitchenOf(said: KitchenSaid, before: GardenKitchen | null): Gard
     storeTempC: air?.tempC ?? null,
     storeHumidityPct: air?.humidityPct ?? null,
     likes: [...(likes ?? [])],
+  };
+}
+
+/** Taken where nothing is said; the store as on the command line, so that both give the same answer. */
+const usualPeople = 2;
+const usualStore = 'cellar';
+
+/** The kitchen that is planned for; what was not said is as usual. */
+export function householdOf(
+  { people, gramsPerWeek, store, likes, seedAge }: KitchenSaid & Pick<Asked, 'seedAge'>,
+  usualGrams: number,
+): Household {
+  const eaters = people ?? usualPeople;
+  return {
+    people: eaters,
+    gramsPerWeek: gramsPerWeek ?? eaters * usualGrams,
+    store: store ?? usualStore,
+    likes: likes ?? [],
+    seedAge,
   };
 }

@@ -1,14 +1,16 @@
 import { usualGramsPerWeek } from '@neckfall/data';
 import { emptyGarden, type Household } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { askedOfKitchen, type KitchenSaid, kitchenOf, saysKitchen } from '../garden/kitchen-of.ts';
+import {
+  askedOfKitchen,
+  householdOf,
+  type KitchenSaid,
+  kitchenOf,
+  saysKitchen,
+} from '../garden/kitchen-of.ts';
 import { changeGarden, gardenStanding } from './garden.ts';
 import { country, placeName } from './place.ts';
 import { asked, go } from './route.ts';
-
-/** Taken where nothing is said; as on the command line, so that both give the same answer. */
-const usualPeople = 2;
-const usualStore = 'cellar';
 
 /** What one person eats in the country of the place, and where that is from. */
 export const usualUse = computed(() => usualGramsPerWeek(country.value));
@@ -21,17 +23,9 @@ export const kitchenSaid: ReadonlySignal<KitchenSaid> = computed(() => {
 });
 
 /** The kitchen that is planned for; what was not said is as usual. */
-export const household: ReadonlySignal<Household> = computed(() => {
-  const { people, gramsPerWeek, store, likes } = kitchenSaid.value;
-  const eaters = people ?? usualPeople;
-  return {
-    people: eaters,
-    gramsPerWeek: gramsPerWeek ?? eaters * usualUse.value.gramsPerPerson,
-    store: store ?? usualStore,
-    likes: likes ?? [],
-    seedAge: asked.value.seedAge,
-  };
-});
+export const household: ReadonlySignal<Household> = computed(() =>
+  householdOf({ ...kitchenSaid.value, seedAge: asked.value.seedAge }, usualUse.value.gramsPerPerson),
+);
 
 /** Says more of the kitchen: in the address, and in the garden where there is one. */
 export async function sayKitchen(changes: Partial<KitchenSaid>): Promise<void> {

@@ -1,11 +1,9 @@
 import {
   countryOf,
-  districtAssumption,
   inStoreOf,
   keepGrounds,
   kitchenKindsOf,
   ownKitchenKinds,
-  practiceAssumptions,
   storedInOrder,
   type UsualUse,
 } from '@neckfall/answers';
@@ -43,12 +41,7 @@ export function keepAnswer(target: string | undefined, raw: RawKeep, speaker: Sp
     kitchen.gramsPerWeek === null
       ? { gramsPerPerson: usual.gramsPerPerson, source: usual.source.words }
       : null;
-  const practised = year.lots.flatMap(({ plan }) => practiceAssumptions(plan, speaker));
-  assumed.push(
-    ...keepGrounds(year, store, usualUse, speaker),
-    ...districtAssumption(site.practice, speaker),
-    ...new Set(practised),
-  );
+  assumed.push(...keepGrounds({ year, store }, usualUse, site.practice, speaker));
   const lift = at && raw.planting !== undefined && target ? liftOf(target, raw, speaker) : null;
   const told: KeepTold = {
     lift,

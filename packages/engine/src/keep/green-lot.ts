@@ -1,6 +1,8 @@
+import { plantsPerM2, type Spacing } from '../bed/index.ts';
 import type { DayNumber } from '../calendar/index.ts';
-import { hindranceOn } from '../choice/index.ts';
-import { type Plan, planFields, runPlan, type Site, startedOn } from '../season/index.ts';
+import { hindranceOn, typeForClass } from '../choice/index.ts';
+import { classOfType } from '../plant/index.ts';
+import { type Plan, runPlan, type Site, startedOn } from '../season/index.ts';
 import type { Household } from './household.ts';
 import type { KeepLot, KitchenKind } from './keep-year.ts';
 import type { LotStart } from './lot-starts.ts';
@@ -16,7 +18,8 @@ const pulledOverDays = 28;
 const bunchPlants = 8;
 const bunchFeeds = 4;
 /** ... 25 mm apart in rows of 250 mm (University of Illinois Extension; usual rows). */
-const greenPerM2 = 160;
+export const greenSpacing: Spacing = { rowCm: 25, plantCm: 2.5, perStation: 1 };
+const greenPerM2 = plantsPerM2(greenSpacing);
 const bedStepM2 = 0.05;
 
 /** A little bed pulled green, outside what the kitchen needs of bulbs; null where nothing can be set or sown. */
@@ -36,8 +39,9 @@ export function greenLot(
     const kind = kinds.find(({ type, start }) => type === plan.type && start === plan.start);
     const day = firstWorkable(site, plan, today);
     if (!kind || day === null) continue;
-    const [, most] = planFields.densityPerM2.range;
-    const green = startedOn({ ...plan, densityPerM2: Math.min(most, greenPerM2) }, day);
+    // by then packets of the class may hold another type
+    if (typeForClass(site, classOfType[plan.type], plan.start, day) !== plan.type) continue;
+    const green = startedOn({ ...plan, densityPerM2: greenPerM2 }, day);
     const summary = runPlan(site, green);
     const pulled = (bunches * bunchPlants * household.people) / bunchFeeds;
     const plants = pulled / (summary.emergedShare || 1);

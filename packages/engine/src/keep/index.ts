@@ -8,6 +8,7 @@ export {
   longestDrying,
 } from './drying.ts';
 export { type Eaten, type EatReason, eatFirst, eatReasons } from './eat-first.ts';
+export { greenSpacing } from './green-lot.ts';
 export type { Household } from './household.ts';
 export type {
   GapCloser,

@@ -12,7 +12,9 @@ import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
+import { askedOfLot } from '../../garden/lot-asked.ts';
 import { kitchenSaid, usualUse } from '../../state/kitchen.ts';
+import { place } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
@@ -21,7 +23,6 @@ import type { KeepAhead } from '../../worker/keep-year.ts';
 import { InStore } from './InStore.tsx';
 import { KeepSheet } from './KeepSheet.tsx';
 import { KitchenForm } from './KitchenForm.tsx';
-import { askedOfLot } from './keep-lot.ts';
 import { Lots } from './Lots.tsx';
 import { PrintIt } from './PrintIt.tsx';
 import { StoreFigure } from './StoreFigure.tsx';
@@ -104,8 +105,9 @@ function EatFirst({ year }: { year: KeepYear }) {
   );
 }
 
-function assumedOf({ year, store }: KeepAhead): string[] {
+function assumedOf(ahead: KeepAhead): string[] {
   const { gramsPerPerson, source } = usualUse.value;
   const isSaid = kitchenSaid.value.gramsPerWeek !== null;
-  return keepGrounds(year, store, isSaid ? null : { gramsPerPerson, source: source.words }, voice.value);
+  const usual = isSaid ? null : { gramsPerPerson, source: source.words };
+  return keepGrounds(ahead, usual, place.value?.practice ?? [], voice.value);
 }

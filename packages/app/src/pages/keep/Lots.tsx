@@ -1,11 +1,12 @@
 import { keepLotSentence, shoppingOf, shoppingSentence } from '@neckfall/answers';
 import type { KeepLot, KeepYear } from '@neckfall/engine';
+import { askedOfLot } from '../../garden/lot-asked.ts';
 import { lotNames } from '../../pictures/index.ts';
 import { country } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import { askedOfLot, keepLot, keptLot } from './keep-lot.ts';
+import { keepLot, keptLot } from './keep-lot.ts';
 
 /** More cards are folded away. */
 const mostShown = 3;

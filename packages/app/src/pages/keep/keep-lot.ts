@@ -6,27 +6,12 @@ import {
   type KeepLot,
   plantOutDayOf,
 } from '@neckfall/engine';
-import type { Asked } from '../../address/address-form.ts';
-import { noOnion } from '../../address/no-onion.ts';
+import { askedOfLot } from '../../garden/lot-asked.ts';
 import { isAt } from '../../garden/near.ts';
 import { withPlan } from '../../garden/planting-of.ts';
 import { changeGarden, gardenStanding } from '../../state/garden.ts';
 import { placeName } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
-
-/** What an address asks to show the season of a lot. */
-export function askedOfLot({ plan, need }: KeepLot): Partial<Asked> {
-  return {
-    ...noOnion,
-    class: classOfType[plan.type],
-    start: plan.start,
-    date: plan.startDay,
-    plantOut: null,
-    plants: need.plants,
-    planting: null,
-    bed: null,
-  };
-}
 
 /** The planting of the garden that is this lot; undefined where it has none. */
 export function keptLot({ plan, need }: KeepLot): GardenPlanting | undefined {

@@ -1,0 +1,24 @@
+import { isGreenLot } from '@neckfall/answers';
+import { classOfType, greenSpacing, type KeepLot } from '@neckfall/engine';
+import type { Asked } from '../address/address-form.ts';
+import { noOnion } from '../address/no-onion.ts';
+
+/** What an address asks to show the season of a lot: packets of its class hold its type at its start. */
+export function askedOfLot(lot: KeepLot): Partial<Asked> {
+  const { plan, need } = lot;
+  return {
+    ...noOnion,
+    class: classOfType[plan.type],
+    start: plan.start,
+    date: plan.startDay,
+    plantOut: null,
+    plants: need.plants,
+    planting: null,
+    bed: null,
+    ...(isGreenLot(lot) && {
+      rowDistance: greenSpacing.rowCm,
+      plantDistance: greenSpacing.plantCm,
+      perStation: greenSpacing.perStation,
+    }),
+  };
+}
