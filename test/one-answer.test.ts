@@ -43,7 +43,7 @@ function printed({ plan, onset, neckFall, seasonShares, bulbDiameterMm, boltedPl
 }
 
 /** Nothing is kept of the crop. */
-const unseen = { seen: [], ground: groundUnsaid, marks: [] };
+const unseen = { seen: [], ground: groundUnsaid, marks: [], keepsMonths: [5, 7], store: 'cellar' } as const;
 
 const monthDay = (date: string | null) => date?.slice(5) ?? null;
 

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { Ajv } from 'ajv';
 import Papa from 'papaparse';
 import { afterAll, describe, expect, test } from 'vitest';
+import type { JobsDocument } from '../src/documents/jobs-schema.ts';
 import type { KeepDocument } from '../src/documents/keep-schema.ts';
 import { neckfall } from './run-neckfall.ts';
 
@@ -179,6 +180,12 @@ describe('of a garden', () => {
     expect(soundKg.p50).toBeLessThan(9);
     expect(soundBulbs.p50).toBeCloseTo(100 * (soundShare.p50 ?? 0), 0);
     expect(eatFirst[0]).toContain('Ines');
+    // the work on it says the same
+    const work = neckfall('jobs', garden, '--planting', 'tarrant', '--today', '2027-02-01', '--json');
+    const looks = (JSON.parse(work.stdout) as JobsDocument).jobs.filter(({ id }) =>
+      id.startsWith('check-store'),
+    );
+    expect(looks.map(({ best }) => best)).toContain(inStore[0].nextLook);
   });
 
   test('an option goes before the file', () => {

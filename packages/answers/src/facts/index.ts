@@ -4,6 +4,7 @@ export { betterThanLead } from './better-than-lead.ts';
 export { type CultivarFact, cultivarFacts, traitWords } from './cultivar-facts.ts';
 export { round } from './figures.ts';
 export { inStoreOf, type NamedStore } from './in-store.ts';
+export { keepingOf } from './keeping-of.ts';
 export { kitchenKindsOf } from './kitchen-kinds.ts';
 export { type MonthFacts, monthsOf } from './months.ts';
 export { choicesHereFirst, isKnownHere, namesHereFirst, namesKnownHere } from './names-here.ts';

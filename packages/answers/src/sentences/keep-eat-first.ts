@@ -71,20 +71,23 @@ export function storedEatFirst(stores: readonly NamedStore[], today: DayNumber, 
   );
 }
 
-/** What a planting has in store today. */
+/** What a planting has in store today, and when to look through it. */
 export function storedSentence({ name, stored }: NamedStore, today: DayNumber, speaker: Speaker): string {
   const { say, number, day, quantity } = speaker;
-  const { liftedOn, soundKg, soundBulbs, soundShare, lastsUntil } = stored;
+  const { liftedOn, soundKg, soundBulbs, soundShare, lastsUntil, nextLook } = stored;
   const amount = soundKg
     ? quantity('crop', soundKg.p50)
     : soundBulbs
       ? say('keep.in-store.bulbs', { count: Math.round(soundBulbs.p50) })
       : 'none';
-  return say('keep.in-store', {
+  const is = say('keep.in-store', {
     name,
     date: day(liftedOn),
     amount,
     percent: number(100 * soundShare.p50),
     last: lastsUntil.days ? comingDay(lastsUntil.days.p50, today, speaker) : day(liftedOn),
   });
+  return nextLook === null
+    ? is
+    : `${is} ${say('keep.in-store.look', { date: comingDay(nextLook, today, speaker) })}`;
 }

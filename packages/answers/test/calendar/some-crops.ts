@@ -3,12 +3,14 @@ import {
   groundUnsaid,
   type JobMark,
   jobsOf,
+  type Kept,
   type OnionType,
   openSite,
   planDefaults,
   runPlan,
   type StartMethod,
   startedOn,
+  storeClimateOf,
 } from '@neckfall/engine';
 import { climateOf } from '../../../../test/season/places.ts';
 import type { CropJobs } from '../../src/index.ts';
@@ -42,6 +44,7 @@ export function crops(today: number, marks: readonly JobMark[] = []): CropJobs[]
     );
     const summary = runPlan(site, plan);
     const crop = { site, plan, summary, ground: groundUnsaid, observations: [], today, liftedOn: null };
-    return { id, name, summary, jobs: jobsOf({ crop, water: null, feed: null, lift: null, marks }) };
+    const kept: Kept = { keepsMonths: [5, 7], store: storeClimateOf(site.climate, 'cellar') };
+    return { id, name, summary, jobs: jobsOf({ crop, kept, water: null, feed: null, lift: null, marks }) };
   });
 }

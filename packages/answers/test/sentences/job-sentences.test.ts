@@ -16,6 +16,7 @@ import {
   type SeasonSummary,
   startedOn,
   startMethods,
+  storeClimateOf,
   tendOf,
   type WaterToday,
 } from '@neckfall/engine';
@@ -64,7 +65,7 @@ function toldIn(climate: MonthlyClimate): Told[] {
         const summary = runPlan(site, plan);
         const today = plan.startDay + 60;
         const crop = { site, plan, summary, ground: poor, observations: [], today, liftedOn: null };
-        const tended = tendOf(crop);
+        const tended = tendOf(crop, { keepsMonths: [5, 7], store: storeClimateOf(climate, 'cellar') });
         const overs: Observation = { id: 'o', plantingId: 'p', date: formatDay(today), topsOverShare: 0.7 };
         return [
           jobsOf({ ...tended, marks: [] }),

@@ -96,6 +96,7 @@ test('what is in store: what loses most comes first', () => {
     soundShare: { p10: 0.7, p50: 0.8, p90: 0.9 },
     lastsUntil: { share: 1, days: { p10: today, p50: today + 40, p90: today + 60 } },
     lostNextShare: 0.1,
+    nextLook: null,
     checks: 2,
   } satisfies StoredNow;
   const stores = [
@@ -111,6 +112,10 @@ test('what is in store: what loses most comes first', () => {
   expect(said[0]).toContain('30%');
   expect(plain(storedSentence(stores[0], today, metric))).toBe(
     'Bram’s sets, lifted 20 August: 6 kg sound, 80% of what was lifted; over about 13 March.',
+  );
+  const ahead = { ...stores[0], stored: { ...stored, nextLook: today + 10 } };
+  expect(plain(storedSentence(ahead, today, metric))).toMatch(
+    / March\. Look through them about 11 February\.$/,
   );
   const uncounted = { name: 'Tin', thickNeckShare: 0.04, stored: { ...stored, soundKg: null } };
   expect(storedSentence(uncounted, today, metric)).toContain('August: 80% of');

@@ -7,6 +7,7 @@ import {
   type Job,
   type JobMark,
   jobsOf,
+  type Kept,
   type LeafCheckpoint,
   type LearntSeason,
   leafCheckpoint,
@@ -16,7 +17,9 @@ import {
   runPlan,
   type SeasonSummary,
   type SpanParts,
+  type StoreSaid,
   spanParts,
+  storeClimateOf,
   tendOf,
 } from '@neckfall/engine';
 import { type CropUnderWayAsked, cropUnderWay, tendedCrop } from './crop-under-way.ts';
@@ -25,6 +28,8 @@ export type SeasonAheadAsked = CropUnderWayAsked & {
   ground: Ground;
   /** What became of its work. */
   marks: readonly JobMark[];
+  keepsMonths: Kept['keepsMonths'];
+  store: StoreSaid;
 };
 
 export type SeasonAhead = {
@@ -101,5 +106,6 @@ function cropAhead(asked: Omit<SeasonAheadAsked, 'marks'>): Omit<Known, 'key'> {
           }
         : null,
   };
-  return { tended: tendOf(crop), ahead };
+  const kept = { keepsMonths: asked.keepsMonths, store: storeClimateOf(climate, asked.store) };
+  return { tended: tendOf(crop, kept), ahead };
 }

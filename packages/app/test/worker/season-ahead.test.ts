@@ -17,6 +17,8 @@ const asked = (seen: readonly Observation[]): SeasonAheadAsked => ({
   seen: [],
   ground: groundUnsaid,
   marks: [],
+  keepsMonths: [5, 7],
+  store: 'cellar',
 });
 const ahead = (seen: readonly Observation[]) => seasonAhead(asked(seen));
 const noted = { id: 'a', plantingId: 'p', date: '2026-08-20', lookedAt: 20 };

@@ -30,6 +30,8 @@ describe('spacings tried', () => {
       const { summary } = seasonAhead({
         ground: groundUnsaid,
         marks: [],
+        keepsMonths: [5, 7],
+        store: 'cellar',
         ...asked,
         options: { ...asked.options, densityPerM2 },
       });

@@ -1,4 +1,12 @@
-import { type GardenPlanting, type Job, jobsOf, longestSeason, parseDay, tendOf } from '@neckfall/engine';
+import {
+  type GardenPlanting,
+  type Job,
+  jobsOf,
+  keptDays,
+  longestSeason,
+  parseDay,
+  tendOf,
+} from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { LeftOut } from '../documents/jobs-document.ts';
 import { changeSentences, readGardenText } from '../files/garden-file.ts';
@@ -21,11 +29,8 @@ export function cropsAtWork(target: string | undefined, raw: RawTended, speaker:
 }
 
 function atWork(crop: Tended): CropAtWork {
-  return { ...crop, jobs: jobsOf({ ...tendOf(crop.crop), marks: crop.marks }) };
+  return { ...crop, jobs: jobsOf({ ...tendOf(crop.crop, crop.kept), marks: crop.marks }) };
 }
-
-/** Bulbs are looked at in their store for so long at most, days. */
-const longestStore = 300;
 
 function cropsOfGarden(path: string, raw: RawTended, speaker: Speaker): CropsAtWork {
   const { garden, changes } = readGardenText(path, 'GARDEN');
@@ -64,7 +69,7 @@ function cropsOfGarden(path: string, raw: RawTended, speaker: Speaker): CropsAtW
 
 function isLongOver({ startDate }: GardenPlanting, today: number): boolean {
   const start = startDate === null ? null : parseDay(startDate);
-  return start !== null && start + longestSeason + longestStore < today;
+  return start !== null && start + longestSeason + keptDays < today;
 }
 
 const isAhead =

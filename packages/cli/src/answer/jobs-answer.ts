@@ -54,7 +54,7 @@ export function jobsAnswer(
 const isSourced = ({ source }: Job) => source !== 'memory' && source !== 'common-practice';
 
 function marked(crop: CropAtWork, mark: JobMark): CropAtWork {
-  return { ...crop, jobs: jobsOf({ ...tendOf(crop.crop), marks: [...crop.marks, mark] }) };
+  return { ...crop, jobs: jobsOf({ ...tendOf(crop.crop, crop.kept), marks: [...crop.marks, mark] }) };
 }
 
 type Draft = Pick<WholeFile, 'keep' | 'drop'>;

@@ -1,15 +1,19 @@
+import { keepingOf } from '@neckfall/answers';
 import {
   groundOf,
   groundUnsaid,
   type JobMark,
+  type Kept,
   learntSite,
   parseDay,
   runPlan,
+  storeClimateOf,
   type TendedCrop,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { type Frame, openFrame } from '../frame/frame.ts';
 import { measuredNotes, weatherWarnings } from '../frame/weather-notes.ts';
+import { storeOf } from '../options/keep-options.ts';
 import { readOnion } from '../options/onion-options.ts';
 import { readPlaceOptions } from '../options/place-options.ts';
 import { readDays, readPractice } from '../options/plan-options.ts';
@@ -22,6 +26,7 @@ export type Tended = {
   /** Of the garden's planting; null where the plan is of the command line. */
   planting: { id: string; name: string } | null;
   crop: TendedCrop;
+  kept: Kept;
   marks: readonly JobMark[];
   /** What the answer stands on; its site is the crop's. */
   frame: Frame;
@@ -53,7 +58,9 @@ export function tended(target: string | undefined, raw: RawTended, speaker: Spea
   noteWeather(frame, crop);
   frame.assumed.push(...assumed);
   frame.warnings.push(...onion.warnings);
-  return { planting: null, crop, marks: [], frame, cultivar: onion.name };
+  const { keepsMonths } = onion;
+  const kept = { keepsMonths, store: storeClimateOf(frame.site.climate, storeOf(null)) };
+  return { planting: null, crop, kept, marks: [], frame, cultivar: onion.name };
 }
 
 function tendedPlanting(path: string | undefined, raw: RawTended, speaker: Speaker): Tended {
@@ -78,9 +85,14 @@ function tendedPlanting(path: string | undefined, raw: RawTended, speaker: Speak
   noteWeather(frame, crop);
   frame.assumed.push(...assumed);
   frame.warnings.push(...onion.warnings);
+  const { cultivars, kitchen } = file.garden;
   return {
     planting: { id: planting.id, name: planting.name },
     crop,
+    kept: {
+      keepsMonths: keepingOf(cultivars, planting),
+      store: storeClimateOf(site.climate, storeOf(kitchen)),
+    },
     marks: file.garden.jobs.filter(isOf),
     frame,
     cultivar: onion.name,

@@ -60,7 +60,8 @@ export function readKitchen(
   };
 }
 
-function storeOf(kitchen: GardenKitchen | null): StoreSaid {
+/** The store of a garden's kitchen, else the usual one. */
+export function storeOf(kitchen: GardenKitchen | null): StoreSaid {
   const { store, storeTempC: tempC, storeHumidityPct: humidityPct } = kitchen ?? {};
   if (typeof tempC === 'number' && typeof humidityPct === 'number') return { tempC, humidityPct };
   return store ?? usualStore;

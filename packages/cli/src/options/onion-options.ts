@@ -1,4 +1,4 @@
-import { cultivarAssumption, packetAssumptions } from '@neckfall/answers';
+import { cultivarAssumption, keepingOf, packetAssumptions } from '@neckfall/answers';
 import { type Cultivar, findCultivar, plantOf } from '@neckfall/data';
 import {
   type CropAsked,
@@ -37,6 +37,8 @@ export type AskedOnion = {
   plantAt(site: Site, year: number, use?: Pick<Plan, 'start' | 'startDay'>): OnionPlant;
   /** The same for the engine; `year` is that of the starts. */
   cropIn(year: number): CropAsked;
+  /** How long it usually keeps. */
+  keepsMonths: readonly [number, number];
   /** What was changed in reading the garden file. */
   warnings: readonly string[];
 };
@@ -44,11 +46,16 @@ export type AskedOnion = {
 export function readOnion(raw: RawOnionOptions, speaker: Speaker): AskedOnion {
   const garden = raw.garden === undefined ? null : readGardenFile(raw.garden, speaker);
   const warnings = garden?.warnings ?? [];
+  const keeping = (onion: Parameters<typeof keepingOf>[1]) =>
+    keepingOf(garden?.garden.cultivars ?? [], onion);
   if (raw.cultivar !== undefined) {
     refusePacketBesides(raw, speaker);
-    return { ...namedOnion(raw.cultivar, '--cultivar', garden, speaker), warnings };
+    const named = namedOnion(raw.cultivar, '--cultivar', garden, speaker);
+    return { ...named, keepsMonths: keeping({ cultivar: raw.cultivar, class: null }), warnings };
   }
-  return { name: null, warnings, ...packetPlant(readPacket(raw, speaker), speaker) };
+  const packet = readPacket(raw, speaker);
+  const keepsMonths = keeping({ cultivar: null, class: packet.class });
+  return { name: null, keepsMonths, warnings, ...packetPlant(packet, speaker) };
 }
 
 /** Own onions come before those of the catalogue. */
@@ -57,7 +64,7 @@ function namedOnion(
   field: string,
   garden: GardenFile | null,
   speaker: Speaker,
-): Omit<AskedOnion, 'warnings'> {
+): Omit<AskedOnion, 'keepsMonths' | 'warnings'> {
   const own = garden?.find(name);
   if (own) return { name: own.name, ...packetPlant(packetOf(own, name, field), speaker) };
   const cultivar = findBulbOnion(name, field, garden);

@@ -1,9 +1,12 @@
 import { type DayNumber, parseDay } from '../calendar/index.ts';
 import type { JobMark, Observation } from '../garden/index.ts';
-import type { LiftAdvice } from '../keep/index.ts';
+import type { LiftAdvice, StoreClimate } from '../keep/index.ts';
 import { type DateSpread, runnerOf, type Spread } from '../season/index.ts';
 import { type FeedAnswer, leafDates, type TendedCrop, type WaterAnswer } from '../tend/index.ts';
 import type { Due } from './due.ts';
+
+/** How a crop will be kept: usual keeping of its kind in months, and the air of its store. */
+export type Kept = { keepsMonths: readonly [number, number]; store: StoreClimate };
 
 /** What work on a crop rests on. */
 export type JobGrounds = {
@@ -12,6 +15,7 @@ export type JobGrounds = {
   feed: FeedAnswer | null;
   /** Null while its tops are far from falling, and where no bulbs come. */
   lift: LiftAdvice | null;
+  kept: Kept;
   /** What became of its work so far, in the order in which it was said. */
   marks: readonly JobMark[];
 };

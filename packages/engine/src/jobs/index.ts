@@ -1,4 +1,4 @@
-export type { JobGrounds } from './course.ts';
+export type { JobGrounds, Kept } from './course.ts';
 export { averageDegrees, type DegreeDays, modifiedDegrees, singleSineDegrees } from './degree-days.ts';
 export {
   type Job,

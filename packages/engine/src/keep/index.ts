@@ -45,5 +45,6 @@ export {
   storeClimateOf,
 } from './store-climate.ts';
 export { noStoreDraw, type StoreDraw, storeDrawsOf } from './store-draw.ts';
+export { isStoreLook, storeLooks, takenInAfter } from './store-looks.ts';
 export { type LookedAt, taughtStoreDraws } from './store-taught.ts';
 export { type StoredNow, type StoredPlanting, storedNow } from './stored-now.ts';

@@ -4,6 +4,7 @@ import { type DateSpread, dateSpread, percentiles, type Spread } from '../season
 import { keepingCurve, keptDays, lastsDay, type StoredLot } from './keeping.ts';
 import { learnStore, type StoreCheck } from './learn-store.ts';
 import type { StoreClimate } from './store-climate.ts';
+import { isStoreLook, storeLooks } from './store-looks.ts';
 
 /** What a planting has in store on a day. */
 export type StoredNow = {
@@ -18,6 +19,8 @@ export type StoredNow = {
   lastsUntil: DateSpread;
   /** Of them within the next 30 days, share of those sound today. */
   lostNextShare: number;
+  /** The first look that is not done, today or later; null where none is left. */
+  nextLook: DayNumber | null;
   checks: number;
 };
 
@@ -66,6 +69,10 @@ export function storedNow(
       : (brought.kg ?? 0) * sound[at] * massShare[at],
   );
   const over = curves.map(lastsDay).filter((day) => day < keptDays);
+  const looked = own.filter(isStoreLook).map(({ day }) => day - lifted);
+  const nextLook = storeLooks(lot, store, liftedAt, looked).looks.find(
+    ({ after, isDone }) => !isDone && lifted + after >= today,
+  );
   const soon = Math.min(keptDays - 1, at + soonDays);
   return {
     plantingId,
@@ -76,6 +83,7 @@ export function storedNow(
     lastsUntil: dateSpread(over, lifted, seasons),
     lostNextShare: percentiles(curves.map(({ sound }) => (sound[at] > 0 ? 1 - sound[soon] / sound[at] : 1)))
       .p50,
+    nextLook: nextLook === undefined ? null : lifted + nextLook.after,
     checks: checks.length,
   };
 }
@@ -83,14 +91,11 @@ export function storedNow(
 type Noted = Observation & { day: DayNumber };
 type Brought = { kg: number | null; bulbs: number | null };
 
-const isLook = ({ soundCount, sproutedCount, rottenCount }: Noted) =>
-  soundCount !== undefined || sproutedCount !== undefined || rottenCount !== undefined;
-
 /** Weights and counts of the first weeks, summed; the number of bulbs counts where all weighings have one. */
 function broughtIn(own: readonly Noted[], lifted: DayNumber): Brought {
   const weighed = own.filter(
     (of) =>
-      !isLook(of) &&
+      !isStoreLook(of) &&
       of.day >= lifted &&
       of.day <= lifted + broughtInDays &&
       (of.weighedKg !== undefined || of.bulbCount !== undefined),

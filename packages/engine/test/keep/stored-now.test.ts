@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   dayNumber,
   eatFirst,
+  formatDay,
   learnStore,
   type MonthlyClimate,
   type Observation,
@@ -64,6 +65,18 @@ describe('what a planting has in store', () => {
     expect(bad?.soundBulbs?.p50).toBeLessThan(130.001);
     expect(bad?.soundShare.p50).toBeLessThan(plain?.soundShare.p50 ?? 0);
   });
+});
+
+test('the next look is told until it is done or gone by', () => {
+  const on = (day: number, ...looks: Observation[]) =>
+    storedNow(planting, [lifted, ...looks], day, run)?.nextLook ?? 0;
+  const brought = dayNumber(2027, 8, 20);
+  const first = on(brought);
+  expect(first).toBeGreaterThan(brought);
+  expect(on(first)).toBe(first);
+  const second = on(first + 1);
+  expect(second).toBeGreaterThan(first + 30);
+  expect(on(first, look(formatDay(first), 190, 10))).toBe(second);
 });
 
 test('thick necks are eaten first, then what is going, then what ends soonest', () => {

@@ -105,7 +105,7 @@ export const jobs = {
   'job.store':
     'Take sound bulbs to a dry, cool, airy store {when}: lifted about {liftDay}, they are cured by then.',
   'job.check-store':
-    'Look through the store {when} and take out what is soft or sprouting: month {month} of the {months} that this type mostly keeps.',
+    'Look through the store {when} and take out what is soft or sprouting: in your store fewer than half are sound from about {lastsDay} on.',
 
   'job-caution.treated-seed': 'Treated seed and sets are not food, nor are young plants grown from them.',
   'job-caution.white-rot':

@@ -44,6 +44,7 @@ export const keep = {
 
   'keep.in-store':
     '{name}, lifted {date}: {amount, select, none {} other {{amount} sound, }}{percent}% of what was lifted; over about {last}.',
+  'keep.in-store.look': 'Look through them about {date}.',
   'keep.in-store.bulbs': '{count, plural, one {# bulb} other {# bulbs}}',
 
   'keep.shop.seeds':

@@ -105,7 +105,7 @@ export const jobs = {
   'job.store':
     'Lleva los bulbos sanos a un sitio seco, fresco y aireado {when}: arrancados hacia el {liftDay}, para entonces están curados.',
   'job.check-store':
-    'Repasa las guardadas {when} y saca las blandas o brotadas: mes {month} de los {months} que suele conservarse este tipo.',
+    'Repasa las guardadas {when} y saca las blandas o brotadas: donde las guardas, menos de la mitad sigue sana desde el {lastsDay}, más o menos.',
 
   'job-caution.treated-seed':
     'Las semillas y bulbillos tratados no son comida, ni las plantas jóvenes que salen de ellos.',

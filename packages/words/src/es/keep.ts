@@ -46,6 +46,7 @@ export const keep = {
 
   'keep.in-store':
     '{name}, arrancada el {date}: {amount, select, none {} other {{amount} sanos, }}{percent} % de lo arrancado; se acaba hacia el {last}.',
+  'keep.in-store.look': 'Repásalas hacia el {date}.',
   'keep.in-store.bulbs': '{count, plural, one {# bulbo} other {# bulbos}}',
 
   'keep.shop.seeds':

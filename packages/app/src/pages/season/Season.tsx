@@ -8,6 +8,7 @@ import { today } from '../../state/today.ts';
 import '../../look/season.css';
 import { cropAsked } from '../../state/crop-asked.ts';
 import { ground } from '../../state/ground.ts';
+import { kept } from '../../state/kept.ts';
 import { planOptions } from '../../state/plan-asked.ts';
 import { marks, seen } from '../../state/planting.ts';
 import { SeasonAnswer } from './SeasonAnswer.tsx';
@@ -18,7 +19,15 @@ export function Season() {
   const options = planOptions.value;
   const day = today.value;
   const observed = [...seen.value].reverse();
-  const grown = { ...crop, options, today: day, seen: observed, ground: ground.value, marks: marks.value };
+  const grown = {
+    ...crop,
+    ...kept.value,
+    options,
+    today: day,
+    seen: observed,
+    ground: ground.value,
+    marks: marks.value,
+  };
   const site = grownSiteKey.value;
   const key = site && JSON.stringify([site, grown]);
   const { answer, isFresh, failed } = useAnswer(key, () =>

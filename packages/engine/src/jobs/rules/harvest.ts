@@ -1,6 +1,13 @@
 import { climateDayOf, type DayNumber } from '../../calendar/index.ts';
-import { dryingOf, longestUnripe } from '../../keep/index.ts';
-import { classOfType, daysToTopsOver } from '../../plant/index.ts';
+import {
+  dryingOf,
+  isStoreLook,
+  longestUnripe,
+  storeLooks,
+  takenInAfter,
+  usualLifted,
+} from '../../keep/index.ts';
+import { daysToTopsOver } from '../../plant/index.ts';
 import type { Course, SettledCourse } from '../course.ts';
 import { type Due, due } from '../due.ts';
 import { greenLeaves } from './bed-work.ts';
@@ -84,9 +91,6 @@ export function checkTops({ fall, lift, liftedOn, topsSeen, onset }: SettledCour
   );
 }
 
-/** Bulbs that do not dry here under a roof are taken in by then: they dry off in 2–4 weeks (Kansas extension), days. */
-const takenInAfter = 28;
-
 /** Days from lifting until necks are tight, under a roof, in the weather of these weeks. */
 function dryingAfter({ crop: { site, plan } }: SettledCourse, lift: Due): Drying {
   let days = dryings.get(lift);
@@ -102,9 +106,6 @@ function dryingAfter({ crop: { site, plan } }: SettledCourse, lift: Due): Drying
 type Drying = { from: number; best: number; to: number };
 /** Four kinds of work hang on the drying of one lifting. */
 const dryings = new WeakMap<Due, Drying>();
-/** Months from store to the last look, by day-length class: sweet ones keep 1–2, Spanish ones 4–5, globes of the north long (cargo notes, seen second-hand). */
-const keepsMonths = { short: 2, intermediate: 4, long: 6 } as const;
-const monthDays = 30;
 
 /** What follows lifting is for ripe bulbs; thick-necked ones are dried as well and eaten first. */
 function ripe({ lift, end, liftedOn }: SettledCourse): Due | null {
@@ -133,38 +134,37 @@ export function clean(course: SettledCourse): Due | null {
 /** Sound bulbs go to their store once they are clean, within a week. */
 const storeWithin = 7;
 
-function storeDays(course: SettledCourse, lift: Due) {
+export function store(course: SettledCourse): Due | null {
+  const lift = ripe(course);
+  if (!lift) return null;
   const drying = dryingAfter(course, lift);
-  return {
+  const days = {
     from: lift.from + drying.from,
     best: lift.best + drying.best + 1,
     to: lift.to + drying.to + storeWithin,
   };
+  const isDone = course.noted.some(({ observation }) => isStoreLook(observation));
+  return due(days, 'store', { liftDay: lift.best }, { isDone });
 }
 
-export function store(course: SettledCourse): Due | null {
-  const lift = ripe(course);
-  if (!lift) return null;
-  const isDone = course.noted.some(({ observation }) => observation.soundCount !== undefined);
-  return due(storeDays(course, lift), 'store', { liftDay: lift.best }, { isDone });
-}
+/** A look may come so much before or after its day (common practice, no source). */
+const lookWithin = 7;
 
 export function checkStore(course: SettledCourse): Due[] {
   const lift = ripe(course);
   if (!lift) return [];
-  const stored = storeDays(course, lift);
-  const looks = course.noted
-    .filter(({ observation }) =>
-      [observation.soundCount, observation.sproutedCount, observation.rottenCount].some(
-        (count) => count !== undefined,
-      ),
-    )
-    .map(({ day }) => day);
-  const times = keepsMonths[classOfType[course.crop.plan.type]];
-  return Array.from({ length: times }, (_, at) => {
-    const after = (at + 1) * monthDays;
-    const days = { from: stored.from + after - 7, best: stored.best + after, to: stored.to + after };
-    const isDone = looks.some((day) => Math.abs(day - days.best) <= monthDays / 2);
-    return due(days, 'check-store', { month: at + 1, months: times }, { number: at + 1, isDone });
+  const looked = course.noted.flatMap(({ day, observation }) =>
+    isStoreLook(observation) ? [day - lift.best] : [],
+  );
+  const { keepsMonths, store } = course.kept;
+  const lot = { keepsMonths, ...usualLifted };
+  const { lasts, looks } = storeLooks(lot, store, climateDayOf(lift.best), looked);
+  return looks.map(({ number, after, isDone }) => {
+    const days = {
+      from: lift.from + after - lookWithin,
+      best: lift.best + after,
+      to: lift.to + after + lookWithin,
+    };
+    return due(days, 'check-store', { lastsDay: lift.best + lasts }, { number, isDone });
   });
 }
