@@ -210,6 +210,8 @@ describe('the page and the command keep a kitchen alike', () => {
         seen: [],
         ground: groundUnsaid,
         marks: [],
+        keepsMonths: lot.kind.keepsMonths,
+        store: page.year.household.store,
       });
       const { type, start, startDay, densityPerM2 } = lot.plan;
       expect(summary.plan).toMatchObject({ type, start, startDay, densityPerM2 });
