@@ -16,6 +16,7 @@ import {
 } from '../packages/engine/src/index.ts';
 import { greatGarden, makeGreatGarden } from './great-garden.ts';
 import { growInCRows } from './grow-in-c.ts';
+import { keepRows } from './keep.ts';
 import { learnRows } from './learn.ts';
 import { calibrationMs, medianMs, type Row } from './timing.ts';
 import { weatherTableRows } from './weather-table.ts';
@@ -128,6 +129,10 @@ put(
   'ms',
 );
 rows.push(...growInCRows(climate, growInC || null, folder));
-rows.push(...whichRows(climate, years, plan.startDay), ...learnRows(climate, years));
+rows.push(
+  ...whichRows(climate, years, plan.startDay),
+  ...keepRows(climate, years, plan.startDay),
+  ...learnRows(climate, years),
+);
 
 process.stdout.write(JSON.stringify({ calibration, rows }));

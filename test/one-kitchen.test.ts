@@ -116,7 +116,7 @@ async function pageOf(raw: RawKeep, asked: Asked, garden: Garden, place: string 
     atHand: [],
   };
   const usual = usualGramsPerWeek(country);
-  const usualUse = asked.gramsPerWeek === null ? { ...usual, source: usual.source.words } : null;
+  const usualUse = asked.gramsPerWeek === null ? usual : null;
   const household = householdOf(asked, usual.gramsPerPerson);
   const { today } = options;
   const grown = growingOf(asked);

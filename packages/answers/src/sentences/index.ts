@@ -41,7 +41,7 @@ export {
   storedInOrder,
   storedSentence,
 } from './keep-eat-first.ts';
-export { keepGrounds, storeName, type UsualUse } from './keep-grounds.ts';
+export { keepGrounds, storeName, useSource } from './keep-grounds.ts';
 export { isGreenLot, keepKind, keepLotSentence, keepNames, neededOf, ofLot } from './keep-lots.ts';
 export { keepCautions, keepGapSentence, keepHeadline, keepUnmetSentence } from './keep-sentences.ts';
 export { type ShoppingItem, shoppingOf, shoppingSentence } from './keep-shopping.ts';

@@ -1,3 +1,4 @@
+import type { KitchenUse, UseSource } from '@neckfall/data';
 import {
   type Household,
   type KeepYear,
@@ -10,8 +11,23 @@ import {
 import type { Speaker } from '@neckfall/words';
 import { districtAssumption, practiceAssumptions } from './assumptions.ts';
 
-/** Where the weight that a kitchen eats in a week is from; null: it was said. */
-export type UsualUse = { gramsPerPerson: number; source: string } | null;
+/** What one person usually eats, and where that is from; null: it was said. */
+type UsualUse = Pick<KitchenUse, 'gramsPerPerson' | 'source'> | null;
+
+/** Where a figure of what people eat is from. */
+export function useSource(source: UseSource, { say }: Speaker): string {
+  switch (source.from) {
+    case 'published':
+    case 'united-nations': {
+      const { from, title, year } = source;
+      return say(`keep.source.${from}`, { title, year: String(year ?? 'none') });
+    }
+    case 'conference':
+      return say('keep.source.conference', { year: String(source.year) });
+    case 'memory':
+      return say('keep.source.memory');
+  }
+}
 
 /** A store by its name. */
 export function storeName(said: StoreSaid, { say }: Speaker): string {
@@ -41,15 +57,17 @@ export function keepGrounds(
   ];
 }
 
-function useSentence(
-  { people, gramsPerWeek }: Household,
-  usual: UsualUse,
-  { say, quantity }: Speaker,
-): string {
+function useSentence({ people, gramsPerWeek }: Household, usual: UsualUse, speaker: Speaker): string {
+  const { say, quantity } = speaker;
   const week = quantity('crop', gramsPerWeek / 1000);
   if (!usual) return say('keep.how.use.given', { week, people });
   const { gramsPerPerson, source } = usual;
-  return say('keep.how.use.usual', { week, people, each: quantity('bulbMass', gramsPerPerson), source });
+  return say('keep.how.use.usual', {
+    week,
+    people,
+    each: quantity('bulbMass', gramsPerPerson),
+    source: useSource(source, speaker),
+  });
 }
 
 function storeSentence(said: StoreSaid, { tempC, humidityPct }: StoreClimate, speaker: Speaker): string {

@@ -1,5 +1,6 @@
 import { loadLanguage, loadLater, speaker } from '@neckfall/words';
 import { expect, test } from 'vitest';
+import { usualGramsPerWeek } from '../../../data/src/index.ts';
 import { dayNumber, type StoredNow } from '../../../engine/src/index.ts';
 import {
   keepCautions,
@@ -13,6 +14,7 @@ import {
   shoppingSentence,
   storedEatFirst,
   storedSentence,
+  useSource,
 } from '../../src/index.ts';
 import { bought, keepYearWith, sets, sown, trays } from './keep-year.ts';
 
@@ -137,13 +139,30 @@ test('what to get: seed and sets by number and weight, bundles, trays, compost, 
 test('how we know: use, store and years, said or usual', () => {
   const store = { tempC: new Float64Array(365).fill(8), humidityPct: new Float64Array(365).fill(70) };
   store.tempC[0] = 4;
-  const usual = { gramsPerPerson: 200, source: 'memory' };
+  const usual = { gramsPerPerson: 200, source: { from: 'memory' } } as const;
   const [use, air, years] = keepGrounds({ year: keepYearWith({}), store }, usual, [], metric).map(plain);
-  expect(use).toContain('200 g a person and week is usual, 0.9 kg for 4 people (source: memory)');
+  expect(use).toContain('200 g a person and week is usual, 0.9 kg for 4 people (source: general knowledge');
   expect(air).toContain('(cellar) has 4–8°C and 70% humidity');
   expect(years).toContain('9 years in 10');
   const [given] = keepGrounds({ year: keepYearWith({}), store }, null, [], us);
   expect(given).toMatch(/eats 2 lb a week, for 4 people, as you said\.$/);
+});
+
+test('a source keeps its name in Spanish, and all around it is Spanish', () => {
+  const spanish = speaker('metric', 'es');
+  const named = 'New Mexico State University, onion.nmsu.edu/consumption.html';
+  for (const country of [null, 'AL', 'GB', 'US', 'NZ', 'BD', 'IN']) {
+    const { source } = usualGramsPerWeek(country);
+    const said = useSource(source, spanish);
+    const title = 'title' in source ? source.title : '';
+    expect(said).toContain(title);
+    if ('year' in source && source.year !== null) expect(said).toContain(`${source.year}`);
+    expect(said.replace(title, '')).not.toMatch(/\b(the|of|as|for|report|knowledge|figures)\b/);
+  }
+  expect(useSource(usualGramsPerWeek(null).source, metric)).toBe(named);
+  expect(useSource(usualGramsPerWeek('GB').source, metric)).toBe(
+    'figures of the United Nations for 2011, as reported by freshplaza, 133716',
+  );
 });
 
 test('every sentence is there in Spanish', () => {

@@ -5,7 +5,6 @@ import {
   kitchenKindsOf,
   ownKitchenKinds,
   storedInOrder,
-  type UsualUse,
 } from '@neckfall/answers';
 import { cultivars, usualGramsPerWeek } from '@neckfall/data';
 import { keepYearOf, storeClimateOf } from '@neckfall/engine';
@@ -37,10 +36,7 @@ export function keepAnswer(target: string | undefined, raw: RawKeep, speaker: Sp
   const store = storeClimateOf(site.climate, household.store);
   const tried = { seasons: options.years, seed: options.seed };
   const inStore = at ? inStoreOf(at.garden, at.place, store, options.today, tried) : [];
-  const usualUse: UsualUse =
-    kitchen.gramsPerWeek === null
-      ? { gramsPerPerson: usual.gramsPerPerson, source: usual.source.words }
-      : null;
+  const usualUse = kitchen.gramsPerWeek === null ? usual : null;
   assumed.push(...keepGrounds({ year, store }, usualUse, site.practice, speaker));
   const lift = at && raw.planting !== undefined && target ? liftOf(target, raw, speaker) : null;
   const told: KeepTold = {

@@ -4,7 +4,13 @@ import type { MonthlyClimate } from '../climate/index.ts';
 import { evenNormals, quantileSorted, randomSource } from '../math/index.ts';
 import { calendarYear, driverIndex, type Plan, type Site } from '../season/index.ts';
 import { weatherYears } from '../weather/index.ts';
-import { driedLossShare, neckDryingPerDay, outdoorDeficitKPa, wettedAgain } from './drying-air.ts';
+import {
+  bulbLossPerDay,
+  neckDryingPerDay,
+  neckWeightShare,
+  outdoorDeficitKPa,
+  wettedAgain,
+} from './drying-air.ts';
 
 /** Where onions dry once they are lifted. */
 export const dryingPlaces = ['outdoors', 'under-roof', 'warm-room'] as const;
@@ -55,18 +61,18 @@ export function dryingDays(
   for (let season = 0; season < weather.seasons; season++) {
     const at = weather.from(season);
     let dried = 0;
-    let pulled = 0;
+    let mass = 1;
     let day = 0;
     for (; day < longestDrying && dried < 1; day++) {
       const rainMm = weather.rainMm[at + day];
       const month = monthOfClimateDay(climateDayOf(liftedOn + day));
-      const deficitKPa = airOf.deficitKPa(
+      const { tempC, deficitKPa } = airOf.on(
         weather.tempMinC[at + day],
         weather.tempMaxC[at + day],
         month,
         rainMm,
       );
-      pulled += deficitKPa;
+      mass *= 1 - bulbLossPerDay(tempC, deficitKPa);
       const wetted = place === 'outdoors' ? wettedAgain(rainMm) : 0;
       dried =
         wetted > 0
@@ -74,7 +80,7 @@ export function dryingDays(
           : dried + paces[season] * neckDryingPerDay(deficitKPa, airOf.airMs[month]);
     }
     days.push(dried >= 1 ? day : Number.POSITIVE_INFINITY);
-    losses.push(driedLossShare(pulled));
+    losses.push(1 - mass * (1 - neckWeightShare * Math.min(1, dried)));
   }
   const sorted = Float64Array.from(days).sort();
   const after = (share: number) => {
@@ -109,7 +115,7 @@ function usualWeather(climate: MonthlyClimate, liftedOn: DayNumber): LiftedWeath
   return { ...series, seasons: usualYears, from: (season) => season * climateYearDays + at };
 }
 
-/** Air by month: its speed at the bulbs, and what it lacks of vapour on a day. */
+/** Air by month: its speed at the bulbs; its warmth on a day, and what it lacks of vapour then. */
 function airIn(place: DryingPlace, climate: MonthlyClimate) {
   const vapourKPa = climate.relativeHumidityPct.map((percent, month) => {
     const half = climate.tempRangeC[month] / 2;
@@ -119,15 +125,18 @@ function airIn(place: DryingPlace, climate: MonthlyClimate) {
   if (place === 'warm-room') {
     return {
       airMs: vapourKPa.map(() => warmRoom.airMs),
-      deficitKPa: (_low: number, highC: number, month: number) => {
-        const full = saturationVapourPressure(Math.max(warmRoom.tempC, highC));
-        return Math.max(0.03 * full, full - vapourKPa[month]);
+      on: (_low: number, highC: number, month: number) => {
+        const tempC = Math.max(warmRoom.tempC, highC);
+        const full = saturationVapourPressure(tempC);
+        return { tempC, deficitKPa: Math.max(0.03 * full, full - vapourKPa[month]) };
       },
     };
   }
   return {
     airMs: climate.wind10mMs.map((wind) => windShare[place] * windAt2m(wind, 10)),
-    deficitKPa: (lowC: number, highC: number, month: number, rainMm: number) =>
-      outdoorDeficitKPa(lowC, highC, vapourKPa[month], rainMm),
+    on: (lowC: number, highC: number, month: number, rainMm: number) => ({
+      tempC: (lowC + highC) / 2,
+      deficitKPa: outdoorDeficitKPa(lowC, highC, vapourKPa[month], rainMm),
+    }),
   };
 }

@@ -1,5 +1,6 @@
 import { climateYearDays } from '../calendar/index.ts';
 import { clamp, normalCdf } from '../math/index.ts';
+import { neckWeightShare } from './drying-air.ts';
 import type { StoreClimate } from './store-climate.ts';
 import type { StoreDraw } from './store-draw.ts';
 import { ratesOf } from './store-rates.ts';
@@ -36,10 +37,6 @@ const deepShare = 0.65;
 /** Months near 0 °C for each month that growers say a kind keeps dry, cool and airy: their stores begin warmer (memory, adjustable). */
 const monthsNearFrost = 1.25;
 
-/** Share that necks and outer skins lose while they dry (5–8 %, seen: UC Davis), and the days in which two thirds of it go (memory, adjustable). */
-const neckLoss = 0.06;
-const neckDays = 8;
-
 /** Bulbs with thick necks and with bruises rot so many times more often than sound ones (memory, adjustable). */
 const thickNeckRot = 4;
 const bruiseRot = 3;
@@ -69,13 +66,14 @@ export function keepingCurve(
   const sprouted = new Float64Array(keptDays);
   const rotten = new Float64Array(keptDays);
   const massShare = new Float64Array(keptDays);
-  const { deepRest, rest: stirring, rot: rotRate, frost, drying } = ratesOf(store);
+  const { deepRest, rest: stirring, rot: rotRate, frost, neck, drying } = ratesOf(store);
   const restDays = monthsNearFrost * monthDays * Math.max(0.1, lot.keepsMonths[1]);
   const restPerDay = draw.sprouting / restDays;
   const rotFactor = draw.rotting * rotOf(lot);
   let at = ((liftedOn % climateYearDays) + climateYearDays) % climateYearDays;
   let rest = 0;
   let mass = 1;
+  let neckDried = 0;
   let resting = restingAt(0);
   let soundShare = 1;
   let sproutedShare = 0;
@@ -83,7 +81,7 @@ export function keepingCurve(
     sound[day] = soundShare;
     sprouted[day] = sproutedShare;
     rotten[day] = Math.max(0, 1 - soundShare - sproutedShare);
-    massShare[day] = mass * neckShare[day];
+    massShare[day] = mass * (1 - neckWeightShare * neckDried);
     rest += restPerDay * (rest < deepShare ? deepRest : stirring)[at];
     const stillResting = restingAt(rest);
     const kept = resting > 1e-12 ? stillResting / resting : 0;
@@ -92,6 +90,7 @@ export function keepingCurve(
     sproutedShare += soundShare - escaped;
     soundShare = escaped * Math.max(0, 1 - rotFactor * rotRate[at] - frost[at]);
     mass *= Math.max(0, 1 - draw.drying * drying[at]);
+    neckDried = Math.min(1, neckDried + neck[at]);
     if (++at === climateYearDays) at = 0;
   }
   return { sound, sprouted, rotten, massShare };
@@ -112,12 +111,6 @@ export function lastsDay({ sound }: Pick<KeepingCurve, 'sound'>): number {
   }
   return low;
 }
-
-/** What necks and outer skins leave of the mass, by day from lifting. */
-const neckShare = Float64Array.from(
-  { length: keptDays },
-  (_, day) => 1 - neckLoss * (1 - Math.exp(-day / neckDays)),
-);
 
 const tableStep = 1 / 256;
 /** Share of the bulbs at rest when so much of the middle bulb's rest is over: 0, 1/256 … 2. */

@@ -1,5 +1,6 @@
 import { saturationVapourPressure } from '../bed/index.ts';
 import { clamp } from '../math/index.ts';
+import { bulbLossPerDay, neckDryingPerDay } from './drying-air.ts';
 import type { StoreClimate } from './store-climate.ts';
 
 /** What the air of a store does to onions in a day, by day of a climate year. */
@@ -11,7 +12,9 @@ export type StoreRates = {
   rot: Float64Array;
   /** Share of the sound bulbs that frost ruins. */
   frost: Float64Array;
-  /** Share of a bulb's mass that leaves it. */
+  /** Share of a neck's drying that is done. */
+  neck: Float64Array;
+  /** Share of a bulb's mass that leaves it, its neck apart. */
   drying: Float64Array;
 };
 
@@ -51,26 +54,8 @@ function frostPerDay(tempC: number): number {
   return clamp((-0.8 - tempC) / 1.2, 0, 10) * 0.05;
 }
 
-/**
- * Dry matter burnt in a day, share of the bulb's mass: 3.5 mL CO2/kg h at 2.5 °C (seen: UC Davis) is 6.9 mg, of which each
- * 44 g are 30 g of sugar. It doubles every 15 °C, between the 28 mL at 26 °C of UC Davis (seen) and the 8 mg at 20 °C of
- * USDA Handbook 66 (memory), which differ fourfold.
- */
-function burntPerDay(tempC: number): number {
-  return 0.000112 * 2 ** ((tempC - 2.5) / 15);
-}
-
-/** Water lost through skins and neck of a cured bulb, share a day and kPa. Set by hand on the published figures. */
-const lostPerKPa = 0.0011;
-
-/** In drier air skins tighten: at this deficit they let through half of what they would, kPa (memory, adjustable). */
-const tightenKPa = 1;
-
-/** Share of its mass that a cured, sound bulb loses in a day, by the drying power of the air and what it burns. */
-function dryingPerDay(tempC: number, humidityPct: number): number {
-  const deficitKPa = saturationVapourPressure(tempC) * Math.max(0, 1 - humidityPct / 100);
-  return (lostPerKPa * deficitKPa) / (1 + deficitKPa / tightenKPa) + burntPerDay(tempC);
-}
+/** Air at bulbs in crates and nets, where none blows, m/s (memory, adjustable). */
+const storeAirMs = 0.1;
 
 const known = new WeakMap<StoreClimate, StoreRates>();
 
@@ -79,12 +64,16 @@ export function ratesOf(store: StoreClimate): StoreRates {
   const before = known.get(store);
   if (before) return before;
   const { tempC, humidityPct } = store;
+  const deficitKPa = tempC.map(
+    (temp, day) => saturationVapourPressure(temp) * Math.max(0, 1 - humidityPct[day] / 100),
+  );
   const rates: StoreRates = {
     deepRest: tempC.map((temp) => sproutingPace(temp, true)),
     rest: tempC.map((temp) => sproutingPace(temp, false)),
     rot: tempC.map((temp, day) => rotPerDay(temp, humidityPct[day])),
     frost: tempC.map(frostPerDay),
-    drying: tempC.map((temp, day) => dryingPerDay(temp, humidityPct[day])),
+    neck: deficitKPa.map((deficit) => neckDryingPerDay(deficit, storeAirMs)),
+    drying: tempC.map((temp, day) => bulbLossPerDay(temp, deficitKPa[day])),
   };
   known.set(store, rates);
   return rates;

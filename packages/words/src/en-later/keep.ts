@@ -81,4 +81,9 @@ export const keep = {
     'Nothing was said of what you eat: {each} a person and week is usual, {week} for {people, plural, one {one person} other {# people}} (source: {source}).',
   'keep.how.weights':
     'Seed is reckoned at {gram} seeds to a gram (a seed producer), sets a little longer than wide, 2 to 3 g at 16 mm (trials at Assiut).',
+  'keep.source.published': '{title}{year, select, none {} other { (for {year})}}',
+  'keep.source.united-nations':
+    'figures of the United Nations{year, select, none {} other { for {year}}}, as reported by {title}',
+  'keep.source.conference': 'a conference report for {year}',
+  'keep.source.memory': 'general knowledge of food balance sheets, not checked',
 } as const;

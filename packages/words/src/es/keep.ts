@@ -83,4 +83,9 @@ export const keep = {
     'No se dijo cuánto coméis: {each} por persona y semana es lo usual, {week} para {people, plural, one {una persona} other {# personas}} (fuente: {source}).',
   'keep.how.weights':
     'La semilla se calcula a {gram} semillas por gramo (un productor de semilla), los bulbillos algo más largos que anchos, de 2 a 3 g con 16 mm (ensayos en Asiut).',
+  'keep.source.published': '{title}{year, select, none {} other { (de {year})}}',
+  'keep.source.united-nations':
+    'cifras de las Naciones Unidas{year, select, none {} other { de {year}}}, según {title}',
+  'keep.source.conference': 'un informe de congreso de {year}',
+  'keep.source.memory': 'conocimiento general de las hojas de balance de alimentos, sin comprobar',
 } as const;

@@ -106,8 +106,6 @@ function EatFirst({ year }: { year: KeepYear }) {
 }
 
 function assumedOf(ahead: KeepAhead): string[] {
-  const { gramsPerPerson, source } = usualUse.value;
-  const isSaid = kitchenSaid.value.gramsPerWeek !== null;
-  const usual = isSaid ? null : { gramsPerPerson, source: source.words };
+  const usual = kitchenSaid.value.gramsPerWeek === null ? usualUse.value : null;
   return keepGrounds(ahead, usual, place.value?.practice ?? [], voice.value);
 }

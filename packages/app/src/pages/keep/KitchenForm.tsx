@@ -1,4 +1,4 @@
-import { storeName } from '@neckfall/answers';
+import { storeName, useSource } from '@neckfall/answers';
 import { gardenRanges, type Like, likes, type StorePlace, seedAges, storePlaces } from '@neckfall/engine';
 import { shown } from '@neckfall/words';
 import { useState } from 'preact/hooks';
@@ -36,7 +36,8 @@ export function KitchenForm() {
 }
 
 function Fields() {
-  const { say, quantity } = voice.value;
+  const speaker = voice.value;
+  const { say, quantity } = speaker;
   const said = kitchenSaid.value;
   const { people } = household.value;
   const { gramsPerPerson, source } = usualUse.value;
@@ -55,8 +56,8 @@ function Fields() {
           label={say('app.keep.grams', { unit: units.value })}
           hint={say('app.keep.grams.hint', {
             each: quantity('bulbMass', gramsPerPerson),
-            source: say(source.wasSeen ? 'app.keep.grams.seen' : 'app.keep.grams.memory', {
-              source: source.words,
+            source: say(source.from === 'memory' ? 'app.keep.grams.memory' : 'app.keep.grams.seen', {
+              source: useSource(source, speaker),
             }),
           })}
           measure="g"
