@@ -10,7 +10,7 @@ import {
 import { keepingOf } from './keeping-of.ts';
 
 /** A planting's name with what of it is in store. */
-export type NamedStore = { name: string; stored: StoredNow; thickNeckShare: number };
+export type NamedStore = { name: string; stored: StoredNow };
 
 /** What of the plantings of a place was lifted and may still be in store. */
 export function inStoreOf(
@@ -28,6 +28,6 @@ export function inStoreOf(
       const kept = { plantingId: id, lot, store, liftedOn: null };
       const stored = storedNow(kept, garden.observations, today, tried);
       if (!stored || today - stored.liftedOn >= keptDays) return [];
-      return [{ name, stored, thickNeckShare: lot.thickNeckShare }];
+      return [{ name, stored }];
     });
 }

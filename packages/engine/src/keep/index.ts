@@ -1,3 +1,4 @@
+export { broughtIn, isStoreLook } from './brought-in.ts';
 export {
   type DryingDays,
   type DryingPlace,
@@ -43,5 +44,5 @@ export {
   storeClimateOf,
 } from './store-climate.ts';
 export { noStoreDraw, type StoreDraw, storeDrawsOf } from './store-draw.ts';
-export { isStoreLook, storeLooks, takenInAfter } from './store-looks.ts';
+export { storeLooks, takenInAfter } from './store-looks.ts';
 export { type StoredNow, type StoredPlanting, storedNow } from './stored-now.ts';

@@ -1,10 +1,11 @@
 import { climateDayOf, type DayNumber, parseDay } from '../calendar/index.ts';
 import type { Observation } from '../garden/index.ts';
 import { type DateSpread, dateSpread, percentiles, type Spread } from '../season/index.ts';
+import { type Brought, broughtIn, isStoreLook, type Noted } from './brought-in.ts';
 import { keepingCurve, keptDays, lastsDay, type StoredLot } from './keeping.ts';
 import { learnStore, type StoreCheck } from './learn-store.ts';
 import type { StoreClimate } from './store-climate.ts';
-import { isStoreLook, storeLooks } from './store-looks.ts';
+import { storeLooks } from './store-looks.ts';
 
 /** What a planting has in store on a day. */
 export type StoredNow = {
@@ -19,6 +20,8 @@ export type StoredNow = {
   lastsUntil: DateSpread;
   /** Of them within the next 30 days, share of those sound today. */
   lostNextShare: number;
+  /** Of the bulbs brought in, as counted, else the usual. */
+  thickNeckShare: number;
   /** The first look that is not done, today or later; null where none is left. */
   nextLook: DayNumber | null;
   checks: number;
@@ -27,19 +30,18 @@ export type StoredNow = {
 /** A planting whose bulbs are out of the ground. */
 export type StoredPlanting = {
   plantingId: string;
+  /** Its thick necks hold where none were counted. */
   lot: StoredLot;
   store: StoreClimate;
   /** Used where no observation says so; null: not known. */
   liftedOn: DayNumber | null;
 };
 
-/** Weighings of so many days from lifting on are of what went into store. */
-const broughtInDays = 21;
 const soonDays = 30;
 
 /** What is left of a planting in store; null before it is lifted and where no day of lifting is known. */
 export function storedNow(
-  { plantingId, lot, store, liftedOn }: StoredPlanting,
+  { plantingId, lot: usual, store, liftedOn }: StoredPlanting,
   observations: readonly Observation[],
   today: DayNumber,
   { seasons, seed }: { seasons: number; seed: number },
@@ -52,6 +54,7 @@ export function storedNow(
   const lifted = own.find((of) => of.lifted)?.day ?? liftedOn;
   if (lifted === null || lifted > today) return null;
   const brought = broughtIn(own, lifted);
+  const lot = { ...usual, thickNeckShare: brought.thickNeckShare ?? usual.thickNeckShare };
   const checks = checksOf(own, lifted, brought);
   const liftedAt = climateDayOf(lifted);
   const at = Math.min(keptDays - 1, today - lifted);
@@ -83,30 +86,10 @@ export function storedNow(
     lastsUntil: dateSpread(over, lifted, seasons),
     lostNextShare: percentiles(curves.map(({ sound }) => (sound[at] > 0 ? 1 - sound[soon] / sound[at] : 1)))
       .p50,
+    thickNeckShare: lot.thickNeckShare,
     nextLook: nextLook === undefined ? null : lifted + nextLook.after,
     checks: checks.length,
   };
-}
-
-type Noted = Observation & { day: DayNumber };
-type Brought = { kg: number | null; bulbs: number | null };
-
-/** Weights and counts of the first weeks, summed; the number of bulbs counts where all weighings have one. */
-function broughtIn(own: readonly Noted[], lifted: DayNumber): Brought {
-  const weighed = own.filter(
-    (of) =>
-      !isStoreLook(of) &&
-      of.day >= lifted &&
-      of.day <= lifted + broughtInDays &&
-      (of.weighedKg !== undefined || of.bulbCount !== undefined),
-  );
-  const total = (field: 'weighedKg' | 'bulbCount') => {
-    const values = weighed.map((of) => of[field]);
-    const isWhole = values.length > 0 && values.every((value) => value !== undefined);
-    const sum = values.reduce<number>((all, value) => all + (value ?? 0), 0);
-    return isWhole && sum > 0 ? sum : null;
-  };
-  return { kg: total('weighedKg'), bulbs: total('bulbCount') };
 }
 
 /** Looks since lifting that say how many are sound; what is not noted of the others was not found. */

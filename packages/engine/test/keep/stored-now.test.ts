@@ -67,6 +67,32 @@ describe('what a planting has in store', () => {
   });
 });
 
+describe('thick necks counted as bulbs come in', () => {
+  const day = dayNumber(2027, 12, 1);
+  const withNecks = (...counts: Partial<Observation>[]) => {
+    const seen = counts.map((count, at) => ({ id: `${at}`, plantingId: 'tin', date: lifted.date, ...count }));
+    return storedNow({ ...planting, liftedOn: dayNumber(2027, 8, 20) }, seen, day, run);
+  };
+
+  test('shorten its keeping, where more are thick than usual', () => {
+    const lasts = (count: Partial<Observation>) =>
+      withNecks({ bulbCount: 200, ...count })?.lastsUntil.days?.p50 ?? 0;
+    expect(lasts({ thickNeckCount: 10 })).toBe(lasts({}));
+    expect(lasts({ thickNeckCount: 80 })).toBeLessThan(lasts({}));
+    expect(lasts({ thickNeckCount: 0 })).toBeGreaterThanOrEqual(lasts({}));
+  });
+
+  test('are a share of the bulbs counted with them, else of all brought in', () => {
+    const share = (...counts: Partial<Observation>[]) => withNecks(...counts)?.thickNeckShare;
+    expect(share({ bulbCount: 200 })).toBe(lot.thickNeckShare);
+    expect(share({ bulbCount: 150, thickNeckCount: 30 }, { bulbCount: 50, thickNeckCount: 20 })).toBe(0.25);
+    expect(share({ bulbCount: 150 }, { bulbCount: 50, thickNeckCount: 20 })).toBe(0.4);
+    expect(share({ bulbCount: 200 }, { thickNeckCount: 50 })).toBe(0.25);
+    expect(share({ thickNeckCount: 50 })).toBe(lot.thickNeckShare);
+    expect(share({ bulbCount: 10, thickNeckCount: 50 })).toBe(1);
+  });
+});
+
 test('the next look is told until it is done or gone by', () => {
   const on = (day: number, ...looks: Observation[]) =>
     storedNow(planting, [lifted, ...looks], day, run)?.nextLook ?? 0;
