@@ -58,12 +58,14 @@ export function storedNow(
   const checks = checksOf(own, lifted, brought);
   const liftedAt = climateDayOf(lifted);
   const at = Math.min(keptDays - 1, today - lifted);
-  const last = checks.at(-1);
+  const last = checks.findLast(({ sound }) => sound !== null);
   const curves = learnStore(lot, store, liftedAt, checks, seasons, seed).map((draw) =>
     keepingCurve(lot, store, liftedAt, draw),
   );
   const bulbs = curves.map(({ sound }) =>
-    last ? (last.sound * sound[at]) / Math.max(1e-9, sound[last.day]) : (brought.bulbs ?? 0) * sound[at],
+    last?.sound != null
+      ? (last.sound * sound[at]) / Math.max(1e-9, sound[last.day])
+      : (brought.bulbs ?? 0) * sound[at],
   );
   // what was eaten is known from the looks alone
   const kg = curves.map(({ sound, massShare }, draw) =>
@@ -92,19 +94,27 @@ export function storedNow(
   };
 }
 
-/** Looks since lifting that say how many are sound; what is not noted of the others was not found. */
+/**
+ * Looks since lifting. What is not noted of sprouted or rotten was not found; where sound ones were not counted, they are
+ * what is left of those last known.
+ */
 function checksOf(own: readonly Noted[], lifted: DayNumber, brought: Brought): StoreCheck[] {
-  return own
-    .filter((of) => of.day > lifted && of.day < lifted + keptDays && of.soundCount !== undefined)
-    .map(({ day, soundCount = 0, sproutedCount = 0, rottenCount = 0, weighedKg, bulbCount }) => ({
+  let left = brought.bulbs;
+  const looks = own.filter((of) => isStoreLook(of) && of.day > lifted && of.day < lifted + keptDays);
+  return looks.map(({ day, soundCount, sproutedCount = 0, rottenCount = 0, weighedKg, bulbCount }) => {
+    const rest = left === null ? null : left - sproutedCount - rottenCount;
+    // more bad ones than were left: the number was another
+    left = soundCount ?? (rest !== null && rest >= 0 ? rest : null);
+    return {
       day: day - lifted,
-      sound: soundCount,
+      sound: left,
+      isSoundCounted: soundCount !== undefined,
       sprouted: sproutedCount,
       rotten: rottenCount,
       massShare:
         weighedKg && bulbCount && brought.kg !== null && brought.bulbs !== null
           ? weighedKg / bulbCount / (brought.kg / brought.bulbs)
           : null,
-    }))
-    .filter(({ sound, sprouted, rotten }) => sound + sprouted + rotten > 0);
+    };
+  });
 }

@@ -39,7 +39,14 @@ describe('what is learnt of a store', () => {
 
   test('is that it rots quicker where more rot was found', () => {
     const rotting = (rotten: number) => {
-      const check = { day: 60, sound: 200 - rotten, sprouted: 0, rotten, massShare: null };
+      const check = {
+        day: 60,
+        sound: 200 - rotten,
+        isSoundCounted: true,
+        sprouted: 0,
+        rotten,
+        massShare: null,
+      };
       const draws = learnStore(lot, store, 231, [check], 30, 5);
       return draws.reduce((sum, draw) => sum + draw.rotting, 0);
     };
