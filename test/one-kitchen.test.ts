@@ -122,11 +122,11 @@ async function pageOf(raw: RawKeep, asked: Asked, garden: Garden, place: string 
   const grown = growingOf(asked);
   const work = { part: () => {}, pause: async () => {} };
   const own = garden.cultivars;
+  const places = place === null ? [] : [place];
   const { year, store } = await keepYear(
-    { site, household, country, own, today, options: grown },
+    { site, household, country, own, garden, places, today, options: grown },
     work as never,
   );
-  const places = place === null ? [] : [place];
   const stored = storedNow({ site, store: household.store, garden, places, today });
   const lots = year.lots.map((lot, at) => ofLot(at, keepLotSentence(lot, today, country, speaker), speaker));
   return {
@@ -259,6 +259,8 @@ describe('of a garden, with what it has in store', () => {
     const raw = { today: '2028-01-20' };
     const page = await pageOf(raw, asked, garden, 'bank');
     expect(page.inStore).toHaveLength(2);
+    expect(page.year.taught?.looks).toBe(1);
+    expect(page.grounds.join(' ')).toContain('One look at what was kept there is counted in');
     expectAlike(page, file, raw);
   });
 });

@@ -88,6 +88,7 @@ describe('a kitchen’s year', () => {
         return {
           day,
           sound: Math.round(200 * curve.sound[day]),
+          isSoundCounted: true,
           sprouted: found(curve.sprouted),
           rotten: found(curve.rotten),
           massShare: null,

@@ -111,7 +111,7 @@ function looksAt(
     const day = Math.max(from + 1, Math.round(share * usualDays));
     const kept = sound[day] / Math.max(1e-12, sound[from]);
     const sprouts = (sprouted[day] - sprouted[from]) / Math.max(1e-12, sound[from]);
-    const found = { day, sound: 0, sprouted: 0, rotten: 0, massShare: null };
+    const found = { day, sound: 0, isSoundCounted: true, sprouted: 0, rotten: 0, massShare: null };
     for (let bulb = 0; bulb < left; bulb++) {
       const chance = random.uniform();
       found[chance < kept ? 'sound' : chance < kept + sprouts ? 'sprouted' : 'rotten']++;

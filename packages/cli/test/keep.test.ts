@@ -163,7 +163,7 @@ describe('of a garden', () => {
   });
 
   test('what was lifted is in store, and told', () => {
-    const { observations } = JSON.parse(readFileSync(example, 'utf8'));
+    const { plantings, observations } = JSON.parse(readFileSync(example, 'utf8'));
     const lifted = {
       id: 'n9',
       plantingId: 'tarrant',
@@ -172,7 +172,11 @@ describe('of a garden', () => {
       weighedKg: 9,
       bulbCount: 100,
     };
-    const garden = gardenWith('lifted.neckfall.json', { kitchen, observations: [...observations, lifted] });
+    const garden = gardenWith('lifted.neckfall.json', {
+      kitchen,
+      plantings: [{ ...plantings[0], startDate: '2026-02-20' }],
+      observations: [...observations, lifted],
+    });
     const { inStore, eatFirst } = documentOf(garden);
     expect(inStore).toMatchObject([{ planting: 'tarrant', liftedOn: '2026-11-20', checks: 0 }]);
     const [{ soundKg, soundBulbs, soundShare }] = inStore;

@@ -71,6 +71,8 @@ describe('what was seen', () => {
       bulbCount: 100,
       note: 'After rain.',
     });
+    ofFirst('--count', '90', '--thick-necks', '9');
+    expect(added()).toMatchObject({ bulbCount: 90, thickNeckCount: 9 });
     ofFirst('--sound', '80', '--sprouted', '3', '--rotten', '2');
     expect(added()).toMatchObject({ soundCount: 80, sproutedCount: 3, rottenCount: 2 });
   });

@@ -3,7 +3,7 @@ export { bestStart } from './best-start.ts';
 export { betterThanLead } from './better-than-lead.ts';
 export { type CultivarFact, cultivarFacts, traitWords } from './cultivar-facts.ts';
 export { round } from './figures.ts';
-export { inStoreOf, type NamedStore } from './in-store.ts';
+export { inStoreOf, type NamedStore, storeLookedAt } from './in-store.ts';
 export { keepingOf } from './keeping-of.ts';
 export { kitchenKindsOf } from './kitchen-kinds.ts';
 export { type MonthFacts, monthsOf } from './months.ts';

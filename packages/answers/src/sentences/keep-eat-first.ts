@@ -1,4 +1,4 @@
-import { type DayNumber, eatFirst, type KeepLot, type KeepYear } from '@neckfall/engine';
+import { type DayNumber, type EatReason, eatFirst, type KeepLot, type KeepYear } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { NamedStore } from '../facts/index.ts';
 import { comingDay } from './coming-day.ts';
@@ -50,25 +50,32 @@ function earlyOf(lot: KeepLot, speaker: Speaker): string[] {
   ];
 }
 
-/** What is in store, in the order in which it is best eaten. */
+/** What is in store, in the order in which it is best eaten, each with why it comes there. */
+function inOrder(stores: readonly NamedStore[]): { store: NamedStore; reason: EatReason }[] {
+  return eatFirst(stores.map(({ stored }) => stored)).flatMap(({ plantingId, reason }) =>
+    stores.filter(({ stored }) => stored.plantingId === plantingId).map((store) => ({ store, reason })),
+  );
+}
+
 export function storedInOrder(stores: readonly NamedStore[]): NamedStore[] {
-  const order = eatFirst(stores.map(({ stored, thickNeckShare }) => ({ ...stored, thickNeckShare })));
-  return order.flatMap(({ plantingId }) => stores.filter(({ stored }) => stored.plantingId === plantingId));
+  return inOrder(stores).map(({ store }) => store);
 }
 
 export function storedEatFirst(stores: readonly NamedStore[], today: DayNumber, speaker: Speaker): string[] {
   const { say, number } = speaker;
-  return storedInOrder(stores).flatMap(({ name, stored: { lostNextShare, lastsUntil } }) =>
-    lastsUntil.days
+  return inOrder(stores).flatMap(({ store: { name, stored }, reason }) => {
+    const { lostNextShare, lastsUntil, thickNeckShare } = stored;
+    return lastsUntil.days
       ? [
           say('keep.eat.stored', {
             name,
+            thick: reason === 'thick-necks' ? number(100 * thickNeckShare) : 'none',
             percent: number(100 * lostNextShare),
             last: comingDay(lastsUntil.days.p50, today, speaker),
           }),
         ]
-      : [],
-  );
+      : [];
+  });
 }
 
 /** What a planting has in store today, and when to look through it. */

@@ -98,20 +98,25 @@ test('what is in store: what loses most comes first', () => {
     soundShare: { p10: 0.7, p50: 0.8, p90: 0.9 },
     lastsUntil: { share: 1, days: { p10: today, p50: today + 40, p90: today + 60 } },
     lostNextShare: 0.1,
+    thickNeckShare: 0.04,
     nextLook: null,
     checks: 2,
   } satisfies StoredNow;
   const stores = [
-    { name: 'Bram’s sets', stored, thickNeckShare: 0.04 },
+    { name: 'Bram’s sets', stored },
     {
       name: 'Ines’s trays',
       stored: { ...stored, plantingId: 'b', lostNextShare: 0.3 },
-      thickNeckShare: 0.04,
     },
   ];
   const said = storedEatFirst(stores, today, metric);
   expect(said.map((sentence) => sentence.split(':')[0])).toEqual(['Ines’s trays', 'Bram’s sets']);
   expect(said[0]).toContain('30%');
+  expect(said.join()).not.toContain('thick');
+  const thick = { ...stores[0], stored: { ...stored, thickNeckShare: 0.22 } };
+  expect(storedEatFirst([stores[1], thick], today, metric)[0]).toMatch(
+    /^Bram’s sets: 22% had thick necks, so eat/,
+  );
   expect(plain(storedSentence(stores[0], today, metric))).toBe(
     'Bram’s sets, lifted 20 August: 6 kg sound, 80% of what was lifted; over about 13 March.',
   );
@@ -119,7 +124,7 @@ test('what is in store: what loses most comes first', () => {
   expect(plain(storedSentence(ahead, today, metric))).toMatch(
     / March\. Look through them about 11 February\.$/,
   );
-  const uncounted = { name: 'Tin', thickNeckShare: 0.04, stored: { ...stored, soundKg: null } };
+  const uncounted = { name: 'Tin', stored: { ...stored, soundKg: null } };
   expect(storedSentence(uncounted, today, metric)).toContain('August: 80% of');
 });
 

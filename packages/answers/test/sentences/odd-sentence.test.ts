@@ -14,6 +14,7 @@ const all: OddValue[] = [
   { code: 'tops-less', values: { sharePct: 50, beforePct: 60, beforeDay } },
   { code: 'flowering-many', values: { flowering: 81, standing: 80 } },
   { code: 'bulbs-many', values: { bulbs: 1001, plants: 100 } },
+  { code: 'thick-many', values: { thick: 30, bulbs: 12 } },
   { code: 'water-much', values: { litres: 151, areaM2: 3 } },
   { code: 'feed-much', values: { grams: 301, areaM2: 3 } },
   { code: 'before-start', values: { day, startDay } },

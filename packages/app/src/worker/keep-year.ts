@@ -1,7 +1,8 @@
-import { kitchenKindsOf, ownKitchenKinds } from '@neckfall/answers';
+import { kitchenKindsOf, ownKitchenKinds, storeLookedAt } from '@neckfall/answers';
 import { cultivars } from '@neckfall/data';
 import {
   civilDate,
+  type Garden,
   type GrowingOptions,
   type Household,
   type KeepProgress,
@@ -21,6 +22,10 @@ export type KeepYearAsked = {
   country: string | null;
   /** Onions of the grower's own. */
   own: readonly OwnCultivar[];
+  /** With what was looked at in store. */
+  garden: Garden;
+  /** Ids of the places of the garden that are here. */
+  places: readonly string[];
   today: number;
   options: GrowingOptions;
 };
@@ -35,21 +40,23 @@ const kept = new Map<string, KeepAhead>();
 export async function keepYear(asked: KeepYearAsked, work: Work<KeepProgress>): Promise<KeepAhead> {
   // days gone by say nothing of starts to come
   const { weather: _, climate, ...ground } = asked.site;
-  const { household, country, own, today, options } = asked;
+  const { household, country, own, garden, places, today, options } = asked;
   const { latitudeDeg, longitudeDeg, elevationM } = climate;
   const at = [latitudeDeg, longitudeDeg, elevationM];
-  const key = JSON.stringify([at, ground, household, country, own, today, options]);
+  const key = JSON.stringify([at, ground, household, country, own, garden, places, today, options]);
   const known = kept.get(key);
   if (known) return known;
   const site = siteOf({ climate, ...ground });
   const kinds = [...ownKitchenKinds(own, site, civilDate(today).year), ...kitchenKindsOf(cultivars, country)];
-  const steps = keepYearSteps(site, kinds, household, today, options);
+  const store = storeClimateOf(site.climate, household.store);
+  const looked = places.flatMap((id) => storeLookedAt(garden, { id }, store, today));
+  const steps = keepYearSteps(site, kinds, household, today, options, looked);
   let step = steps.next();
   for (; !step.done; step = steps.next()) {
     work.part(step.value);
     await work.pause();
   }
-  const answer = { year: step.value, store: storeClimateOf(site.climate, household.store) };
+  const answer = { year: step.value, store };
   kept.set(key, answer);
   for (const oldest of kept.keys()) {
     if (kept.size <= mostKept) break;

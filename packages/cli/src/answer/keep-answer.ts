@@ -5,6 +5,7 @@ import {
   kitchenKindsOf,
   ownKitchenKinds,
   storedInOrder,
+  storeLookedAt,
 } from '@neckfall/answers';
 import { cultivars, usualGramsPerWeek } from '@neckfall/data';
 import { keepYearOf, storeClimateOf } from '@neckfall/engine';
@@ -32,8 +33,10 @@ export function keepAnswer(target: string | undefined, raw: RawKeep, speaker: Sp
   };
   warnings.push(...weatherWarnings(frame, options.today, options.today + 364));
   const kinds = [...ownKitchenKinds(own, site, yearOf(options.today)), ...kitchenKindsOf(cultivars, country)];
-  const year = keepYearOf(site, kinds, household, options.today, { ...growing, sunHours: options.sunHours });
   const store = storeClimateOf(site.climate, household.store);
+  const looked = at ? storeLookedAt(at.garden, at.place, store, options.today) : [];
+  const growingHere = { ...growing, sunHours: options.sunHours };
+  const year = keepYearOf(site, kinds, household, options.today, growingHere, looked);
   const tried = { seasons: options.years, seed: options.seed };
   const inStore = at ? inStoreOf(at.garden, at.place, store, options.today, tried) : [];
   const usualUse = kitchen.gramsPerWeek === null ? usual : null;

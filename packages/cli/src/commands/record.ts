@@ -31,6 +31,7 @@ export function addRecord(root: Command, say: Say): void {
     .option('--lifted', say('help.record.lifted'))
     .option('--weighed <kg>', say('help.record.weighed'))
     .option('--count <n>', say('help.record.count'))
+    .option('--thick-necks <n>', say('help.record.thick-necks'))
     .option('--sound <n>', say('help.record.sound'))
     .option('--sprouted <n>', say('help.record.sprouted'))
     .option('--rotten <n>', say('help.record.rotten'))

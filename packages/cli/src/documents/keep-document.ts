@@ -127,6 +127,7 @@ function storedOf({ name, stored }: NamedStore) {
     soundShare: rangeOf(stored.soundShare),
     lastsUntil: dateRangeOf(stored.lastsUntil),
     lostNextShare: round(stored.lostNextShare),
+    thickNeckShare: round(stored.thickNeckShare),
     nextLook: stored.nextLook === null ? null : formatDay(stored.nextLook),
     checks: stored.checks,
   };

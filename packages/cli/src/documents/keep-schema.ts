@@ -112,6 +112,8 @@ export const keepSchema = v.object({
       lastsUntil: dateRange,
       /** Of those sound today, within 30 days. */
       lostNextShare: share,
+      /** Of the bulbs brought in, as counted, else the usual. */
+      thickNeckShare: share,
       /** When to look through the store; null where no look is left. */
       nextLook: v.nullable(fullDate),
       /** Looks through the store that were noted. */

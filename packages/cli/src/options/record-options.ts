@@ -30,6 +30,7 @@ const numbers = {
   watered: { field: 'wateredLitres', kind: 'water' },
   weighed: { field: 'weighedKg', kind: 'crop' },
   count: { field: 'bulbCount', whole: true },
+  thickNecks: { field: 'thickNeckCount', whole: true },
   sound: { field: 'soundCount', whole: true },
   sprouted: { field: 'sproutedCount', whole: true },
   rotten: { field: 'rottenCount', whole: true },

@@ -16,6 +16,7 @@ const count =
       | 'standCount'
       | 'floweringCount'
       | 'bulbCount'
+      | 'thickNeckCount'
       | 'soundCount'
       | 'sproutedCount'
       | 'rottenCount',
@@ -54,6 +55,7 @@ const cells = {
   lifted: ({ lifted }, { say }) => (lifted ? say('record.yes') : null),
   weighedKg: measure('weighedKg', 'crop'),
   bulbCount: count('bulbCount'),
+  thickNeckCount: count('thickNeckCount'),
   soundCount: count('soundCount'),
   sproutedCount: count('sproutedCount'),
   rottenCount: count('rottenCount'),

@@ -101,6 +101,7 @@ export const gardenRanges = {
   fedG: [0, 10_000_000],
   weighedKg: [0, 1_000_000],
   bulbCount: [0, 1_000_000],
+  thickNeckCount: [0, 1_000_000],
   soundCount: [0, 1_000_000],
   sproutedCount: [0, 1_000_000],
   rottenCount: [0, 1_000_000],

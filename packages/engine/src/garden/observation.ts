@@ -15,6 +15,7 @@ export const observedNumbers = [
   'fedG',
   'weighedKg',
   'bulbCount',
+  'thickNeckCount',
   'soundCount',
   'sproutedCount',
   'rottenCount',
@@ -55,6 +56,8 @@ export type Observation = Unknown & {
   /** Bulbs weighed together, kg, and how many they were. */
   weighedKg?: number;
   bulbCount?: number;
+  /** Of the bulbs counted, those whose neck stayed thick. */
+  thickNeckCount?: number;
   /** Bulbs of the store that were sound, had sprouted or had gone rotten. */
   soundCount?: number;
   sproutedCount?: number;

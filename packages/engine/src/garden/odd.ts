@@ -11,6 +11,7 @@ export type OddValue =
   | { code: 'tops-less'; values: { sharePct: number; beforePct: number; beforeDay: DayNumber } }
   | { code: 'flowering-many'; values: { flowering: number; standing: number } }
   | { code: 'bulbs-many'; values: { bulbs: number; plants: number } }
+  | { code: 'thick-many'; values: { thick: number; bulbs: number } }
   | { code: 'water-much'; values: { litres: number; areaM2: number } }
   | { code: 'feed-much'; values: { grams: number; areaM2: number } }
   | { code: 'before-start'; values: { day: DayNumber; startDay: DayNumber } }
@@ -65,6 +66,7 @@ export function odd(
     ...oddLeaves(observation, planting, earlier, age, wereTopsOver),
     ...oddNeck(observation, late),
     ...oddTops(observation, earlier),
+    ...oddThick(observation),
     ...oddCounts(observation, planting, earlier),
     ...oddGifts(observation, planting, others),
   );
@@ -124,6 +126,11 @@ function oddCounts(
       : []),
     ...(bulbs > plants ? [{ code: 'bulbs-many' as const, values: { bulbs, plants } }] : []),
   ];
+}
+
+function oddThick({ thickNeckCount: thick, bulbCount: bulbs }: Observation): OddValue[] {
+  if (thick === undefined || bulbs === undefined || thick <= bulbs) return [];
+  return [{ code: 'thick-many', values: { thick, bulbs } }];
 }
 
 /** Water of the whole day, and a feed, over the ground that the planting covers. */

@@ -12,9 +12,7 @@ const manyGoing = 0.25;
 
 /** In which order to eat what is in store. */
 export function eatFirst(
-  stored: readonly (Pick<StoredNow, 'plantingId' | 'lastsUntil' | 'lostNextShare'> & {
-    thickNeckShare: number;
-  })[],
+  stored: readonly Pick<StoredNow, 'plantingId' | 'lastsUntil' | 'lostNextShare' | 'thickNeckShare'>[],
 ): Eaten[] {
   const reasonOf = ({ thickNeckShare, lostNextShare }: (typeof stored)[number]): EatReason =>
     thickNeckShare > manyThickNecks ? 'thick-necks' : lostNextShare > manyGoing ? 'going' : 'ends-soonest';

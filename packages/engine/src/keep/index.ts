@@ -1,3 +1,4 @@
+export { broughtIn, isStoreLook } from './brought-in.ts';
 export {
   type DryingDays,
   type DryingPlace,
@@ -28,6 +29,7 @@ export {
   lastsDay,
   type StoredLot,
 } from './keeping.ts';
+export { keptLotOf, type StoredPlanting } from './kept-lot.ts';
 export { learnStore, type StoreCheck } from './learn-store.ts';
 export { type LiftAdvice, type LiftVerdict, liftAdvice, rainAheadDays } from './lift-advice.ts';
 export { wetSpellMm } from './lift-verdict.ts';
@@ -45,6 +47,6 @@ export {
   storeClimateOf,
 } from './store-climate.ts';
 export { noStoreDraw, type StoreDraw, storeDrawsOf } from './store-draw.ts';
-export { isStoreLook, storeLooks, takenInAfter } from './store-looks.ts';
+export { storeLooks, takenInAfter } from './store-looks.ts';
 export { type LookedAt, taughtStoreDraws } from './store-taught.ts';
-export { type StoredNow, type StoredPlanting, storedNow } from './stored-now.ts';
+export { type StoredNow, storedNow } from './stored-now.ts';

@@ -7,6 +7,7 @@ import type { Household } from './household.ts';
 import type { KeepYear, KitchenKind } from './keep-year.ts';
 import { feedablePeriods, type Limits } from './kitchen-gaps.ts';
 import { type LotTable, periodDays, tableOf, yearPeriods } from './kitchen-periods.ts';
+import { tellingChecks } from './learn-store.ts';
 import { mostSearched, worthSearching } from './lot-beaten.ts';
 import { kindsForStart } from './lot-kinds.ts';
 import { type CandidateLot, candidateLot } from './lot-supply.ts';
@@ -150,7 +151,7 @@ function round(areaM2: number): number {
 
 /** How the store loses onions against the usual, as looks at it have taught; null where nobody has looked. */
 function taughtBy(looked: readonly LookedAt[], draws: readonly StoreDraw[]): KeepYear['taught'] {
-  const looks = looked.reduce((sum, { checks }) => sum + checks.length, 0);
+  const looks = looked.reduce((sum, { checks }) => sum + tellingChecks(checks).length, 0);
   if (looks === 0) return null;
   return {
     looks,

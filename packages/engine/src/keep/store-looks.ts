@@ -1,4 +1,3 @@
-import type { Observation } from '../garden/index.ts';
 import { keepingCurve, lastsDay, type StoredLot } from './keeping.ts';
 import type { StoreClimate } from './store-climate.ts';
 import { noStoreDraw } from './store-draw.ts';
@@ -8,11 +7,6 @@ export const takenInAfter = 28;
 
 /** Of the time that a lot usually lasts, when it is looked through: so spread, looks teach most (docs/validation.md, "Looks at the store"). */
 const lookShares = [0.25, 0.5, 0.75] as const;
-
-/** Whether it tells of bulbs in their store. */
-export function isStoreLook({ soundCount, sproutedCount, rottenCount }: Observation): boolean {
-  return soundCount !== undefined || sproutedCount !== undefined || rottenCount !== undefined;
-}
 
 /** A look through the store, by days since lifting. */
 export type StoreLook = {

@@ -1,7 +1,7 @@
 import { resampled, tempered, weightsOf } from '../learn/index.ts';
 import { evenNormals, randomSource } from '../math/index.ts';
 import { keepingCurve, type StoredLot } from './keeping.ts';
-import { leastEffective, logLikelihood, type StoreCheck } from './learn-store.ts';
+import { leastEffective, logLikelihood, type StoreCheck, tellingChecks } from './learn-store.ts';
 import type { StoreClimate } from './store-climate.ts';
 import { type StoreDraw, storeDrawOf, storeDrawsOf } from './store-draw.ts';
 
@@ -28,7 +28,9 @@ export function taughtStoreDraws(
   count: number,
   seed: number,
 ): readonly StoreDraw[] {
-  const told = looked.filter(({ checks }) => checks.length > 0);
+  const told = looked
+    .map((one) => ({ ...one, checks: tellingChecks(one.checks) }))
+    .filter(({ checks }) => checks.length > 0);
   if (told.length === 0) return storeDrawsOf(count, seed);
   const random = randomSource(seed * 2 + 0x7465);
   const normals = (of: number) => [0, 1, 2].map(() => evenNormals(of, random));

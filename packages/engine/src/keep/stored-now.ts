@@ -1,10 +1,11 @@
-import { climateDayOf, type DayNumber, parseDay } from '../calendar/index.ts';
+import type { DayNumber } from '../calendar/index.ts';
 import type { Observation } from '../garden/index.ts';
 import { type DateSpread, dateSpread, percentiles, type Spread } from '../season/index.ts';
-import { keepingCurve, keptDays, lastsDay, type StoredLot } from './keeping.ts';
-import { learnStore, type StoreCheck } from './learn-store.ts';
-import type { StoreClimate } from './store-climate.ts';
-import { isStoreLook, storeLooks } from './store-looks.ts';
+import { isStoreLook } from './brought-in.ts';
+import { keepingCurve, keptDays, lastsDay } from './keeping.ts';
+import { keptLotOf, type StoredPlanting } from './kept-lot.ts';
+import { learnStore } from './learn-store.ts';
+import { storeLooks } from './store-looks.ts';
 
 /** What a planting has in store on a day. */
 export type StoredNow = {
@@ -19,48 +20,35 @@ export type StoredNow = {
   lastsUntil: DateSpread;
   /** Of them within the next 30 days, share of those sound today. */
   lostNextShare: number;
+  /** Of the bulbs brought in, as counted, else the usual. */
+  thickNeckShare: number;
   /** The first look that is not done, today or later; null where none is left. */
   nextLook: DayNumber | null;
   checks: number;
 };
 
-/** A planting whose bulbs are out of the ground. */
-export type StoredPlanting = {
-  plantingId: string;
-  lot: StoredLot;
-  store: StoreClimate;
-  /** Used where no observation says so; null: not known. */
-  liftedOn: DayNumber | null;
-};
-
-/** Weighings of so many days from lifting on are of what went into store. */
-const broughtInDays = 21;
 const soonDays = 30;
 
 /** What is left of a planting in store; null before it is lifted and where no day of lifting is known. */
 export function storedNow(
-  { plantingId, lot, store, liftedOn }: StoredPlanting,
+  planting: StoredPlanting,
   observations: readonly Observation[],
   today: DayNumber,
   { seasons, seed }: { seasons: number; seed: number },
 ): StoredNow | null {
-  const own = observations
-    .filter((of) => of.plantingId === plantingId)
-    .map((of) => ({ ...of, day: parseDay(of.date) as DayNumber }))
-    .filter(({ day }) => day <= today)
-    .sort((a, b) => a.day - b.day);
-  const lifted = own.find((of) => of.lifted)?.day ?? liftedOn;
-  if (lifted === null || lifted > today) return null;
-  const brought = broughtIn(own, lifted);
-  const checks = checksOf(own, lifted, brought);
-  const liftedAt = climateDayOf(lifted);
+  const kept = keptLotOf(planting, observations, today);
+  if (kept === null) return null;
+  const { lifted, own, brought } = kept;
+  const { lot, store, liftedOn: liftedAt, checks } = kept.looked;
   const at = Math.min(keptDays - 1, today - lifted);
-  const last = checks.at(-1);
+  const last = checks.findLast(({ sound }) => sound !== null);
   const curves = learnStore(lot, store, liftedAt, checks, seasons, seed).map((draw) =>
     keepingCurve(lot, store, liftedAt, draw),
   );
   const bulbs = curves.map(({ sound }) =>
-    last ? (last.sound * sound[at]) / Math.max(1e-9, sound[last.day]) : (brought.bulbs ?? 0) * sound[at],
+    last?.sound != null
+      ? (last.sound * sound[at]) / Math.max(1e-9, sound[last.day])
+      : (brought.bulbs ?? 0) * sound[at],
   );
   // what was eaten is known from the looks alone
   const kg = curves.map(({ sound, massShare }, draw) =>
@@ -75,7 +63,7 @@ export function storedNow(
   );
   const soon = Math.min(keptDays - 1, at + soonDays);
   return {
-    plantingId,
+    plantingId: planting.plantingId,
     liftedOn: lifted,
     soundKg: brought.kg === null ? null : percentiles(kg),
     soundBulbs: last || brought.bulbs !== null ? percentiles(bulbs) : null,
@@ -83,45 +71,8 @@ export function storedNow(
     lastsUntil: dateSpread(over, lifted, seasons),
     lostNextShare: percentiles(curves.map(({ sound }) => (sound[at] > 0 ? 1 - sound[soon] / sound[at] : 1)))
       .p50,
+    thickNeckShare: lot.thickNeckShare,
     nextLook: nextLook === undefined ? null : lifted + nextLook.after,
     checks: checks.length,
   };
-}
-
-type Noted = Observation & { day: DayNumber };
-type Brought = { kg: number | null; bulbs: number | null };
-
-/** Weights and counts of the first weeks, summed; the number of bulbs counts where all weighings have one. */
-function broughtIn(own: readonly Noted[], lifted: DayNumber): Brought {
-  const weighed = own.filter(
-    (of) =>
-      !isStoreLook(of) &&
-      of.day >= lifted &&
-      of.day <= lifted + broughtInDays &&
-      (of.weighedKg !== undefined || of.bulbCount !== undefined),
-  );
-  const total = (field: 'weighedKg' | 'bulbCount') => {
-    const values = weighed.map((of) => of[field]);
-    const isWhole = values.length > 0 && values.every((value) => value !== undefined);
-    const sum = values.reduce<number>((all, value) => all + (value ?? 0), 0);
-    return isWhole && sum > 0 ? sum : null;
-  };
-  return { kg: total('weighedKg'), bulbs: total('bulbCount') };
-}
-
-/** Looks since lifting that say how many are sound; what is not noted of the others was not found. */
-function checksOf(own: readonly Noted[], lifted: DayNumber, brought: Brought): StoreCheck[] {
-  return own
-    .filter((of) => of.day > lifted && of.day < lifted + keptDays && of.soundCount !== undefined)
-    .map(({ day, soundCount = 0, sproutedCount = 0, rottenCount = 0, weighedKg, bulbCount }) => ({
-      day: day - lifted,
-      sound: soundCount,
-      sprouted: sproutedCount,
-      rotten: rottenCount,
-      massShare:
-        weighedKg && bulbCount && brought.kg !== null && brought.bulbs !== null
-          ? weighedKg / bulbCount / (brought.kg / brought.bulbs)
-          : null,
-    }))
-    .filter(({ sound, sprouted, rotten }) => sound + sprouted + rotten > 0);
 }

@@ -115,6 +115,14 @@ describe('it is asked', () => {
     expect(codes(on('2027-08-20', store), [], { plants: null })).toEqual([]);
   });
 
+  test('where more necks are thick than bulbs were counted', () => {
+    expect(codes(on('2027-08-20', { bulbCount: 20, thickNeckCount: 20 }))).toEqual([]);
+    expect(codes(on('2027-08-20', { thickNeckCount: 21 }))).toEqual([]);
+    expect(asked(on('2027-08-20', { bulbCount: 20, thickNeckCount: 21 }))).toEqual([
+      { code: 'thick-many', values: { thick: 21, bulbs: 20 } },
+    ]);
+  });
+
   test('where water and feed are too much for the ground that is covered', () => {
     // 100 plants at 30 by 10 cm: 3 m²
     expect(codes(on('2027-06-01', { wateredLitres: 150 }))).toEqual([]);

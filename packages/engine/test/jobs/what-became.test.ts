@@ -133,6 +133,16 @@ test('plants that were seen were planted; bulbs counted in the store were looked
   expect(of(looked, 'check-store-3').state).toBe('coming');
 });
 
+test('thick necks counted bring the looks at the store forward', () => {
+  const liftedOn = dayNumber(2027, 8, 1);
+  const last = (thickNeckCount: number) =>
+    of(
+      jobsOn(liftedOn + 5, { liftedOn, observations: [seen(liftedOn, { bulbCount: 60, thickNeckCount })] }),
+      'check-store-3',
+    ).best;
+  expect(last(30)).toBeLessThan(last(2));
+});
+
 const dry: WaterAnswer['today'] = {
   depletionMm: 20,
   readilyAvailableMm: 12,

@@ -25,6 +25,7 @@ function looksAt(draw: Partial<StoreDraw>, days = [50, 90, 130]): LookedAt {
     return {
       day,
       sound: Math.round(200 * curve.sound[day]),
+      isSoundCounted: true,
       sprouted: found(curve.sprouted, day, since),
       rotten: found(curve.rotten, day, since),
       massShare: null,

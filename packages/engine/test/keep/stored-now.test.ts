@@ -39,7 +39,14 @@ describe('what is learnt of a store', () => {
 
   test('is that it rots quicker where more rot was found', () => {
     const rotting = (rotten: number) => {
-      const check = { day: 60, sound: 200 - rotten, sprouted: 0, rotten, massShare: null };
+      const check = {
+        day: 60,
+        sound: 200 - rotten,
+        isSoundCounted: true,
+        sprouted: 0,
+        rotten,
+        massShare: null,
+      };
       const draws = learnStore(lot, store, 231, [check], 30, 5);
       return draws.reduce((sum, draw) => sum + draw.rotting, 0);
     };
@@ -64,6 +71,32 @@ describe('what a planting has in store', () => {
     expect(bad?.checks).toBe(1);
     expect(bad?.soundBulbs?.p50).toBeLessThan(130.001);
     expect(bad?.soundShare.p50).toBeLessThan(plain?.soundShare.p50 ?? 0);
+  });
+});
+
+describe('thick necks counted as bulbs come in', () => {
+  const day = dayNumber(2027, 12, 1);
+  const withNecks = (...counts: Partial<Observation>[]) => {
+    const seen = counts.map((count, at) => ({ id: `${at}`, plantingId: 'tin', date: lifted.date, ...count }));
+    return storedNow({ ...planting, liftedOn: dayNumber(2027, 8, 20) }, seen, day, run);
+  };
+
+  test('shorten its keeping, where more are thick than usual', () => {
+    const lasts = (count: Partial<Observation>) =>
+      withNecks({ bulbCount: 200, ...count })?.lastsUntil.days?.p50 ?? 0;
+    expect(lasts({ thickNeckCount: 10 })).toBe(lasts({}));
+    expect(lasts({ thickNeckCount: 80 })).toBeLessThan(lasts({}));
+    expect(lasts({ thickNeckCount: 0 })).toBeGreaterThanOrEqual(lasts({}));
+  });
+
+  test('are a share of the bulbs counted with them, else of all brought in', () => {
+    const share = (...counts: Partial<Observation>[]) => withNecks(...counts)?.thickNeckShare;
+    expect(share({ bulbCount: 200 })).toBe(lot.thickNeckShare);
+    expect(share({ bulbCount: 150, thickNeckCount: 30 }, { bulbCount: 50, thickNeckCount: 20 })).toBe(0.25);
+    expect(share({ bulbCount: 150 }, { bulbCount: 50, thickNeckCount: 20 })).toBe(0.4);
+    expect(share({ bulbCount: 200 }, { thickNeckCount: 50 })).toBe(0.25);
+    expect(share({ thickNeckCount: 50 })).toBe(lot.thickNeckShare);
+    expect(share({ bulbCount: 10, thickNeckCount: 50 })).toBe(1);
   });
 });
 

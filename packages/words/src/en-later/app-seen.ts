@@ -38,6 +38,7 @@ export const appSeen = {
   'app.seen.lifted.label': 'Lifted that day',
   'app.seen.weighedKg.label': 'Weighed, {unit, select, us {pounds} other {kg}}',
   'app.seen.bulbCount.label': 'How many bulbs that was',
+  'app.seen.thickNeckCount.label': 'Of those, how many had thick necks',
   'app.seen.note.label': 'Note',
   'app.seen.nothing': 'There is nothing to note yet: fill in at least one thing.',
   'app.seen.noted': 'Noted: {entry}',
@@ -71,6 +72,8 @@ export const appSeen = {
   'app.seen.is.weighedKg':
     '{count, plural, =0 {weighed {value}} one {one bulb weighed {value}} other {# bulbs weighed {value}}}',
   'app.seen.is.bulbCount': '{count, plural, one {one bulb} other {{value} bulbs}}',
+  'app.seen.is.thickNeckCount':
+    '{count, plural, =0 {no thick neck} one {one thick neck} other {{value} thick necks}}',
   'app.seen.is.soundCount': '{value} sound',
   'app.seen.is.sproutedCount': '{value} sprouted',
   'app.seen.is.rottenCount': '{value} rotten',

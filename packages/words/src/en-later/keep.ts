@@ -39,7 +39,7 @@ export const keep = {
   'keep.eat.unripe':
     'The {kind} are lifted unripe {years}: eat thick-necked ones first, as they do not keep.',
   'keep.eat.stored':
-    '{name}: of what is sound, {percent}% sprouts or rots within 30 days; it is over about {last}.',
+    '{name}: {thick, select, none {} other {{thick}% had thick necks, so eat them first; }}of what is sound, {percent}% sprouts or rots within 30 days; it is over about {last}.',
   'keep.eat.thick': 'Eat thick-necked, bruised and double bulbs before any others.',
 
   'keep.in-store':

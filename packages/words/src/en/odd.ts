@@ -11,6 +11,7 @@ export const odd = {
     '{flowering, select, 1 {1 plant is} other {{flowering} plants are}} in flower, and {standing} stand in all. Is one of the two from another bed?',
   'odd.bulbs-many':
     '{bulbs} bulbs are more than there were plants, {plants}. Are those of another bed among them?',
+  'odd.thick-many': '{thick} thick necks are more than the bulbs counted, {bulbs}. Were the two exchanged?',
   'odd.water-much': '{water} on {area} in one day is a flood. Is it the water of a whole week?',
   'odd.feed-much':
     '{feed} of feed on {area} is enough to burn roots: go by the packet. Is it the weight of the whole bag?',

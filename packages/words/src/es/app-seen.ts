@@ -38,6 +38,7 @@ export const appSeen = {
   'app.seen.lifted.label': 'Arrancado ese día',
   'app.seen.weighedKg.label': 'Peso, {unit, select, us {libras} other {kg}}',
   'app.seen.bulbCount.label': 'Cuántos bulbos eran',
+  'app.seen.thickNeckCount.label': 'De esos, cuántos con el cuello grueso',
   'app.seen.note.label': 'Nota',
   'app.seen.nothing': 'Todavía no hay nada que anotar: rellena al menos una cosa.',
   'app.seen.noted': 'Anotado: {entry}',
@@ -71,6 +72,8 @@ export const appSeen = {
   'app.seen.is.weighedKg':
     '{count, plural, =0 {peso de {value}} one {un bulbo de {value}} other {# bulbos que pesan {value}}}',
   'app.seen.is.bulbCount': '{count, plural, one {un bulbo} other {{value} bulbos}}',
+  'app.seen.is.thickNeckCount':
+    '{count, plural, =0 {ninguno de cuello grueso} one {uno de cuello grueso} other {{value} de cuello grueso}}',
   'app.seen.is.soundCount': '{value} sanos',
   'app.seen.is.sproutedCount': '{value} brotados',
   'app.seen.is.rottenCount': '{value} podridos',

@@ -41,7 +41,7 @@ export const keep = {
   'keep.eat.unripe':
     'Cebollas {kind}: se arrancan sin madurar {years}; come primero las de cuello grueso, que no se guardan.',
   'keep.eat.stored':
-    '{name}: de lo sano, el {percent} % brota o se pudre en 30 días; se acaba hacia el {last}.',
+    '{name}: {thick, select, none {} other {el {thick} % tenía el cuello grueso, así que cómelas primero; }}de lo sano, el {percent} % brota o se pudre en 30 días; se acaba hacia el {last}.',
   'keep.eat.thick': 'Come los bulbos de cuello grueso, golpeados o dobles antes que los demás.',
 
   'keep.in-store':

@@ -10,6 +10,8 @@ export const odd = {
   'odd.flowering-many':
     'Hay {flowering, select, 1 {1 planta} other {{flowering} plantas}} en flor y {standing} en pie en total. ¿Es uno de los dos datos de otro bancal?',
   'odd.bulbs-many': '{bulbs} bulbos son más que las plantas que había, {plants}. ¿Los hay de otro bancal?',
+  'odd.thick-many':
+    '{thick} cuellos gruesos son más que los bulbos contados, {bulbs}. ¿Se cambió un número por el otro?',
   'odd.water-much': '{water} en {area} en un día es una inundación. ¿Es el agua de toda una semana?',
   'odd.feed-much':
     '{feed} de abono en {area} basta para quemar raíces: sigue lo que dice el envase. ¿Es el peso de todo el saco?',

@@ -4,7 +4,7 @@ import { askLong, cancelLong } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { Fault } from '../../controls/Fault.tsx';
-import { ownOnions } from '../../state/garden.ts';
+import { gardenStanding, ownOnions } from '../../state/garden.ts';
 import { household } from '../../state/kitchen.ts';
 import { country, site, siteKey } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
@@ -13,6 +13,7 @@ import { today } from '../../state/today.ts';
 import '../../look/keep.css';
 import { KeepAnswer } from './KeepAnswer.tsx';
 import { KitchenForm } from './KitchenForm.tsx';
+import { lookedAtHere } from './store-checks.ts';
 import { useGardenKitchen } from './use-garden-kitchen.ts';
 
 const progress = signal({ done: 0, total: 1 });
@@ -26,6 +27,7 @@ export function Keep() {
     household: household.value,
     country: country.value,
     own: ownOnions.value,
+    ...lookedAtHere(gardenStanding.value?.garden ?? null),
     options: startOptions.value,
     today: today.value,
   };

@@ -1,5 +1,6 @@
 import {
   type DayNumber,
+  emptyGarden,
   formatDay,
   type Garden,
   type GardenPlanting,
@@ -23,6 +24,16 @@ export function isCheck(entry: Observation): boolean {
 /** Ids of the places of the garden that the address speaks of. */
 export function placesHere({ places }: Garden): string[] {
   return places.filter((place) => isAt(place, asked.value.at)).map(({ id }) => id);
+}
+
+/** What was ever looked at in store at the place, and nothing else of the garden: notes on standing crops plan no kitchen anew. */
+export function lookedAtHere(garden: Garden | null): { garden: Garden; places: string[] } {
+  if (!garden) return { garden: emptyGarden(), places: [] };
+  const looked = new Set(garden.observations.filter(isCheck).map(({ plantingId }) => plantingId));
+  const plantings = garden.plantings.filter(({ id }) => looked.has(id));
+  const observations = garden.observations.filter(({ plantingId }) => looked.has(plantingId));
+  const cultivars = looked.size > 0 ? garden.cultivars : [];
+  return { garden: { ...emptyGarden(), cultivars, plantings, observations }, places: placesHere(garden) };
 }
 
 /** Plantings of the place that were lifted by a day, the first lifted first. */

@@ -37,6 +37,7 @@ describe('an entry', () => {
       fedProduct: '10-5-8',
       fedG: 100,
       lifted: true,
+      thickNeckCount: 3,
       soundCount: 12,
       note: 'Slugs',
       by: 'Bram Okoro',

@@ -1,5 +1,6 @@
 import { climateDayOf, type DayNumber } from '../../calendar/index.ts';
 import {
+  broughtIn,
   dryingOf,
   isStoreLook,
   longestUnripe,
@@ -153,11 +154,11 @@ const lookWithin = 7;
 export function checkStore(course: SettledCourse): Due[] {
   const lift = ripe(course);
   if (!lift) return [];
-  const looked = course.noted.flatMap(({ day, observation }) =>
-    isStoreLook(observation) ? [day - lift.best] : [],
-  );
   const { keepsMonths, store } = course.kept;
-  const lot = { keepsMonths, ...usualLifted };
+  const noted = course.noted.map(({ day, observation }) => ({ ...observation, day }));
+  const { thickNeckShare } = broughtIn(noted, lift.best);
+  const lot = { keepsMonths, ...usualLifted, ...(thickNeckShare !== null && { thickNeckShare }) };
+  const looked = noted.filter(isStoreLook).map(({ day }) => day - lift.best);
   const { lasts, looks } = storeLooks(lot, store, climateDayOf(lift.best), looked);
   return looks.map(({ number, after, isDone }) => {
     const days = {

@@ -6,7 +6,7 @@ import { seen } from '../../../state/planting.ts';
 import { units, voice } from '../../../state/settings.ts';
 import { today } from '../../../state/today.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
-import { type Draft, emptyDraft, entryOf, saysSomething } from './draft.ts';
+import { type Draft, emptyDraft, entryOf, kinds, saysSomething } from './draft.ts';
 import { NumberFields } from './NumberFields.tsx';
 import { daysToNote, likelyValue, type Question } from './question.ts';
 import { Stepper } from './Stepper.tsx';
@@ -48,7 +48,7 @@ export function QuickEntry({ question, ahead, onNoted }: Props) {
           <>
             <p class="asked">{say('app.seen.ask.weighedKg')}</p>
             <div class="form">
-              <NumberFields fields={['weighedKg', 'bulbCount']} draft={draft} onDraft={put} />
+              <NumberFields fields={kinds.lifted} draft={draft} onDraft={put} />
             </div>
           </>
         ) : (

@@ -9,7 +9,7 @@ export const kinds = {
   measured: ['leavesGreen', 'neckMm', 'bulbMm'],
   counted: ['standCount', 'floweringCount'],
   tops: ['topsOverShare'],
-  lifted: ['weighedKg', 'bulbCount'],
+  lifted: ['weighedKg', 'bulbCount', 'thickNeckCount'],
   note: [],
 } as const satisfies Record<string, readonly ObservedNumber[]>;
 export type Kind = keyof typeof kinds;

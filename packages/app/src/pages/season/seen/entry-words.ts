@@ -57,7 +57,7 @@ function workWords(entry: Observation, { say, quantity }: Speaker): string[] {
 }
 
 function bulbWords(entry: Observation, { say, number, quantity }: Speaker): string[] {
-  const { weighedKg, bulbCount } = entry;
+  const { weighedKg, bulbCount, thickNeckCount: thick } = entry;
   const counts = ['soundCount', 'sproutedCount', 'rottenCount'] as const;
   return [
     ...(weighedKg === undefined
@@ -66,6 +66,9 @@ function bulbWords(entry: Observation, { say, number, quantity }: Speaker): stri
     ...(weighedKg !== undefined || bulbCount === undefined
       ? []
       : [say('app.seen.is.bulbCount', { count: bulbCount, value: number(bulbCount) })]),
+    ...(thick === undefined
+      ? []
+      : [say('app.seen.is.thickNeckCount', { count: thick, value: number(thick) })]),
     ...counts.flatMap((field) => {
       const count = entry[field];
       return count === undefined ? [] : [say(`app.seen.is.${field}`, { value: number(count) })];
