@@ -67,7 +67,7 @@ export function planKitchen(
   const unmetLikes = household.likes.filter((like) =>
     like === 'green' ? green === null : !answered.includes(like),
   );
-  return tellYear(site, household, chosen, green, required, grown, unmetLikes);
+  return tellYear(site, household, chosen, green, { required, enoughYears }, grown, unmetLikes);
 }
 
 /** Lots of all starts that are good, in the order in which they are eaten: what keeps shortest goes first, as it ends soonest. */
