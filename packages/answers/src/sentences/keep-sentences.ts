@@ -36,14 +36,10 @@ export function keepGapSentence(gap: KeepGap, speaker: Speaker): string {
   const range = gapRange(gap, speaker);
   const [first, ...others] = gap.closedBy;
   if (first === undefined) return say('keep.gap.open', { range });
-  const lead = say(`keep.closer.${first}`);
-  const closers =
-    others.length === 0
-      ? lead
-      : say('keep.closers', {
-          first: lead,
-          others: any(others.map((other) => say(`keep.closer.other.${other}`))),
-        });
+  const closers = any([
+    say(`keep.closer.${first}`),
+    ...others.map((other) => say(`keep.closer.other.${other}`)),
+  ]);
   return say('keep.gap', { range, closers });
 }
 

@@ -83,7 +83,7 @@ export const appKeep = {
   'app.keep.check.is': '{date}: {sound} sound, {sprouted} sprouted, {rotten} rotten.',
   'app.keep.check.noted': 'Noted of “{name}”.',
 
-  'app.keep.print': 'Labels and list on paper',
+  'app.keep.print': 'Plan, list and labels on paper',
   'app.keep.print.do': 'Print them',
   'app.keep.print.plan': 'What to plant, in turn',
   'app.keep.print.labels': 'Labels',

@@ -27,7 +27,6 @@ export const keep = {
   'keep.closer.green-onions': 'Green onions',
   'keep.closer.shallots': 'Shallots',
   'keep.closer.bought': 'Onions from a shop',
-  'keep.closers': '{first}, or {others},',
   'keep.closer.other.overwintered': 'onions that stood through the winter',
   'keep.closer.other.green-onions': 'green onions',
   'keep.closer.other.shallots': 'shallots',

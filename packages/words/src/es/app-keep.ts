@@ -83,7 +83,7 @@ export const appKeep = {
   'app.keep.check.is': '{date}: {sound} sanas, {sprouted} brotadas, {rotten} podridas.',
   'app.keep.check.noted': 'Anotado de “{name}”.',
 
-  'app.keep.print': 'Etiquetas y lista en papel',
+  'app.keep.print': 'Plan, lista y etiquetas en papel',
   'app.keep.print.do': 'Imprimirlas',
   'app.keep.print.plan': 'Qué plantar, por turno',
   'app.keep.print.labels': 'Etiquetas',

@@ -28,7 +28,6 @@ export const keep = {
   'keep.closer.green-onions': 'Cebolletas',
   'keep.closer.shallots': 'Chalotas',
   'keep.closer.bought': 'Cebollas de la tienda',
-  'keep.closers': '{first}, o {others},',
   'keep.closer.other.overwintered': 'cebollas que pasaron el invierno en la tierra',
   'keep.closer.other.green-onions': 'cebolletas',
   'keep.closer.other.shallots': 'chalotas',
