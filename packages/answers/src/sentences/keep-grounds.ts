@@ -44,7 +44,10 @@ export function keepGrounds(
   const { say, years, numberRange } = speaker;
   const { lots, household } = year;
   const supplied = [
-    say('keep.how.supplied', { years: years(year.suppliedYearsShare, year.years) }),
+    say('keep.how.supplied', {
+      tried: year.years,
+      years: years(year.suppliedYearsShare, year.years),
+    }),
     say('keep.how.weights', { gram: numberRange(...standFigures.seedsPerGram.value) }),
   ];
   return [

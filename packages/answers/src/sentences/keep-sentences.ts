@@ -2,6 +2,7 @@ import type { DayNumber, KeepGap, KeepYear } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
 import { cautionSentence } from './job-sentences.ts';
+import { isGreenLot } from './keep-lots.ts';
 
 /** The bed that keeps the kitchen, until when, and when it is bare: the answer in one sentence. */
 export function keepHeadline({ lots, bedM2, gaps }: KeepYear, today: DayNumber, speaker: Speaker): string {
@@ -20,15 +21,13 @@ export function keepHeadline({ lots, bedM2, gaps }: KeepYear, today: DayNumber, 
   });
 }
 
-/** When the last lot is over of those that come before the longest gap, or of all; null where none comes to keep. */
+/** When the last of what is stored is over before the longest gap ends, or of all; null where none comes to keep. */
 function lastOfKeepers({ lots, gaps }: Pick<KeepYear, 'lots' | 'gaps'>): DayNumber | null {
   const [longest] = [...gaps].sort((a, b) => b.to - b.from - (a.to - a.from));
-  const kept = lots.flatMap(({ ready, lastsUntil }) =>
-    ready.days && lastsUntil.days ? [{ from: ready.days.p50, until: lastsUntil.days.p50 }] : [],
-  );
-  const before = longest ? kept.filter(({ from }) => from < longest.from) : [];
-  const ends = (before.length > 0 ? before : kept).map(({ until }) => until);
-  return ends.length === 0 ? null : Math.max(...ends);
+  const stored = lots.filter((lot) => !isGreenLot(lot));
+  const ends = stored.flatMap(({ lastsUntil }) => lastsUntil.days?.p50 ?? []);
+  const before = longest ? ends.filter((end) => end <= longest.to) : ends;
+  return ends.length === 0 ? null : Math.max(...(before.length > 0 ? before : ends));
 }
 
 /** Days without onions of one's own, with what closes the gap. */
@@ -37,14 +36,10 @@ export function keepGapSentence(gap: KeepGap, speaker: Speaker): string {
   const range = gapRange(gap, speaker);
   const [first, ...others] = gap.closedBy;
   if (first === undefined) return say('keep.gap.open', { range });
-  const lead = say(`keep.closer.${first}`);
-  const closers =
-    others.length === 0
-      ? lead
-      : say('keep.closers', {
-          first: lead,
-          others: any(others.map((other) => say(`keep.closer.other.${other}`))),
-        });
+  const closers = any([
+    say(`keep.closer.${first}`),
+    ...others.map((other) => say(`keep.closer.other.${other}`)),
+  ]);
   return say('keep.gap', { range, closers });
 }
 

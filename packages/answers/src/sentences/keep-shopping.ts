@@ -7,7 +7,7 @@ import {
   usualSpacing,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { keepNames, ofLot } from './keep-lots.ts';
+import { isGreenLot, keepNames, ofLot } from './keep-lots.ts';
 
 /** What a lot, or all of them, asks to have at hand; weights from the least to the most. */
 export type ShoppingItem =
@@ -28,10 +28,11 @@ export function shoppingOf({ lots }: KeepYear): ShoppingItem[] {
   if (lots.length === 0) return [];
   const sum = (of: 'trayCells' | 'compostL') => lots.reduce((total, { need }) => total + (need[of] ?? 0), 0);
   const cells = sum('trayCells');
+  const stored = lots.filter((lot) => !isGreenLot(lot)).length;
   return [
     ...lots.flatMap(startOf),
     ...(cells > 0 ? [{ what: 'trays', lot: null, count: cells, compostL: sum('compostL') } as const] : []),
-    { what: 'labels', lot: null, count: lots.length },
+    ...(stored > 0 ? [{ what: 'labels', lot: null, count: stored } as const] : []),
   ];
 }
 

@@ -28,7 +28,7 @@ const plain = (sentence: string) => sentence.replace(/\s*–\s*/g, '–').replac
 
 test('the answer: how much, until when, and when it is bare', () => {
   expect(plain(keepHeadline(keepYearWith({}), today, metric))).toBe(
-    'Plant 4.5 m²: 180 plants of two kinds; the last keepers go about 20 May 2028, and the store may be bare 1–30 June.',
+    'Plant 4.5 m²: 180 plants of two kinds; the last keepers go about 20 May 2028, and in a poor year the store is bare 1–30 June.',
   );
   expect(plain(keepHeadline(keepYearWith({ gaps: [] }), today, us))).toContain('never runs out');
   expect(plain(keepHeadline(keepYearWith({}), today, us))).toContain('48 square feet');
@@ -39,6 +39,8 @@ test('the answer: how much, until when, and when it is bare', () => {
     lastsUntil: { share: 1, days: { p10: 0, p50: dayNumber(2028, 9, 9), p90: 0 } },
   };
   expect(keepHeadline(keepYearWith({ lots: [trays, next] }), today, metric)).toContain('20 May 2028');
+  const early = { ...next, ready: { share: 1, days: { p10: 0, p50: dayNumber(2028, 5, 25), p90: 0 } } };
+  expect(keepHeadline(keepYearWith({ lots: [trays, early] }), today, metric)).toContain('20 May 2028');
   expect(keepHeadline(keepYearWith({ lots: [] }), today, metric)).toMatch(/^No onion/);
 });
 
@@ -66,7 +68,7 @@ test('a gap with what closes it', () => {
   const [gap] = keepYearWith({}).gaps;
   const said = (closedBy: typeof gap.closedBy) => plain(keepGapSentence({ ...gap, closedBy }, metric));
   expect(said(['overwintered', 'green-onions', 'bought'])).toBe(
-    '1–30 June: the store may be bare. Onions that stood through the winter, or green onions or onions from a shop, can close the gap.',
+    '1–30 June: the store may be bare. Onions that stood through the winter, green onions or onions from a shop can close the gap.',
   );
   expect(said(['shallots'])).toBe('1–30 June: the store may be bare. Shallots can close the gap.');
   expect(said([])).toContain('nothing grown here');
@@ -138,6 +140,9 @@ test('what to get: seed and sets by number and weight, bundles, trays, compost, 
   const american = items.map((item) => plain(shoppingSentence(item, 'US', us))).join(' ');
   expect(american).toMatch(/oz/);
   expect(american).toContain('seed-starting mix');
+  // what is pulled green is never stored, and needs no label
+  const [, , { what, count }] = shoppingOf(keepYearWith({ lots: [sets, { ...sets, likes: ['green'] }] }));
+  expect([what, count]).toEqual(['labels', 1]);
   expect(shoppingOf(keepYearWith({ lots: [] }))).toEqual([]);
 });
 

@@ -71,7 +71,7 @@ export function planKitchen(
   const unmetLikes = household.likes.filter((like) =>
     like === 'green' ? green === null : !answered.includes(like),
   );
-  const year = tellYear(site, household, chosen, green, required, grown, unmetLikes);
+  const year = tellYear(site, household, chosen, green, { required, enoughYears }, grown, unmetLikes);
   return { ...year, taught: taughtBy(looked, draws) };
 }
 

@@ -8,6 +8,7 @@ import {
 } from '../calendar/index.ts';
 import type { Like } from '../garden/index.ts';
 import { dateSpread, percentiles, type Site } from '../season/index.ts';
+import { alsoFed } from './also-fed.ts';
 import { closersOf } from './gap-closers.ts';
 import type { Household } from './household.ts';
 import type { KeepGap, KeepLot, KeepMonth, KeepYear } from './keep-year.ts';
@@ -28,7 +29,7 @@ export function tellYear(
   household: Household,
   chosen: readonly ChosenLot[],
   green: KeepLot | null,
-  required: Uint8Array,
+  asked: { required: Uint8Array; enoughYears: number },
   grown: readonly GrownStart[],
   unmetLikes: readonly Like[],
 ): Omit<KeepYear, 'taught'> {
@@ -39,6 +40,7 @@ export function tellYear(
     years,
     household.gramsPerWeek / 7000,
   );
+  const fed = alsoFed(days.unfed, asked.required, years, asked.enoughYears);
   const told = chosen
     .map((one, at) => ({ at, keep: keepLot(one, at, days, years, household.seedAge) }))
     .sort((a, b) => readyOf(a.keep) - readyOf(b.keep));
@@ -50,8 +52,14 @@ export function tellYear(
     lots,
     bedM2: Math.round(1000 * lots.reduce((sum, { bedM2 }) => sum + bedM2, 0)) / 1000,
     months: monthsFrom(first, days, order, green !== null, household, years),
-    suppliedYearsShare: suppliedShare(days.unfed, required, years),
-    gaps: gapsFrom(site, first, required, grown),
+    suppliedYearsShare: suppliedShare(days.unfed, fed, years),
+    gaps: gapsFrom(
+      site,
+      first,
+      fed,
+      // where some winter already, more of the kind is no help
+      chosen.some(({ lot }) => lot.start.winters) ? [] : grown,
+    ),
     unmetLikes,
     years,
     seed: site.seed,

@@ -3,7 +3,7 @@ export const keep = {
   'keep.answer':
     'Plant {area}: {plants, plural, one {# plant} other {# plants}} {kinds, plural, one {of one kind} =2 {of two kinds} =3 {of three kinds} other {in # lots}}; the last keepers go about {last}, and {bare}.',
   'keep.answer.all-year': 'the kitchen never runs out',
-  'keep.answer.bare': 'the store may be bare {ranges}',
+  'keep.answer.bare': 'in a poor year the store is bare {ranges}',
   'keep.none': 'No onion that can be had here fills this kitchen’s store: buy bulbs, or grow green onions.',
 
   'keep.lot.direct-seed':
@@ -27,13 +27,12 @@ export const keep = {
   'keep.closer.green-onions': 'Green onions',
   'keep.closer.shallots': 'Shallots',
   'keep.closer.bought': 'Onions from a shop',
-  'keep.closers': '{first}, or {others},',
   'keep.closer.other.overwintered': 'onions that stood through the winter',
   'keep.closer.other.green-onions': 'green onions',
   'keep.closer.other.shallots': 'shallots',
   'keep.closer.other.bought': 'onions from a shop',
 
-  'keep.eat.order': 'Eat first what goes first: {lots}.',
+  'keep.eat.order': 'Eat them in this order: {lots}.',
   'keep.eat.order.one': 'lot {lot} ({kind}, until about {last})',
   'keep.eat.flowered': 'Of the {kind}, {percent}% run to flower: eat those first, as they do not keep.',
   'keep.eat.unripe':
@@ -55,7 +54,7 @@ export const keep = {
     '{count, plural, one {One bundle} other {# bundles}} of {type} onions ({names}), for {plants, plural, one {# plant} other {# plants}}.',
   'keep.shop.trays':
     'Trays with {cells, plural, one {# cell} other {# cells}} in all, and {compost} of seed compost.',
-  'keep.shop.labels': '{count, plural, one {One label} other {# labels}}, one for each lot.',
+  'keep.shop.labels': '{count, plural, one {One label} other {# labels}}, one for each lot that is stored.',
 
   'keep.store.cellar': 'cellar',
   'keep.store.shed': 'shed',
@@ -70,7 +69,7 @@ export const keep = {
   'keep.unmet': 'Nothing that can be had here answers the wish for {likes}.',
 
   'keep.how.supplied':
-    'But for the days on which the store may be bare, every day is supplied {years}; the same is planted again each year.',
+    'The store was tried in {tried} such years, the same planted again each year: but for the days on which it may be bare, every day is supplied {years}.',
   'keep.how.store':
     'The store ({store}) has {temps} and {damp}% humidity over the year{said, select, own {, as you said} other {, reckoned from the climate of the place: no survey of household stores was found}}.',
   'keep.how.taught':

@@ -3,7 +3,7 @@ export const keep = {
   'keep.answer':
     'Planta {area}: {plants, plural, one {# planta} other {# plantas}} {kinds, plural, one {de una clase} =2 {de dos clases} =3 {de tres clases} other {en # lotes}}; las últimas se acaban hacia el {last}, y {bare}.',
   'keep.answer.all-year': 'nunca falta cebolla',
-  'keep.answer.bare': 'la despensa puede estar vacía: {ranges}',
+  'keep.answer.bare': 'en un año malo la despensa está vacía: {ranges}',
   'keep.none':
     'Ninguna cebolla que se consiga aquí llena la despensa de esta cocina: compra bulbos, o cultiva cebolletas.',
 
@@ -28,13 +28,12 @@ export const keep = {
   'keep.closer.green-onions': 'Cebolletas',
   'keep.closer.shallots': 'Chalotas',
   'keep.closer.bought': 'Cebollas de la tienda',
-  'keep.closers': '{first}, o {others},',
   'keep.closer.other.overwintered': 'cebollas que pasaron el invierno en la tierra',
   'keep.closer.other.green-onions': 'cebolletas',
   'keep.closer.other.shallots': 'chalotas',
   'keep.closer.other.bought': 'cebollas de la tienda',
 
-  'keep.eat.order': 'Come antes lo que antes se acaba: {lots}.',
+  'keep.eat.order': 'Cómelas en este orden: {lots}.',
   'keep.eat.order.one': 'el lote {lot} (cebollas {kind}, hasta hacia el {last})',
   'keep.eat.flowered':
     'Cebollas {kind}: el {percent} % se sube a flor; come esas primero, que no se guardan.',
@@ -57,7 +56,8 @@ export const keep = {
     '{count, plural, one {Un manojo} other {# manojos}} de cebollas {type} ({names}), para {plants, plural, one {# planta} other {# plantas}}.',
   'keep.shop.trays':
     'Bandejas con {cells, plural, one {# alvéolo} other {# alvéolos}} en total, y {compost} de sustrato de siembra.',
-  'keep.shop.labels': '{count, plural, one {Una etiqueta} other {# etiquetas}}, una por lote.',
+  'keep.shop.labels':
+    '{count, plural, one {Una etiqueta} other {# etiquetas}}, una por cada lote que se guarda.',
 
   'keep.store.cellar': 'sótano',
   'keep.store.shed': 'cobertizo',
@@ -72,7 +72,7 @@ export const keep = {
   'keep.unmet': 'Nada que se consiga aquí cumple el deseo de {likes}.',
 
   'keep.how.supplied':
-    'Salvo los días en que la despensa puede estar vacía, cada día está abastecido {years}; cada año se planta lo mismo otra vez.',
+    'La despensa se probó en {tried} años así, plantando cada año lo mismo: salvo los días en que puede estar vacía, cada día está abastecido {years}.',
   'keep.how.store':
     'El almacén ({store}) tiene {temps} y {damp} % de humedad a lo largo del año{said, select, own {, como dijiste} other {, calculado del clima del lugar: no se encontró ningún estudio de almacenes caseros}}.',
   'keep.how.taught':

@@ -1,4 +1,5 @@
 import {
+  comingDay,
   keepCautions,
   keepEatFirst,
   keepGapSentence,
@@ -12,7 +13,7 @@ import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { Fold } from '../../controls/Fold.tsx';
 import { HowWeKnow } from '../../controls/HowWeKnow.tsx';
-import { askedOfLot } from '../../garden/lot-asked.ts';
+import { askedOfLot, inTurn } from '../../garden/lot-asked.ts';
 import { kitchenSaid, usualUse } from '../../state/kitchen.ts';
 import { place } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
@@ -70,10 +71,13 @@ export function KeepAnswer({ ahead }: { ahead: KeepAhead }) {
 
 /** The season of the lot that is started first, and which onions there are. */
 function waysOn({ lots }: KeepYear) {
-  const { say } = voice.value;
-  const [first] = [...lots].sort((a, b) => a.plan.startDay - b.plan.startDay);
+  const speaker = voice.value;
+  const { say } = speaker;
+  const [first] = inTurn(lots);
+  const date = first && comingDay(first.plan.startDay, today.value, speaker);
+  const text = first && say('app.keep.onward.season', { lot: lots.indexOf(first) + 1, date });
   return [
-    ...(first ? [{ href: hrefTo('season', askedOfLot(first)), text: say('app.keep.onward.season') }] : []),
+    ...(first ? [{ href: hrefTo('season', askedOfLot(first)), text }] : []),
     { href: hrefTo('which'), text: say('app.keep.onward.which') },
   ];
 }

@@ -1,6 +1,17 @@
-import { comingDay, keepHeadline, keepNames, shoppingOf, shoppingSentence } from '@neckfall/answers';
+import {
+  comingDay,
+  isGreenLot,
+  keepGapSentence,
+  keepHeadline,
+  keepLotSentence,
+  keepNames,
+  ofLot,
+  shoppingOf,
+  shoppingSentence,
+} from '@neckfall/answers';
 import type { KeepLot, KeepYear } from '@neckfall/engine';
 import { isPrinting } from '../../device/printing.ts';
+import { inTurn } from '../../garden/lot-asked.ts';
 import { lotNames, StoreYear, storeYearOf } from '../../pictures/index.ts';
 import { country } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
@@ -9,7 +20,7 @@ import { today } from '../../state/today.ts';
 /** Drawn a little wider than a sheet and put on it smaller, px. */
 const paperWidth = 1100;
 
-/** One sheet: the year in store, what to get, and a label to cut out for each lot. Made when it is printed. */
+/** One sheet: the year in store, what to plant in turn, what to get, and a label to cut out for each lot. Made when it is printed. */
 export function KeepSheet({ year }: { year: KeepYear }) {
   if (!isPrinting.value || year.lots.length === 0) return null;
   const speaker = voice.value;
@@ -19,6 +30,17 @@ export function KeepSheet({ year }: { year: KeepYear }) {
     <section class="sheet keep-sheet" aria-labelledby="sheet">
       <h1 id="sheet">{keepHeadline(year, today.value, speaker)}</h1>
       <StoreYear width={paperWidth} {...storeYearOf(year, today.value, speaker)} />
+      <h2>{say('app.keep.print.plan')}</h2>
+      <ul>
+        {inTurn(year.lots).map((lot) => {
+          const at = year.lots.indexOf(lot);
+          const sentence = keepLotSentence(lot, today.value, country.value, speaker);
+          return <li key={names[at]}>{ofLot(at, sentence, speaker)}</li>;
+        })}
+        {year.gaps.map((gap) => (
+          <li key={gap.from}>{keepGapSentence(gap, speaker)}</li>
+        ))}
+      </ul>
       <h2>{say('app.keep.print.list')}</h2>
       <ul>
         {shoppingOf(year).map((item) => {
@@ -28,9 +50,9 @@ export function KeepSheet({ year }: { year: KeepYear }) {
       </ul>
       <h2>{say('app.keep.print.labels')}</h2>
       <div class="labels">
-        {year.lots.map((lot, at) => (
-          <LotLabel key={names[at]} lot={lot} name={names[at]} />
-        ))}
+        {year.lots.map(
+          (lot, at) => !isGreenLot(lot) && <LotLabel key={names[at]} lot={lot} name={names[at]} />,
+        )}
       </div>
     </section>
   );

@@ -15,7 +15,7 @@ export function storeYearOf(year: KeepYear, today: number, speaker: Speaker): Om
   const weekKg = household.gramsPerWeek / 1000;
   const gaps = year.gaps.map((gap): StoreGap => {
     const [from, to] = [monthsTo(gap.from, months), monthsTo(gap.to + 1, months)];
-    return { from, to, text: say('app.keep.picture.bare', { range: rangeOf(gap, speaker) }) };
+    return { from, to, text: say('app.keep.picture.bare', { range: whole(rangeOf(gap, speaker)) }) };
   });
   return {
     months: months.map(({ month, lotsKg, lostKg, storeKg, from }, at) => {
@@ -47,12 +47,20 @@ export function storeYearOf(year: KeepYear, today: number, speaker: Speaker): Om
 /** Lots by their numbers and what they are. */
 export function lotNames({ lots }: KeepYear, speaker: Speaker): string[] {
   return lots.map((lot, at) =>
-    speaker.say('app.keep.lot.name', { number: at + 1, kind: keepKind(lot, speaker) }),
+    speaker.say(isGreenLot(lot) ? 'app.keep.lot.name-green' : 'app.keep.lot.name', {
+      number: at + 1,
+      kind: keepKind(lot, speaker),
+    }),
   );
 }
 
 function rangeOf({ from, to }: KeepGap, { day, dayRange }: Speaker): string {
   return from === to ? day(from) : dayRange(from, to);
+}
+
+/** Never broken: a date alone on a line is no range. */
+function whole(range: string): string {
+  return range.replaceAll(' ', '\u00a0');
 }
 
 /** Months from the first told to a day, with the part of the last. */
