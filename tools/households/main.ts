@@ -5,6 +5,12 @@ import { householdsPage } from './page.ts';
 import { kitchens } from './places.ts';
 import { livedKitchen } from './study.ts';
 
-const page = householdsPage(kitchens().map(livedKitchen));
+const page = householdsPage(
+  kitchens().flatMap((kitchen) =>
+    (['shed', 'cellar', 'fridge'] as const).map((store) =>
+      livedKitchen({ ...kitchen, household: { ...kitchen.household, store } }),
+    ),
+  ),
+);
 process.stdout.write(page);
 writeFileSync(fileURLToPath(new URL('../../docs/households.md', import.meta.url)), page);
