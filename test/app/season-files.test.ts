@@ -2,6 +2,7 @@ import { restoreGarden } from '@neckfall/engine';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { download } from './download.ts';
+import { fileOfBytes } from './file-of-bytes.ts';
 import { type App, hasChromium, openApp, openFolds, ready } from './open-app.ts';
 
 const bank =
@@ -35,16 +36,14 @@ const garden = {
   ],
 };
 
-async function open(
-  page: Page,
-  content: string | Buffer | object,
-  name = 'bank.neckfall.json',
-): Promise<void> {
+type Content = string | Buffer | object;
+
+/** @param content none: `name` is the path of a file */
+async function open(page: Page, content: Content | null, name = 'bank.neckfall.json'): Promise<void> {
   const text = typeof content === 'string' || Buffer.isBuffer(content) ? content : JSON.stringify(content);
   await openFolds(page);
-  await page
-    .getByLabel('Open a garden file')
-    .setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
+  const file = { name, mimeType: 'application/json', buffer: Buffer.from(text) };
+  await page.getByLabel('Open a garden file').setInputFiles(content === null ? name : file);
 }
 
 async function keep(page: Page): Promise<void> {
@@ -183,17 +182,17 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     await page.close();
   });
 
-  test.each<[string, string | Buffer | object, string]>([
+  test.each<[string, Content | null, string]>([
     ['what is no JSON', 'bed 1: onions', 'it is not JSON'],
     ['a file cut off', '{"schema": "neckfall/garden@1", "places": [', 'it is not JSON'],
     ['a picture', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe, 0x00]), 'is not text (UTF-8)'],
     ['another document', { schema: 'neckfall/season@1' }, 'its schema is “neckfall/season@1”'],
     ['a list', [1, 2], 'its schema is'],
-    ['more than a garden', ' '.repeat(32_000_001), 'at most 32 MB'],
+    ['more than a garden', null, 'at most 32 MB'],
   ])('refuses %s with the reason, and changes nothing', async (what, content, reason) => {
     const page = await app.at(bank);
     const before = page.url();
-    await open(page, content, 'odd.json');
+    await open(page, content, content === null ? fileOfBytes('odd.json', 32_000_001, ' ') : 'odd.json');
     const alert = page.getByRole('alert');
     await alert.waitFor();
     expect(await alert.textContent()).toContain(reason);

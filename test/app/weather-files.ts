@@ -50,8 +50,8 @@ export function otherThermometer(warmerC: number, days = 30): Given {
 export const letter = given('letter.csv', 'Dear Bram, the onions are well.\nInes\n');
 
 /** Gives the page files, and waits for what becomes of it. */
-export async function giveWeather(page: Page, ...files: Given[]): Promise<void> {
-  await page.getByLabel('Weather files, one or several').setInputFiles(files);
+export async function giveWeather(page: Page, ...files: Given[] | [path: string]): Promise<void> {
+  await page.getByLabel('Weather files, one or several').setInputFiles(files as Given[] | string[]);
   await page.locator('.found, main [role=alert]').first().waitFor();
   await ready(page);
 }

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { fileOfBytes } from './file-of-bytes.ts';
 import { garden, openFile, press, whole } from './kept-garden.ts';
 import { type App, hasChromium, openApp, openDetails, ready, textOf } from './open-app.ts';
 import {
@@ -106,7 +107,7 @@ describe.skipIf(!hasChromium)('the weather that came', () => {
     expect(await page.locator('main [role=alert]').textContent()).toBe(
       'letter.csv begins with “Dear Bram, the onions are well.”, which is no record that is known here: a table needs a line a day or a reading, with a date in it. Nothing here was changed.',
     );
-    await giveWeather(page, { ...letter, name: 'huge.csv', buffer: Buffer.alloc(48_000_001, 'a') });
+    await giveWeather(page, fileOfBytes('huge.csv', 48_000_001, 'a'));
     expect(await page.locator('main [role=alert]').textContent()).toContain('huge.csv is larger than 48 MB');
     expect(await page.locator('h1').textContent()).toContain('is kept');
     await page.context().close();

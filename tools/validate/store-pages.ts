@@ -3,7 +3,7 @@ import { earlyLooks, type StoreTwin, storeStudy, storeTwinFigures } from '../twi
 import { percent, table } from './table.ts';
 
 /** Twins of each kind in each store and place. */
-const storeTwinsEach = 3;
+export const storeTwinsEach = 3;
 
 /** Published losses in store against the model, and what a grower's own looks teach it. */
 export function storePages(

@@ -3,7 +3,9 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { neckfallQuick, program } from '../run-neckfall.ts';
-import { file, folder, header } from './lines-of.ts';
+import { file, folder, header, makeFolder } from './lines-of.ts';
+
+makeFolder();
 
 describe('--out', () => {
   const rows = file('out-rows.csv', `${header}\na,45.76,4.84,long,sets,03-25\nb,91,0,long,sets,03-25\n`);

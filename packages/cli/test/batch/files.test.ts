@@ -2,7 +2,9 @@ import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { neckfall, program, testDay } from '../run-neckfall.ts';
-import { errorsIn, folder, header, linesOf } from './lines-of.ts';
+import { errorsIn, folder, header, linesOf, makeFolder } from './lines-of.ts';
+
+makeFolder();
 
 describe('a file', () => {
   const rows = `${header}\né,45.76,4.84,long,sets,03-25\n`;

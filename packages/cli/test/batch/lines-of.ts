@@ -5,9 +5,14 @@ import { Ajv } from 'ajv';
 import { afterAll, expect } from 'vitest';
 import { neckfallQuick } from '../run-neckfall.ts';
 
-/** A folder that is gone after the tests. */
-export const folder = mkdtempSync(join(tmpdir(), 'neckfall-batch-'));
-afterAll(() => rmSync(folder, { recursive: true }));
+/** Of the tests that run. */
+export let folder = '';
+
+/** Makes a folder for the tests of a file, which is gone after them. */
+export function makeFolder(): void {
+  folder = mkdtempSync(join(tmpdir(), 'neckfall-batch-'));
+  afterAll(() => rmSync(folder, { recursive: true }));
+}
 
 export function file(name: string, content: string | Uint8Array): string {
   const path = join(folder, name);

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { neckfallQuick } from '../run-neckfall.ts';
-import { errorsIn, header, linesOf } from './lines-of.ts';
+import { errorsIn, header, linesOf, makeFolder } from './lines-of.ts';
+
+makeFolder();
 
 describe('season', () => {
   test('answers or refuses a row whatever word stands in it, and goes on', () => {
