@@ -36,6 +36,7 @@ export function kitchenOf(said: KitchenSaid, before: GardenKitchen | null): Gard
     store: typeof store === 'string' ? store : null,
     storeTempC: air?.tempC ?? null,
     storeHumidityPct: air?.humidityPct ?? null,
+    storeReadings: before?.storeReadings ?? [],
     likes: [...(likes ?? [])],
   };
 }

@@ -1,5 +1,5 @@
 import { usualGramsPerWeek } from '@neckfall/data';
-import { emptyGarden, type Household } from '@neckfall/engine';
+import { emptyGarden, type Household, type StoreReading, storeWith } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import { askedOfKitchen, type KitchenSaid, kitchenOf, saysKitchen } from '../garden/kitchen-of.ts';
 import { changeGarden, gardenStanding } from './garden.ts';
@@ -20,6 +20,11 @@ export const kitchenSaid: ReadonlySignal<KitchenSaid> = computed(() => {
   return saysKitchen(inAddress) ? inAddress : askedOfKitchen(gardenStanding.value?.garden?.kitchen ?? null);
 });
 
+/** What the garden has read of the air in its stores. */
+export const storeReadings: ReadonlySignal<readonly StoreReading[]> = computed(
+  () => gardenStanding.value?.garden?.kitchen?.storeReadings ?? [],
+);
+
 /** The kitchen that is planned for; what was not said is as usual. */
 export const household: ReadonlySignal<Household> = computed(() => {
   const { people, gramsPerWeek, store, likes } = kitchenSaid.value;
@@ -27,7 +32,10 @@ export const household: ReadonlySignal<Household> = computed(() => {
   return {
     people: eaters,
     gramsPerWeek: gramsPerWeek ?? eaters * usualUse.value.gramsPerPerson,
-    store: store ?? usualStore,
+    store:
+      typeof store === 'object' && store !== null
+        ? store
+        : storeWith(store ?? usualStore, storeReadings.value),
     likes: likes ?? [],
     seedAge: asked.value.seedAge,
   };
@@ -45,5 +53,15 @@ export function keepKitchen(said: KitchenSaid): Promise<boolean> {
   return changeGarden({ code: 'kitchen', name: placeName.value }, (now) => {
     const garden = now ?? emptyGarden();
     return { ...garden, kitchen: kitchenOf(said, garden.kitchen) };
+  });
+}
+
+/** Puts what was read of stores into the garden kept here, with the kitchen as it stands. */
+export function keepReadings(readings: readonly StoreReading[]): Promise<boolean> {
+  const said = kitchenSaid.value;
+  return changeGarden({ code: 'kitchen', name: placeName.value }, (now) => {
+    const garden = now ?? emptyGarden();
+    const kitchen = garden.kitchen ?? kitchenOf(said, null);
+    return { ...garden, kitchen: { ...kitchen, storeReadings: [...readings] } };
   });
 }

@@ -37,12 +37,8 @@ export {
   usualBruised,
   usualLifted,
 } from './lifting.ts';
-export {
-  type StoreAir,
-  type StoreClimate,
-  type StoreSaid,
-  storeClimateOf,
-} from './store-climate.ts';
+export { type StoreClimate, storeClimateOf } from './store-climate.ts';
 export { noStoreDraw, type StoreDraw, storeDrawsOf } from './store-draw.ts';
 export { storeLooks, takenInAfter } from './store-looks.ts';
+export { type StoreAir, type StoreRead, type StoreSaid, storeWith } from './store-said.ts';
 export { type StoredNow, type StoredPlanting, storedNow } from './stored-now.ts';

@@ -72,7 +72,7 @@ export const keep = {
   'keep.how.supplied':
     'But for the days on which the store may be bare, every day is supplied {years}; the same is planted again each year.',
   'keep.how.store':
-    'The store ({store}) has {temps} and {damp}% humidity over the year{said, select, own {, as you said} other {, reckoned from the climate of the place: no survey of household stores was found}}.',
+    'The store ({store}) has {temps} and {damp}% humidity over the year{said, select, own {, as you said} read {, reckoned from the climate of the place and drawn toward {readings, plural, one {your reading} other {your # readings}}} other {, reckoned from the climate of the place: no survey of household stores was found}}.',
   'keep.how.use.given':
     'The kitchen eats {week} a week, for {people, plural, one {one person} other {# people}}, as you said.',
   'keep.how.use.usual':

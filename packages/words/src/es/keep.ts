@@ -74,7 +74,7 @@ export const keep = {
   'keep.how.supplied':
     'Salvo los días en que la despensa puede estar vacía, cada día está abastecido {years}; cada año se planta lo mismo otra vez.',
   'keep.how.store':
-    'El almacén ({store}) tiene {temps} y {damp} % de humedad a lo largo del año{said, select, own {, como dijiste} other {, calculado del clima del lugar: no se encontró ningún estudio de almacenes caseros}}.',
+    'El almacén ({store}) tiene {temps} y {damp} % de humedad a lo largo del año{said, select, own {, como dijiste} read {, calculado del clima del lugar y acercado a {readings, plural, one {tu lectura} other {tus # lecturas}}} other {, calculado del clima del lugar: no se encontró ningún estudio de almacenes caseros}}.',
   'keep.how.use.given':
     'La cocina come {week} a la semana, para {people, plural, one {una persona} other {# personas}}, como dijiste.',
   'keep.how.use.usual':
