@@ -117,7 +117,7 @@ async function pageOf(raw: RawKeep, asked: Asked, garden: Garden, place: string 
   };
   const usual = usualGramsPerWeek(country);
   const usualUse = asked.gramsPerWeek === null ? usual : null;
-  const household = householdOf(asked, usual.gramsPerPerson);
+  const household = householdOf(asked, usual.gramsPerPerson, garden.kitchen?.storeReadings ?? []);
   const { today } = options;
   const grown = growingOf(asked);
   const work = { part: () => {}, pause: async () => {} };
@@ -239,7 +239,16 @@ describe('of a garden, with what it has in store', () => {
   const cultivars = [{ id: 'tin', name: 'Ines’s Tin', class: 'long', packetHours: 15, keepsMonths: [7, 9] }];
 
   test.each([
-    ['its kitchen as it is kept', { people: 3, gramsPerWeek: 900, store: 'shed', likes: ['keeper'] }],
+    [
+      'its kitchen as it is kept, with a reading of its store',
+      {
+        people: 3,
+        gramsPerWeek: 900,
+        store: 'shed',
+        storeReadings: [{ store: 'shed', date: '2027-12-20', tempC: 1, humidityPct: null }],
+        likes: ['keeper'],
+      },
+    ],
     [
       'its own air, in a frost hollow',
       { people: 2, gramsPerWeek: null, store: null, storeTempC: 6, storeHumidityPct: 72, likes: [] },

@@ -147,6 +147,31 @@ describe.skipIf(!hasChromium)('the Keep page', () => {
     await page.close();
   });
 
+  test('notes what a thermometer in the store said, and takes it out', async () => {
+    const page = await app.page(lyon);
+    await page.locator('details.plan > summary').click();
+    const form = page.getByRole('form', { name: 'What you read there' });
+    await form.getByRole('button', { name: 'Note it' }).click();
+    await page.getByText('Give the temperature first.').waitFor();
+    await form.getByLabel(/^Air of the store/).fill('9.5');
+    await form.getByLabel('Its humidity').fill('80');
+    await form.getByLabel('Its humidity').blur();
+    await form.getByRole('button', { name: 'Note it' }).click();
+    await page.getByText('1 March 2027: 9.5 °C, 80% humidity').waitFor();
+    expect(await whole(page)).toMatchObject({
+      kitchen: {
+        store: 'shed',
+        storeReadings: [{ date: '2027-03-01', store: 'shed', tempC: 9.5, humidityPct: 80 }],
+      },
+    });
+    await page.getByText(/drawn toward your reading/).waitFor({ state: 'attached' });
+    await page.getByRole('button', { name: /^Remove: 1 March 2027/ }).click();
+    await page.getByText('1 March 2027: 9.5 °C').waitFor({ state: 'detached' });
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('What you read there');
+    expect(await whole(page)).toMatchObject({ kitchen: { storeReadings: [] } });
+    await page.close();
+  });
+
   test('notes a look at what lies in store', async () => {
     const context = await app.context();
     const first = await app.page('#/kept', { context });

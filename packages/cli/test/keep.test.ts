@@ -154,12 +154,40 @@ describe('of a garden', () => {
       gramsPerWeek: 600,
       gramsFrom: 'given',
       store: null,
+      storeReadings: 0,
       likes: ['keeper'],
       seedAge: null,
     });
     expect(storeClimate[0]).toEqual({ month: 1, tempC: 8.5, relativeHumidityPct: 70 });
     expect(place.latitudeDeg).toBeCloseTo(52.08);
     expect(readFileSync(garden, 'utf8')).toBe(before);
+  });
+
+  test('readings of its store warm or cool the year there, and are told', () => {
+    const reading = (date: string, tempC: number, store = 'cellar') => ({
+      date,
+      store,
+      tempC,
+      humidityPct: null,
+    });
+    const read = { ...kitchen, store: 'cellar', storeTempC: null };
+    const storeReadings = [
+      reading('2027-01-12', 11),
+      reading('2026-07-30', 14),
+      reading('2026-07-30', 30, 'shed'),
+    ];
+    const garden = gardenWith('read.neckfall.json', { kitchen: { ...read, storeReadings } });
+    const told = documentOf(garden);
+    const usual = documentOf(gardenWith('unread.neckfall.json', { kitchen: read }));
+    expect(told.household).toMatchObject({ store: 'cellar', storeReadings: 2 });
+    expect(usual.household).toMatchObject({ store: 'cellar', storeReadings: 0 });
+    const [january, before] = [told.storeClimate[0].tempC, usual.storeClimate[0].tempC];
+    expect(january).toBeGreaterThan(before);
+    expect(january).toBeLessThanOrEqual(11);
+    expect(plain(keep(garden).stdout)).toContain('drawn toward your 2 readings');
+    // named as an option it is the same store
+    expect(documentOf(garden, '--store', 'cellar').storeClimate).toEqual(told.storeClimate);
+    expect(documentOf(garden, '--store', 'shed').household.storeReadings).toBe(1);
   });
 
   test('what was lifted is in store, and told', () => {

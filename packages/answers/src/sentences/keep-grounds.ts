@@ -31,7 +31,8 @@ export function useSource(source: UseSource, { say }: Speaker): string {
 
 /** A store by its name. */
 export function storeName(said: StoreSaid, { say }: Speaker): string {
-  return say(typeof said === 'string' ? `keep.store.${said}` : 'keep.store.own');
+  if (typeof said === 'string') return say(`keep.store.${said}`);
+  return say('place' in said ? `keep.store.${said.place}` : 'keep.store.own');
 }
 
 /** What an answer on a kitchen's year took for granted: use, store, years tried, weights, the district, the way of growing. */
@@ -81,7 +82,8 @@ function storeSentence(said: StoreSaid, { tempC, humidityPct }: StoreClimate, sp
     store: storeName(said, speaker),
     temps: warm - cold < 0.5 ? quantity('temperature', cold) : quantityRange('temperature', cold, warm),
     damp: damp - dry < 0.5 ? number(dry) : numberRange(dry, damp),
-    said: typeof said === 'string' ? 'usual' : 'own',
+    said: typeof said === 'string' ? 'usual' : 'place' in said ? 'read' : 'own',
+    readings: typeof said !== 'string' && 'place' in said ? said.readings.length : 0,
   });
 }
 

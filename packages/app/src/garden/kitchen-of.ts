@@ -1,4 +1,4 @@
-import type { GardenKitchen, Household } from '@neckfall/engine';
+import { type GardenKitchen, type Household, type StoreReading, storeWith } from '@neckfall/engine';
 import type { Asked } from '../address/address-form.ts';
 
 /** What is said of a kitchen, in an address or in a garden. */
@@ -36,6 +36,7 @@ export function kitchenOf(said: KitchenSaid, before: GardenKitchen | null): Gard
     store: typeof store === 'string' ? store : null,
     storeTempC: air?.tempC ?? null,
     storeHumidityPct: air?.humidityPct ?? null,
+    storeReadings: before?.storeReadings ?? [],
     likes: [...(likes ?? [])],
   };
 }
@@ -48,12 +49,14 @@ const usualStore = 'cellar';
 export function householdOf(
   { people, gramsPerWeek, store, likes, seedAge }: KitchenSaid & Pick<Asked, 'seedAge'>,
   usualGrams: number,
+  readings: readonly StoreReading[],
 ): Household {
   const eaters = people ?? usualPeople;
   return {
     people: eaters,
     gramsPerWeek: gramsPerWeek ?? eaters * usualGrams,
-    store: store ?? usualStore,
+    // air said to be the same all year needs no reading
+    store: typeof store === 'object' && store !== null ? store : storeWith(store ?? usualStore, readings),
     likes: likes ?? [],
     seedAge,
   };

@@ -1,5 +1,5 @@
 import { usualGramsPerWeek } from '@neckfall/data';
-import { emptyGarden, type Household } from '@neckfall/engine';
+import { emptyGarden, type Household, type StoreReading } from '@neckfall/engine';
 import { computed, type ReadonlySignal } from '@preact/signals';
 import {
   askedOfKitchen,
@@ -22,9 +22,18 @@ export const kitchenSaid: ReadonlySignal<KitchenSaid> = computed(() => {
   return saysKitchen(inAddress) ? inAddress : askedOfKitchen(gardenStanding.value?.garden?.kitchen ?? null);
 });
 
+/** What the garden has read of the air in its stores. */
+export const storeReadings: ReadonlySignal<readonly StoreReading[]> = computed(
+  () => gardenStanding.value?.garden?.kitchen?.storeReadings ?? [],
+);
+
 /** The kitchen that is planned for; what was not said is as usual. */
 export const household: ReadonlySignal<Household> = computed(() =>
-  householdOf({ ...kitchenSaid.value, seedAge: asked.value.seedAge }, usualUse.value.gramsPerPerson),
+  householdOf(
+    { ...kitchenSaid.value, seedAge: asked.value.seedAge },
+    usualUse.value.gramsPerPerson,
+    storeReadings.value,
+  ),
 );
 
 /** Says more of the kitchen: in the address, and in the garden where there is one. */
@@ -39,5 +48,15 @@ export function keepKitchen(said: KitchenSaid): Promise<boolean> {
   return changeGarden({ code: 'kitchen', name: placeName.value }, (now) => {
     const garden = now ?? emptyGarden();
     return { ...garden, kitchen: kitchenOf(said, garden.kitchen) };
+  });
+}
+
+/** Puts what was read of stores into the garden kept here, with the kitchen as it stands. */
+export function keepReadings(readings: readonly StoreReading[]): Promise<boolean> {
+  const said = kitchenSaid.value;
+  return changeGarden({ code: 'kitchen', name: placeName.value }, (now) => {
+    const garden = now ?? emptyGarden();
+    const kitchen = garden.kitchen ?? kitchenOf(said, null);
+    return { ...garden, kitchen: { ...kitchen, storeReadings: [...readings] } };
   });
 }

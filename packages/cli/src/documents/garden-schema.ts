@@ -153,6 +153,14 @@ export const gardenSchema = v.looseObject({
       store: v.nullable(v.picklist(storePlaces)),
       storeTempC: orNull(r.storeTempC),
       storeHumidityPct: orNull(r.storeHumidityPct),
+      storeReadings: v.array(
+        v.looseObject({
+          date: fullDate,
+          store: v.picklist(storePlaces),
+          tempC: numberIn(r.storeTempC),
+          humidityPct: orNull(r.humidityPct),
+        }),
+      ),
       likes: v.array(v.picklist(likes)),
     }),
   ),

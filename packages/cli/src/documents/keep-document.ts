@@ -16,6 +16,7 @@ import {
   type KeepYear,
   type LiftAdvice,
   type StoreClimate,
+  type StoreSaid,
 } from '@neckfall/engine';
 import type { Frame } from '../frame/frame.ts';
 import type { CsvValue } from '../output/csv.ts';
@@ -59,7 +60,7 @@ export function keepDocument({
       people: household.people,
       gramsPerWeek: round(household.gramsPerWeek),
       gramsFrom,
-      store: typeof household.store === 'string' ? household.store : null,
+      ...storeOf(household.store),
       likes: [...household.likes],
       seedAge: household.seedAge,
     },
@@ -92,6 +93,12 @@ export function keepDocument({
     })),
     cautions: keepCautions(speaker),
   };
+}
+
+function storeOf(said: StoreSaid): Pick<KeepDocument['household'], 'store' | 'storeReadings'> {
+  if (typeof said === 'string') return { store: said, storeReadings: 0 };
+  if ('place' in said) return { store: said.place, storeReadings: said.readings.length };
+  return { store: null, storeReadings: 0 };
 }
 
 function lotOf({ kind, plan, summary, likes, bedM2, need, ready, lastsUntil }: KeepLot) {

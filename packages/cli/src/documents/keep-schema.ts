@@ -32,6 +32,8 @@ export const keepSchema = v.object({
     gramsFrom: v.picklist(['given', 'usual']),
     /** Null where its own air was given. */
     store: v.nullable(v.picklist(storePlaces)),
+    /** Readings of its air that the garden holds. */
+    storeReadings: count,
     likes: v.array(like),
     /** Null where it was not said. */
     seedAge: v.nullable(v.picklist(seedAges)),

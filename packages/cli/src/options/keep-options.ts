@@ -7,6 +7,7 @@ import {
   type StoreSaid,
   seedAges,
   storePlaces,
+  storeWith,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { refuse } from '../refusal/refusal.ts';
@@ -42,7 +43,7 @@ export function readKitchen(
   };
   const people = number(raw.people, '--people', 'people') ?? kitchen?.people ?? null;
   const gramsPerWeek = number(raw.gramsPerWeek, '--grams-per-week', 'gramsPerWeek', 'g');
-  const store = raw.store === undefined ? storeOf(kitchen) : readStore(raw.store, speaker);
+  const store = raw.store === undefined ? storeOf(kitchen) : readStore(raw.store, kitchen, speaker);
   const liked = raw.like === undefined ? (kitchen?.likes ?? []) : readLikes(raw.like, speaker);
   if (people === null)
     throw refuse('keep-people', {
@@ -62,16 +63,17 @@ export function readKitchen(
 
 /** The store of a garden's kitchen, else the usual one. */
 export function storeOf(kitchen: GardenKitchen | null): StoreSaid {
-  const { store, storeTempC: tempC, storeHumidityPct: humidityPct } = kitchen ?? {};
+  const { store, storeTempC: tempC, storeHumidityPct: humidityPct, storeReadings } = kitchen ?? {};
   if (typeof tempC === 'number' && typeof humidityPct === 'number') return { tempC, humidityPct };
-  return store ?? usualStore;
+  return storeWith(store ?? usualStore, storeReadings ?? []);
 }
 
 const field = '--store';
 
-/** A usual store by its name, or its own air as `C,RH`, with decimal commas `C;RH`. */
-function readStore(text: string, speaker: Speaker): StoreSaid {
-  if (!/[\d,;]/.test(text)) return parseChoice(text, field, storePlaces, speaker);
+/** A usual store by its name, with what the garden has read there, or its own air as `C,RH`, with decimal commas `C;RH`. */
+function readStore(text: string, kitchen: GardenKitchen | null, speaker: Speaker): StoreSaid {
+  if (!/[\d,;]/.test(text))
+    return storeWith(parseChoice(text, field, storePlaces, speaker), kitchen?.storeReadings ?? []);
   const parts = text.split(text.includes(';') ? ';' : ',');
   if (parts.length !== 2 || parts.some((part) => readNumber(part) === null)) {
     const expected = speaker.any(storePlaces);

@@ -109,6 +109,7 @@ export const gardenRanges = {
   gramsPerWeek: [1, 1_000_000],
   storeTempC: [-10, 40],
   storeHumidityPct: [0, 100],
+  humidityPct: [0, 100],
   tempMinC: rangeOf('tempMinC'),
   tempMaxC: rangeOf('tempMaxC'),
   rainMm: rangeOf('rainMm'),

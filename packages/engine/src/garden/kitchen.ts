@@ -1,8 +1,5 @@
 import { emptied, isRecord, numberOrNull, type Tell, type Unknown, wordOrNull } from './restoring.ts';
-
-/** Where a household keeps its onions. */
-export const storePlaces = ['cellar', 'shed', 'garage', 'kitchen', 'fridge'] as const;
-export type StorePlace = (typeof storePlaces)[number];
+import { restoreReadings, type StorePlace, type StoreReading, storePlaces } from './store-reading.ts';
 
 /** What a household would like among its onions. */
 export const likes = ['mild', 'keeper', 'red', 'green'] as const;
@@ -14,9 +11,11 @@ export type GardenKitchen = Unknown & {
   /** Of all its people together, fresh bulbs as they come from the store. */
   gramsPerWeek: number | null;
   store: StorePlace | null;
-  /** Air of the store as measured, °C and % relative humidity: both known, it goes before {@link store}. */
+  /** Air of the store the year round, °C and % relative humidity: both known, it goes before {@link store}. */
   storeTempC: number | null;
   storeHumidityPct: number | null;
+  /** What was read in usual stores, in no order. */
+  storeReadings: StoreReading[];
   likes: Like[];
 };
 
@@ -35,6 +34,7 @@ export function restoreKitchen(found: unknown, tell: Tell): GardenKitchen | null
     store: wordOrNull(found, 'store', storePlaces, 'kitchen', tell),
     storeTempC: number('storeTempC'),
     storeHumidityPct: number('storeHumidityPct'),
+    storeReadings: restoreReadings(found.storeReadings, 'kitchen.storeReadings', tell),
     likes: likesOf(found, tell),
   };
 }

@@ -1,6 +1,6 @@
 import type { Like } from '../garden/index.ts';
 import type { SeedAge } from '../stand/index.ts';
-import type { StoreSaid } from './store-climate.ts';
+import type { StoreSaid } from './store-said.ts';
 
 /** A kitchen that is to be kept in onions. */
 export type Household = {

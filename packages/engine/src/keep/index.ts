@@ -40,13 +40,9 @@ export {
   usualBruised,
   usualLifted,
 } from './lifting.ts';
-export {
-  type StoreAir,
-  type StoreClimate,
-  type StoreSaid,
-  storeClimateOf,
-} from './store-climate.ts';
+export { type StoreClimate, storeClimateOf } from './store-climate.ts';
 export { noStoreDraw, type StoreDraw, storeDrawsOf } from './store-draw.ts';
 export { storeLooks, takenInAfter } from './store-looks.ts';
+export { type StoreAir, type StoreRead, type StoreSaid, storeWith } from './store-said.ts';
 export { type LookedAt, taughtStoreDraws } from './store-taught.ts';
 export { type StoredNow, storedNow } from './stored-now.ts';

@@ -1,14 +1,10 @@
 import { saturationVapourPressure } from '../bed/index.ts';
-import { climateYearDays } from '../calendar/index.ts';
+import { climateDayOf, climateYearDays, parseDay } from '../calendar/index.ts';
 import { dailyCurve, type MonthlyClimate } from '../climate/index.ts';
-import type { StorePlace } from '../garden/index.ts';
+import type { StorePlace, StoreReading } from '../garden/index.ts';
 import { clamp, mean } from '../math/index.ts';
-
-/** Of a store whose air the grower has measured. */
-export type StoreAir = { tempC: number; humidityPct: number };
-
-/** What was said of a store: a usual one by its name, or its own air the year round. */
-export type StoreSaid = StorePlace | StoreAir;
+import { type DayReading, drawnTo, type StorePrior } from './store-readings.ts';
+import type { StoreSaid } from './store-said.ts';
 
 /** Air of a store by day of a climate year, 365 values each; temperature °C, relative humidity %. */
 export type StoreClimate = { tempC: Float64Array; humidityPct: Float64Array };
@@ -73,27 +69,47 @@ const storeDamping: Readonly<Record<StorePlace, Damping>> = {
 /** Air indoors is never as dry or as wet as it could be, % (memory, adjustable). */
 const humidityBounds = [15, 98] as const;
 
+/** Household stores differ from the usual, and a reading from the days about it, °C and % relative humidity; of swings, shares. */
+const tempPrior: StorePrior = { level: 4, swing: 0.4, reading: 2 };
+const humidityPrior: StorePrior = { level: 12, swing: 0.3, reading: 8 };
+
 /** The air of a store through the year of a climate. */
 export function storeClimateOf(climate: MonthlyClimate, said: StoreSaid): StoreClimate {
-  const tempC = new Float64Array(climateYearDays);
-  const humidityPct = new Float64Array(climateYearDays);
-  if (typeof said !== 'string') {
-    tempC.fill(said.tempC);
-    humidityPct.fill(said.humidityPct);
-    return { tempC, humidityPct };
+  if (typeof said !== 'string' && 'tempC' in said) {
+    const { tempC, humidityPct } = said;
+    return { tempC: everyDay(() => tempC), humidityPct: everyDay(() => humidityPct) };
   }
-  const damping = storeDamping[said];
+  const { place, readings } = typeof said === 'string' ? { place: said, readings: [] } : said;
+  const damping = storeDamping[place];
   const outdoorC = dailyCurve(climate.tempMeanC, new Float64Array(climateYearDays));
   const outdoorPct = dailyCurve(climate.relativeHumidityPct, new Float64Array(climateYearDays));
+  const usualC = usualTempOf(outdoorC, damping);
+  const tempC = drawnTo(usualC, readingsOf(readings, 'tempC'), tempPrior);
+  // the same water in warmer air makes it drier
+  const usualPct = everyDay((day) => indoorPct(outdoorC[day], outdoorPct[day], tempC[day], damping));
+  const humidityPct = drawnTo(usualPct, readingsOf(readings, 'humidityPct'), humidityPrior);
+  return { tempC, humidityPct: humidityPct.map((value) => clamp(value, 0, 100)) };
+}
+
+function everyDay(of: (day: number) => number): Float64Array {
+  return Float64Array.from({ length: climateYearDays }, (_, day) => of(day));
+}
+
+function readingsOf(readings: readonly StoreReading[], field: 'tempC' | 'humidityPct'): DayReading[] {
+  return readings.flatMap(({ date, [field]: value }) => {
+    const day = parseDay(date);
+    return day === null || value === null ? [] : [{ day: climateDayOf(day), value }];
+  });
+}
+
+function usualTempOf(outdoorC: Float64Array, damping: Damping): Float64Array {
   const centre = damping.towardC ?? mean(outdoorC);
-  for (let day = 0; day < climateYearDays; day++) {
+  return everyDay((day) => {
     const from = (day - damping.lateDays + climateYearDays) % climateYearDays;
     const swing = outdoorC[from] - centre;
     const drawn = centre + damping.follows[swing < 0 ? 0 : 1] * swing + damping.warmerByC;
-    tempC[day] = Math.max(drawn, damping.leastC ?? drawn);
-    humidityPct[day] = indoorPct(outdoorC[day], outdoorPct[day], tempC[day], damping);
-  }
-  return { tempC, humidityPct };
+    return Math.max(drawn, damping.leastC ?? drawn);
+  });
 }
 
 /** The water of the air outdoors, and what is added indoors, at the temperature of the store (FAO-56, Eq. 10 and 11). */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { emptyGarden, gardenRanges, restoreGarden } from '../../src/garden/index.ts';
+import { emptyGarden, gardenRanges, mostReadings, restoreGarden } from '../../src/garden/index.ts';
 import { whole } from './whole-garden.ts';
 
 const { kitchen } = whole;
@@ -74,6 +74,27 @@ describe('of a kitchen', () => {
     const { garden, changes } = restored({ ...kitchen, [field]: found });
     expect(garden.kitchen).toEqual({ ...kitchen, [field]: null });
     expect(changes).toEqual([{ code: 'emptied', path: `kitchen.${field}`, found: String(found) }]);
+  });
+
+  test('readings without day, store or temperature go and are told; those that are stay as they are', () => {
+    const good = { date: '2027-02-01', store: 'cellar', tempC: 6, humidityPct: null };
+    const { garden, changes } = restored({
+      ...kitchen,
+      storeReadings: [
+        { ...good, date: '2027-02-30' },
+        { ...good, store: 'loft' },
+        { ...good, tempC: 60 },
+        3,
+        { ...good, humidityPct: 120 },
+        good,
+      ],
+    });
+    expect(garden.kitchen?.storeReadings).toEqual([good, good]);
+    const at = (path: string) => `kitchen.storeReadings[${path}`;
+    expect(changes.map(({ path }) => path)).toEqual(['0]', '1]', '2]', '3]', '4].humidityPct'].map(at));
+    const many = restored({ ...kitchen, storeReadings: Array(mostReadings + 1).fill(good) });
+    expect(many.garden.kitchen?.storeReadings).toEqual([]);
+    expect(restored({ ...kitchen, storeReadings: undefined }).changes).toEqual([]);
   });
 
   test('likes that are none go and are told, those that are stay', () => {

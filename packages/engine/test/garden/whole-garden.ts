@@ -120,6 +120,10 @@ export const whole = {
     store: 'shed',
     storeTempC: 8,
     storeHumidityPct: 70,
+    storeReadings: [
+      { date: '2027-01-12', store: 'shed', tempC: 3.5, humidityPct: 82 },
+      { date: '2027-07-02', store: 'shed', tempC: 19, humidityPct: null, by: 'Bram Okoro' },
+    ],
     likes: ['mild', 'red'],
     cook: 'Ines Tarrant',
   },

@@ -20,6 +20,14 @@ export const appKeep = {
   'app.keep.store.temp': 'Air of the store ({unit, select, us {°F} other {°C}})',
   'app.keep.store.humidity': 'Its humidity (%)',
   'app.keep.store.humidity.hint': 'As a meter shows it in winter.',
+  'app.keep.readings': 'What you read there',
+  'app.keep.readings.why':
+    'The air of this store is reckoned from the climate. A thermometer in it knows better: one reading warms or cools the whole year, readings in summer and winter tell its swing.',
+  'app.keep.reading.is':
+    '{date}: {temp} {unit, select, us {°F} other {°C}}{humidity, select, none {} other {, {humidity}% humidity}}',
+  'app.keep.reading.humidity.hint': 'May be left empty.',
+  'app.keep.reading.nothing': 'Give the temperature first.',
+  'app.keep.reading.noted': 'Noted; the year of the store goes by it.',
   'app.keep.likes': 'What you like',
   'app.keep.like.mild': 'mild ones, early',
   'app.keep.like.keeper': 'long keepers',

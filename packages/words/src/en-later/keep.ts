@@ -71,7 +71,7 @@ export const keep = {
   'keep.how.supplied':
     'The store was tried in {tried} such years, the same planted again each year: but for the days on which it may be bare, every day is supplied {years}.',
   'keep.how.store':
-    'The store ({store}) has {temps} and {damp}% humidity over the year{said, select, own {, as you said} other {, reckoned from the climate of the place: no survey of household stores was found}}.',
+    'The store ({store}) has {temps} and {damp}% humidity over the year{said, select, own {, as you said} read {, reckoned from the climate of the place and drawn toward {readings, plural, one {your reading} other {your # readings}}} other {, reckoned from the climate of the place: no survey of household stores was found}}.',
   'keep.how.taught':
     '{looks, plural, one {One look} other {# looks}} at what was kept there {looks, plural, one {is} other {are}} counted in: onions sprout {sprouting, select, sooner {about {share}% sooner than is usual} later {about {share}% later than is usual} other {as soon as is usual}}, and {rotting, select, more {more of them rot} fewer {fewer of them rot} other {as many rot as is usual}}.',
   'keep.how.use.given':

@@ -20,6 +20,14 @@ export const appKeep = {
   'app.keep.store.temp': 'Aire del almacén ({unit, select, us {°F} other {°C}})',
   'app.keep.store.humidity': 'Su humedad (%)',
   'app.keep.store.humidity.hint': 'Como la marca un medidor en invierno.',
+  'app.keep.readings': 'Lo que mediste allí',
+  'app.keep.readings.why':
+    'El aire de este sitio se calcula del clima. Un termómetro allí sabe más: una lectura calienta o enfría todo el año; con lecturas de verano y de invierno se sabe cuánto varía.',
+  'app.keep.reading.is':
+    '{date}: {temp} {unit, select, us {°F} other {°C}}{humidity, select, none {} other {, {humidity} % de humedad}}',
+  'app.keep.reading.humidity.hint': 'Puede quedar vacía.',
+  'app.keep.reading.nothing': 'Di primero la temperatura.',
+  'app.keep.reading.noted': 'Anotado; el año del almacén se guía por ello.',
   'app.keep.likes': 'Lo que os gusta',
   'app.keep.like.mild': 'suaves, pronto',
   'app.keep.like.keeper': 'de guarda',

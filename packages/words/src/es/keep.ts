@@ -74,7 +74,7 @@ export const keep = {
   'keep.how.supplied':
     'La despensa se probó en {tried} años así, plantando cada año lo mismo: salvo los días en que puede estar vacía, cada día está abastecido {years}.',
   'keep.how.store':
-    'El almacén ({store}) tiene {temps} y {damp} % de humedad a lo largo del año{said, select, own {, como dijiste} other {, calculado del clima del lugar: no se encontró ningún estudio de almacenes caseros}}.',
+    'El almacén ({store}) tiene {temps} y {damp} % de humedad a lo largo del año{said, select, own {, como dijiste} read {, calculado del clima del lugar y acercado a {readings, plural, one {tu lectura} other {tus # lecturas}}} other {, calculado del clima del lugar: no se encontró ningún estudio de almacenes caseros}}.',
   'keep.how.taught':
     'Se {looks, plural, one {cuenta una revisión} other {cuentan # revisiones}} de lo que se guardó ahí: las cebollas brotan {sprouting, select, sooner {cerca de un {share} % antes de lo usual} later {cerca de un {share} % después de lo usual} other {tan pronto como es usual}} y {rotting, select, more {se pudren más} fewer {se pudren menos} other {se pudren tantas como es usual}}.',
   'keep.how.use.given':

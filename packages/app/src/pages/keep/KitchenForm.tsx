@@ -1,5 +1,13 @@
 import { storeName, useSource } from '@neckfall/answers';
-import { gardenRanges, type Like, likes, type StorePlace, seedAges, storePlaces } from '@neckfall/engine';
+import {
+  gardenRanges,
+  type Like,
+  likes,
+  type StorePlace,
+  type StoreSaid,
+  seedAges,
+  storePlaces,
+} from '@neckfall/engine';
 import { shown } from '@neckfall/words';
 import { useState } from 'preact/hooks';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
@@ -10,6 +18,7 @@ import { gardenHolder, gardenStanding } from '../../state/garden.ts';
 import { household, keepKitchen, kitchenSaid, sayKitchen, usualUse } from '../../state/kitchen.ts';
 import { asked, go } from '../../state/route.ts';
 import { units, voice } from '../../state/settings.ts';
+import { StoreReadings } from './StoreReadings.tsx';
 
 /** Taken for a store of the reader's own until its air is said: cool and dry. */
 const ownAir = { tempC: 5, humidityPct: 65 };
@@ -39,7 +48,8 @@ function Fields() {
   const speaker = voice.value;
   const { say, quantity } = speaker;
   const said = kitchenSaid.value;
-  const { people } = household.value;
+  const { people, store } = household.value;
+  const place = placeOf(store);
   const { gramsPerPerson, source } = usualUse.value;
   return (
     <>
@@ -69,17 +79,24 @@ function Fields() {
         <SeedField />
         <LikeFields liked={said.likes ?? []} />
       </form>
+      {place && <StoreReadings place={place} />}
       <KeepIt />
       <GardenSteps />
     </>
   );
 }
 
+/** The usual store that it is; null for air the year round. */
+function placeOf(store: StoreSaid): StorePlace | null {
+  if (typeof store === 'string') return store;
+  return 'place' in store ? store.place : null;
+}
+
 function StoreFields() {
   const speaker = voice.value;
   const { say } = speaker;
   const { store } = household.value;
-  const air = typeof store === 'string' ? null : store;
+  const air = typeof store === 'object' && 'tempC' in store ? store : null;
   const options: { value: StorePlace | 'own'; label: string }[] = [
     ...storePlaces.map((value) => ({ value, label: storeName(value, speaker) })),
     { value: 'own', label: say('app.keep.store.own') },
@@ -88,7 +105,7 @@ function StoreFields() {
     <>
       <ChoiceField
         label={say('app.keep.store')}
-        value={typeof store === 'string' ? store : 'own'}
+        value={placeOf(store) ?? 'own'}
         options={options}
         onValue={(value) => void sayKitchen({ store: value === 'own' ? ownAir : value })}
       />
@@ -164,11 +181,12 @@ function KeepIt() {
   if (garden?.kitchen) return <p role="status">{shown(say('app.keep.kept'))}</p>;
   const { people, gramsPerWeek, store } = household.value;
   const said = kitchenSaid.value;
+  const kept = typeof store === 'object' && 'place' in store ? store.place : store;
   return (
     <button
       type="button"
       onClick={() =>
-        void keepKitchen({ ...said, people, store, gramsPerWeek: said.gramsPerWeek && gramsPerWeek })
+        void keepKitchen({ ...said, people, store: kept, gramsPerWeek: said.gramsPerWeek && gramsPerWeek })
       }
     >
       {say('app.keep.keep', { holder: gardenHolder.value })}

@@ -8,12 +8,12 @@ import {
 } from '@neckfall/engine';
 import { noOnion } from '../../address/no-onion.ts';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
+import { DayField } from '../../controls/DayField.tsx';
 import { onion } from '../../state/onion.ts';
 import { goToOwn, isOwnChoice, type OwnChoice, ownChoices, ownChosen } from '../../state/own-choices.ts';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import { DayField } from './DayField.tsx';
 import { pinned } from './pinned.ts';
 
 /** As far back and ahead as the command line goes: two years, five years. */

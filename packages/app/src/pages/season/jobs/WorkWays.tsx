@@ -1,9 +1,9 @@
 import { jobName } from '@neckfall/answers';
 import type { DayNumber, Job, JobMarkState } from '@neckfall/engine';
 import { useRef, useState } from 'preact/hooks';
+import { DayField } from '../../../controls/DayField.tsx';
 import { voice } from '../../../state/settings.ts';
 import { today } from '../../../state/today.ts';
-import { DayField } from '../DayField.tsx';
 import { begun } from '../seen/begun.ts';
 import { entryOfWork } from './entry-of.ts';
 import { markWork, type WorkAt } from './mark-work.ts';

@@ -1,8 +1,8 @@
 import { gardenRanges } from '@neckfall/engine';
+import { DayField } from '../../../controls/DayField.tsx';
 import { NumberField } from '../../../controls/NumberField.tsx';
 import { voice } from '../../../state/settings.ts';
 import { today } from '../../../state/today.ts';
-import { DayField } from '../DayField.tsx';
 import type { Draft } from './draft.ts';
 
 type Props = {

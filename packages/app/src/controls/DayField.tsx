@@ -1,6 +1,6 @@
 import { formatDay, parseDay } from '@neckfall/engine';
 import { useEffect, useId, useState } from 'preact/hooks';
-import { voice } from '../../state/settings.ts';
+import { voice } from '../state/settings.ts';
 
 type Props = {
   label: string;
