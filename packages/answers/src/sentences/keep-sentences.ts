@@ -1,4 +1,4 @@
-import type { DayNumber, KeepGap, KeepYear } from '@neckfall/engine';
+import { climateYearDays, type DayNumber, type KeepGap, type KeepYear } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { comingDay } from './coming-day.ts';
 import { cautionSentence } from './job-sentences.ts';
@@ -21,13 +21,16 @@ export function keepHeadline({ lots, bedM2, gaps }: KeepYear, today: DayNumber, 
   });
 }
 
-/** When the last of what is stored is over before the longest gap ends, or of all; null where none comes to keep. */
+/**
+ * When the last of what is stored is over: of all, or the last before the longest gap ends, in whichever year, as the same
+ * is planted each year; null where none comes to keep.
+ */
 function lastOfKeepers({ lots, gaps }: Pick<KeepYear, 'lots' | 'gaps'>): DayNumber | null {
   const [longest] = [...gaps].sort((a, b) => b.to - b.from - (a.to - a.from));
-  const stored = lots.filter((lot) => !isGreenLot(lot));
-  const ends = stored.flatMap(({ lastsUntil }) => lastsUntil.days?.p50 ?? []);
-  const before = longest ? ends.filter((end) => end <= longest.to) : ends;
-  return ends.length === 0 ? null : Math.max(...(before.length > 0 ? before : ends));
+  const ends = lots.filter((lot) => !isGreenLot(lot)).flatMap(({ lastsUntil }) => lastsUntil.days?.p50 ?? []);
+  const inYear = (days: number) => ((days % climateYearDays) + climateYearDays) % climateYearDays;
+  const daysBefore = (end: DayNumber) => (longest ? inYear(longest.to - end) : -end);
+  return ends.sort((a, b) => daysBefore(a) - daysBefore(b))[0] ?? null;
 }
 
 /** Days without onions of one's own, with what closes the gap. */

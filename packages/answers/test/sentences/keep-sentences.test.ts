@@ -39,6 +39,9 @@ test('the answer: how much, until when, and when it is bare', () => {
     lastsUntil: { share: 1, days: { p10: 0, p50: dayNumber(2028, 9, 9), p90: 0 } },
   };
   expect(keepHeadline(keepYearWith({ lots: [trays, next] }), today, metric)).toContain('20 May 2028');
+  // what can be started next year only is a keeper of every year all the same
+  const later = { ...trays, lastsUntil: { share: 1, days: { p10: 0, p50: dayNumber(2029, 5, 20), p90: 0 } } };
+  expect(keepHeadline(keepYearWith({ lots: [sets, later] }), today, metric)).toContain('20 May 2029');
   const early = { ...next, ready: { share: 1, days: { p10: 0, p50: dayNumber(2028, 5, 25), p90: 0 } } };
   expect(keepHeadline(keepYearWith({ lots: [trays, early] }), today, metric)).toContain('20 May 2028');
   expect(keepHeadline(keepYearWith({ lots: [] }), today, metric)).toMatch(/^No onion/);
