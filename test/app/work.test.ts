@@ -146,7 +146,8 @@ describe.skipIf(!hasChromium)('the work of a season', () => {
     const page = await keptOn('2027-09-10');
     await page.getByRole('button', { name: 'Done: Lift' }).click();
     expect(await page.getByLabel('Lifted that day').isChecked()).toBe(true);
-    expect(await page.evaluate(() => document.activeElement?.closest('.entry') !== null)).toBe(true);
+    // which is gone on from, once it stands
+    await page.waitForFunction(() => document.activeElement?.closest('.entry') != null);
     await page.locator('.entry .note-it').click();
     await told(page, 'Noted: 10 September 2027: lifted.');
     await ready(page);

@@ -1,5 +1,5 @@
 import { type FeedAnswer, feedOf, type Ground, type Plan } from '@neckfall/engine';
-import { type CropUnderWayAsked, cropUnderWay, tendedCrop } from './crop-under-way.ts';
+import { type CropUnderWayAsked, tendedCrop } from './crop-under-way.ts';
 
 export type FeedAheadAsked = CropUnderWayAsked & { ground: Ground };
 
@@ -7,6 +7,6 @@ export type FeedAhead = { feed: FeedAnswer; plan: Plan };
 
 /** How the crop is to be fed, over what its bed gives and what it was fed so far. */
 export function feedAhead(asked: FeedAheadAsked): FeedAhead {
-  const { plan, summary, ...crop } = tendedCrop(asked, cropUnderWay(asked));
-  return { feed: feedOf({ ...crop, plan, summary }), plan };
+  const crop = tendedCrop(asked);
+  return { feed: feedOf(crop), plan: crop.plan };
 }

@@ -22,7 +22,7 @@ import {
   storeClimateOf,
   tendOf,
 } from '@neckfall/engine';
-import { type CropUnderWayAsked, cropUnderWay, tendedCrop } from './crop-under-way.ts';
+import { type CropUnderWayAsked, cropKey, cropUnderWay, tendedCrop } from './crop-under-way.ts';
 
 export type SeasonAheadAsked = CropUnderWayAsked & {
   ground: Ground;
@@ -67,23 +67,16 @@ let last: Known | null = null;
 
 /** A season of one crop, with what should be seen of it today and what to do; what was not asked is chosen. */
 export function seasonAhead({ marks, ...asked }: SeasonAheadAsked): SeasonAhead {
-  const key = keyOf(asked);
+  const { ground, keepsMonths, store } = asked;
+  const key = cropKey(asked) + JSON.stringify([ground, keepsMonths, store]);
   if (last?.key !== key) last = { key, ...cropAhead(asked) };
   const { tended, ahead } = last;
   return { ...ahead, jobs: jobsOf({ ...tended, marks }) };
 }
 
-/** Weather is known by its mark. */
-function keyOf({ site: { weather = null, ...site }, ...asked }: Omit<SeasonAheadAsked, 'marks'>): string {
-  return JSON.stringify([weather && [weather.key, weather.lastStart], site, asked]);
-}
-
 function cropAhead(asked: Omit<SeasonAheadAsked, 'marks'>): Omit<Known, 'key'> {
   const { today, seen } = asked;
-  const underWay = cropUnderWay(asked);
-  const { plan, notes, learning, belief, before, site } = underWay;
-  const summary = runPlan(site, plan);
-  const crop = tendedCrop(asked, underWay, summary);
+  const { plan, notes, learning, belief, before, site, summary } = cropUnderWay(asked);
   const days = medianSeasonDays(site, plan);
   const { climate } = site;
   const shown = cropYear(plan.startDay, days.at(-1)?.day ?? plan.startDay);
@@ -107,5 +100,5 @@ function cropAhead(asked: Omit<SeasonAheadAsked, 'marks'>): Omit<Known, 'key'> {
         : null,
   };
   const kept = { keepsMonths: asked.keepsMonths, store: storeClimateOf(climate, asked.store) };
-  return { tended: tendOf(crop, kept), ahead };
+  return { tended: tendOf(tendedCrop(asked), kept), ahead };
 }

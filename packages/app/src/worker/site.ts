@@ -10,6 +10,7 @@ import {
   warmed,
 } from '@neckfall/engine';
 import type { EarlierSeason } from './belief-after.ts';
+import { lastFew } from './last-few.ts';
 
 /** The ground that plans are tried on, in a form that can be copied between threads. */
 export type SiteAsked = {
@@ -39,8 +40,7 @@ export type WeatherMet = {
 };
 
 /** Sites hold weather years and drivers, a few MB each. */
-const mostSites = 6;
-const sites = new Map<string, Site>();
+const sites = lastFew<Site>(6);
 
 /** The site asked for, made ready once and kept while it is among the last used. */
 export function siteOf(asked: SiteAsked): Site {
@@ -48,21 +48,14 @@ export function siteOf(asked: SiteAsked): Site {
   const { latitudeDeg, longitudeDeg, elevationM } = climate;
   const place = [latitudeDeg, longitudeDeg, elevationM, warmerC, frostHollow, years, seed];
   const key = [...place, weather?.key].join(' ');
-  const known = sites.get(key);
-  const site =
-    known ??
+  const site = sites(key, () =>
     openSite({
       climate: warmed(frostHollow ? inFrostHollow(climate) : climate, warmerC),
       years,
       seed,
       practice,
       record: weather?.record ?? null,
-    });
-  sites.delete(key);
-  sites.set(key, site);
-  for (const oldest of sites.keys()) {
-    if (sites.size <= mostSites) break;
-    sites.delete(oldest);
-  }
+    }),
+  );
   return atHand.length > 0 ? { ...site, atHand } : site;
 }

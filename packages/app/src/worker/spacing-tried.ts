@@ -1,4 +1,4 @@
-import { runPlan, type SeasonSummary } from '@neckfall/engine';
+import type { SeasonSummary } from '@neckfall/engine';
 import { type CropUnderWayAsked, cropUnderWay } from './crop-under-way.ts';
 import type { Work } from './protocol.ts';
 
@@ -13,8 +13,8 @@ export async function spacingTried(
   for (const densityPerM2 of densities) {
     // a distance being typed overtakes the one before
     await work.pause();
-    const { site, plan } = cropUnderWay({ ...asked, options: { ...asked.options, densityPerM2 } });
-    summaries.push(runPlan(site, plan));
+    const { summary } = cropUnderWay({ ...asked, options: { ...asked.options, densityPerM2 } });
+    summaries.push(summary);
   }
   return summaries;
 }
