@@ -22,7 +22,8 @@ export {
   joinWeather,
   type OverlapChoice,
 } from './join-weather.ts';
-export { type GardenKitchen, type Like, likes } from './kitchen.ts';
+export type { GardenKitchen } from './kitchen.ts';
+export { type Like, likes, type StorePlace, storePlaces } from './kitchen-words.ts';
 export { type LongList, longList } from './long-list.ts';
 export { isNestedTooDeep, mostLevels } from './nesting.ts';
 export {
@@ -38,6 +39,6 @@ export type { GardenPlanting } from './planting.ts';
 export { type RestoredGarden, restoreGarden } from './restore-garden.ts';
 export type { GardenChange } from './restoring.ts';
 export { type AlliumsBefore, alliumBreakYears, alliumsBefore } from './rotation.ts';
-export { mostReadings, type StorePlace, type StoreReading, storePlaces } from './store-reading.ts';
+export { mostReadings, type StoreReading } from './store-reading.ts';
 export { weatherMet, weatherNear } from './weather-met.ts';
 export { gardenWeatherOf, recordOfGarden } from './weather-record.ts';

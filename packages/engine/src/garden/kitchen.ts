@@ -1,9 +1,6 @@
+import { type Like, likes, type StorePlace, storePlaces } from './kitchen-words.ts';
 import { emptied, isRecord, numberOrNull, type Tell, type Unknown, wordOrNull } from './restoring.ts';
-import { restoreReadings, type StorePlace, type StoreReading, storePlaces } from './store-reading.ts';
-
-/** What a household would like among its onions. */
-export const likes = ['mild', 'keeper', 'red', 'green'] as const;
-export type Like = (typeof likes)[number];
+import { restoreReadings, type StoreReading } from './store-reading.ts';
 
 /** The kitchen that the garden is to keep in onions; null where nothing was said. */
 export type GardenKitchen = Unknown & {

@@ -1,10 +1,7 @@
 import { gardenRanges } from './garden.ts';
+import { type StorePlace, storePlaces } from './kitchen-words.ts';
 import { isDate } from './observation.ts';
 import { isNumberIn, isRecord, numberOrNull, type Tell, type Unknown } from './restoring.ts';
-
-/** Where a household keeps its onions. */
-export const storePlaces = ['cellar', 'shed', 'garage', 'kitchen', 'fridge'] as const;
-export type StorePlace = (typeof storePlaces)[number];
 
 /** The air of a store as its grower read it on a day. */
 export type StoreReading = Unknown & {

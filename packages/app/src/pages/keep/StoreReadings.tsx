@@ -13,7 +13,7 @@ const oldest = 3_653;
 /** What was read of the air in a usual store, and a place to note more. */
 export function StoreReadings({ place }: { place: StorePlace }) {
   const { say } = voice.value;
-  const heading = useRef<HTMLHeadingElement>(null);
+  const heading = useRef<HTMLLegendElement>(null);
   const all = storeReadings.value;
   const here = all.filter(({ store }) => store === place).sort((a, b) => b.date.localeCompare(a.date));
 
@@ -22,10 +22,10 @@ export function StoreReadings({ place }: { place: StorePlace }) {
   }
 
   return (
-    <section>
-      <h3 ref={heading} tabIndex={-1}>
+    <fieldset>
+      <legend ref={heading} tabIndex={-1}>
         {say('app.keep.readings')}
-      </h3>
+      </legend>
       <p>{say('app.keep.readings.why')}</p>
       {here.length > 0 && (
         <ul>
@@ -44,7 +44,7 @@ export function StoreReadings({ place }: { place: StorePlace }) {
         </ul>
       )}
       <NewReading onNote={(read) => keepReadings([...all, { store: place, ...read }])} />
-    </section>
+    </fieldset>
   );
 }
 
