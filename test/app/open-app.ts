@@ -83,6 +83,8 @@ export async function openApp(
       reducedMotion: 'reduce',
     };
     const opened = await browser.newContext(settings);
+    // tsx marks functions with their names, those too that a page is given to run
+    await opened.addInitScript('globalThis.__name = (marked) => marked');
     opened.on('request', (request) => {
       const asked = request.url();
       const isOurs = asked.startsWith(url) || (mayAsk !== null && asked.startsWith(mayAsk));
