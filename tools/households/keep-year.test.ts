@@ -76,6 +76,19 @@ describe('a kitchen’s year', () => {
     expect(bare[0]).toBeLessThan(bare[2]);
   });
 
+  test('starts today what is still in time, and waits a year for nothing that is', () => {
+    const { site, kinds, household } = north;
+    const trayDay = (day: number) =>
+      keepYearOf(site, kinds, household, day).lots.find(({ plan }) => plan.start === 'raised-seedlings')?.plan
+        .startDay;
+    const best = trayDay(today) as number;
+    expect(best).toBeGreaterThan(today);
+    expect(trayDay(best + 10)).toBe(best + 10);
+    // by midsummer the year has gone by
+    for (const { plan } of keepYearOf(site, kinds, household, best + 100).lots)
+      if (plan.start === 'raised-seedlings') expect(plan.startDay).toBeGreaterThan(best + 300);
+  });
+
   test('goes by what looks have taught of the store', () => {
     const { household, kinds, site } = north;
     const store = storeClimateOf(site.climate, household.store);

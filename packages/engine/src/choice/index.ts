@@ -14,6 +14,7 @@ export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
 export { type Choice, type ChoiceReason, choiceReasonCodes, rankChoices } from './rank.ts';
 export { type MeanTrial, type StartScan, scanStarts } from './start-scan.ts';
+export { startToday } from './start-today.ts';
 export { type ClassNow, type ClassSurvey, type PlaceAnswer, surveyOf, surveyPlace } from './survey.ts';
 export { type StartNow, surveyWays, type WaySurvey } from './survey-ways.ts';
 export { tryStarts } from './try-starts.ts';

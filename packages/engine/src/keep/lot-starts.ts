@@ -5,6 +5,7 @@ import {
   isAutumnStart,
   type StartScan,
   scanStarts,
+  startToday,
   type Way,
   waysOf,
 } from '../choice/index.ts';
@@ -35,6 +36,8 @@ const leastGoodShare = 0.5;
 /** Other starts of a way are told only where their harvests lie so far apart, days. */
 const harvestsApart = 45;
 const mostOthers = 3;
+/** A best start that went by within so many days may still be made up for today. */
+const lately = 120;
 /** Kinds from farther off than this are left to those who ask for them, hours of the longest day. */
 const strangeFromH = 0.5;
 
@@ -43,12 +46,12 @@ export function kitchenWays(site: Site): Way[] {
   return dayLengthClasses.flatMap((dayLengthClass) => waysOf(site, { class: dayLengthClass }, startMethods));
 }
 
-/** The best start of a way, as every page tells it, and others of its year that give onions at another time. */
+/** The best start of a way, as every page tells it, today's where that has just gone by and today is in time; and others of its year that give onions at another time. */
 export function lotStartsOf(site: Site, way: Way, today: DayNumber, options: GrowingOptions): LotStart[] {
   const { isUsual, ...onion } = way;
   const plan = startedOn({ ...planDefaults, ...options, ...onion }, today);
   const scan = scanStarts(site, plan, today, isUsual);
-  const best = lotStart(site, scan, scan.best().summary);
+  const best = lotStart(site, scan, stillInTime(site, scan, today) ?? scan.best().summary);
   const starts = [best];
   const harvests = harvestsOf(best);
   for (const { startDay, neckFallDay } of othersOf(site, scan)) {
@@ -62,6 +65,15 @@ export function lotStartsOf(site: Site, way: Way, today: DayNumber, options: Gro
     harvests.push(harvest);
   }
   return starts;
+}
+
+/** The start of today where the year's best went by lately and it is still in time: nobody waits a year for a better week. */
+function stillInTime(site: Site, scan: StartScan, today: DayNumber): SeasonSummary | null {
+  const bestDay = scan.best().summary.plan.startDay;
+  if (bestDay - today < climateYearDays - lately) return null;
+  if (startToday(site, scan, today).stillGoodUntil === null) return null;
+  scan.runner.moveTo(today, null);
+  return summarise(site, startedOn(scan.plan, today), scan.runner);
 }
 
 /** Fortnights of the year that end well in the mean climate, the most worth first. */
