@@ -23,7 +23,7 @@ import { tellYear } from './tell-year.ts';
 const askedShare = 0.8;
 const mostLots = 4;
 /** Beds of so many steps and more are told in steps twice as large (our choice: the search of finer ones takes seconds). */
-const fineSteps = 20;
+const fineSteps = 16;
 /** Wants that bulbs of a kind answer. */
 const bulbLikes: readonly Like[] = ['mild', 'keeper', 'red'];
 /** A want is answered with what feeds the kitchen so long, weeks. */
