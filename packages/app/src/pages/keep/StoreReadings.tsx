@@ -29,8 +29,8 @@ export function StoreReadings({ place }: { place: StorePlace }) {
       <p>{say('app.keep.readings.why')}</p>
       {here.length > 0 && (
         <ul>
-          {here.map((reading) => (
-            <li key={JSON.stringify(reading)}>
+          {here.map((reading, at) => (
+            <li key={`${reading.date} ${at}`}>
               {readingWords(reading)}{' '}
               <button
                 type="button"
@@ -74,7 +74,7 @@ function NewReading({ onNote }: NewProps) {
 
   return (
     <form
-      class="form check"
+      class="form"
       aria-label={say('app.keep.readings')}
       onSubmit={(event) => {
         event.preventDefault();
@@ -107,7 +107,7 @@ function NewReading({ onNote }: NewProps) {
         onValue={setHumidity}
       />
       <button type="submit">{say('app.keep.check.note')}</button>
-      <p role="status">
+      <p role="status" class="wide">
         {told === 'nothing' && say('app.keep.reading.nothing')}
         {told === 'noted' && say('app.keep.reading.noted')}
       </p>
