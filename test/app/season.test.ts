@@ -141,6 +141,27 @@ describe.skipIf(!hasChromium)('the Season page', () => {
     },
   );
 
+  test('keeps what is typed as a field comes up', async () => {
+    const page = await app.page(trays);
+    // before the first frame that shows it
+    await page.evaluate(() => {
+      new MutationObserver((_, watch) => {
+        const label = [...document.querySelectorAll('label')].find((one) =>
+          one.textContent?.startsWith('Between rows'),
+        );
+        if (!(label?.control instanceof HTMLInputElement)) return;
+        watch.disconnect();
+        label.control.value = '40';
+        label.control.dispatchEvent(new Event('input', { bubbles: true }));
+      }).observe(document.body, { childList: true, subtree: true });
+    });
+    await page.getByText('Change it').click();
+    await page.getByLabel('Between rows').focus();
+    await page.keyboard.press('Tab');
+    await expect.poll(() => page.getByLabel('Between rows').inputValue()).toBe('40');
+    await page.close();
+  });
+
   test('reckons plants and row into a crop, either way', async () => {
     const page = await app.at(trays);
     await openFolds(page);

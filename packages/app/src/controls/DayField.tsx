@@ -1,6 +1,7 @@
 import { formatDay, parseDay } from '@neckfall/engine';
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { voice } from '../state/settings.ts';
+import { useTyped } from './use-typed.ts';
 
 type Props = {
   label: string;
@@ -17,9 +18,7 @@ export function DayField({ label, hint = '', value, min, max, onValue }: Props) 
   const { say, dayWithYear } = voice.value;
   const id = useId();
   const shown = value === null ? '' : formatDay(value);
-  // What is being typed is kept while answers arrive; only another value takes its place.
-  const [text, setText] = useState(shown);
-  useEffect(() => setText(shown), [shown]);
+  const [text, setText] = useTyped(shown);
   const [bad, setBad] = useState<number | null>(null);
   const told = bad ?? (value !== null && (value < min || value > max) ? value : null);
 

@@ -1,6 +1,7 @@
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { readNumber } from '../address/address-form.ts';
 import { voice } from '../state/settings.ts';
+import { useTyped } from './use-typed.ts';
 
 type Props = {
   label: string;
@@ -19,9 +20,8 @@ export function NumberField({ label, hint, value, min, max, digits = 0, onValue,
   const { say } = voice.value;
   const id = useId();
   const shown = value === null ? '' : String(Number(value.toFixed(digits)));
-  const [text, setText] = useState(shown);
+  const [text, setText] = useTyped(shown);
   const [bad, setBad] = useState<string | null>(null);
-  useEffect(() => setText(shown), [shown]);
 
   function read(text: string) {
     const typed = text.trim();
@@ -30,7 +30,7 @@ export function NumberField({ label, hint, value, min, max, digits = 0, onValue,
     return { typed, number, isBad };
   }
 
-  function take(): void {
+  function take(text: string): void {
     const { typed, number, isBad } = read(text);
     setBad(isBad ? typed : null);
     if (!isBad && typed !== shown) onValue(number);
@@ -54,7 +54,7 @@ export function NumberField({ label, hint, value, min, max, digits = 0, onValue,
         aria-invalid={bad !== null}
         aria-describedby={`${id}-hint`}
         onInput={(event) => type(event.currentTarget.value)}
-        onChange={take}
+        onChange={(event) => take(event.currentTarget.value)}
       />
       <p
         id={`${id}-hint`}

@@ -1,4 +1,5 @@
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
+import { useTyped } from '../../controls/use-typed.ts';
 
 type Props = {
   label: string;
@@ -12,11 +13,10 @@ type Props = {
 /** Words of the reader's own, taken when the field is left. */
 export function TextField({ label, hint, value, bad = () => null, onValue }: Props) {
   const id = useId();
-  const [text, setText] = useState(value);
+  const [text, setText] = useTyped(value);
   const [why, setWhy] = useState<string | null>(null);
-  useEffect(() => setText(value), [value]);
 
-  function take(): void {
+  function take(text: string): void {
     const typed = text.trim();
     const refused = bad(typed);
     setWhy(refused);
@@ -35,7 +35,7 @@ export function TextField({ label, hint, value, bad = () => null, onValue }: Pro
         aria-invalid={why !== null}
         aria-describedby={`${id}-hint`}
         onInput={(event) => setText(event.currentTarget.value)}
-        onChange={take}
+        onChange={(event) => take(event.currentTarget.value)}
       />
       <p
         id={`${id}-hint`}

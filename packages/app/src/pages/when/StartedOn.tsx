@@ -1,5 +1,6 @@
 import { civilDate, dayNumber, formatDay, parseDay, type StartMethod, startWays } from '@neckfall/engine';
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useId, useLayoutEffect, useState } from 'preact/hooks';
+import { useTyped } from '../../controls/use-typed.ts';
 import { go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
@@ -13,12 +14,9 @@ export function StartedOn({ start, day }: { start: StartMethod; day: number }) {
   const { say, dayWithYear } = voice.value;
   const id = useId();
   const shown = formatDay(day);
-  const [text, setText] = useState(shown);
+  const [text, setText] = useTyped(shown);
   const [isBad, setBad] = useState(false);
-  useEffect(() => {
-    setText(shown);
-    setBad(false);
-  }, [shown]);
+  useLayoutEffect(() => setBad(false), [shown]);
   const { year, month, day: dayOfMonth } = civilDate(today.value);
   // 28 February where the day is not in that year
   const from = dayNumber(year - yearsBack, month, Math.min(dayOfMonth, 28));

@@ -1,5 +1,6 @@
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useId } from 'preact/hooks';
 import { readNumber } from '../../../address/address-form.ts';
+import { useTyped } from '../../../controls/use-typed.ts';
 import { voice } from '../../../state/settings.ts';
 
 type Props = {
@@ -19,8 +20,7 @@ export function Stepper({ question, hint, value, step, digits, min, max, onValue
   const { say, number } = voice.value;
   const id = useId();
   const shown = value === null ? '' : number(value, digits);
-  const [text, setText] = useState(shown);
-  useEffect(() => setText(shown), [shown]);
+  const [text, setText] = useTyped(shown);
   const typed = text.trim() === '' ? null : readNumber(text);
   const isBad = text.trim() !== '' && (typed === null || typed < min || typed > max);
 
