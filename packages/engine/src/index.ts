@@ -16,5 +16,6 @@ export * from './stand/index.ts';
 export * from './tend/index.ts';
 export * from './units/index.ts';
 export * from './weather/index.ts';
+export * from './why/index.ts';
 
 export const engineVersion = '0.1.0';

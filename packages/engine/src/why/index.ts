@@ -1,0 +1,15 @@
+export type { CauseFound, WhyAnswer, WhyAsked } from './answer.ts';
+export { type Cause, causeKinds, causes } from './causes.ts';
+export type { Evidence, EvidenceCode } from './evidence.ts';
+export {
+  type AnswerOf,
+  mostQuestions,
+  passedOver,
+  type Question,
+  questionAnswers,
+  questions,
+  type Said,
+} from './questions.ts';
+export { type Eating, rescueOf, type Storing, type WhyCaution, whyCautions } from './rescue.ts';
+export { mostSymptoms, type Symptom, type SymptomTime, symptoms, symptomTimes } from './symptoms.ts';
+export type { Change, ChangeCode, GrownSo, WhatIf } from './what-if.ts';
