@@ -3,6 +3,7 @@ import { appFeed } from './app-feed.ts';
 import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
+import { appSeason } from './app-season.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
@@ -23,6 +24,7 @@ export const later = [
   appGardenSteps,
   appJobs,
   appKeep,
+  appSeason,
   appSeasonFolds,
   appSeen,
   appWeather,
