@@ -43,6 +43,7 @@ export {
 export { type StoreClimate, storeClimateOf } from './store-climate.ts';
 export { noStoreDraw, type StoreDraw, storeDrawsOf } from './store-draw.ts';
 export { storeLooks, takenInAfter } from './store-looks.ts';
+export { ratesOf, type StoreRates } from './store-rates.ts';
 export { type StoreAir, type StoreRead, type StoreSaid, storeWith } from './store-said.ts';
 export { type LookedAt, taughtStoreDraws } from './store-taught.ts';
 export { type StoredNow, storedNow } from './stored-now.ts';

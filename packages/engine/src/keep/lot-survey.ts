@@ -25,7 +25,7 @@ export function grownStarts(
   const key = JSON.stringify([way.type, way.start, way.isUsual(today), today, site.atHand, asked]);
   let grown = known.get(key);
   if (!grown) {
-    const through = site.withYears(kitchenYears);
+    const through = site.reopened({ years: kitchenYears });
     grown = lotStartsOf(site, way, today, options).map((start) => ({
       start,
       years: lotYearsOf(through, start.plan),

@@ -59,8 +59,8 @@ export type Site = {
   record: DailyRecord | null;
   /** Best dry bulb here by way of growing, filled by the judge (see reference-bulb). */
   referenceG: Map<string, number>;
-  /** The same place through other than {@link Site.years} weather years, each with its own draw. */
-  withYears: (years: number) => Site;
+  /** The same place opened anew with something otherwise, each season with its own draw. */
+  reopened: (otherwise: Partial<Pick<SiteOptions, 'climate' | 'years' | 'record'>>) => Site;
 };
 
 export type SiteOptions = {
@@ -148,7 +148,7 @@ export function openSite(options: SiteOptions): Site {
     isDated: record !== null,
     record,
     referenceG: new Map(),
-    withYears: (others) => openSite({ ...options, years: others }),
+    reopened: (otherwise) => openSite({ ...options, ...otherwise }),
   };
 }
 

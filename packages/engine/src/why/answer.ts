@@ -4,7 +4,7 @@ import type { Plan, PlanForm } from '../season/index.ts';
 import type { Cause } from './causes.ts';
 import type { Evidence } from './evidence.ts';
 import type { Question, Said } from './questions.ts';
-import type { Eating, Storing, WhyCaution } from './rescue.ts';
+import type { WhyCaution, WhyRescue } from './rescue.ts';
 import type { Symptom } from './symptoms.ts';
 import type { Change, GrownSo, WhatIf } from './what-if.ts';
 
@@ -15,6 +15,8 @@ export type WhyAsked = {
   said: ReadonlySet<keyof PlanForm>;
   /** The days are as remembered, a fortnight off at most. */
   isAbout: boolean;
+  /** Next year's plan comes after this day. */
+  today: DayNumber;
   /** One at least; of more than `mostSymptoms` the first are heeded. */
   symptoms: readonly Symptom[];
   /** Day on which it was seen in store; null: not said, four months from lifting. */
@@ -38,7 +40,7 @@ export type CauseFound = {
 
 export type WhyAnswer = {
   /** Of the symptoms together: the strictest that any asks for. */
-  rescue: { eating: Eating; storing: Storing; symptoms: readonly Symptom[] };
+  rescue: WhyRescue;
   /** Likeliest first; those of two in a hundred and more, the first always. */
   causes: readonly CauseFound[];
   /** Probability of something that can't be known, and of causes too unlikely to be told; with those of `causes` it makes 1. */
@@ -46,8 +48,8 @@ export type WhyAnswer = {
   /** The question that would tell most; null: none that is worth it, or enough were asked. */
   ask: Question | null;
   asGrown: GrownSo;
-  /** What to do otherwise next year, on the days of next year; null where the leading cause asks for no other plan. */
-  nextYear: { plan: Plan; change: Change; grown: GrownSo } | null;
+  /** The plan of next year, on its days, with what the leading cause asks to do otherwise; null: nothing that a plan says. */
+  nextYear: { plan: Plan; change: Change | null; grown: GrownSo };
   cautions: readonly WhyCaution[];
   years: number;
 };

@@ -22,7 +22,6 @@ export type Evidence =
   | { code: 'size-as-told'; mm: number }
   | { code: 'size-without'; mm: number; asToldMm: number }
   | { code: 'ripens-without'; day: DayNumber }
-  | { code: 'tops-over-as-told'; day: DayNumber }
   | { code: 'cold-met'; weeks: number; plantsTenths: number }
   | { code: 'flowering-without'; plantsTenths: number; asToldTenths: number }
   | { code: 'set-size'; mm: number; plantsTenths: number; smallMm: number; smallTenths: number }
@@ -33,9 +32,9 @@ export type Evidence =
   | { code: 'mean-warmth'; tempC: number }
   | { code: 'plants-per-m2'; perM2: number; usualPerM2: number }
   | { code: 'sun-hours'; hours: number }
-  | { code: 'not-at-home'; type: OnionType }
   | { code: 'at-home'; type: OnionType }
-  | { code: 'emergence-days'; days: number; tenths: number }
+  /** Of the ground in the fortnight from the start, and seedlings of ten that came up. */
+  | { code: 'soil-at-start'; tempC: number; upTenths: number }
   | { code: 'store-air'; tempC: number; humidityPct: number }
   | { code: 'store-coldest'; tempC: number }
   | { code: 'keeps-usually'; fromMonths: number; toMonths: number; keptMonths: number }

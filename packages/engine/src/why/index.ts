@@ -13,3 +13,4 @@ export {
 export { type Eating, rescueOf, type Storing, type WhyCaution, whyCautions } from './rescue.ts';
 export { mostSymptoms, type Symptom, type SymptomTime, symptoms, symptomTimes } from './symptoms.ts';
 export type { Change, ChangeCode, GrownSo, WhatIf } from './what-if.ts';
+export { whyOf } from './why-of.ts';

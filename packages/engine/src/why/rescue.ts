@@ -18,6 +18,9 @@ export const whyCautions = [
 ] as const;
 export type WhyCaution = (typeof whyCautions)[number];
 
+/** What is still to be had from a crop. */
+export type WhyRescue = { eating: Eating; storing: Storing; symptoms: readonly Symptom[] };
+
 type Rescue = { eating: Eating; storing: Storing; cautions: readonly WhyCaution[] };
 
 /**
@@ -62,3 +65,22 @@ export const rescueOf: Readonly<Record<Symptom, Rescue>> = {
   sprouted: { eating: 'yes', storing: 'eat-first', cautions: [] },
   glassy: { eating: 'cut-away', storing: 'eat-first', cautions: [] },
 };
+
+const eatings = ['yes', 'cut-away', 'no'] as const satisfies readonly Eating[];
+const storings = ['yes', 'eat-first', 'no'] as const satisfies readonly Storing[];
+
+/** What may be done with a crop that shows all of these: the strictest that any of them asks for. */
+export function rescueFrom(symptoms: readonly Symptom[]): WhyRescue {
+  const strictest = <Word>(words: readonly Word[], of: (symptom: Symptom) => Word) =>
+    words[Math.max(...symptoms.map((symptom) => words.indexOf(of(symptom))))];
+  return {
+    eating: strictest(eatings, (symptom) => rescueOf[symptom].eating),
+    storing: strictest(storings, (symptom) => rescueOf[symptom].storing),
+    symptoms,
+  };
+}
+
+/** Cautions of what was seen; onions and their waste harm animals whatever it is. */
+export function cautionsOf(symptoms: readonly Symptom[]): WhyCaution[] {
+  return [...new Set([...symptoms.flatMap((symptom) => rescueOf[symptom].cautions), 'pets' as const])];
+}

@@ -18,7 +18,10 @@ export type Change =
   | { code: 'cool-dry-store'; tempC: number; humidityPct: number }
   | { code: 'frost-free-store' }
   | { code: 'better-keeper'; months: number }
-  | { code: 'lifted-ripe' };
+  | { code: 'lifted-ripe' }
+  /** Nobody's doing: the usual weather of the place, or one so much warmer (colder: less than 0). */
+  | { code: 'usual-weather' }
+  | { code: 'other-weather'; byC: number };
 
 export type ChangeCode = Change['code'];
 
@@ -37,5 +40,5 @@ export type GrownSo = {
   soundShare: number | null;
 };
 
-/** The same season without a cause. */
-export type WhatIf = { change: Change; grown: GrownSo };
+/** The season with a cause at work, and without it. */
+export type WhatIf = { change: Change; atWork: GrownSo; grown: GrownSo };

@@ -1,0 +1,25 @@
+import { answerAt, answerShare } from './answer-odds.ts';
+import type { Cause } from './causes.ts';
+import { passedOver, type Question, questionAnswers, type Said } from './questions.ts';
+import type { Weighed } from './weigh.ts';
+
+/** What each cause is worth among all; `unseen` under null. They sum to 1. */
+export type Chances = ReadonlyMap<Cause | null, number>;
+
+/** Answers that are laid into the plan itself have had their say (see `heeded`). */
+const inPlan = new Set(['watering:often', 'watering:rain-only', 'sun:all-day', 'sun:half-day', 'sun:shade']);
+
+/** Chances of the causes after what was answered. */
+export function chancesOf({ weights, unseen }: Pick<Weighed, 'weights' | 'unseen'>, answers: Said): Chances {
+  const chances = new Map<Cause | null, number>([...weights, [null, unseen]]);
+  for (const [question, answer] of Object.entries(answers) as [Question, string][]) {
+    if (answer === passedOver || question === 'set-size' || inPlan.has(`${question}:${answer}`)) continue;
+    const at = answerAt(questionAnswers[question], answer);
+    for (const [cause, chance] of chances) chances.set(cause, chance * answerShare(question, at, cause));
+  }
+  const sum = [...chances.values()].reduce((a, b) => a + b, 0);
+  // nothing that was seen has any cause at all: nobody can say
+  if (sum === 0) return new Map([[null, 1]]);
+  for (const [cause, chance] of chances) chances.set(cause, chance / sum);
+  return chances;
+}

@@ -1,0 +1,51 @@
+import { isAutumnStart } from '../choice/index.ts';
+import { hoursFromHome, type OnionType, onionTypes, plantValuesOf } from '../plant/index.ts';
+import type { Site } from '../season/index.ts';
+import type { Trial } from './season-facts.ts';
+import { type CauseTrial, changed, type Otherwise } from './trials.ts';
+
+/** Kinds that few would doubt are causes oftener than those that the district grows. */
+const kindPriors = { away: 1, atHome: 0.15, mixedUp: 0.06 } as const;
+/** A longest day this little past the need turns few plants, h. */
+const barelyH = 0.3;
+
+/** Kinds that the plan might have had instead of its own. */
+export function kindTrials(trial: Trial): CauseTrial[] {
+  const { site, plan } = trial;
+  const winters = isAutumnStart(plan.startDay, site.climate.latitudeDeg);
+  const away = (type: OnionType) => hoursFromHome(type, site.longestDayH, winters);
+  const prior = away(plan.type) > 0 ? kindPriors.away : kindPriors.atHome;
+  const needH = plantValuesOf(site.values, plan).criticalPhotoperiodH;
+  const longestH = longestPhotoperiodH(site);
+  const others = onionTypes.filter((type) => type !== plan.type);
+  const asked = (type: OnionType) => site.values.types[type].criticalPhotoperiodH;
+  const of = (type: OnionType): Otherwise => ({
+    trial: changed(trial, { type, traits: null }),
+    change: { code: 'other-kind', type },
+  });
+  const atHome = others.filter((type) => away(type) === 0);
+  const earlier = atHome.filter((type) => asked(type) < needH).map(of);
+  const later = atHome.filter((type) => asked(type) > needH).map(of);
+  const late = longestH < needH + barelyH ? 'days-too-short' : 'type-too-late';
+  const tried: CauseTrial[] = [];
+  if (earlier.length > 0)
+    tried.push({
+      cause: late,
+      prior: late === 'days-too-short' ? kindPriors.away : prior,
+      told: true,
+      without: earlier,
+    });
+  if (later.length > 0) tried.push({ cause: 'type-too-early', prior, told: true, without: later });
+  tried.push({
+    cause: 'wrong-seed',
+    prior: kindPriors.mixedUp,
+    told: false,
+    within: others.map((type) => of(type).trial),
+    change: { code: 'fresh-packet' },
+  });
+  return tried;
+}
+
+export function longestPhotoperiodH(site: Site): number {
+  return site.dayTable(2027).photoperiodH.reduce((a, b) => Math.max(a, b), 0);
+}

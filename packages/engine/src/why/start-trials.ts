@@ -1,0 +1,46 @@
+import { hindranceOn } from '../choice/index.ts';
+import { startWays } from '../plant/index.ts';
+import { plantOutDayOf, startedOn } from '../season/index.ts';
+import type { Trial } from './season-facts.ts';
+import { type CauseTrial, changed, type Otherwise } from './trials.ts';
+import { inClimate } from './weather-trials.ts';
+import type { Change } from './what-if.ts';
+
+/** Starts tried earlier and later than the plan's, days. */
+const earlierBy = [14, 21, 28, 42, 56, 70, 84, 105, 126, 160] as const;
+/** So much warmer, no winter kills, °C. */
+const milderC = 6;
+const laterBy = [14, 28, 42, 63, 84, 112, 140, 168, 196] as const;
+
+/** Other days to start on, and shelter for what has to stand the winter. */
+export function startTrials(trial: Trial): CauseTrial[] {
+  const { site, plan } = trial;
+  const moved = (days: number): Otherwise[] => {
+    const startDay = plan.startDay + days;
+    if (hindranceOn(site, plan.start, startDay) !== null) return [];
+    const out = plantOutDayOf(plan);
+    const moved = startedOn(plan, startDay, out === null ? null : out + days);
+    const change: Change =
+      days < 0 ? { code: 'earlier', days: -days, day: startDay } : { code: 'later', days, day: startDay };
+    return [{ trial: { ...trial, plan: moved }, change }];
+  };
+  const later = laterBy.flatMap((days) => moved(days));
+  const covered: Otherwise[] = (['fleece', 'tunnel'] as const)
+    .filter(() => plan.cover === 'none')
+    .map((cover) => ({ trial: changed(trial, { cover }), change: { code: 'covered', cover } }));
+  const milder: Otherwise = {
+    trial: inClimate(trial, milderC),
+    change: { code: 'other-weather', byC: milderC },
+  };
+  return [
+    { cause: 'started-too-late', prior: 1, told: true, without: earlierBy.flatMap((days) => moved(-days)) },
+    // sets are settled by their store
+    ...(plan.start === 'sets'
+      ? []
+      : [{ cause: 'cold-on-large-plants', prior: 1, told: true, without: later } as const]),
+    { cause: 'winter-cold', prior: 1, told: true, without: [...covered, ...later, milder] },
+    ...(startWays[plan.start].comesUp === 'emergence' && !startWays[plan.start].standsInTrays
+      ? [{ cause: 'cold-soil', prior: 1, told: true, without: later.slice(0, 4) } as const]
+      : []),
+  ];
+}

@@ -1,0 +1,69 @@
+import { warmed } from '../climate/index.ts';
+import { mean } from '../math/index.ts';
+import { calendarYear, driverIndex, type Site } from '../season/index.ts';
+import type { Trial } from './season-facts.ts';
+import type { CauseTrial, Otherwise } from './trials.ts';
+import type { Change } from './what-if.ts';
+
+const halfYear = 182;
+
+/** The same place in another climate, with what was learnt of its plants. */
+export function inClimate(trial: Trial, offsetC: number): Trial {
+  const { site } = trial;
+  const reopened = site.reopened({ climate: warmed(site.climate, offsetC), record: null });
+  return { ...trial, site: asLearnt(site, reopened) };
+}
+
+function asLearnt(site: Site, reopened: Site): Site {
+  const { years, weatherYears, weatherYear, draws, middleDraw } = site;
+  return { ...reopened, years, weatherYears, weatherYear, draws, middleDraw, referenceG: site.referenceG };
+}
+
+/** A hot or a cool season differs so much from the usual, °C, and how often a season is one where no record tells. */
+const odd = { warmerC: 3, coolerC: -2.5, unsaid: 0.08, climatePrior: 0.5, recordPrior: 1 } as const;
+
+/** Warmer and cooler seasons, or against a recorded one the usual. */
+export function weatherTrials(trial: Trial): CauseTrial[] {
+  const { site } = trial;
+  if (site.record !== null) {
+    const usual: Otherwise = {
+      trial: { ...trial, site: asLearnt(site, site.reopened({ record: null })) },
+      change: { code: 'usual-weather' },
+    };
+    const isHot = meanSince(trial) > meanSince(usual.trial);
+    return [{ cause: isHot ? 'heat' : 'cool-season', prior: odd.recordPrior, told: true, without: [usual] }];
+  }
+  const hot = inClimate(trial, odd.warmerC);
+  const cool = inClimate(trial, odd.coolerC);
+  return [
+    {
+      cause: 'heat',
+      prior: odd.climatePrior,
+      told: true,
+      without: [{ trial: cool, change: other(odd.coolerC) }],
+    },
+    { cause: 'heat', prior: odd.unsaid, told: false, within: [hot], change: { code: 'usual-weather' } },
+    {
+      cause: 'cool-season',
+      prior: odd.climatePrior,
+      told: true,
+      without: [{ trial: hot, change: other(odd.warmerC) }],
+    },
+    {
+      cause: 'cool-season',
+      prior: odd.unsaid,
+      told: false,
+      within: [cool],
+      change: { code: 'usual-weather' },
+    },
+  ];
+}
+
+const other = (byC: number): Change => ({ code: 'other-weather', byC });
+
+/** Warmth of the half-year from the start, °C. */
+function meanSince({ site, plan }: Trial): number {
+  const { tempMeanC } = site.generated('none', calendarYear(plan.startDay));
+  const from = driverIndex(site, plan.startDay, 0);
+  return mean(tempMeanC.subarray(from, from + halfYear));
+}
