@@ -1,5 +1,5 @@
 export type { CauseFound, WhyAnswer, WhyAsked } from './answer.ts';
-export { type Cause, causeKinds, causes } from './causes.ts';
+export { type Cause, causeKinds, causes, type SeenCause } from './causes.ts';
 export type { Evidence, EvidenceCode } from './evidence.ts';
 export {
   type AnswerOf,
