@@ -1,8 +1,6 @@
 import { type Cause, causeKinds, type SeenCause } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 
-/** Sets wider than this run to flower the more, the wider they are, mm (Brewster 2008: under 16 mm they rarely do). */
-const largestSetMm = 16;
 /** Colder soil holds seed up for weeks, °C (Harrington's table: 13 days at 10 °C, 31 at 5 °C). */
 const seedbedC = 10;
 /** Deepest that seed is sown, mm (Minnesota and Iowa extension: up to 13 and 19 mm). */
@@ -16,7 +14,6 @@ export function causeLabel(cause: Cause, { say }: Speaker): string {
 /** What to do otherwise next year. */
 export function causeAdvice(cause: Cause, { say, quantity }: Speaker): string {
   return say(`why.advice.${cause}`, {
-    size: quantity('bulbLength', largestSetMm),
     temp: quantity('temperature', seedbedC),
     depth: quantity('bulbLength', deepestMm),
   });

@@ -1,79 +1,59 @@
-import type { Change, ChangeCode, GrownSo, WhatIf, WhyAnswer } from '@neckfall/engine';
+import type { Change, GrownSo, WhatIf, WhyAnswer } from '@neckfall/engine';
 import type { MessageValues, Speaker } from '@neckfall/words';
-
-/** By what two seasons are held against each other. */
-type Measure = 'sound' | 'flower' | 'bulbs';
+import { grownWords, hopedWords, measureOf } from './why-grown.ts';
 
 /** Shorter times than this are told in days. */
 const weeksFromDays = 14;
-/** A difference in plants that flower from which on it is what is told. */
-const tellingShare = 0.1;
-
-/** Changes of what comes after the bed. */
-const ofTheStore: readonly ChangeCode[] = [
-  'cool-dry-store',
-  'frost-free-store',
-  'better-keeper',
-  'lifted-ripe',
-];
 
 /** What is done otherwise, to stand inside a sentence: "started 3 weeks earlier, about 12 March". */
 export function changePhrase(change: Change, speaker: Speaker): string {
   return speaker.say(`why.change.${wayOf(change)}`, valuesOf(change, speaker));
 }
 
-/** A season as grown held against the same without a cause. */
-export function whatIfSentence({ change, grown }: WhatIf, asGrown: GrownSo, speaker: Speaker): string {
-  const { say, years } = speaker;
-  const measure = measureOf(change, grown, asGrown);
-  const words = {
+/**
+ * The season with a cause at work held against the same without it.
+ *
+ * @param asGrown the season as told: a cause that is not at work there may only have been
+ */
+export function whatIfSentence(
+  { change, atWork, grown }: WhatIf,
+  asGrown: GrownSo,
+  speaker: Speaker,
+): string {
+  const measure = measureOf(change, atWork, grown);
+  const told = measure === 'sound' ? 'kept' : 'grown';
+  return speaker.say('why.what-if', {
+    way: isAlike(atWork, asGrown) ? told : 'unsaid',
+    was: grownWords(atWork, measure, speaker),
     change: changePhrase(change, speaker),
-    was: grownWords(asGrown, measure, speaker),
-    would: grownWords(grown, measure, speaker),
-  };
-  if (measure === 'sound') return say('why.what-if.kept', words);
-  return say('why.what-if', { ...words, years: years(grown.goodShare, null) });
+    would: hopedWords(grown, measure, speaker),
+  });
 }
 
 /** What to do otherwise next year, and what comes of it. */
-export function nextYearSentence(
-  { change, grown }: NonNullable<WhyAnswer['nextYear']>,
-  speaker: Speaker,
-): string {
-  const { say, years } = speaker;
-  const measure = measureOf(change, grown, grown);
-  const words = {
+export function nextYearSentence({ change, grown }: WhyAnswer['nextYear'], speaker: Speaker): string {
+  const { say } = speaker;
+  const would = hopedWords(grown, measureOf(change, grown, grown), speaker);
+  // the weather is nobody's doing
+  if (change === null || change.code === 'usual-weather' || change.code === 'other-weather')
+    return say('why.next-year.same', { would });
+  return say('why.next-year', {
     change: say(`why.next.${wayOf(change)}`, valuesOf(change, speaker)),
-    would: grownWords(grown, measure, speaker),
-  };
-  if (measure === 'sound') return say('why.next-year.kept', words);
-  return say('why.next-year', { ...words, years: years(grown.goodShare, null) });
+    would,
+  });
 }
 
-function measureOf({ code }: Change, grown: GrownSo, asGrown: GrownSo): Measure {
-  if (grown.soundShare !== null && asGrown.soundShare !== null && ofTheStore.includes(code)) return 'sound';
-  return Math.abs(grown.boltedShare - asGrown.boltedShare) >= tellingShare ? 'flower' : 'bulbs';
+/** Whether two seasons came to the same, whatever was passed from one to the other. */
+function isAlike(a: GrownSo, b: GrownSo): boolean {
+  const came = ({ outcome, goodShare, bulbDiameterMm, boltedShare, soundShare }: GrownSo) =>
+    [outcome, goodShare, bulbDiameterMm?.p50, boltedShare, soundShare].join();
+  return came(a) === came(b);
 }
 
-function grownWords(
-  { outcome, bulbDiameterMm, boltedShare, soundShare }: GrownSo,
-  measure: Measure,
-  { say, quantity }: Speaker,
-): string {
-  if (measure === 'sound')
-    return say('why.grown.sound', { bulbs: say('why.of.bulbs', { tenths: tenths(soundShare ?? 0) }) });
-  if (measure === 'flower') return say('why.grown.flower', { tenths: tenths(boltedShare) });
-  if (outcome === 'winter-killed') return say('why.grown.winter');
-  if (bulbDiameterMm === null || outcome === 'no-bulb') return say('why.grown.no-bulb');
-  const size = quantity('bulbLength', bulbDiameterMm.p50);
-  return say(outcome === 'not-ripe' ? 'why.grown.thick' : 'why.grown.size', { size });
-}
-
-const tenths = (share: number) => Math.round(share * 10);
-
-/** The end of its message's key: each way of starting is said in its own words. */
-function wayOf(change: Change) {
-  return change.code === 'other-start' ? (`other-start.${change.start}` as const) : change.code;
+/** The end of its message's key: each way of starting is told in words of its own. */
+function wayOf<Of extends Change>(change: Of) {
+  type Code = Exclude<Of['code'], 'other-start'>;
+  return change.code === 'other-start' ? (`other-start.${change.start}` as const) : (change.code as Code);
 }
 
 function valuesOf(change: Change, { say, day, quantity }: Speaker): MessageValues {
@@ -92,12 +72,14 @@ function valuesOf(change: Change, { say, day, quantity }: Speaker): MessageValue
     case 'covered':
       return { cover: change.cover };
     case 'cool-dry-store':
-      return {
-        temp: quantity('temperature', change.tempC),
-        humidity: Math.round(change.humidityPct),
-      };
+      return { temp: quantity('temperature', change.tempC), humidity: Math.round(change.humidityPct) };
     case 'better-keeper':
       return { months: Math.round(change.months) };
+    case 'other-weather':
+      return {
+        by: quantity('temperatureDifference', Math.abs(change.byC)),
+        way: change.byC < 0 ? 'colder' : 'warmer',
+      };
     default:
       return {};
   }

@@ -4,7 +4,7 @@ import { answerLabel, questionText } from './why-questions.ts';
 import { symptomLabel } from './why-symptoms.ts';
 
 /** Of what tenths are; of all others, they are seasons. */
-const tenthsOf: Partial<Record<EvidenceCode, 'plants' | 'bulbs'>> = {
+const tenthsOf: Partial<Record<EvidenceCode, 'plants' | 'bulbs' | 'seeds'>> = {
   'cold-met': 'plants',
   'flowering-without': 'plants',
   'set-size': 'plants',
@@ -12,6 +12,7 @@ const tenthsOf: Partial<Record<EvidenceCode, 'plants' | 'bulbs'>> = {
   'winter-losses': 'plants',
   'frost-lifted': 'plants',
   'bulbs-lost': 'bulbs',
+  'soil-at-start': 'seeds',
 };
 
 /** What speaks for a cause or against it, in one sentence. */
@@ -32,8 +33,7 @@ export function evidenceSentence(evidence: Evidence, speaker: Speaker): string {
     case 'not-with':
       return say(`why.evidence.${evidence.code}`, { symptom: symptomLabel(evidence.symptom, speaker) });
     case 'at-home':
-    case 'not-at-home':
-      return say(`why.evidence.${evidence.code}`, { type: say(`type-head.${evidence.type}`) });
+      return say('why.evidence.at-home', { type: say(`type-head.${evidence.type}`) });
     case 'keeps-usually': {
       const { fromMonths, toMonths } = evidence;
       const months = numberRange(fromMonths, toMonths);

@@ -15,8 +15,7 @@ export const whyCauses = {
   'why.advice.cold-on-large-plants':
     'Let them meet the cold with stems thinner than a pencil: sow or plant later. Choose a kind that is slow to flower.',
   'why.cause.large-sets': 'The sets were too large',
-  'why.advice.large-sets':
-    'Plant sets no wider than {size}. Larger ones run to flower more: pull those as green onions.',
+  'why.advice.large-sets': 'Plant smaller sets. Pick the large ones out and pull those green.',
   'why.cause.cold-stored-sets': 'The sets were stored cold before planting',
   'why.advice.cold-stored-sets':
     'Ask for sets that were stored warm, or keep yours in a warm, airy room until you plant them.',

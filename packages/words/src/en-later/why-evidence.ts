@@ -15,15 +15,12 @@ export const whyEvidence = {
     'By the runs no bulb begins; about {leaves, plural, one {# leaf is} other {# leaves are}} made.',
   'why.evidence.leaves-if-earlier':
     'Started {weeks, plural, one {# week} other {# weeks}} earlier, they have about {leaves, plural, one {# leaf} other {# leaves}} when bulbs begin, and bulbs reach {mm}.',
-  'why.evidence.size-as-told': 'As you told it, bulbs reach about {mm} across.',
-  'why.evidence.size-without':
-    'Without this cause bulbs reach about {mm} across; as you told it, {asToldMm}.',
-  'why.evidence.ripens-without': 'Without this cause tops are down about {day}.',
-  'why.evidence.tops-over-as-told': 'As you told it, tops are down about {day}.',
+  'why.evidence.size-as-told': 'Without this cause bulbs reach about {mm} across.',
+  'why.evidence.size-without': 'Without this cause bulbs reach about {mm} across; with it, {asToldMm}.',
+  'why.evidence.ripens-without': 'Without this cause tops are down about {day}; with it they mostly stand.',
   'why.evidence.cold-met':
-    'Plants large enough met about {weeks, plural, one {# week} other {# weeks}} of cold and took it for a winter. Flowering: {plantsTenths}.',
-  'why.evidence.flowering-without':
-    'Flowering as you told it: {asToldTenths}; without this cause: {plantsTenths}.',
+    'About {weeks, plural, one {# week} other {# weeks}} of cold came before bulbs began. Flowering: {plantsTenths}.',
+  'why.evidence.flowering-without': 'Flowering with this cause: {asToldTenths}; without it: {plantsTenths}.',
   'why.evidence.set-size':
     'Flowering from sets of {mm}: {plantsTenths}; from sets of {smallMm}: {smallTenths}.',
   'why.evidence.sets-not-said':
@@ -32,14 +29,13 @@ export const whyEvidence = {
   'why.evidence.frost-lifted': 'Heaved out of the ground by frost: {plantsTenths}.',
   'why.evidence.thirsty-days':
     'The bed was short of water on about {days, plural, one {# day} other {# days}}.',
-  'why.evidence.mean-warmth': 'The weeks in which bulbs grow have a mean of {tempC}.',
+  'why.evidence.mean-warmth': 'The weeks that matter have a mean of {tempC}.',
   'why.evidence.plants-per-m2': 'They stood at {perM2}; usual are {usualPerM2}.',
   'why.evidence.sun-hours':
     'The bed gets about {hours, plural, one {# hour} other {# hours}} of sun on a clear midsummer day.',
-  'why.evidence.not-at-home': '{type} onions are of another latitude than yours.',
   'why.evidence.at-home': '{type} onions are the ones grown at your latitude.',
-  'why.evidence.emergence-days':
-    'Seed takes about {days, plural, one {# day} other {# days}} to come up in that soil, and does so {tenths}.',
+  'why.evidence.soil-at-start':
+    'The bed is at about {tempC} in the two weeks from the start. Of the seed, there comes up: {upTenths}.',
   'why.evidence.store-air': 'The store has about {tempC} and {humidityPct}% humidity.',
   'why.evidence.store-coldest': 'The store gets as cold as {tempC}.',
   'why.evidence.keeps-usually':
@@ -48,9 +44,10 @@ export const whyEvidence = {
     'Lost by then in such a store: {lossTenths}; without this cause: {withoutTenths}.',
   'why.evidence.flies-came': 'Onion flies come about {day}, when these stood in the bed.',
   'why.evidence.wet-spells': 'Wet spells that suit it come {tenths}.',
-  'why.evidence.warm-soil': 'The soil warms to about {tempC}, which suits it.',
+  'why.evidence.warm-soil': 'The soil is at about {tempC} in those weeks, which suits it.',
   'why.evidence.hot-and-dry': 'Those weeks are hot and dry, with a mean of {tempC} and {rainMm} of rain.',
-  'why.evidence.drying-took': 'Drying took about {days, plural, one {# day} other {# days}}.',
+  'why.evidence.drying-took':
+    'Outdoors, drying takes about {days, plural, one {# day} other {# days}} at that time of year.',
   'why.evidence.goes-with': '“{symptom}” often comes with it.',
   'why.evidence.not-with': '“{symptom}” hardly ever comes with it.',
   'why.evidence.said': '{question} “{answer}”, you said.',

@@ -39,10 +39,11 @@ export const why = {
   'why.grown.no-bulb': 'no bulbs',
   'why.grown.thick': 'thick necks on bulbs {size} across',
   'why.grown.size': '{size} across',
-  'why.what-if': 'As grown: {was}; {change}: {would}, good bulbs {years}.',
-  'why.what-if.kept': 'As kept: {was}; {change}: {would}.',
-  'why.next-year': '{change}: {would}, good bulbs {years}.',
-  'why.next-year.kept': '{change}: {would}.',
+  'why.grown.good': '{grown}, good bulbs {years}',
+  'why.what-if':
+    '{way, select, kept {As kept} unsaid {If it was so} other {As grown}}: {was}; {change}: {would}.',
+  'why.next-year': '{change}: {would}.',
+  'why.next-year.same': 'Next year’s plan can stay as it was: {would}.',
 
   'why.time.days': '{count, plural, one {# day} other {# days}}',
   'why.time.weeks': '{count, plural, one {# week} other {# weeks}}',
@@ -52,6 +53,8 @@ export const why = {
     '{tenths, plural, =0 {hardly any} =10 {nearly all} one {# plant in 10} other {# plants in 10}}',
   'why.of.bulbs':
     '{tenths, plural, =0 {hardly any} =10 {nearly all} one {# bulb in 10} other {# bulbs in 10}}',
+  'why.of.seeds':
+    '{tenths, plural, =0 {hardly any} =10 {nearly all} one {# seed in 10} other {# seeds in 10}}',
 
   'why.change.other-kind': 'with {type} onions',
   'why.change.other-start.direct-seed': 'with {type} onions sown in place about {date}',
@@ -71,6 +74,8 @@ export const why = {
   'why.change.frost-free-store': 'kept free of frost',
   'why.change.better-keeper': 'with a kind that keeps {months, plural, one {# month} other {# months}}',
   'why.change.lifted-ripe': 'harvested ripe',
+  'why.change.usual-weather': 'in the usual weather of the place',
+  'why.change.other-weather': 'in a season {by} {way, select, colder {cooler} other {warmer}}',
 
   'why.next.other-kind': 'Next year grow {type} onions',
   'why.next.other-start.direct-seed': 'Next year sow {type} onions in place about {date}',
