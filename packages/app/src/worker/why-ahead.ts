@@ -1,20 +1,21 @@
 import {
-  choosePlan,
   type DayNumber,
   type Kept,
+  lastSuchDay,
+  latestStart,
   type Plan,
   type PlanForm,
   type Said,
   type StoreSaid,
   type Symptom,
   storeClimateOf,
+  usualStart,
   type WhyAnswer,
   whyOf,
 } from '@neckfall/engine';
 import { type CropUnderWayAsked, cropUnderWay } from './crop-under-way.ts';
-import { lastStart } from './last-start.ts';
+import { lastFew } from './last-few.ts';
 import { metSiteOf } from './met-site.ts';
-import { surveyAt } from './survey.ts';
 
 export type WhyAheadAsked = CropUnderWayAsked & {
   /** Fields of the plan that the grower said. */
@@ -37,11 +38,10 @@ export type WhyAhead = {
   answer: WhyAnswer | null;
 };
 
-/** Why a crop came to what was seen of it; a crop of which no day is said was started when it last was time for it. */
+/** Why a crop came to what was seen of it; what was not said of the crop is as most grow it there. */
 export function whyAhead(asked: WhyAheadAsked): WhyAhead {
-  const { said, isAbout, symptoms, answers, noticed, keepsMonths, isStoreSaid, ...crop } = asked;
-  const { plan, site, summary } = cropUnderWay(asOf(crop, symptoms));
-  const store = storeClimateOf(site.climate, crop.store);
+  const { said, isAbout, symptoms, answers, noticed, keepsMonths, store, isStoreSaid, ...crop } = asked;
+  const { plan, site, summary } = cropUnderWay(asGrown(crop, symptoms, noticed));
   const neckFall = summary.neckFall.days?.p50 ?? null;
   if (symptoms.length === 0) return { plan, neckFall, answer: null };
   const answer = whyOf(site, {
@@ -51,7 +51,7 @@ export function whyAhead(asked: WhyAheadAsked): WhyAhead {
     today: crop.today,
     symptoms,
     noticed,
-    store,
+    store: storeClimateOf(site.climate, store),
     isStoreSaid,
     keepsMonths,
     answers,
@@ -59,16 +59,26 @@ export function whyAhead(asked: WhyAheadAsked): WhyAhead {
   return { plan, neckFall, answer };
 }
 
-function asOf<Asked extends CropUnderWayAsked>(asked: Asked, symptoms: readonly Symptom[]): Asked {
-  if (asked.startDay !== null) return asked;
-  const { site, today } = asked;
+/** What most grow is asked for anew with each thing seen. */
+const kept = lastFew<ReturnType<typeof usualStart>>(4);
+
+function asGrown(
+  asked: CropUnderWayAsked,
+  symptoms: readonly Symptom[],
+  noticed: DayNumber | null,
+): CropUnderWayAsked {
+  const { site, crop, starts, start, startDay, today } = asked;
+  if (crop !== null && start !== null && startDay !== null) return asked;
   const { plantOutDay: _, ...options } = asked.options;
-  const usual = metSiteOf(site, Number.POSITIVE_INFINITY);
-  const chosen = choosePlan(usual, asked, today, options, () => surveyAt(site, today, options));
-  const startedOn = (startDay: DayNumber) => ({ ...asked, ...chosen, startDay });
-  const startDay = lastStart(chosen.startDay, today, symptoms, (day) => {
-    const { summary } = cropUnderWay(startedOn(day));
-    return summary.neckFall.days?.p50 ?? null;
-  });
-  return startedOn(startDay);
+  const { weather: __, ...ground } = site;
+  const said = { crop, starts, start, startDay, wintered: symptoms.includes('died-in-winter') };
+  const usual = kept(JSON.stringify([ground, said, today, options]), () =>
+    usualStart(metSiteOf(ground, today), said, today, options),
+  );
+  return {
+    ...asked,
+    crop: crop ?? { class: usual.class ?? 'long' },
+    start: usual.start,
+    startDay: startDay ?? lastSuchDay(usual.startDay, latestStart(symptoms, noticed ?? today)),
+  };
 }

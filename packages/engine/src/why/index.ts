@@ -11,6 +11,8 @@ export {
   type Said,
 } from './questions.ts';
 export { type Eating, rescueOf, type Storing, type WhyCaution, whyCautions } from './rescue.ts';
+export { lastSuchDay, latestStart } from './stood-since.ts';
 export { mostSymptoms, type Symptom, type SymptomTime, symptoms, symptomTimes } from './symptoms.ts';
+export { usualStart } from './usual-start.ts';
 export type { Change, ChangeCode, GrownSo, WhatIf } from './what-if.ts';
 export { whyOf } from './why-of.ts';
