@@ -28,5 +28,5 @@ export {
   whatMovesIt,
 } from './what-moves-it.ts';
 export { type WinterStand, winterStand } from './winter-stand.ts';
-export { type ColdBed, coldBed, hindranceOn, longestTrayWeeks } from './workable.ts';
+export { type ColdBed, coldBed, hindranceOn, longestTrayWeeks, workableBedC } from './workable.ts';
 export { type WorthParts, worth, worthWeights } from './worth.ts';

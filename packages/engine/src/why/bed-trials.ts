@@ -2,10 +2,10 @@ import type { CauseTrial, Saying } from './trials.ts';
 import { changed } from './trials.ts';
 
 /** How often a bed that nobody told of goes dry, is crowded or stands in shade; how often one that is said to be watered goes dry (memory). */
-const unsaid = { dry: 0.2, saidWatered: 0.04, crowded: 0.12, shaded: 0.08 } as const;
-/** Spacing at which bulbs are not crowded, and that of a bed that nobody thinned, plants per m² (common practice, no source). */
+const unsaid = { dry: 0.1, saidWatered: 0.03, crowded: 0.08, shaded: 0.06 } as const;
+/** Spacing at which bulbs are not crowded; that from which they are (seen: about 75 plants per m² suits ordinary bulbs); that of a bed that nobody thinned, plants per m² (common practice, no source). */
 const usualPerM2 = 40;
-const crowdedFromPerM2 = 50;
+const crowdedFromPerM2 = 75;
 const unthinnedPerM2 = 140;
 /** Sun under which a bed is in shade, and that of one that is, h at midsummer (common practice, no source: six hours). */
 const shadeUnderH = 8;

@@ -1,5 +1,6 @@
-import { isAutumnStart } from '../choice/index.ts';
-import { hoursFromHome, type OnionType, onionTypes, plantValuesOf } from '../plant/index.ts';
+import { climateYearDays } from '../calendar/index.ts';
+import { hindranceOn, isAutumnStart } from '../choice/index.ts';
+import { hoursFromHome, type OnionType, onionTypes, plantValuesOf, ramp } from '../plant/index.ts';
 import type { Site } from '../season/index.ts';
 import type { Trial } from './season-facts.ts';
 import { type CauseTrial, changed, type Otherwise } from './trials.ts';
@@ -35,7 +36,13 @@ export function kindTrials(trial: Trial): CauseTrial[] {
       told: true,
       without: earlier,
     });
-  if (later.length > 0) tried.push({ cause: 'type-too-early', prior, told: true, without: later });
+  if (later.length > 0)
+    tried.push({
+      cause: 'type-too-early',
+      prior: winters ? prior : Math.max(prior, kindPriors.away * noTimeFor(site, needH)),
+      told: true,
+      without: later,
+    });
   tried.push({
     cause: 'wrong-seed',
     prior: kindPriors.mixedUp,
@@ -48,4 +55,23 @@ export function kindTrials(trial: Trial): CauseTrial[] {
 
 export function longestPhotoperiodH(site: Site): number {
   return site.dayTable(2027).photoperiodH.reduce((a, b) => Math.max(a, b), 0);
+}
+
+/** Between a bed that can be worked and days that turn them to bulbs, plants have no time to grow, or time enough, days (memory). */
+const growingTime = [20, 60] as const;
+
+/** How far days turn a kind to bulbs before a plant of spring could have grown, 0…1; 0 where beds can be worked all winter. */
+function noTimeFor(site: Site, needH: number): number {
+  const { firstDay, photoperiodH } = site.dayTable(2027);
+  const shortest = site.climate.latitudeDeg < 0 ? 172 : 355;
+  const isCold = (day: number) => hindranceOn(site, 'direct-seed', firstDay + day) === 'cold-bed';
+  const first = (is: (day: number) => boolean) => {
+    for (let day = shortest; day < shortest + climateYearDays; day++) if (is(day)) return day;
+    return null;
+  };
+  const frozen = first(isCold);
+  if (frozen === null || frozen > shortest + 60) return 0;
+  const workable = first((day) => day > frozen && !isCold(day));
+  const long = first((day) => photoperiodH[day] > needH);
+  return workable === null || long === null ? 0 : ramp(long - workable, growingTime[1], growingTime[0]);
 }

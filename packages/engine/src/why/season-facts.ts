@@ -1,7 +1,7 @@
 import { climateDayOf, climateYearDays, type DayNumber } from '../calendar/index.ts';
 import { keepingCurve, keptDays, ratesOf, type StoreClimate, storeDrawsOf } from '../keep/index.ts';
 import { clamp, mean } from '../math/index.ts';
-import { bulbDiameterMm } from '../plant/index.ts';
+import { boltedShare, bulbDiameterMm, type TypeValues } from '../plant/index.ts';
 import {
   fullSizeDryG,
   judge,
@@ -29,11 +29,16 @@ export type SeasonFacts = {
   killedShare: number;
   liftedShare: number;
   boltedShare: number;
+  /** The same of a kind that flowers easily: kinds of a type differ, and no packet tells. */
+  boltedIfProne: number;
   hasBulb: boolean;
   isRipe: boolean;
   bulbMm: number;
-  /** Bulb mass against what is small here; under 1 it is small. 0 without a bulb. */
-  sizeShare: number;
+  /** Dry matter of the bulb, and of one that is small for the room it had, g. 0 without a bulb. */
+  bulbDryG: number;
+  smallDryG: number;
+  /** Dry matter that the crop might have had in the same season, started at its best: neighbours have it, g. 0: not known. */
+  hopedDryG: number;
   leavesAtOnset: number;
   /** Days short of water in a bed that is not watered. */
   thirstyDays: number;
@@ -76,7 +81,8 @@ export function tryTrial(trial: Trial, isAbout: boolean): Tried {
   const { site, plan } = trial;
   const offsets = isAbout ? aboutOffsets : exactly;
   const runner = runnerOf(site, plan);
-  const { dryMatterShare } = runner.crop.type;
+  const { type } = runner.crop;
+  const { dryMatterShare } = type;
   const reference = referenceBulbG(site, plan);
   const smallDryG = Math.max(
     smallBulbG(plan.type, plan.densityPerM2) * dryMatterShare,
@@ -103,7 +109,7 @@ export function tryTrial(trial: Trial, isAbout: boolean): Tried {
       shares[judge(outcome, plan, dryMatterShare, reference)] += share;
       if (outcome.reached >= stage.onset) onset.push(plan.startDay + days + outcome.onsetOn);
       if (outcome.reached >= stage.fallen) fell.push(plan.startDay + days + outcome.fellOn);
-      const seen = factsOf(outcome, plan, dryMatterShare, smallDryG, share);
+      const seen = factsOf(outcome, plan, type, smallDryG, share);
       if (trial.store && draws && outcome.reached >= stage.onset) {
         const lifted = plan.startDay + days + (seen.isRipe ? outcome.fellOn : outcome.onsetOn + unripeDays);
         seen.stored = storedFacts(trial.store, seen, lifted, draws[season]);
@@ -114,13 +120,16 @@ export function tryTrial(trial: Trial, isAbout: boolean): Tried {
   return { trial, facts, grown: grownSo(plan, shares, facts, onset, fell) };
 }
 
+/** Cold that turns half of a kind that flowers easily, against its type's (memory; in Oregon some kinds flowered three times as often as others). */
+const proneFactor = 0.6;
+
 /** Bulbs whose tops never fall are taken up about so long after they began (memory). */
 const unripeDays = 70;
 
 function factsOf(
   outcome: Outcome,
   plan: Plan,
-  dryMatterShare: number,
+  type: TypeValues,
   smallDryG: number,
   weight: number,
 ): SeasonFacts {
@@ -131,10 +140,13 @@ function factsOf(
     killedShare: 1 - outcome.aliveShare,
     liftedShare: outcome.liftedShare,
     boltedShare: outcome.boltedShare,
+    boltedIfProne: boltedShare(outcome.coldDays, proneFactor * type.vernalHalfD, type.vernalSpreadD),
     hasBulb,
     isRipe: outcome.reached >= stage.fallen && !outcome.reverted,
-    bulbMm: hasBulb ? bulbDiameterMm(outcome.bulbDryG / dryMatterShare) : 0,
-    sizeShare: hasBulb ? outcome.bulbDryG / smallDryG : 0,
+    bulbMm: hasBulb ? bulbDiameterMm(outcome.bulbDryG / type.dryMatterShare) : 0,
+    bulbDryG: hasBulb ? outcome.bulbDryG : 0,
+    smallDryG,
+    hopedDryG: 0,
     leavesAtOnset: outcome.leavesMade,
     thirstyDays: plan.water === 'rain' ? outcome.thirstyDays : 0,
     stored: null,
@@ -143,11 +155,11 @@ function factsOf(
 
 function storedFacts(
   store: StoreAsked,
-  { isRipe, boltedShare }: SeasonFacts,
+  { isRipe, boltedShare: bolted }: SeasonFacts,
   lifted: DayNumber,
   draw: Parameters<typeof keepingCurve>[3],
 ): NonNullable<SeasonFacts['stored']> {
-  const own = (isRipe ? thickNecks.ripe : thickNecks.unripe) + 0.5 * boltedShare;
+  const own = (isRipe ? thickNecks.ripe : thickNecks.unripe) + 0.5 * bolted;
   const thickNeckShare = clamp(own, ...store.thickNecks);
   const lot = { keepsMonths: store.keepsMonths, thickNeckShare, bruisedShare };
   const liftedOn = climateDayOf(lifted);
@@ -184,7 +196,7 @@ function grownSo(
     bulbDiameterMm: bulbs.length === 0 ? null : percentiles(bulbs.map(({ bulbMm }) => bulbMm)),
     leavesAtOnset:
       bulbs.length === 0 ? null : percentiles(bulbs.map(({ leavesAtOnset }) => leavesAtOnset)).p50,
-    boltedShare: percentiles(facts.map(({ boltedShare }) => boltedShare)).p50,
+    boltedShare: percentiles(facts.map((of) => of.boltedShare)).p50,
     onset: middle(onset),
     neckFall: middle(fell),
     soundShare: stored.length === 0 ? null : mean(stored.map(({ sound }) => sound)),

@@ -11,7 +11,7 @@ type SeenCauseTable = {
 };
 
 export const seenCauses: Readonly<Record<SeenCause, SeenCauseTable>> = {
-  hunger: { prior: 0.07, shows: { small: 0.55, 'dry-tips': 0.3, 'fell-early': 0.15 } },
+  hunger: { prior: 0.05, shows: { small: 0.55, 'dry-tips': 0.3, 'fell-early': 0.15 } },
   // seen: University of Minnesota Extension (late, thick necks, soft bulbs, green flesh)
   'late-nitrogen': {
     prior: 0.06,
@@ -28,7 +28,7 @@ export const seenCauses: Readonly<Record<SeenCause, SeenCauseTable>> = {
     },
   },
   // seen: North Platte 1969–70 (yield cut by 20 to 65 %, bulbs sooner)
-  weeds: { prior: 0.1, shows: { small: 0.65, 'fell-early': 0.1 } },
+  weeds: { prior: 0.07, shows: { small: 0.65, 'fell-early': 0.1 } },
   // seen: Brackish water irrigation of onion in the desert
   salt: { prior: 0.02, shows: { small: 0.6, 'dry-tips': 0.6, 'few-came-up': 0.3, wilted: 0.2 } },
   // seen: Pelter et al. (early water stress and single centres)

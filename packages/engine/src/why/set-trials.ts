@@ -2,7 +2,7 @@ import { type CauseTrial, changed, type Saying } from './trials.ts';
 import type { Change } from './what-if.ts';
 
 /** Sets of this size rarely flower, and unsaid ones may have been as large as this, mm. */
-const sizes = { safeMm: 14, largeFromMm: 19, largeMm: 25 } as const;
+const sizes = { safeMm: 14, largeFromMm: 18, largeMm: 25 } as const;
 const setPriors = { told: 1, unsaidLarge: 0.4, coldSaid: 0.5, coldUnsaid: 0.3 } as const;
 
 /** Sets smaller than the plan's, larger ones unsaid, and sets from a warm store. */

@@ -17,7 +17,16 @@ export function seenShare(symptom: Symptom, of: SeasonFacts): number {
 }
 
 /** The larger, the likelier small bulbs are noticed about the size that is small here: a half at that size. */
-const sizeSlope = 4;
+const sizeSlope = 6;
+
+/** Bulbs of this share of what might have been are called small by half of their growers. */
+const smallOfHoped = 0.7;
+/** Kinds that flower easily, of all. */
+const proneShare = 0.25;
+
+function flowering({ boltedShare, boltedIfProne }: SeasonFacts): number {
+  return (1 - proneShare) * ramp(boltedShare, 0.04, 0.3) + proneShare * ramp(boltedIfProne, 0.04, 0.3);
+}
 
 function sight(symptom: Symptom, of: SeasonFacts): number {
   const stood = 1 - of.killedShare;
@@ -26,13 +35,13 @@ function sight(symptom: Symptom, of: SeasonFacts): number {
     case 'few-came-up':
       return ramp(of.emergedShare, 0.75, 0.4);
     case 'died-in-winter':
-      return ramp(of.killedShare - of.liftedShare, 0.1, 0.45);
+      return ramp(of.killedShare, 0.1, 0.45);
     case 'out-of-the-ground':
       return ramp(of.liftedShare, 0.05, 0.35);
     case 'flowered':
-      return ramp(of.boltedShare, 0.04, 0.3);
+      return flowering(of);
     case 'stalk-in-bulb':
-      return 0.6 * ramp(of.boltedShare, 0.04, 0.4);
+      return 0.6 * flowering(of);
     case 'no-bulb':
       if (!isUp) return 0.3;
       if (of.hasBulb)
@@ -42,10 +51,10 @@ function sight(symptom: Symptom, of: SeasonFacts): number {
       return isUp && !of.isRipe ? 0.9 * stood : 0;
     case 'thick-necks':
       if (!of.hasBulb) return isUp ? 0.25 * stood : 0;
-      return of.isRipe ? 0.04 + 0.5 * ramp(of.boltedShare, 0.04, 0.5) : 0.7;
+      return of.isRipe ? 0.04 + 0.5 * flowering(of) : 0.7;
     case 'small':
       if (!of.hasBulb) return isUp ? 0.35 * stood : 0;
-      return 1 / (1 + of.sizeShare ** sizeSlope);
+      return 1 / (1 + (of.bulbDryG / Math.max(of.smallDryG, smallOfHoped * of.hopedDryG)) ** sizeSlope);
     case 'fell-early':
       if (!of.isRipe) return 0;
       return 0.05 + 0.4 * ramp(of.leavesAtOnset, 8, 5) + 0.3 * ramp(of.thirstyDays, 10, 40);
@@ -56,7 +65,7 @@ function sight(symptom: Symptom, of: SeasonFacts): number {
     case 'too-hot':
       return 0.1 + 0.3 * ramp(of.thirstyDays, 5, 30);
     case 'split':
-      return 0.05 + 0.15 * ramp(of.boltedShare, 0.04, 0.4);
+      return 0.05 + 0.15 * flowering(of);
     case 'soft':
       return of.hasBulb && !of.isRipe ? 0.15 : 0.02;
     case 'sprouted':
@@ -89,14 +98,20 @@ const striking = ['died-in-winter', 'flowered', 'no-bulb', 'few-came-up'] as con
 /** A grower who saw a striking thing names it so often. */
 const named = 0.6;
 
-/** Probability that just these symptoms are told of a season, up to a constant: what strikes and is not told counts against. */
-export function toldShare(
+/** Probability that all of these are seen in a season; `raised`: how likely each is by something that no run knows. */
+export function allSeen(
   told: readonly Symptom[],
   of: SeasonFacts,
   raised: Partial<Record<Symptom, number>> = {},
 ): number {
   let share = 1;
   for (const symptom of told) share *= 1 - (1 - seenShare(symptom, of)) * (1 - (raised[symptom] ?? 0));
+  return share;
+}
+
+/** Probability that nothing strikes in a season but what was told. */
+export function noneUntold(told: readonly Symptom[], of: SeasonFacts): number {
+  let share = 1;
   for (const symptom of striking) if (!told.includes(symptom)) share *= 1 - named * sight(symptom, of);
   return share;
 }

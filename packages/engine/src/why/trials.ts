@@ -1,4 +1,5 @@
 import type { Plan, PlanForm } from '../season/index.ts';
+import type { Fact } from './acts.ts';
 import type { RunCause } from './causes.ts';
 import type { Trial } from './season-facts.ts';
 import type { Change } from './what-if.ts';
@@ -14,6 +15,8 @@ export type CauseTrial = {
   cause: RunCause;
   /** Told: how readily a cause is one, 0…1. Unsaid: how often it is there. All memory, adjustable. */
   prior: number;
+  /** What it does to a season, where that is not all that the cause can do. */
+  acts?: readonly Fact[];
 } & (
   | { told: true; without: readonly Otherwise[] }
   | { told: false; within: readonly Trial[]; change: Change }

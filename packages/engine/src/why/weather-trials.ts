@@ -1,5 +1,6 @@
 import { warmed } from '../climate/index.ts';
 import { mean } from '../math/index.ts';
+import { ramp } from '../plant/index.ts';
 import { calendarYear, driverIndex, type Site } from '../season/index.ts';
 import type { Trial } from './season-facts.ts';
 import type { CauseTrial, Otherwise } from './trials.ts';
@@ -20,7 +21,7 @@ function asLearnt(site: Site, reopened: Site): Site {
 }
 
 /** A hot or a cool season differs so much from the usual, °C, and how often a season is one where no record tells. */
-const odd = { warmerC: 3, coolerC: -2.5, unsaid: 0.08, climatePrior: 0.5, recordPrior: 1 } as const;
+const odd = { warmerC: 3, coolerC: -2.5, unsaid: 0.06, recordPrior: 1 } as const;
 
 /** Warmer and cooler seasons, or against a recorded one the usual. */
 export function weatherTrials(trial: Trial): CauseTrial[] {
@@ -33,19 +34,20 @@ export function weatherTrials(trial: Trial): CauseTrial[] {
     const isHot = meanSince(trial) > meanSince(usual.trial);
     return [{ cause: isHot ? 'heat' : 'cool-season', prior: odd.recordPrior, told: true, without: [usual] }];
   }
+  const tempC = meanSince(trial);
   const hot = inClimate(trial, odd.warmerC);
   const cool = inClimate(trial, odd.coolerC);
   return [
     {
       cause: 'heat',
-      prior: odd.climatePrior,
+      prior: ramp(tempC, ...tooHotC),
       told: true,
       without: [{ trial: cool, change: other(odd.coolerC) }],
     },
     { cause: 'heat', prior: odd.unsaid, told: false, within: [hot], change: { code: 'usual-weather' } },
     {
       cause: 'cool-season',
-      prior: odd.climatePrior,
+      prior: ramp(tempC, ...tooCoolC),
       told: true,
       without: [{ trial: hot, change: other(odd.warmerC) }],
     },
@@ -60,6 +62,10 @@ export function weatherTrials(trial: Trial): CauseTrial[] {
 }
 
 const other = (byC: number): Change => ({ code: 'other-weather', byC });
+
+/** Half-years in which nobody would call the climate too hot or too cool for onions, and in which everybody would, °C (memory). */
+const tooHotC = [17, 26] as const;
+const tooCoolC = [17, 9] as const;
 
 /** Warmth of the half-year from the start, °C. */
 function meanSince({ site, plan }: Trial): number {

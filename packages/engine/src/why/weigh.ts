@@ -1,11 +1,15 @@
+import { mean } from '../math/index.ts';
+import { limits, percentiles } from '../season/index.ts';
+import { actedOn } from './acts.ts';
 import type { Cause } from './causes.ts';
 import { type Circumstance, circumstanceOf } from './circumstance.ts';
 import { runTrials } from './run-trials.ts';
-import { type Trial, type Tried, tryTrial } from './season-facts.ts';
+import { type SeasonFacts, type Trial, type Tried, tryTrial } from './season-facts.ts';
 import { seenCauses, unlisted } from './seen-causes.ts';
-import { seenShare, toldShare } from './sight.ts';
+import { allSeen, noneUntold } from './sight.ts';
 import { type Symptom, symptoms } from './symptoms.ts';
-import type { CauseTrial, Saying } from './trials.ts';
+import type { Saying } from './trials.ts';
+import { typicalOf } from './typical.ts';
 import type { Change } from './what-if.ts';
 
 /** A cause as weighed by runs: the season with it at work and without it. */
@@ -27,22 +31,25 @@ export type Weighed = {
   circumstances: ReadonlyMap<Cause, Circumstance>;
 };
 
-/** Mean over the seasons of how likely they are to be told of so. */
+/** @param inThose seasons that tell whether something else would have struck; as a rule the same */
 function weightOf(
-  { facts }: Tried,
+  facts: readonly SeasonFacts[],
   told: readonly Symptom[],
-  raised?: Partial<Record<Symptom, number>>,
+  {
+    raised,
+    inThose = facts,
+  }: { raised?: Partial<Record<Symptom, number>>; inThose?: readonly SeasonFacts[] } = {},
 ): number {
   let sum = 0;
-  for (const of of facts) sum += of.weight * toldShare(told, of, raised);
+  for (const [at, of] of facts.entries())
+    sum += of.weight * allSeen(told, of, raised) * noneUntold(told, inThose[at]);
   return sum;
 }
 
 /** Share of the seasons in which a grower would see all of this, 0…1. */
 export function sightOf({ facts }: Tried, told: readonly Symptom[]): number {
   let sum = 0;
-  for (const of of facts)
-    sum += of.weight * told.reduce((share, symptom) => share * seenShare(symptom, of), 1);
+  for (const of of facts) sum += of.weight * allSeen(told, of);
   return sum;
 }
 
@@ -57,9 +64,27 @@ export function weigh(
   isStoreSaid: boolean,
   isAbout: boolean,
 ): Weighed {
-  const attempt = (trial: Trial) => tryTrial(trial, isAbout);
+  const attempted = new Map<Trial, Tried>();
+  const attempt = (trial: Trial) => {
+    const tried = attempted.get(trial) ?? tryTrial(trial, isAbout);
+    attempted.set(trial, tried);
+    return tried;
+  };
   const asTold = attempt(saying.trial);
-  const whole = weightOf(asTold, told);
+  const trials = runTrials(saying, isStoreSaid).map((trial) => ({
+    ...trial,
+    tried: trial.told
+      ? trial.without.map((of) => ({ change: of.change, tried: attempt(of.trial) }))
+      : trial.within.map((of) => ({ change: trial.change, tried: attempt(of) })),
+  }));
+  const starts = trials.flatMap((of) => (of.cause === 'started-too-late' ? of.tried : []));
+  const best = [asTold, ...starts.map(({ tried }) => tried)].reduce((a, b) =>
+    soundDryG(b) > soundDryG(a) ? b : a,
+  );
+  for (const { facts } of [asTold, ...trials.flatMap((of) => of.tried.map(({ tried }) => tried))])
+    for (const [at, of] of facts.entries())
+      of.hopedDryG = Math.max(asTold.facts[at].bulbDryG, best.facts[at].bulbDryG);
+  const whole = weightOf(asTold.facts, told);
   const weights = new Map<Cause, number>();
   const runs = new Map<Cause, RunFound>();
   const add = (cause: Cause, weight: number, found: RunFound) => {
@@ -67,23 +92,26 @@ export function weigh(
     weights.set(cause, (weights.get(cause) ?? 0) + weight);
   };
   const inTold: { cause: Cause; share: number; found: RunFound }[] = [];
-  for (const cause of runTrials(saying, isStoreSaid)) {
-    if (cause.told) {
-      const cured = bestWithout(cause, attempt, told, whole);
+  for (const { tried, ...trial } of trials) {
+    const { cause, prior, told: isTold } = trial;
+    const weighed = tried.map((of) => ({
+      ...of,
+      // taken away, a cause must take what was seen with it: that something else would have struck is no cure
+      weight: weightOf(
+        actedOn(trial, asTold.facts, of.tried.facts),
+        told,
+        isTold ? { inThose: asTold.facts } : {},
+      ),
+    }));
+    if (isTold) {
+      const cured = bestWithout(weighed, whole);
       if (cured)
-        inTold.push({
-          cause: cause.cause,
-          share: cause.prior * cured.share,
-          found: { ...cured, atWork: asTold, told: true },
-        });
+        inTold.push({ cause, share: prior * cured.share, found: { ...cured, atWork: asTold, told: true } });
       continue;
     }
-    const tried = cause.within.map((trial) => ({ tried: attempt(trial), weight: 0 }));
-    for (const of of tried) of.weight = weightOf(of.tried, told);
-    const most = tried.reduce((a, b) => (b.weight > a.weight ? b : a));
-    const mean = tried.reduce((sum, { weight }) => sum + weight, 0) / tried.length;
-    add(cause.cause, cause.prior * Math.max(0, mean - whole), {
-      change: cause.change,
+    const most = weighed.reduce((a, b) => (b.weight > a.weight ? b : a));
+    add(cause, prior * Math.max(0, mean(weighed.map(({ weight }) => weight)) - whole), {
+      change: most.change,
       atWork: most.tried,
       without: asTold,
       told: false,
@@ -91,6 +119,10 @@ export function weigh(
   }
   const claimed = inTold.reduce((sum, { share }) => sum + share, 0);
   for (const { cause, share, found } of inTold) add(cause, (whole * share) / Math.max(1, claimed), found);
+  for (const [cause, { prior, shows }] of typicalOf(saying)) {
+    const gain = Math.max(0, weightOf(asTold.facts, told, { raised: shows }) - whole);
+    weights.set(cause, (weights.get(cause) ?? 0) + prior * gain);
+  }
   const circumstances = new Map<Cause, Circumstance>();
   for (const [cause, { prior, shows }] of Object.entries(seenCauses) as [
     keyof typeof seenCauses,
@@ -99,33 +131,42 @@ export function weigh(
     if (!told.some((symptom) => shows[symptom])) continue;
     const circumstance = circumstanceOf(cause, saying.trial, asTold.grown);
     circumstances.set(cause, circumstance);
-    weights.set(cause, prior * circumstance.factor * Math.max(0, weightOf(asTold, told, shows) - whole));
+    weights.set(
+      cause,
+      prior * circumstance.factor * Math.max(0, weightOf(asTold.facts, told, { raised: shows }) - whole),
+    );
   }
   const anything = Object.fromEntries(symptoms.map((symptom) => [symptom, unlisted.shows]));
   const unseen =
-    unlisted.prior * Math.max(0, weightOf(asTold, told, anything) - whole) + whole * Math.max(0, 1 - claimed);
+    unlisted.prior * Math.max(0, weightOf(asTold.facts, told, { raised: anything }) - whole) +
+    whole * Math.max(0, 1 - claimed);
   return { asTold, weights, unseen, runs, circumstances };
 }
 
+type WeighedTrial = { change: Change; tried: Tried; weight: number };
+
 /** Of the ways to take a cause away, the one that takes most of what was seen with it and leaves the best crop. */
 function bestWithout(
-  { without }: Extract<CauseTrial, { told: true }>,
-  attempt: (trial: Trial) => Tried,
-  told: readonly Symptom[],
+  ways: readonly WeighedTrial[],
   whole: number,
 ): { change: Change; without: Tried; share: number } | null {
-  let best: { change: Change; without: Tried; worth: number } | null = null;
-  let share = 0;
-  for (const { trial, change } of without) {
-    const tried = attempt(trial);
-    const gone = whole > 0 ? Math.max(0, 1 - weightOf(tried, told) / whole) : 0;
-    share = Math.max(share, gone);
-    const worth = gone + tried.grown.goodShare - (isDoable(change) ? 0 : 1);
-    if (!best || worth > best.worth) best = { change, without: tried, worth };
-  }
-  return best && { ...best, share };
+  if (ways.length === 0 || whole === 0) return null;
+  const goneWith = ({ weight }: WeighedTrial) => Math.max(0, 1 - weight / whole);
+  const worth = (way: WeighedTrial) =>
+    goneWith(way) + way.tried.grown.goodShare - (isDoable(way.change) ? 0 : 1);
+  const best = ways.reduce((a, b) => (worth(b) > worth(a) ? b : a));
+  return { change: best.change, without: best.tried, share: Math.max(...ways.map(goneWith)) };
 }
 
 function isDoable({ code }: Change): boolean {
   return code !== 'usual-weather' && code !== 'other-weather';
+}
+
+/** Dry matter of the middling bulb of a crop that mostly ends well, g. */
+function soundDryG({ facts }: Tried): number {
+  return percentiles(
+    facts.map(({ bulbDryG, isRipe, boltedShare, killedShare }) =>
+      isRipe && boltedShare < limits.bolted && killedShare < limits.killed ? bulbDryG : 0,
+    ),
+  ).p50;
 }

@@ -1,0 +1,27 @@
+import type { RunCause } from './causes.ts';
+import type { Symptom } from './symptoms.ts';
+import type { Saying } from './trials.ts';
+
+/** How often a cause is at work where the run does not show it, and what it then shows. */
+type Typical = { prior: number; shows: Partial<Record<Symptom, number>> };
+
+/** Sets from this on flower now and then whatever the model makes of them, mm. */
+const notSmallMm = 15;
+
+/**
+ * Runs err: kinds differ, and so do winters and stores of sets. Where a symptom hardly ever has another cause, that cause
+ * is thought of although the run shows nothing of it. All memory, adjustable.
+ */
+export function typicalOf({ trial, said }: Saying): [RunCause, Typical][] {
+  const { plan } = trial;
+  const bolting = { flowered: 0.8, 'stalk-in-bulb': 0.6 };
+  if (plan.start !== 'sets') return [['cold-on-large-plants', { prior: 0.06, shows: bolting }]];
+  const mayBeLarge = !said.has('setSizeMm') || plan.setSizeMm >= notSmallMm;
+  return [
+    ...(mayBeLarge ? [['large-sets', { prior: 0.2, shows: bolting }] as [RunCause, Typical]] : []),
+    [
+      'cold-stored-sets',
+      { prior: said.has('setStore') && plan.setStore === 'warm' ? 0.02 : 0.08, shows: bolting },
+    ],
+  ];
+}
