@@ -151,5 +151,5 @@ export const whySymptoms = {
   'why.called.glassy':
     'vidriosas, vítreas, translúcidas, traslúcidas, transparentes, capas grises, capas aguadas, heladas, congeladas, se helaron, se congelaron, heladas en el almacén, se helaron en el almacén, daño por helada',
   'why.called-filler':
-    'a, al, el, la, los, las, un, una, unos, unas, mi, mis, me, de, del, en, y, con, que, es, son, está, están, estaban, fueron, ha, han, cebolla, cebollas, se, le, les, por, muy',
+    'a, al, el, la, los, las, un, una, unos, unas, mi, mis, me, de, del, en, y, con, que, es, son, está, están, estaban, fueron, ha, han, cebolla, cebollas, se, le, les, por, muy, demasiado',
 } as const;
