@@ -19,7 +19,9 @@ export const americanWhy = {
   'why.called.no-bulb':
     'no bulbs, all leaves, all leaf, all tops, all top no bulb, only leaves, just leaves, only tops, only green, leaves no bulb, leaves but no bulbs, did not bulb, didn’t bulb, never bulbed, won’t bulb, not bulbing, failed to bulb, bulbs did not form, bulbs never formed, bulbs didn’t form, never made bulbs, did not make bulbs, no swelling, like green onions, like scallions, scallions, like leeks',
   'why.called.tops-stood':
-    'tops stood, tops stayed up, tops still up, tops still standing, tops did not fall, tops didn’t fall, tops won’t fall, never fell over, did not fall over, never flopped, not ripe, unripe, never ripened, did not ripen, didn’t ripen, never ripe, won’t ripen, never finished, not mature, immature, never matured, did not die down, never died down, still green, still growing, stayed green',
+    'tops stood, tops stayed up, tops still up, tops still standing, tops did not fall, tops didn’t fall, tops won’t fall, never fell over, did not fall over, never flopped, tops never flopped, not ripe, unripe, never ripened, did not ripen, didn’t ripen, never ripe, won’t ripen, never finished, not mature, immature, never matured, did not die down, never died down, still green, still growing, stayed green',
+  'why.called.fell-early':
+    'fell too early, fell too soon, fell over, fallen over, fell over early, fell over too soon, tops fell over, tops fell too early, flopped early, tops fell too soon, tops down early, down early, died down early, died back early, ripe too early, ripened early, ripened too soon, ripe too soon, finished early, finished too soon, matured early',
   'why.called.white-fluff':
     'white rot, white mold, white mold on roots, white moldy roots, white fungus, white fur, white fuzz, white fluff, fluffy roots, fluff on the roots, fluffy base, white fluff at the base, cottony, cotton wool, moldy roots, mold on the roots, mold in the ground',
   'why.symptom-note.white-fluff':

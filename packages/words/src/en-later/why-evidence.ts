@@ -1,9 +1,9 @@
 /** What speaks for a cause or against it, with its numbers. */
 export const whyEvidence = {
   'why.evidence.run-with-and-without':
-    'The season run again as you told it shows this {withTenths}; without this cause, {withoutTenths}.',
+    'Run again as you told it, this shows {withTenths}; without this cause, {withoutTenths}.',
   'why.evidence.run-only-if':
-    'As you told it, the season shows this {asToldTenths}; with this cause put in, {ifTenths}.',
+    'Run again as you told it, this shows {asToldTenths}; with this cause put in, {ifTenths}.',
   'why.evidence.run-no-matter':
     'It would have come without this cause as well: {withoutTenths}, against {withTenths} with it.',
   'why.evidence.longest-day':
@@ -12,7 +12,7 @@ export const whyEvidence = {
   'why.evidence.bulbs-began':
     'Bulbs began about {day}, with about {leaves, plural, one {# leaf} other {# leaves}} made.',
   'why.evidence.never-began':
-    'By the runs no bulb begins; about {leaves, plural, one {# leaf is} other {# leaves are}} made.',
+    'No bulb begins then; about {leaves, plural, one {# leaf is} other {# leaves are}} made.',
   'why.evidence.leaves-if-earlier':
     'Started {weeks, plural, one {# week} other {# weeks}} earlier, they have about {leaves, plural, one {# leaf} other {# leaves}} when bulbs begin, and bulbs reach {mm}.',
   'why.evidence.size-as-told': 'Without this cause bulbs reach about {mm} across.',

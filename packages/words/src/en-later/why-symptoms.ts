@@ -57,7 +57,7 @@ export const whySymptoms = {
   'why.symptom-note.wilted':
     'Whole plants hang or turn yellow though the bed is moist. Pull one up and look at its roots.',
   'why.called.wilted':
-    'wilting, wilt, limp, hanging leaves, drooping, droopy, flopped, sagging, yellow, yellowed, yellow leaves, leaves yellow, leaves turned yellow, turning yellow, going yellow, went yellow, yellowing, sickly',
+    'wilting, wilt, limp, hanging leaves, drooping, droopy, flopped, sagging, yellow, yellowed, yellow leaves, yellowing leaves, leaves went yellow, leaves turned yellow, turning yellow, going yellow, went yellow, yellowing, sickly, wilted leaves, wilting leaves',
   'why.symptom.flowered': 'They flowered',
   'why.symptom-note.flowered':
     'A stiff, round, hollow stalk with a bud at its end. Leaves are softer and end in a point.',
@@ -71,12 +71,12 @@ export const whySymptoms = {
   'why.symptom-note.tops-stood':
     'There is a bulb, but necks stay stiff and leaves green as the season ends. Thick necks mostly go with it.',
   'why.called.tops-stood':
-    'tops stood, tops stayed up, tops still up, tops still standing, tops did not fall, tops didn’t fall, tops won’t fall, never fell over, did not fall over, never went over, never flopped, not ripe, unripe, never ripened, did not ripen, didn’t ripen, never ripe, won’t ripen, never finished, not mature, immature, never matured, did not die down, never died down, still green, still growing, stayed green',
+    'tops stood, tops stayed up, tops still up, tops still standing, tops did not fall, tops didn’t fall, tops won’t fall, never fell over, did not fall over, never went over, tops never went over, tops did not go over, never flopped, tops never flopped, not ripe, unripe, never ripened, did not ripen, didn’t ripen, never ripe, won’t ripen, never finished, not mature, immature, never matured, did not die down, never died down, still green, still growing, stayed green',
   'why.symptom.fell-early': 'Tops fell early',
   'why.symptom-note.fell-early':
     'Necks went soft and leaves lay down weeks before you looked for it, on bulbs that could have grown on.',
   'why.called.fell-early':
-    'fell too early, fell too soon, fell over, fallen over, fell over early, fell over too soon, tops fell over, tops fell too soon, tops down early, down early, died down early, died back early, ripe too early, ripened early, ripened too soon, ripe too soon, finished early, finished too soon, matured early',
+    'fell too early, fell too soon, fell over, fallen over, fell over early, fell over too soon, tops fell over, tops fell too early, tops went over early, went over early, flopped early, tops fell too soon, tops down early, down early, died down early, died back early, ripe too early, ripened early, ripened too soon, ripe too soon, finished early, finished too soon, matured early',
   'why.symptom.small': 'Small bulbs',
   'why.symptom-note.small': 'Ripe and dry like any onion, only less of it.',
   'why.called.small':
@@ -153,5 +153,5 @@ export const whySymptoms = {
   'why.called.glassy':
     'glassy, glass, translucent, see through, transparent, watery scales, water soaked, grey scales, leathery scales, frozen, froze, frozen in store, frozen in storage, froze in store, froze in storage, frosted, frostbitten, frost damage, freezing, freeze damage',
   'why.called-filler':
-    'a, an, the, my, our, their, they, them, it, its, i, we, onion, of, in, on, at, to, and, with, was, were, is, are, be, been, has, have, had, got, very',
+    'a, an, the, my, our, their, they, them, it, its, i, we, onion, of, in, on, at, to, and, with, was, were, is, are, be, been, has, have, had, got, very, too, so, really',
 } as const;

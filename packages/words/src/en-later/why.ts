@@ -6,7 +6,7 @@ export const why = {
   'why.lead.sure': '{cause}. Most likely so: {chance}.',
   'why.lead.likely': '{cause}. Likely, but not sure: {chance}.',
   'why.lead.unsure': 'It may be one of several things. {cause}: {chance}, and nothing known is likelier.',
-  'why.unseen': 'Something that no run and no list can know: {chance}.',
+  'why.unseen': 'Something else, that no reckoning and no list knows: {chance}.',
 
   'why.eating.yes': 'What is firm and clean is good to eat.',
   'why.eating.cut-away':
@@ -66,7 +66,7 @@ export const why = {
   'why.change.smaller-sets': 'from sets {size} across',
   'why.change.warm-stored-sets': 'from sets that were stored warm',
   'why.change.watered': 'watered as needed',
-  'why.change.wider': 'with room, {density}',
+  'why.change.wider': 'with more room, {density}',
   'why.change.in-sun': 'in full sun',
   'why.change.covered': '{cover, select, tunnel {in a tunnel} other {under fleece}}',
   'why.change.fresh-packet': 'with seed that is what its packet says',
@@ -87,7 +87,7 @@ export const why = {
   'why.next.smaller-sets': 'Next year plant sets no wider than {size}',
   'why.next.warm-stored-sets': 'Next year plant sets that were stored warm',
   'why.next.watered': 'Next year water before the bed dries out',
-  'why.next.wider': 'Next year give them room, {density}',
+  'why.next.wider': 'Next year give them more room, {density}',
   'why.next.in-sun': 'Next year give them a bed in full sun',
   'why.next.covered': 'Next year grow them {cover, select, tunnel {in a tunnel} other {under fleece}}',
   'why.next.fresh-packet': 'Next year sow a named kind from a fresh packet',
