@@ -92,4 +92,5 @@ export { evidenceSentence } from './why-evidence.ts';
 export { chanceText, unseenSentence, whyLead } from './why-lead.ts';
 export { answerLabel, questionText } from './why-questions.ts';
 export { rescueSentences, whyCautionSentences } from './why-rescue.ts';
+export { symptomsLike } from './why-search.ts';
 export { symptomLabel, symptomNote } from './why-symptoms.ts';

@@ -3,8 +3,15 @@ import { onion } from './onion.ts';
 import { asked } from './route.ts';
 import { voice } from './settings.ts';
 
-/** What was asked and could not be taken, and what was chosen because nothing was asked. */
-export function planNotes(plan: Plan): string[] {
+/**
+ * What was asked and could not be taken, and what was chosen because nothing was asked.
+ *
+ * @param chosen how the page says that something was
+ */
+export function planNotes(
+  plan: Plan,
+  chosen: 'app.season.chosen' | 'app.why.crop.chosen' = 'app.season.chosen',
+): string[] {
   const { say, dayWithYear } = voice.value;
   const { class: printed, start, date, plantOut } = asked.value;
   const { crop, cultivar, own, unknown, starts } = onion.value;
@@ -21,7 +28,7 @@ export function planNotes(plan: Plan): string[] {
     notes.push(
       say('app.season.start.not-had', { name: cultivar.name, start: say(`app.season.start.${start}`) }),
     );
-  } else if (crop === null || start === null || date === null) notes.push(say('app.season.chosen'));
+  } else if (crop === null || start === null || date === null) notes.push(say(chosen));
   if (plantOut !== null && plan.start === 'raised-seedlings' && plan.plantOutDay === null)
     notes.push(say('app.season.plant-out.unused', { date: dayWithYear(plantOut) }));
   return notes;

@@ -10,6 +10,7 @@ import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
+import { appWhy } from './app-why.ts';
 import { beds } from './beds.ts';
 import { feed } from './feed.ts';
 import { jobs } from './jobs.ts';
@@ -38,6 +39,7 @@ export const later = [
   appWeather,
   appWhen,
   appWhich,
+  appWhy,
   beds,
   feed,
   jobs,

@@ -32,7 +32,7 @@ export const growing: Readonly<Record<Growing, () => VNode>> = {
   'gone-in-a-row': () => (
     <>
       <Ground />
-      <Leaves d={standing(10, 0.52) + standing(54, 0.52)} />
+      <Leaves d={standing(11, 0.45) + standing(53, 0.45)} />
       <Leaves d={`M25 ${groundY}v-6M39 ${groundY}v-5`} />
       <Lines d="M22 41l6-2M36 41l6 1" />
     </>
@@ -113,7 +113,6 @@ export const growing: Readonly<Record<Growing, () => VNode>> = {
     <>
       <Ground />
       <Leaves d={`M32 ${groundY}L29 22L11 32M32 ${groundY}L37 26L54 38M32 ${groundY}C32 30 33 20 36 8`} />
-      <Lines d="M26 19l5 0M34 23l5-1" wide={1.4} />
     </>
   ),
   wilted: () => (
