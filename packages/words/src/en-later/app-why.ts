@@ -41,7 +41,7 @@ export const appWhy = {
   'app.why.picture.store': 'Of ten bulbs, still sound: with it {with}, without it {without}.',
   'app.why.picture.sound': '{count} of 10 still sound',
 
-  'app.why.ask': 'What would tell most',
+  'app.why.ask': 'One question that would tell more',
   'app.why.ask.left':
     '{left, plural, =0 {This is the last question.} one {After this at most one more.} other {After this at most # more.}}',
   'app.why.ask.done': 'There is nothing more to ask that would change much.',

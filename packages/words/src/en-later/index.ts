@@ -1,5 +1,6 @@
 import { alliums } from './alliums.ts';
 import { americanWhy } from './american-why.ts';
+import { appAbout } from './app-about.ts';
 import { appFeed } from './app-feed.ts';
 import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
@@ -29,6 +30,7 @@ import { whySymptoms } from './why-symptoms.ts';
 /** What only pages after the first one say: fetched with them. */
 export const later = [
   alliums,
+  appAbout,
   appFeed,
   appGardenSteps,
   appJobs,

@@ -1,6 +1,5 @@
 import { about } from './about.ts';
 import { app } from './app.ts';
-import { appAbout } from './app-about.ts';
 import { appGarden } from './app-garden.ts';
 import { appWhere } from './app-where.ts';
 import { catalogue } from './catalogue.ts';
@@ -36,7 +35,6 @@ import { wordList } from './word-list.ts';
 export const en = [
   about,
   app,
-  appAbout,
   appGarden,
   appWhere,
   ask,

@@ -41,7 +41,7 @@ export const appWhy = {
   'app.why.picture.store': 'De diez bulbos, aún sanos: con ello {with}, sin ello {without}.',
   'app.why.picture.sound': '{count} de cada 10 aún sanos',
 
-  'app.why.ask': 'Lo que más diría',
+  'app.why.ask': 'Una pregunta que diría más',
   'app.why.ask.left':
     '{left, plural, =0 {Es la última pregunta.} one {Después, como mucho una más.} other {Después, como mucho # más.}}',
   'app.why.ask.done': 'No queda nada que preguntar que cambie mucho.',

@@ -30,8 +30,9 @@ export function NextYear({ answer }: { answer: WhyAnswer }) {
           { href: hrefTo('when', next), text: say('app.why.next.when') },
           { href: hrefOfList(), text: say('app.why.next.which') },
         ]}
-      />
-      <KeepIt nextYear={answer.nextYear} />
+      >
+        <KeepIt nextYear={answer.nextYear} />
+      </AnswerLinks>
     </section>
   );
 }

@@ -36,7 +36,8 @@ type Props = {
 export function WhyAnswer({ plan, answer, line, onChange }: Props) {
   const speaker = voice.value;
   const { say } = speaker;
-  const inStore = answer.rescue.symptoms.some(isOfStore);
+  const { symptoms } = answer.rescue;
+  const inStore = symptoms.some(isOfStore);
   return (
     <>
       <div class="why-head">
@@ -45,7 +46,7 @@ export function WhyAnswer({ plan, answer, line, onChange }: Props) {
         />
         <section class="saw" aria-label={say('app.why.saw')}>
           <ul>
-            {answer.rescue.symptoms.map((symptom) => (
+            {symptoms.map((symptom) => (
               <li key={symptom}>{symptomLabel(symptom, speaker)}</li>
             ))}
           </ul>
@@ -59,8 +60,13 @@ export function WhyAnswer({ plan, answer, line, onChange }: Props) {
         <section class="rescue" aria-labelledby="rescue">
           <h2 id="rescue">{say('app.why.rescue')}</h2>
           <ul class="today">
-            {rescueSentences(answer, speaker).map((sentence) => (
-              <li key={sentence}>{sentence}</li>
+            {rescueSentences(answer, speaker).map((sentence, at) => (
+              <li key={sentence}>
+                {symptoms.length > 1 && at < symptoms.length && (
+                  <strong>{symptomLabel(symptoms[at], speaker)}: </strong>
+                )}
+                {sentence}
+              </li>
             ))}
           </ul>
           <h3>{say('app.cautions')}</h3>

@@ -31,14 +31,14 @@ export function whatIfSectionOf(
 function captioned(name: string, season: GrownSo, look: OnionLook, speaker: Speaker): CaptionedOnion {
   const { say, plants } = speaker;
   const onion = onionOf(drawnOf(season), look);
-  const words = formWords[onion.form];
+  const flowers = season.boltedShare >= someBolted;
+  // a bulb run to flower says so by how many have
+  const words = flowers && onion.form === 'bolted' ? undefined : formWords[onion.form];
   const lines = [
     name,
     sizeText(onion, speaker),
     words ? say(words) : null,
-    season.boltedShare >= someBolted
-      ? say('picture.row.bolts', { plants: plants(season.boltedShare) })
-      : null,
+    flowers ? say('picture.row.bolts', { plants: plants(season.boltedShare) }) : null,
   ];
   return { onion, lines: lines.filter((line) => line !== null) };
 }
