@@ -5,7 +5,7 @@ export const whyEvidence = {
   'why.evidence.run-only-if':
     'Run again as you told it, this shows {asToldTenths}; with this cause put in, {ifTenths}.',
   'why.evidence.run-no-matter':
-    'It would have come without this cause as well: {withoutTenths}, against {withTenths} with it.',
+    'Run again, this shows {withTenths} with this cause, and {withoutTenths} without it: it makes no difference.',
   'why.evidence.longest-day':
     'On the longest day the sun is up for {longestH}; this kind wants about {neededH} before bulbs begin.',
   'why.evidence.needed-day-comes': 'The days of {neededH} that this kind wants come about {day}.',

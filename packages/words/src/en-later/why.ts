@@ -43,7 +43,7 @@ export const why = {
   'why.what-if':
     '{way, select, kept {As kept} unsaid {If it was so} other {As grown}}: {was}; {change}: {would}.',
   'why.next-year': '{change}: {would}.',
-  'why.next-year.same': 'Next year’s plan can stay as it was: {would}.',
+  'why.next-year.same': 'If that does not come again, the same plan next year: {would}.',
 
   'why.time.days': '{count, plural, one {# day} other {# days}}',
   'why.time.weeks': '{count, plural, one {# week} other {# weeks}}',

@@ -5,7 +5,7 @@ export const whyEvidence = {
   'why.evidence.run-only-if':
     'Repetida la temporada como la contaste, esto se ve {asToldTenths}; añadiendo esta causa, {ifTenths}.',
   'why.evidence.run-no-matter':
-    'Habría pasado también sin esta causa: {withoutTenths}, frente a {withTenths} con ella.',
+    'Repetida la temporada, esto se ve {withTenths} con esta causa y {withoutTenths} sin ella: da lo mismo.',
   'why.evidence.longest-day':
     'El día más largo tiene {longestH} de sol, y esta clase pide unas {neededH} para empezar los bulbos.',
   'why.evidence.needed-day-comes': 'Los días de {neededH} que pide esta clase llegan hacia el {day}.',

@@ -43,7 +43,7 @@ export const why = {
   'why.what-if':
     '{way, select, kept {Como se guardaron} unsaid {Si fue así} other {Como se cultivaron}}: {was}; {change}: {would}.',
   'why.next-year': '{change}: {would}.',
-  'why.next-year.same': 'El plan puede quedar como estaba el año que viene: {would}.',
+  'why.next-year.same': 'Si eso no vuelve, con el mismo plan el año que viene: {would}.',
 
   'why.time.days': '{count, plural, one {# día} other {# días}}',
   'why.time.weeks': '{count, plural, one {# semana} other {# semanas}}',
