@@ -40,7 +40,10 @@ let later: Promise<void> | null = null;
 export function loadLater(): Promise<void> {
   later ??= import('./en-later/index.ts')
     .then((fetched) => {
-      for (const [locale, files] of known) known.set(locale, [...files, ...fetched.later]);
+      for (const [locale, files] of known) {
+        const american = locale === 'en-US' ? fetched.laterAmerican : [];
+        known.set(locale, [...american, ...files, ...fetched.later]);
+      }
     })
     .catch((error) => {
       later = null;
@@ -63,8 +66,11 @@ export async function allMessages(language: Language): Promise<Record<string, st
   return Object.assign({}, ...english());
 }
 
-/** Only what an American gardener says otherwise. */
-export const usEnglish: Partial<Record<MessageKey, string>> = american;
+/** Only what an American gardener says otherwise, for those who go through it. */
+export async function usEnglish(): Promise<Partial<Record<MessageKey, string>>> {
+  const { laterAmerican } = await import('./en-later/index.ts');
+  return Object.assign({}, ...laterAmerican, american);
+}
 
 /** The first of the languages wanted that is spoken here, by tags such as `es-MX` and `es_ES.UTF-8`; else English. */
 export function spokenOf(wanted: readonly string[]): Language {

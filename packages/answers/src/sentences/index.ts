@@ -85,3 +85,11 @@ export {
 } from './where-headline.ts';
 export { keepingWords } from './which-keeping.ts';
 export { type PacketAdvice, packetHeadline } from './which-packet-headline.ts';
+export { symptomCalled } from './why-called.ts';
+export { causeAdvice, causeLabel, causeLook } from './why-causes.ts';
+export { changePhrase, nextYearSentence, whatIfSentence } from './why-changes.ts';
+export { evidenceSentence } from './why-evidence.ts';
+export { chanceText, unseenSentence, whyLead } from './why-lead.ts';
+export { answerLabel, questionText } from './why-questions.ts';
+export { rescueSentences, whyCautionSentences } from './why-rescue.ts';
+export { symptomLabel, symptomNote } from './why-symptoms.ts';

@@ -1,6 +1,6 @@
 export type { CauseFound, WhyAnswer, WhyAsked } from './answer.ts';
 export { answerOdds } from './answer-odds.ts';
-export { type Cause, causeKinds, causes } from './causes.ts';
+export { type Cause, causeKinds, causes, type SeenCause } from './causes.ts';
 export type { Evidence, EvidenceCode } from './evidence.ts';
 export {
   type AnswerOf,

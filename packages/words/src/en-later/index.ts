@@ -1,4 +1,5 @@
 import { alliums } from './alliums.ts';
+import { americanWhy } from './american-why.ts';
 import { appFeed } from './app-feed.ts';
 import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
@@ -15,6 +16,13 @@ import { keep } from './keep.ts';
 import { lift } from './lift.ts';
 import { spacing } from './spacing.ts';
 import { watering } from './watering.ts';
+import { why } from './why.ts';
+import { whyCauses } from './why-causes.ts';
+import { whyEvidence } from './why-evidence.ts';
+import { whyLooks } from './why-looks.ts';
+import { whyQuestions } from './why-questions.ts';
+import { whyRescue } from './why-rescue.ts';
+import { whySymptoms } from './why-symptoms.ts';
 
 /** What only pages after the first one say: fetched with them. */
 export const later = [
@@ -35,4 +43,14 @@ export const later = [
   lift,
   spacing,
   watering,
+  why,
+  whyCauses,
+  whyEvidence,
+  whyLooks,
+  whyQuestions,
+  whyRescue,
+  whySymptoms,
 ] as const;
+
+/** What an American gardener says otherwise of these. */
+export const laterAmerican = [americanWhy] as const;

@@ -46,6 +46,13 @@ import { watering } from './watering.ts';
 import { when } from './when.ts';
 import { where } from './where.ts';
 import { which } from './which.ts';
+import { why } from './why.ts';
+import { whyCauses } from './why-causes.ts';
+import { whyEvidence } from './why-evidence.ts';
+import { whyLooks } from './why-looks.ts';
+import { whyQuestions } from './why-questions.ts';
+import { whyRescue } from './why-rescue.ts';
+import { whySymptoms } from './why-symptoms.ts';
 import { wordList } from './word-list.ts';
 
 export const es = [
@@ -97,5 +104,12 @@ export const es = [
   when,
   where,
   which,
+  why,
+  whyCauses,
+  whyEvidence,
+  whyLooks,
+  whyQuestions,
+  whyRescue,
+  whySymptoms,
   wordList,
 ] as const;

@@ -1,0 +1,29 @@
+import type { WhyAnswer } from '@neckfall/engine';
+import type { Speaker } from '@neckfall/words';
+import { causeLabel } from './why-causes.ts';
+
+/** From these probabilities on the leading cause is told as sure, and as likely. */
+const sureFrom = 0.7;
+const likelyFrom = 0.4;
+
+/** A probability as people say it: "8 in 10". */
+export function chanceText(probability: number, { say }: Speaker): string {
+  if (probability < 0.05) return say('why.chance.least');
+  if (probability > 0.95) return say('why.chance.most');
+  return say('why.chance.tenths', { tenths: Math.min(9, Math.max(1, Math.round(probability * 10))) });
+}
+
+/** The likeliest cause and how sure it is: the answer in one line. */
+export function whyLead({ causes: [first] }: Pick<WhyAnswer, 'causes'>, speaker: Speaker): string {
+  const { cause, probability } = first;
+  const sureness = probability >= sureFrom ? 'sure' : probability >= likelyFrom ? 'likely' : 'unsure';
+  return speaker.say(`why.lead.${sureness}`, {
+    cause: causeLabel(cause, speaker),
+    chance: chanceText(probability, speaker),
+  });
+}
+
+/** How likely it is something that can't be known. */
+export function unseenSentence({ unseen }: Pick<WhyAnswer, 'unseen'>, speaker: Speaker): string {
+  return speaker.say('why.unseen', { chance: chanceText(unseen, speaker) });
+}
