@@ -34,6 +34,7 @@ const levels: Record<string, string[][]> = {
     ['tend'],
     ['keep'],
     ['jobs'],
+    ['why'],
   ],
   data: [
     ['fetch', 'live', 'weather-files'],

@@ -71,8 +71,10 @@ function valuesOf(change: Change, { say, day, quantity }: Speaker): MessageValue
       return { density: quantity('density', change.perM2) };
     case 'covered':
       return { cover: change.cover };
-    case 'cool-dry-store':
-      return { temp: quantity('temperature', change.tempC), humidity: Math.round(change.humidityPct) };
+    case 'cool-store':
+      return { temp: quantity('temperature', change.tempC) };
+    case 'dry-store':
+      return { humidity: Math.round(change.humidityPct) };
     case 'better-keeper':
       return { months: Math.round(change.months) };
     case 'other-weather':

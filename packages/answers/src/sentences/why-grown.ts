@@ -9,7 +9,8 @@ const tellingShare = 0.1;
 
 /** Changes of what comes after the bed. */
 const ofTheStore: readonly ChangeCode[] = [
-  'cool-dry-store',
+  'cool-store',
+  'dry-store',
   'frost-free-store',
   'better-keeper',
   'lifted-ripe',
@@ -18,7 +19,8 @@ const ofTheStore: readonly ChangeCode[] = [
 export function measureOf(change: Change | null, atWork: GrownSo, without: GrownSo): Measure {
   const isStored = atWork.soundShare !== null && without.soundShare !== null;
   if (change !== null && ofTheStore.includes(change.code) && isStored) return 'sound';
-  const isOfFlowers = atWork.outcome === 'bolts' || without.outcome === 'bolts';
+  const isOfSets = change?.code === 'smaller-sets' || change?.code === 'warm-stored-sets';
+  const isOfFlowers = isOfSets || atWork.outcome === 'bolts' || without.outcome === 'bolts';
   const difference = Math.abs(atWork.boltedShare - without.boltedShare);
   return isOfFlowers || difference >= tellingShare ? 'flower' : 'bulbs';
 }

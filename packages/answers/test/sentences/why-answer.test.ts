@@ -50,7 +50,8 @@ const changes: { [Code in ChangeCode]: Extract<Change, { code: Code }> } = {
   'in-sun': { code: 'in-sun' },
   covered: { code: 'covered', cover: 'fleece' },
   'fresh-packet': { code: 'fresh-packet' },
-  'cool-dry-store': { code: 'cool-dry-store', tempC: 2, humidityPct: 65 },
+  'cool-store': { code: 'cool-store', tempC: 2 },
+  'dry-store': { code: 'dry-store', humidityPct: 65 },
   'frost-free-store': { code: 'frost-free-store' },
   'better-keeper': { code: 'better-keeper', months: 6 },
   'lifted-ripe': { code: 'lifted-ripe' },
@@ -136,13 +137,13 @@ describe('the season without a cause', () => {
 
   test('is told by bulbs still sound where the store was otherwise', () => {
     const lost = { ...good, soundShare: 0.31 };
-    const whatIf = { change: changes['cool-dry-store'], atWork: lost, grown: { ...good, soundShare: 0.82 } };
+    const whatIf = { change: changes['cool-store'], atWork: lost, grown: { ...good, soundShare: 0.82 } };
     expect(whatIfSentence(whatIf, lost, british)).toBe(
-      'As kept: 3 bulbs in 10 still sound; kept at 2°C and 65% humidity: 8 bulbs in 10 still sound.',
+      'As kept: 3 bulbs in 10 still sound; kept at 2°C or colder: 8 bulbs in 10 still sound.',
     );
     expect(whatIfSentence(whatIf, lost, american)).toContain('36°F');
     // the same air for a crop of which no store is in question
-    const unstored = { change: changes['cool-dry-store'], atWork: poor, grown: good };
+    const unstored = { change: changes['cool-store'], atWork: poor, grown: good };
     expect(whatIfSentence(unstored, poor, british)).toContain('61 mm');
   });
 
@@ -168,9 +169,11 @@ describe('next year', () => {
     );
   });
 
-  test('leaves the plan as it was where nothing in it was the cause, or the weather was', () => {
+  test('keeps to the plan where nothing in it was the cause, or the weather was', () => {
     const told = nextYearSentence({ plan, change: null, grown: good }, british);
-    expect(told).toBe('Next year’s plan can stay as it was: 61 mm across, good bulbs in 8 years in 10.');
+    expect(told).toBe(
+      'If that does not come again, the same plan next year: 61 mm across, good bulbs in 8 years in 10.',
+    );
     for (const code of ['usual-weather', 'other-weather'] as const)
       expect(nextYearSentence({ plan, change: changes[code], grown: good }, british)).toBe(told);
   });

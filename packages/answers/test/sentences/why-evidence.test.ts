@@ -26,7 +26,7 @@ const cases: { [Code in EvidenceCode]: Case<Code> } = {
   },
   'run-no-matter': {
     of: { code: 'run-no-matter', withTenths: 10, withoutTenths: 9 },
-    says: ['as well: in 9 seasons in 10', 'against in nearly every season with it'],
+    says: ['in nearly every season with this cause', 'and in 9 seasons in 10 without it'],
   },
   'longest-day': {
     of: { code: 'longest-day', longestH: 13.5, neededH: 15.25 },
@@ -48,7 +48,7 @@ const cases: { [Code in EvidenceCode]: Case<Code> } = {
     says: ['3 weeks earlier', '9 leaves', '61 mm'],
     us: ['3 weeks earlier', '9 leaves', '2.4 in'],
   },
-  'size-as-told': { of: { code: 'size-as-told', mm: 32 }, says: ['32 mm'], us: ['1.3 in'] },
+  'bulbs-without': { of: { code: 'bulbs-without', mm: 32 }, says: ['32 mm'], us: ['1.3 in'] },
   'size-without': {
     of: { code: 'size-without', mm: 61, asToldMm: 32 },
     says: ['about 61 mm across; with it, 32 mm'],
@@ -105,7 +105,7 @@ const cases: { [Code in EvidenceCode]: Case<Code> } = {
   },
   'bulbs-lost': {
     of: { code: 'bulbs-lost', lossTenths: 6, withoutTenths: 1 },
-    says: ['store: 6 bulbs in 10', 'cause: 1 bulb in 10'],
+    says: [': 6 bulbs in 10;', 'cause: 1 bulb in 10'],
   },
   'flies-came': { of: { code: 'flies-came', day }, says: ['12 May'], us: ['May 12'] },
   'wet-spells': { of: { code: 'wet-spells', tenths: 8 }, says: ['in 8 seasons in 10'] },

@@ -50,7 +50,7 @@ const saidByPlace = ['at', 'sun', 'garden'] as const;
 function ofGarden(path: string, raw: RawKeep, speaker: Speaker): KeepAsked {
   const besides = saidByPlace.find((option) => raw[option] !== undefined);
   if (besides) {
-    const values = { other: path, why: speaker.say('why.garden-says-place') };
+    const values = { other: path, why: speaker.say('clash.garden-says-place') };
     throw refuse('contradiction', { field: `--${besides}`, values });
   }
   const { garden, changes } = readGardenText(path, 'GARDEN');

@@ -22,10 +22,10 @@ export async function batch(
   const speaker = speakerFor({ ...raw, json: true, csv: false });
   const bar = (field: string, why: MessageKey) =>
     refuse('not-in-batch', { field, values: { why: speaker.say(why) } });
-  if (town !== undefined) throw bar(town, 'why.batch-has-places');
-  if (raw.at !== undefined) throw bar('--at', 'why.batch-has-places');
-  if (raw.csv) throw bar('--csv', 'why.batch-is-lines');
-  if (raw.weather !== undefined) throw bar('--weather', 'why.record-of-one-place');
+  if (town !== undefined) throw bar(town, 'clash.batch-has-places');
+  if (raw.at !== undefined) throw bar('--at', 'clash.batch-has-places');
+  if (raw.csv) throw bar('--csv', 'clash.batch-is-lines');
+  if (raw.weather !== undefined) throw bar('--weather', 'clash.record-of-one-place');
   const job = { command, raw, setting: readSetting(raw) };
   const rows = openRows(path, command, speaker);
   const warning = await runBatch(rows, command, path, crewFor(job), await openSink(raw.out), speaker);

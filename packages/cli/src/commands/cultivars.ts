@@ -58,7 +58,7 @@ function readAsked(name: string | undefined, raw: Raw, speaker: Speaker): Cultiv
   };
   const filter = (['find', 'class', 'colour'] as const).find((option) => asked[option] !== null);
   if (asked.name !== null && filter) {
-    const values = { other: `"${asked.name}"`, why: speaker.say('why.one-onion') };
+    const values = { other: `"${asked.name}"`, why: speaker.say('clash.one-onion') };
     throw refuse('contradiction', { field: `--${filter}`, values });
   }
   return asked;

@@ -136,7 +136,7 @@ function refusePacketBesides(raw: RawOnionOptions, { say }: Speaker): void {
     ['--packet-days', raw.packetDays],
   ].find(([, value]) => value !== undefined);
   if (besides) {
-    const values = { other: `--cultivar ${raw.cultivar}`, why: say('why.cultivar-has-class') };
+    const values = { other: `--cultivar ${raw.cultivar}`, why: say('clash.cultivar-has-class') };
     throw refuse('contradiction', { field: besides[0] ?? '', values });
   }
 }

@@ -68,7 +68,7 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
   const start = parseChoice(raw.start, '--start', startMethods, speaker);
   for (const rule of startRules) {
     if (raw[rule.option] !== undefined && rule.start !== start) {
-      const why = speaker.say(`why.${rule.name}-only-here` as MessageKey);
+      const why = speaker.say(`clash.${rule.name}-only-here` as MessageKey);
       throw refuse('contradiction', { field: `--${rule.name}`, values: { other: `--start ${start}`, why } });
     }
   }

@@ -61,7 +61,7 @@ export function readPlanting(
   const besides = saidByPlanting.find((option) => raw[option] !== undefined);
   if (besides) {
     const flag = `--${besides.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
-    const values = { other: `${field} ${value}`, why: speaker.say('why.planting-says-all') };
+    const values = { other: `${field} ${value}`, why: speaker.say('clash.planting-says-all') };
     throw refuse('contradiction', { field: flag, values });
   }
   const file = readGardenFile(path, speaker);

@@ -4,7 +4,14 @@ import type { SeasonFacts } from './season-facts.ts';
 /** A thing that a cause may change of a season. */
 export type Fact = Exclude<keyof SeasonFacts, 'weight' | 'smallDryG' | 'hopedDryG'>;
 
-const bulb: readonly Fact[] = ['hasBulb', 'isRipe', 'bulbMm', 'bulbDryG', 'leavesAtOnset', 'thirstyDays'];
+export const bulb: readonly Fact[] = [
+  'hasBulb',
+  'isRipe',
+  'bulbMm',
+  'bulbDryG',
+  'leavesAtOnset',
+  'thirstyDays',
+];
 const flower: readonly Fact[] = ['boltedShare', 'boltedIfProne'];
 export const winter: readonly Fact[] = ['killedShare', 'liftedShare'];
 const store: readonly Fact[] = ['stored'];
@@ -43,4 +50,23 @@ export function actedOn(
     ...of,
     ...Object.fromEntries(fields.map((field) => [field, others[at][field]])),
   }));
+}
+
+/** Seasons without a cause: taking it away kills no plant and turns none to flower, whatever else it brings. */
+export function without(
+  of: Parameters<typeof actedOn>[0],
+  seasons: readonly SeasonFacts[],
+  others: readonly SeasonFacts[],
+): SeasonFacts[] {
+  const least = (field: 'killedShare' | 'liftedShare' | 'boltedShare' | 'boltedIfProne', at: number) =>
+    Math.min(seasons[at][field], others[at][field]);
+  const cured = others.map((other, at) => ({
+    ...other,
+    killedShare: least('killedShare', at),
+    liftedShare: least('liftedShare', at),
+    boltedShare: least('boltedShare', at),
+    boltedIfProne: least('boltedIfProne', at),
+    emergedShare: Math.max(seasons[at].emergedShare, other.emergedShare),
+  }));
+  return actedOn(of, seasons, cured);
 }

@@ -1,7 +1,7 @@
 import { answerAt, answerShare } from './answer-odds.ts';
 import type { Cause } from './causes.ts';
+import type { Credits } from './credit.ts';
 import { passedOver, type Question, questionAnswers, type Said } from './questions.ts';
-import type { Weighed } from './weigh.ts';
 
 /** What each cause is worth among all; `unseen` under null. They sum to 1. */
 export type Chances = ReadonlyMap<Cause | null, number>;
@@ -10,8 +10,8 @@ export type Chances = ReadonlyMap<Cause | null, number>;
 const inPlan = new Set(['watering:often', 'watering:rain-only', 'sun:all-day', 'sun:half-day', 'sun:shade']);
 
 /** Chances of the causes after what was answered. */
-export function chancesOf({ weights, unseen }: Pick<Weighed, 'weights' | 'unseen'>, answers: Said): Chances {
-  const chances = new Map<Cause | null, number>([...weights, [null, unseen]]);
+export function chancesOf(credits: Credits, answers: Said): Chances {
+  const chances: Credits = new Map(credits);
   for (const [question, answer] of Object.entries(answers) as [Question, string][]) {
     if (answer === passedOver || question === 'set-size' || inPlan.has(`${question}:${answer}`)) continue;
     const at = answerAt(questionAnswers[question], answer);

@@ -6,7 +6,7 @@ import { passedOver, type Question, questionAnswers } from './questions.ts';
 import { runEvidence } from './run-evidence.ts';
 import { seenCauses } from './seen-causes.ts';
 import type { Symptom } from './symptoms.ts';
-import { sightOf, type Weighed } from './weigh.ts';
+import { meanSight, type Weighed } from './weigh.ts';
 
 export type ForAndAgainst = { for: Evidence[]; against: Evidence[] };
 
@@ -15,8 +15,8 @@ export function evidenceOf(cause: Cause, asked: WhyAsked, weighed: Weighed): For
   const told: ForAndAgainst = { for: [], against: [] };
   const run = weighed.runs.get(cause);
   if (run) {
-    const withTenths = tenths(sightOf(run.atWork, asked.symptoms));
-    const withoutTenths = tenths(sightOf(run.without, asked.symptoms));
+    const withTenths = tenths(meanSight(run.atWork.facts, asked.symptoms));
+    const withoutTenths = tenths(meanSight(run.without.facts, asked.symptoms));
     if (withTenths <= withoutTenths) told.against.push({ code: 'run-no-matter', withTenths, withoutTenths });
     else if (run.told) told.for.push({ code: 'run-with-and-without', withTenths, withoutTenths });
     else told.for.push({ code: 'run-only-if', ifTenths: withTenths, asToldTenths: withoutTenths });

@@ -19,7 +19,7 @@ export type Evidence =
   | { code: 'bulbs-began'; day: DayNumber; leaves: number }
   | { code: 'never-began'; leaves: number }
   | { code: 'leaves-if-earlier'; weeks: number; leaves: number; mm: number }
-  | { code: 'size-as-told'; mm: number }
+  | { code: 'bulbs-without'; mm: number }
   | { code: 'size-without'; mm: number; asToldMm: number }
   | { code: 'ripens-without'; day: DayNumber }
   | { code: 'cold-met'; weeks: number; plantsTenths: number }

@@ -1,4 +1,5 @@
 export type { CauseFound, WhyAnswer, WhyAsked } from './answer.ts';
+export { answerOdds } from './answer-odds.ts';
 export { type Cause, causeKinds, causes, type SeenCause } from './causes.ts';
 export type { Evidence, EvidenceCode } from './evidence.ts';
 export {
@@ -11,6 +12,9 @@ export {
   type Said,
 } from './questions.ts';
 export { type Eating, rescueOf, type Storing, type WhyCaution, whyCautions } from './rescue.ts';
+export { type SeasonFacts, type StoreAsked, type Trial, tryTrial } from './season-facts.ts';
+export { seenCauses } from './seen-causes.ts';
+export { seenShare } from './sight.ts';
 export { lastSuchDay, latestStart } from './stood-since.ts';
 export { mostSymptoms, type Symptom, type SymptomTime, symptoms, symptomTimes } from './symptoms.ts';
 export { usualStart } from './usual-start.ts';

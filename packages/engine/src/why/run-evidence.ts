@@ -53,7 +53,7 @@ export function runEvidence(cause: RunCause, { plan, said }: WhyAsked, run: RunF
     case 'thirst':
       return {
         for: [...thirsty(run.atWork), ...gains(atWork, without)],
-        against: saidPlan('water', plan, said),
+        against: saidPlan('water', run, said),
       };
     case 'crowding':
       return {
@@ -61,7 +61,7 @@ export function runEvidence(cause: RunCause, { plan, said }: WhyAsked, run: RunF
           { code: 'plants-per-m2', perM2: atWork.plan.densityPerM2, usualPerM2: planDefaults.densityPerM2 },
           ...gains(atWork, without),
         ],
-        against: saidPlan('densityPerM2', plan, said),
+        against: saidPlan('densityPerM2', run, said),
       };
     case 'shade':
       return {
@@ -71,7 +71,7 @@ export function runEvidence(cause: RunCause, { plan, said }: WhyAsked, run: RunF
             : [{ code: 'sun-hours', hours: atWork.plan.sunHours } as const]),
           ...gains(atWork, without),
         ],
-        against: saidPlan('sunHours', plan, said),
+        against: saidPlan('sunHours', run, said),
       };
     case 'heat':
     case 'cool-season':
@@ -123,7 +123,7 @@ function gains(atWork: GrownSo, without: GrownSo): Evidence[] {
   const mm = mmOf(without);
   const asToldMm = mmOf(atWork);
   if (mm === null) return [];
-  if (asToldMm === null) return [{ code: 'size-as-told', mm }];
+  if (asToldMm === null) return [{ code: 'bulbs-without', mm }];
   return Math.abs(mm - asToldMm) < 2 ? [] : [{ code: 'size-without', mm, asToldMm }];
 }
 
@@ -164,11 +164,12 @@ function coldMet({ trial: { site, plan }, grown }: Tried): Evidence[] {
   return [{ code: 'cold-met', weeks: Math.round(cold / 7), plantsTenths: tenths(grown.boltedShare) }];
 }
 
-function sets(plan: Plan, said: WhyAsked['said'], { atWork, without, told }: RunFound): ForAndAgainst {
+function sets(plan: Plan, said: WhyAsked['said'], run: RunFound): ForAndAgainst {
+  const { atWork, without, told } = run;
   if (plan.start !== 'sets') return { for: [], against: [] };
   const plantsTenths = tenths(atWork.grown.boltedShare);
   if (!told)
-    return { for: [{ code: 'sets-not-said', plantsTenths }], against: saidPlan('setSizeMm', plan, said) };
+    return { for: [{ code: 'sets-not-said', plantsTenths }], against: saidPlan('setSizeMm', run, said) };
   const small = without.grown.plan;
   const smallMm = small.start === 'sets' ? small.setSizeMm : 0;
   const smallTenths = tenths(without.grown.boltedShare);
@@ -225,8 +226,16 @@ const planFieldNames = {
   setSizeMm: 'set-size',
 } as const;
 
-function saidPlan(field: keyof typeof planFieldNames, plan: Plan, said: WhyAsked['said']): Evidence[] {
-  return said.has(field) ? [{ code: 'plan-says', field: planFieldNames[field], start: plan.start }] : [];
+/** The plan speaks against what can only have been there unsaid. */
+function saidPlan(
+  field: keyof typeof planFieldNames,
+  { told, atWork }: RunFound,
+  said: WhyAsked['said'],
+): Evidence[] {
+  const { plan } = atWork.grown;
+  return !told && said.has(field)
+    ? [{ code: 'plan-says', field: planFieldNames[field], start: plan.start }]
+    : [];
 }
 
 /** Days in store that tell of its air. */

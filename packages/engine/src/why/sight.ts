@@ -98,17 +98,6 @@ const striking = ['died-in-winter', 'flowered', 'no-bulb', 'few-came-up'] as con
 /** A grower who saw a striking thing names it so often. */
 const named = 0.6;
 
-/** Probability that all of these are seen in a season; `raised`: how likely each is by something that no run knows. */
-export function allSeen(
-  told: readonly Symptom[],
-  of: SeasonFacts,
-  raised: Partial<Record<Symptom, number>> = {},
-): number {
-  let share = 1;
-  for (const symptom of told) share *= 1 - (1 - seenShare(symptom, of)) * (1 - (raised[symptom] ?? 0));
-  return share;
-}
-
 /** Probability that nothing strikes in a season but what was told. */
 export function noneUntold(told: readonly Symptom[], of: SeasonFacts): number {
   let share = 1;

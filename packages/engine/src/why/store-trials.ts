@@ -30,7 +30,8 @@ export function storeTrials(trial: Trial, isStoreSaid: boolean): CauseTrial[] {
   const inAir = (tempC: (of: number) => number, humidityPct: (of: number) => number): Trial =>
     of({ air: { tempC: air.tempC.map(tempC), humidityPct: air.humidityPct.map(humidityPct) } });
   const same = (value: number) => value;
-  const cool = { code: 'cool-dry-store', ...good } as const;
+  const cool = { code: 'cool-store', tempC: good.tempC } as const;
+  const dry = { code: 'dry-store', humidityPct: good.humidityPct } as const;
   const trials: CauseTrial[] = [
     {
       cause: 'warm-store',
@@ -42,7 +43,7 @@ export function storeTrials(trial: Trial, isStoreSaid: boolean): CauseTrial[] {
       cause: 'damp-store',
       prior: told.damp,
       told: true,
-      without: [{ trial: inAir(same, (pct) => Math.min(pct, good.humidityPct)), change: cool }],
+      without: [{ trial: inAir(same, (pct) => Math.min(pct, good.humidityPct)), change: dry }],
     },
     {
       cause: 'frozen-store',
@@ -97,7 +98,7 @@ export function storeTrials(trial: Trial, isStoreSaid: boolean): CauseTrial[] {
       prior: unsaid.damp,
       told: false,
       within: [inAir(same, (pct) => Math.max(pct, dampPct))],
-      change: cool,
+      change: dry,
     },
     {
       cause: 'frozen-store',

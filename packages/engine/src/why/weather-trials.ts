@@ -2,6 +2,7 @@ import { warmed } from '../climate/index.ts';
 import { mean } from '../math/index.ts';
 import { ramp } from '../plant/index.ts';
 import { calendarYear, driverIndex, type Site } from '../season/index.ts';
+import { bulb } from './acts.ts';
 import type { Trial } from './season-facts.ts';
 import type { CauseTrial, Otherwise } from './trials.ts';
 import type { Change } from './what-if.ts';
@@ -40,14 +41,15 @@ export function weatherTrials(trial: Trial): CauseTrial[] {
   return [
     {
       cause: 'heat',
-      prior: ramp(tempC, ...tooHotC),
+      prior: climatePrior.heat * ramp(tempC, ...tooHotC),
       told: true,
       without: [{ trial: cool, change: other(odd.coolerC) }],
     },
     { cause: 'heat', prior: odd.unsaid, told: false, within: [hot], change: { code: 'usual-weather' } },
     {
       cause: 'cool-season',
-      prior: ramp(tempC, ...tooCoolC),
+      prior: climatePrior.cool * ramp(tempC, ...tooCoolC),
+      acts: bulb,
       told: true,
       without: [{ trial: hot, change: other(odd.warmerC) }],
     },
@@ -66,6 +68,8 @@ const other = (byC: number): Change => ({ code: 'other-weather', byC });
 /** Half-years in which nobody would call the climate too hot or too cool for onions, and in which everybody would, °C (memory). */
 const tooHotC = [17, 26] as const;
 const tooCoolC = [17, 9] as const;
+/** How readily a climate is called the cause, where crops are grown in it all the same (memory). */
+const climatePrior = { heat: 0.7, cool: 0.25 } as const;
 
 /** Warmth of the half-year from the start, °C. */
 function meanSince({ site, plan }: Trial): number {

@@ -1,12 +1,12 @@
-import { mean } from '../math/index.ts';
 import { limits, percentiles } from '../season/index.ts';
-import { actedOn } from './acts.ts';
+import { actedOn, without } from './acts.ts';
 import type { Cause } from './causes.ts';
 import { type Circumstance, circumstanceOf } from './circumstance.ts';
+import { type Addition, type Credits, type Cure, creditsOf } from './credit.ts';
 import { runTrials } from './run-trials.ts';
 import { type SeasonFacts, type Trial, type Tried, tryTrial } from './season-facts.ts';
 import { seenCauses, unlisted } from './seen-causes.ts';
-import { allSeen, noneUntold } from './sight.ts';
+import { seenShare } from './sight.ts';
 import { type Symptom, symptoms } from './symptoms.ts';
 import type { Saying } from './trials.ts';
 import { typicalOf } from './typical.ts';
@@ -21,43 +21,22 @@ export type RunFound = {
   told: boolean;
 };
 
-/** What each cause weighs: joint probabilities of the cause and of what was seen, up to a constant. */
+/** What was weighed, and how. */
 export type Weighed = {
   asTold: Tried;
-  weights: ReadonlyMap<Cause, number>;
-  /** Of what is on no list, and of what comes about in the season as told whatever one does. */
-  unseen: number;
+  credits: Credits;
   runs: ReadonlyMap<Cause, RunFound>;
   circumstances: ReadonlyMap<Cause, Circumstance>;
 };
 
-/** @param inThose seasons that tell whether something else would have struck; as a rule the same */
-function weightOf(
-  facts: readonly SeasonFacts[],
-  told: readonly Symptom[],
-  {
-    raised,
-    inThose = facts,
-  }: { raised?: Partial<Record<Symptom, number>>; inThose?: readonly SeasonFacts[] } = {},
-): number {
+/** Share of the seasons in which a grower would see a symptom, the mean of those told, 0…1. */
+export function meanSight(seasons: readonly SeasonFacts[], told: readonly Symptom[]): number {
   let sum = 0;
-  for (const [at, of] of facts.entries())
-    sum += of.weight * allSeen(told, of, raised) * noneUntold(told, inThose[at]);
-  return sum;
+  for (const of of seasons) for (const symptom of told) sum += of.weight * seenShare(symptom, of);
+  return sum / told.length;
 }
 
-/** Share of the seasons in which a grower would see all of this, 0…1. */
-export function sightOf({ facts }: Tried, told: readonly Symptom[]): number {
-  let sum = 0;
-  for (const of of facts) sum += of.weight * allSeen(told, of);
-  return sum;
-}
-
-/**
- * Weighs every cause of what was seen. A cause that lies in the season as told weighs as much as goes with it when it is
- * taken away; one that may have been there unsaid, or that no run can know, as much as comes with it, times how often it is
- * there. What the season as told shows is shared out among the causes in it, none counted twice.
- */
+/** Weighs every cause of what was seen, by the season as told run with and without each. */
 export function weigh(
   saying: Saying,
   told: readonly Symptom[],
@@ -84,45 +63,31 @@ export function weigh(
   for (const { facts } of [asTold, ...trials.flatMap((of) => of.tried.map(({ tried }) => tried))])
     for (const [at, of] of facts.entries())
       of.hopedDryG = Math.max(asTold.facts[at].bulbDryG, best.facts[at].bulbDryG);
-  const whole = weightOf(asTold.facts, told);
-  const weights = new Map<Cause, number>();
+  const whole = meanSight(asTold.facts, told);
   const runs = new Map<Cause, RunFound>();
-  const add = (cause: Cause, weight: number, found: RunFound) => {
-    if (weight > (weights.get(cause) ?? 0) || !runs.has(cause)) runs.set(cause, found);
-    weights.set(cause, (weights.get(cause) ?? 0) + weight);
-  };
-  const inTold: { cause: Cause; share: number; found: RunFound }[] = [];
+  const cures: Cure[] = [];
+  const additions: Addition[] = [];
   for (const { tried, ...trial } of trials) {
     const { cause, prior, told: isTold } = trial;
-    const weighed = tried.map((of) => ({
-      ...of,
-      // taken away, a cause must take what was seen with it: that something else would have struck is no cure
-      weight: weightOf(
-        actedOn(trial, asTold.facts, of.tried.facts),
-        told,
-        isTold ? { inThose: asTold.facts } : {},
-      ),
-    }));
+    if (tried.length === 0) continue;
     if (isTold) {
-      const cured = bestWithout(weighed, whole);
-      if (cured)
-        inTold.push({ cause, share: prior * cured.share, found: { ...cured, atWork: asTold, told: true } });
+      const ways = tried.map((of) => ({ ...of, seasons: without(trial, asTold.facts, of.tried.facts) }));
+      const best = most(ways, ({ change, tried: of, seasons }) => {
+        return of.grown.goodShare - (isDoable(change) ? 0 : 1) - meanSight(seasons, told) / whole;
+      });
+      const strongest = most(ways, ({ seasons }) => -meanSight(seasons, told));
+      cures.push({ cause, prior, seasons: strongest.seasons });
+      if (!runs.get(cause)?.told)
+        runs.set(cause, { change: best.change, atWork: asTold, without: best.tried, told: true });
       continue;
     }
-    const most = weighed.reduce((a, b) => (b.weight > a.weight ? b : a));
-    add(cause, prior * Math.max(0, mean(weighed.map(({ weight }) => weight)) - whole), {
-      change: most.change,
-      atWork: most.tried,
-      without: asTold,
-      told: false,
-    });
+    const ways = tried.map((of) => ({ ...of, seasons: actedOn(trial, asTold.facts, of.tried.facts) }));
+    for (const { seasons } of ways) additions.push({ cause, prior: prior / ways.length, seasons });
+    const worst = most(ways, ({ seasons }) => meanSight(seasons, told));
+    if (!runs.has(cause))
+      runs.set(cause, { change: worst.change, atWork: worst.tried, without: asTold, told: false });
   }
-  const claimed = inTold.reduce((sum, { share }) => sum + share, 0);
-  for (const { cause, share, found } of inTold) add(cause, (whole * share) / Math.max(1, claimed), found);
-  for (const [cause, { prior, shows }] of typicalOf(saying)) {
-    const gain = Math.max(0, weightOf(asTold.facts, told, { raised: shows }) - whole);
-    weights.set(cause, (weights.get(cause) ?? 0) + prior * gain);
-  }
+  for (const [cause, typical] of typicalOf(saying)) additions.push({ cause, ...typical });
   const circumstances = new Map<Cause, Circumstance>();
   for (const [cause, { prior, shows }] of Object.entries(seenCauses) as [
     keyof typeof seenCauses,
@@ -131,31 +96,15 @@ export function weigh(
     if (!told.some((symptom) => shows[symptom])) continue;
     const circumstance = circumstanceOf(cause, saying.trial, asTold.grown);
     circumstances.set(cause, circumstance);
-    weights.set(
-      cause,
-      prior * circumstance.factor * Math.max(0, weightOf(asTold.facts, told, { raised: shows }) - whole),
-    );
+    additions.push({ cause, prior: prior * circumstance.factor, shows });
   }
   const anything = Object.fromEntries(symptoms.map((symptom) => [symptom, unlisted.shows]));
-  const unseen =
-    unlisted.prior * Math.max(0, weightOf(asTold.facts, told, { raised: anything }) - whole) +
-    whole * Math.max(0, 1 - claimed);
-  return { asTold, weights, unseen, runs, circumstances };
+  additions.push({ cause: null, prior: unlisted.prior, shows: anything });
+  return { asTold, credits: creditsOf(told, asTold.facts, cures, additions), runs, circumstances };
 }
 
-type WeighedTrial = { change: Change; tried: Tried; weight: number };
-
-/** Of the ways to take a cause away, the one that takes most of what was seen with it and leaves the best crop. */
-function bestWithout(
-  ways: readonly WeighedTrial[],
-  whole: number,
-): { change: Change; without: Tried; share: number } | null {
-  if (ways.length === 0 || whole === 0) return null;
-  const goneWith = ({ weight }: WeighedTrial) => Math.max(0, 1 - weight / whole);
-  const worth = (way: WeighedTrial) =>
-    goneWith(way) + way.tried.grown.goodShare - (isDoable(way.change) ? 0 : 1);
-  const best = ways.reduce((a, b) => (worth(b) > worth(a) ? b : a));
-  return { change: best.change, without: best.tried, share: Math.max(...ways.map(goneWith)) };
+function most<Of>(list: readonly Of[], worth: (of: Of) => number): Of {
+  return list.reduce((a, b) => (worth(b) > worth(a) ? b : a));
 }
 
 function isDoable({ code }: Change): boolean {

@@ -15,7 +15,8 @@ export type Change =
   | { code: 'in-sun' }
   | { code: 'covered'; cover: 'fleece' | 'tunnel' }
   | { code: 'fresh-packet' }
-  | { code: 'cool-dry-store'; tempC: number; humidityPct: number }
+  | { code: 'cool-store'; tempC: number }
+  | { code: 'dry-store'; humidityPct: number }
   | { code: 'frost-free-store' }
   | { code: 'better-keeper'; months: number }
   | { code: 'lifted-ripe' }

@@ -33,7 +33,7 @@ export function whyOf(site: Site, asked: WhyAsked): WhyAnswer {
     told.isStoreSaid,
     told.isAbout,
   );
-  const chances = chancesOf(weighed, told.answers);
+  const chances = chancesOf(weighed.credits, told.answers);
   const ranked = [...chances]
     .flatMap(([cause, probability]) => (cause === null ? [] : [{ cause, probability }]))
     .sort((a, b) => b.probability - a.probability);

@@ -44,6 +44,13 @@ export const americanWhy = {
     'glassy, glass, translucent, see through, transparent, watery scales, water soaked, gray scales, leathery scales, frozen, froze, frozen in storage, froze in storage, frosted, frostbitten, frost damage, freezing, freeze damage',
   'why.rescue.rotted-in-store':
     'Empty the place today and sort out all that is soft, wet or moldy. Dry the firm ones, and put them back loose, cool and airy.',
+  'why.cause.warm-store': 'They were stored too warm',
+  'why.cause.damp-store': 'They were stored too damp',
+  'why.evidence.store-air': 'The place they are stored in has about {tempC} and {humidityPct}% humidity.',
+  'why.evidence.store-coldest': 'The place they are stored in gets as cold as {tempC}.',
+  'why.evidence.bulbs-lost':
+    'Lost by then in such a place: {lossTenths}; without this cause: {withoutTenths}.',
+  'why.question.store-warmth': 'How warm was the place they were stored in?',
   'why.cause.frozen-store': 'They froze in storage',
   'why.cause.badly-dried': 'They were stored before they were cured',
   'why.advice.badly-dried':

@@ -1,4 +1,8 @@
-/** What was behind it, as a headline, and what to do otherwise next year. */
+/**
+ * What was behind it, as a headline, and what to do otherwise next year. Years without onions: purple blotch three (OMAFRA
+ * IPM), downy mildew over three (INRA HYPP), pink root three to six (PNW Plant Disease Handbook), white rot over twenty (UC
+ * IPM). All else is common practice of growers, no source.
+ */
 export const whyCauses = {
   'why.cause.days-too-short': 'The days never got long enough for this kind',
   'why.advice.days-too-short':

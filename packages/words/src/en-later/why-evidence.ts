@@ -5,7 +5,7 @@ export const whyEvidence = {
   'why.evidence.run-only-if':
     'Run again as you told it, this shows {asToldTenths}; with this cause put in, {ifTenths}.',
   'why.evidence.run-no-matter':
-    'It would have come without this cause as well: {withoutTenths}, against {withTenths} with it.',
+    'Run again, this shows {withTenths} with this cause, and {withoutTenths} without it: it makes no difference.',
   'why.evidence.longest-day':
     'On the longest day the sun is up for {longestH}; this kind wants about {neededH} before bulbs begin.',
   'why.evidence.needed-day-comes': 'The days of {neededH} that this kind wants come about {day}.',
@@ -15,7 +15,7 @@ export const whyEvidence = {
     'No bulb begins then; about {leaves, plural, one {# leaf is} other {# leaves are}} made.',
   'why.evidence.leaves-if-earlier':
     'Started {weeks, plural, one {# week} other {# weeks}} earlier, they have about {leaves, plural, one {# leaf} other {# leaves}} when bulbs begin, and bulbs reach {mm}.',
-  'why.evidence.size-as-told': 'Without this cause bulbs reach about {mm} across.',
+  'why.evidence.bulbs-without': 'Without this cause bulbs reach about {mm} across.',
   'why.evidence.size-without': 'Without this cause bulbs reach about {mm} across; with it, {asToldMm}.',
   'why.evidence.ripens-without': 'Without this cause tops are down about {day}; with it they mostly stand.',
   'why.evidence.cold-met':

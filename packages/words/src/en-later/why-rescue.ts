@@ -21,7 +21,7 @@ export const whyRescue = {
   'why.rescue.bent-leaves':
     'Leave them: a bent green leaf still feeds its bulb. Do not tie or cut them. Where the neck itself broke, pull the plant and eat it.',
   'why.rescue.wilted':
-    'Pull one up and cut it through. If roots and base are white and firm, water. If you find rot, fluff or grubs, take out all that hang, with their soil.',
+    'Pull one up and cut it through. If roots and base are white and firm, water. If you find rot, fluff or grubs, take out all the limp ones, with their soil.',
   'why.rescue.flowered':
     'Pull those with a stalk and eat them now, without the hard core. Leave the others: they may still make good bulbs.',
   'why.rescue.no-bulb': 'Pull them as green onions while they are tender. Chopped, they freeze well.',
@@ -44,7 +44,7 @@ export const whyRescue = {
     'Take out each such plant with the soil round its roots, straight into a bag. Harvest those that are still sound, and eat them soon.',
   'why.rescue.pink-roots': 'Keep the bed evenly moist, as few roots are left, and harvest as usual.',
   'why.rescue.maggots':
-    'Take out every plant that hangs, with its grubs, before they move on to the next. Leave no damaged bulbs lying about.',
+    'Take out every limp plant, with its grubs, before they move on to the next. Leave no damaged bulbs lying about.',
   'why.rescue.too-hot': 'Cook them, or slice them thin and lay them in cold water for a quarter of an hour.',
   'why.rescue.neck-rot':
     'Sort out every soft neck today, outdoors. Spread the firm ones where it is dry and airy, and look at them each week.',

@@ -55,7 +55,7 @@ export const whySymptoms = {
     'bent over, snapped leaves, broken leaves, leaves broke, folded leaves, kinked leaves, blown over, blown down, flattened, laid flat, knocked over, knocked flat, trampled, storm damage, wind damage, hail, hail damage',
   'why.symptom.wilted': 'Wilted or yellow',
   'why.symptom-note.wilted':
-    'Whole plants hang or turn yellow though the bed is moist. Pull one up and look at its roots.',
+    'Whole plants go limp or yellow though the bed is moist. Pull one up and look at its roots.',
   'why.called.wilted':
     'wilting, wilt, limp, hanging leaves, drooping, droopy, flopped, sagging, yellow, yellowed, yellow leaves, yellowing leaves, leaves went yellow, leaves turned yellow, turning yellow, going yellow, went yellow, yellowing, sickly, wilted leaves, wilting leaves',
   'why.symptom.flowered': 'They flowered',

@@ -43,7 +43,7 @@ export const why = {
   'why.what-if':
     '{way, select, kept {As kept} unsaid {If it was so} other {As grown}}: {was}; {change}: {would}.',
   'why.next-year': '{change}: {would}.',
-  'why.next-year.same': 'Next year’s plan can stay as it was: {would}.',
+  'why.next-year.same': 'If that does not come again, the same plan next year: {would}.',
 
   'why.time.days': '{count, plural, one {# day} other {# days}}',
   'why.time.weeks': '{count, plural, one {# week} other {# weeks}}',
@@ -70,7 +70,8 @@ export const why = {
   'why.change.in-sun': 'in full sun',
   'why.change.covered': '{cover, select, tunnel {in a tunnel} other {under fleece}}',
   'why.change.fresh-packet': 'with seed that is what its packet says',
-  'why.change.cool-dry-store': 'kept at {temp} and {humidity}% humidity',
+  'why.change.cool-store': 'kept at {temp} or colder',
+  'why.change.dry-store': 'kept in air of {humidity}% humidity or less',
   'why.change.frost-free-store': 'kept free of frost',
   'why.change.better-keeper': 'with a kind that keeps {months, plural, one {# month} other {# months}}',
   'why.change.lifted-ripe': 'harvested ripe',
@@ -91,7 +92,8 @@ export const why = {
   'why.next.in-sun': 'Next year give them a bed in full sun',
   'why.next.covered': 'Next year grow them {cover, select, tunnel {in a tunnel} other {under fleece}}',
   'why.next.fresh-packet': 'Next year sow a named kind from a fresh packet',
-  'why.next.cool-dry-store': 'Next year keep them at {temp} and {humidity}% humidity',
+  'why.next.cool-store': 'Next year keep them as near to {temp} as you can',
+  'why.next.dry-store': 'Next year keep them where the air stays at {humidity}% humidity or less',
   'why.next.frost-free-store': 'Next year keep them where it does not freeze',
   'why.next.better-keeper':
     'Next year grow a kind that keeps {months, plural, one {# month} other {# months}}',

@@ -8,7 +8,7 @@ export const catalogue = {
 
   'error.cultivar-unknown':
     'No onion "{value}" in the list.{near, plural, =0 {} other { Did you mean {nearest}?}} `neckfall cultivars` lists all; for another onion go by the packet’s --class.',
-  'why.one-onion': 'one onion is shown in full.',
+  'clash.one-onion': 'one onion is shown in full.',
 
   'colour.yellow': 'yellow',
   'colour.brown': 'brown',

@@ -16,7 +16,7 @@ export const packet = {
     '{field} {value} is no JSON ({reason}). Expected a garden file, written as one JSON document; restore a copy or mend it there.',
   'error.garden-too-deep':
     '{field} {value} is nested more than {levels} levels deep. Expected a garden file; restore a copy.',
-  'why.cultivar-has-class': 'an onion’s name says what it is.',
+  'clash.cultivar-has-class': 'an onion’s name says what it is.',
 
   'garden.changed': '{field} {file}: {change}',
   'garden.changed-more': '{field} {file}: {count, number} more changes like these.',

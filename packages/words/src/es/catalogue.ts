@@ -11,7 +11,7 @@ export const catalogue = {
 
   'error.cultivar-unknown':
     'No hay ninguna cebolla "{value}" en la lista.{near, plural, =0 {} other { ¿Querías decir {nearest}?}} `neckfall cultivars` las muestra todas; para otra cebolla, guíate por el sobre con --class.',
-  'why.one-onion': 'una cebolla se muestra entera.',
+  'clash.one-onion': 'una cebolla se muestra entera.',
 
   'colour.yellow': 'amarilla',
   'colour.brown': 'marrón',

@@ -17,7 +17,7 @@ export const packet = {
     '{field} {value} no es JSON ({reason}). Se esperaba un archivo de huerto, escrito como un documento JSON; recupera una copia o corrígelo ahí.',
   'error.garden-too-deep':
     '{field} {value} tiene más de {levels} niveles anidados. Se esperaba un archivo de huerto; recupera una copia.',
-  'why.cultivar-has-class': 'el nombre de una cebolla ya dice qué es.',
+  'clash.cultivar-has-class': 'el nombre de una cebolla ya dice qué es.',
 
   'garden.changed': '{field} {file}: {change}',
   'garden.changed-more': '{field} {file}: {count, number} cambios más como estos.',

@@ -5,7 +5,7 @@ export const whyEvidence = {
   'why.evidence.run-only-if':
     'Repetida la temporada como la contaste, esto se ve {asToldTenths}; añadiendo esta causa, {ifTenths}.',
   'why.evidence.run-no-matter':
-    'Habría pasado también sin esta causa: {withoutTenths}, frente a {withTenths} con ella.',
+    'Repetida la temporada, esto se ve {withTenths} con esta causa y {withoutTenths} sin ella: da lo mismo.',
   'why.evidence.longest-day':
     'El día más largo tiene {longestH} de sol, y esta clase pide unas {neededH} para empezar los bulbos.',
   'why.evidence.needed-day-comes': 'Los días de {neededH} que pide esta clase llegan hacia el {day}.',
@@ -15,7 +15,7 @@ export const whyEvidence = {
     'Así no empieza ningún bulbo; {leaves, plural, one {se hace una hoja} other {se hacen unas # hojas}}.',
   'why.evidence.leaves-if-earlier':
     'Empezadas {weeks, plural, one {# semana} other {# semanas}} antes, tienen {leaves, plural, one {una hoja} other {unas # hojas}} cuando empiezan los bulbos, y estos llegan a {mm}.',
-  'why.evidence.size-as-told': 'Sin esta causa los bulbos llegan a unos {mm} de ancho.',
+  'why.evidence.bulbs-without': 'Sin esta causa los bulbos llegan a unos {mm} de ancho.',
   'why.evidence.size-without':
     'Sin esta causa los bulbos llegan a unos {mm} de ancho; con ella, a {asToldMm}.',
   'why.evidence.ripens-without':

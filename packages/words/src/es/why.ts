@@ -43,7 +43,7 @@ export const why = {
   'why.what-if':
     '{way, select, kept {Como se guardaron} unsaid {Si fue así} other {Como se cultivaron}}: {was}; {change}: {would}.',
   'why.next-year': '{change}: {would}.',
-  'why.next-year.same': 'El plan puede quedar como estaba el año que viene: {would}.',
+  'why.next-year.same': 'Si eso no vuelve, con el mismo plan el año que viene: {would}.',
 
   'why.time.days': '{count, plural, one {# día} other {# días}}',
   'why.time.weeks': '{count, plural, one {# semana} other {# semanas}}',
@@ -71,7 +71,8 @@ export const why = {
   'why.change.in-sun': 'a pleno sol',
   'why.change.covered': '{cover, select, tunnel {en túnel} other {bajo manta térmica}}',
   'why.change.fresh-packet': 'con semilla que es lo que dice su sobre',
-  'why.change.cool-dry-store': 'guardadas a {temp} y con un {humidity} % de humedad',
+  'why.change.cool-store': 'guardadas a {temp} o menos',
+  'why.change.dry-store': 'guardadas con un {humidity} % de humedad o menos',
   'why.change.frost-free-store': 'guardadas sin que hiele',
   'why.change.better-keeper': 'con una clase que se guarda {months, plural, one {# mes} other {# meses}}',
   'why.change.lifted-ripe': 'arrancadas ya maduras',
@@ -95,7 +96,8 @@ export const why = {
   'why.next.covered':
     'El año que viene cultívalas {cover, select, tunnel {en túnel} other {bajo manta térmica}}',
   'why.next.fresh-packet': 'El año que viene siembra una clase con nombre, de un sobre nuevo',
-  'why.next.cool-dry-store': 'El año que viene guárdalas a {temp} y con un {humidity} % de humedad',
+  'why.next.cool-store': 'El año que viene guárdalas tan cerca de {temp} como puedas',
+  'why.next.dry-store': 'El año que viene guárdalas donde el aire no pase del {humidity} % de humedad',
   'why.next.frost-free-store': 'El año que viene guárdalas donde no hiele',
   'why.next.better-keeper':
     'El año que viene cultiva una clase que se guarde {months, plural, one {# mes} other {# meses}}',

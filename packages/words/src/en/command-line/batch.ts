@@ -29,9 +29,9 @@ export const batch = {
   'error.batch-none-answered':
     '--batch {value}: {rows, plural, one {its one row was not} other {none of its # rows was}} answered. The first: {first}',
   'error.not-in-batch': '{field} does not go with --batch: {why} Leave one of them out.',
-  'why.batch-has-places': 'the file names the places.',
-  'why.batch-is-lines': 'the answer is a line of JSON a row.',
-  'why.record-of-one-place': 'a weather record belongs to one place.',
+  'clash.batch-has-places': 'the file names the places.',
+  'clash.batch-is-lines': 'the answer is a line of JSON a row.',
+  'clash.record-of-one-place': 'a weather record belongs to one place.',
   'error.row-too-long':
     'Line {line}: more than {limit, number} characters before the line ends. Is a quotation mark left open?',
   'error.row-long-cell': 'Line {line}: a cell has more than {limit, number} characters. Shorten it.',

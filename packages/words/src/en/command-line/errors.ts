@@ -80,9 +80,9 @@ export const errors = {
     'The data file {value} is missing or damaged ({reason}). Run `npm run build` again, or make a fresh checkout.',
   'error.internal':
     'Something went wrong inside Neckfall ({reason}). Please report it with the command you gave; --debug shows more.',
-  'why.plant-out-only-here': 'only seedlings from trays are planted out.',
-  'why.lamp-hours-only-here': 'only seedlings in trays stand under lamps.',
-  'why.nursery-temp-only-here': 'only seedlings in trays have a nursery.',
-  'why.set-size-only-here': 'only sets have a size.',
-  'why.set-store-only-here': 'only sets come out of a store.',
+  'clash.plant-out-only-here': 'only seedlings from trays are planted out.',
+  'clash.lamp-hours-only-here': 'only seedlings in trays stand under lamps.',
+  'clash.nursery-temp-only-here': 'only seedlings in trays have a nursery.',
+  'clash.set-size-only-here': 'only sets have a size.',
+  'clash.set-store-only-here': 'only sets come out of a store.',
 } as const;

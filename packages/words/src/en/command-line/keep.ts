@@ -12,7 +12,7 @@ export const keepCommand = {
   'help.keep.place': 'one of the places of your garden file, by its id or its name',
   'help.keep.planting':
     'tells besides whether this planting of your garden file is to come up, and how it dries; by its id or its name',
-  'why.garden-says-place': 'the garden has its place and its onions.',
+  'clash.garden-says-place': 'the garden has its place and its onions.',
 
   'keep-table.lift': '{name}, lifting and drying:',
   'keep-table.no-bulbs': 'In most years no bulbs come of it: there is nothing to dry.',

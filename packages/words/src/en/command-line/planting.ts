@@ -2,7 +2,7 @@
 export const planting = {
   'help.planting':
     'a planting of your garden file, by its id or its name; the file (*.neckfall.json) then stands in place of the town, and what was seen counts',
-  'why.planting-says-all': 'the planting and its place say that already.',
+  'clash.planting-says-all': 'the planting and its place say that already.',
   'as-usual.phyllochron': 'How fast your leaves come: as usual for the kind, as far as was seen.',
   'as-usual.ripening': 'How fast your bulbs ripen: as usual for the kind, as far as was seen.',
   'as-usual.criticalH':

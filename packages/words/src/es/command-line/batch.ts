@@ -30,9 +30,9 @@ export const batch = {
   'error.batch-none-answered':
     '--batch {value}: {rows, plural, one {su única fila quedó} other {todas sus # filas quedaron}} sin respuesta. La primera: {first}',
   'error.not-in-batch': '{field} no va con --batch: {why} Quita uno de los dos.',
-  'why.batch-has-places': 'el archivo nombra los lugares.',
-  'why.batch-is-lines': 'la respuesta es una línea de JSON por fila.',
-  'why.record-of-one-place': 'un registro del tiempo es de un solo lugar.',
+  'clash.batch-has-places': 'el archivo nombra los lugares.',
+  'clash.batch-is-lines': 'la respuesta es una línea de JSON por fila.',
+  'clash.record-of-one-place': 'un registro del tiempo es de un solo lugar.',
   'error.row-too-long':
     'Línea {line}: más de {limit, number} caracteres antes de que acabe la línea. ¿Quedó abierta una comilla?',
   'error.row-long-cell': 'Línea {line}: una celda tiene más de {limit, number} caracteres. Acórtala.',

@@ -82,9 +82,9 @@ export const errors = {
     'El archivo de datos {value} falta o está dañado ({reason}). Ejecuta otra vez `npm run build`, o haz una copia nueva del repositorio.',
   'error.internal':
     'Algo salió mal dentro de Neckfall ({reason}). Por favor, comunícalo con la orden que diste; --debug muestra más.',
-  'why.plant-out-only-here': 'solo se trasplantan las plántulas de semillero.',
-  'why.lamp-hours-only-here': 'solo las plántulas en bandejas están bajo lámparas.',
-  'why.nursery-temp-only-here': 'solo las plántulas en bandejas tienen semillero.',
-  'why.set-size-only-here': 'solo los bulbillos tienen tamaño.',
-  'why.set-store-only-here': 'solo los bulbillos salen de un almacén.',
+  'clash.plant-out-only-here': 'solo se trasplantan las plántulas de semillero.',
+  'clash.lamp-hours-only-here': 'solo las plántulas en bandejas están bajo lámparas.',
+  'clash.nursery-temp-only-here': 'solo las plántulas en bandejas tienen semillero.',
+  'clash.set-size-only-here': 'solo los bulbillos tienen tamaño.',
+  'clash.set-store-only-here': 'solo los bulbillos salen de un almacén.',
 } as const;

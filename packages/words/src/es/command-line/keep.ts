@@ -12,7 +12,7 @@ export const keepCommand = {
   'help.keep.place': 'uno de los lugares de tu archivo de huerto, por su id o su nombre',
   'help.keep.planting':
     'dice además si arrancar esta plantación de tu archivo de huerto, y cómo se seca; por su id o su nombre',
-  'why.garden-says-place': 'el huerto ya tiene su lugar y sus cebollas.',
+  'clash.garden-says-place': 'el huerto ya tiene su lugar y sus cebollas.',
 
   'keep-table.lift': '{name}, arrancar y secar:',
   'keep-table.no-bulbs': 'La mayoría de los años no da bulbos: no hay nada que arrancar y secar.',

@@ -2,7 +2,7 @@
 export const planting = {
   'help.planting':
     'un cultivo de tu archivo de huerto, por su id o su nombre; el archivo (*.neckfall.json) va entonces en lugar de la población, y cuenta lo que se vio',
-  'why.planting-says-all': 'el cultivo y su lugar ya lo dicen.',
+  'clash.planting-says-all': 'el cultivo y su lugar ya lo dicen.',
   'as-usual.phyllochron':
     'La rapidez con que salen tus hojas: la habitual de la clase, por lo que se ha visto.',
   'as-usual.ripening':
