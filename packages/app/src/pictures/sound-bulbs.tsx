@@ -4,7 +4,7 @@ import { px } from './path.ts';
 import { Label, lineHeight, Picture } from './picture.tsx';
 
 type Props = {
-  /** Shares still sound with a cause at work, and without it, 0…1. */
+  /** Of ten, still sound with a cause at work, and without it. */
   withIt: number;
   without: number;
   speaker: Speaker;
@@ -17,16 +17,15 @@ const rowPx = lineHeight + bulbPx + 14;
 /** What is left of ten bulbs in store: the spoilt ones are crossed out. */
 export function SoundBulbs({ withIt, without, speaker: { say } }: Props) {
   const rows = [
-    { name: say('app.why.with'), sound: Math.round(10 * withIt) },
-    { name: say('app.why.without'), sound: Math.round(10 * without) },
+    { name: say('app.why.with'), sound: withIt },
+    { name: say('app.why.without'), sound: without },
   ];
-  const [first, second] = rows.map(({ sound }) => sound);
   return (
     <Picture
       name="sound-bulbs"
       width={width}
       height={2 * rowPx}
-      summary={say('app.why.picture.store', { with: first, without: second })}
+      summary={say('app.why.picture.store', { with: withIt, without })}
     >
       {rows.map(({ name, sound }, row) => (
         <g key={name} transform={`translate(2 ${px(row * rowPx)})`}>

@@ -9,7 +9,7 @@ import {
 } from '@neckfall/answers';
 import type { CauseFound, Evidence, WhyAnswer } from '@neckfall/engine';
 import { useState } from 'preact/hooks';
-import { ChanceBar } from '../../pictures/chance-bar.tsx';
+import { ChanceBar } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { WhatIfFigure } from './WhatIfFigure.tsx';
 
@@ -36,7 +36,7 @@ export function Causes({ answer }: { answer: WhyAnswer }) {
       )}
       <p class="unlisted">
         <ChanceBar share={answer.unseen} />
-        {unseenSentence(answer, voice.value)}
+        <span>{unseenSentence(answer, voice.value)}</span>
       </p>
     </section>
   );

@@ -42,7 +42,7 @@ export function CropLine({ plan, neckFall, inStore }: Props) {
     <div class="crop-line">
       <details class="plan" onToggle={(event) => open(event.currentTarget.open)}>
         <summary>
-          {line} {say('app.season.plan.change')}
+          {line} <span class="to-press">{say('app.season.plan.change')}</span>
         </summary>
         {isOpen && (
           <form class="form" onSubmit={(event) => event.preventDefault()}>

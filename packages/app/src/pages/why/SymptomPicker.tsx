@@ -1,7 +1,7 @@
 import { symptomLabel, symptomNote, symptomsLike } from '@neckfall/answers';
 import { mostSymptoms, type Symptom, type SymptomTime, symptoms, symptomTimes } from '@neckfall/engine';
 import { useId, useState } from 'preact/hooks';
-import { SymptomDrawing } from '../../pictures/symptoms/index.tsx';
+import { SymptomDrawing } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 
 const times = ['growing', 'lifting', 'store'] as const satisfies readonly SymptomTime[];

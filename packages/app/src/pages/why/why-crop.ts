@@ -30,7 +30,7 @@ function goWith(taken: Taken, { crop, start, startDay }: CropAsked): boolean {
 }
 
 /** Whether anything of the crop had to be taken as most would have it. */
-export function isTaken(): boolean {
+function isTaken(): boolean {
   const { crop, start, startDay } = cropAsked.value;
   return crop === null || start === null || startDay === null;
 }
