@@ -1,6 +1,8 @@
 import { readClimateNodes } from '../../packages/data/src/node.ts';
 import {
   climateAt,
+  type DayNumber,
+  dayNumber,
   landWarmingSinceNormalsC,
   type MonthlyClimate,
   openSite,
@@ -11,6 +13,8 @@ import {
 /** A place at which causes are put into seasons. */
 export type StudyPlace = {
   name: string;
+  /** First day of the year of its starts. */
+  year: DayNumber;
   climate: MonthlyClimate;
   /** As `neckfall why` opens it. */
   asked: Site;
@@ -43,6 +47,7 @@ export function studyPlaces(): StudyPlace[] {
     const climate = warmed(climateAt(nodes, latitudeDeg, longitudeDeg, elevationM), landWarmingSinceNormalsC);
     return {
       name,
+      year: dayNumber(2027, 1, 1),
       climate,
       asked: openSite({ climate, ...askedSeasons }),
       lived: openSite({ climate, ...livedSeasons }),

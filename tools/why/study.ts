@@ -2,8 +2,8 @@ import {
   type AnswerOf,
   answerOdds,
   type Cause,
-  dayNumber,
-  type Plan,
+  causeKinds,
+  passedOver,
   type Question,
   questionAnswers,
   type RandomSource,
@@ -14,19 +14,22 @@ import {
   seenShare,
   symptoms,
   symptomTimes,
-  type Trial,
   tryTrial,
   type WhyAnswer,
   whyOf,
 } from '../../packages/engine/src/index.ts';
 import type { StudyPlace } from './places.ts';
-import { type Spoilt, soundPlans, spoiltOf } from './put-in.ts';
+import { putInBed } from './put-in-bed.ts';
+import { putInSeen } from './put-in-seen.ts';
+import { putInStore } from './put-in-store.ts';
+import { soundPlans } from './sound-plans.ts';
+import type { Spoilt } from './spoilt.ts';
 
 /** A case asked: the cause put in, and what was answered at once and after the questions. */
 export type Asked = {
   place: string;
   cause: Cause;
-  symptoms: readonly Symptom[];
+  told: readonly Symptom[];
   questions: number;
   first: WhyAnswer;
   last: WhyAnswer;
@@ -37,43 +40,50 @@ const toldShare = 0.85;
 const mostTold = 3;
 /** A cause is at work where it makes what is told likely that would not have been without it. */
 const atWork = { withAtLeast: 0.6, withoutAtMost: 0.2 } as const;
-const today = dayNumber(2027, 1, 1);
+/** It spoils most seasons of a crop that is good in most without it. */
+const spoils = { goodAtMost: 0.4, soundAtLeast: 0.6 } as const;
+/** What causes show that no run knows differs so much from the tables that are asked, as a factor. */
+const showsOtherwise = [0.6, 1.2] as const;
+/** A question is passed over so often. */
+const passedShare = 0.15;
 
-/** Tries every cause in some seasons of a place. @param each seasons of each way of putting it in */
+/** Tries every cause in some seasons of a place. @param each seasons of each cause */
 export function studyOf(place: StudyPlace, seed: number, each: number): Asked[] {
   const random = randomSource(seed);
-  const asked: Asked[] = [];
-  const all = soundPlans(place, today).flatMap((plan) => spoiltOf(place, plan));
-  for (const cause of new Set(all.map((way) => way.cause))) {
-    const cases = all.filter((way) => way.cause === cause).flatMap(casesOf);
-    for (let i = 0; i < each && cases.length > 0; i++) {
+  const ways = soundPlans(place).flatMap((plan) => [
+    ...putInBed(place, plan),
+    ...putInStore(place, plan),
+    ...putInSeen(place, plan),
+  ]);
+  return [...new Set(ways.map(({ cause }) => cause))].flatMap((cause) => {
+    const cases = ways.filter((way) => way.cause === cause && doesSpoil(way)).flatMap(casesOf);
+    const asked: Asked[] = [];
+    while (asked.length < each && cases.length > 0) {
       const [one] = cases.splice(Math.floor(random.uniform() * cases.length), 1);
-      const seen = tell(one, random);
-      if (!seen.some((symptom) => (marks[cause] ?? symptoms).includes(symptom) && isMark(symptom, one))) {
-        i--;
-        continue;
-      }
-      asked.push(askOf(place, cause, one.way, seen, random));
+      const told = tell(one, random);
+      if (told.some((symptom) => isMark(symptom, one))) asked.push(ask(place, one.way, told, random));
     }
-  }
-  return asked;
-}
-
-type Case = { way: Spoilt; lived: SeasonFacts; sound: SeasonFacts };
-
-function casesOf(way: Spoilt): Case[] {
-  const lived = tryTrial(way.lived as Trial, false).facts;
-  const sound = tryTrial(way.sound as Trial, false).facts;
-  return lived.flatMap((of, at) => {
-    const other = sound[at];
-    const hopedDryG = Math.max(of.bulbDryG, other.bulbDryG);
-    const one = { way, lived: { ...of, hopedDryG }, sound: { ...other, hopedDryG } };
-    return strikes(one) ? [one] : [];
+    return asked;
   });
 }
 
-const isOf = (symptom: Symptom, { lived }: Case['way']) =>
-  lived.store === null ? symptomTimes[symptom] !== 'store' : symptomTimes[symptom] === 'store';
+function doesSpoil({ cause, lived, sound }: Spoilt): boolean {
+  if (lived.store !== null || causeKinds[cause] === 'seen') return true;
+  const goodShare = (trial: Spoilt['lived']) => tryTrial(trial, false).grown.goodShare;
+  return goodShare(lived) <= spoils.goodAtMost && goodShare(sound) >= spoils.soundAtLeast;
+}
+
+/** One season of a crop with a cause in it, and the same without. */
+type Case = { way: Spoilt; lived: SeasonFacts; sound: SeasonFacts };
+
+function casesOf(way: Spoilt): Case[] {
+  const sound = tryTrial(way.sound, false).facts;
+  return tryTrial(way.lived, false).facts.flatMap((lived, at) => {
+    const hopedDryG = Math.max(lived.bulbDryG, sound[at].bulbDryG);
+    const one = { way, lived: { ...lived, hopedDryG }, sound: { ...sound[at], hopedDryG } };
+    return symptoms.some((symptom) => isMark(symptom, one)) ? [one] : [];
+  });
+}
 
 const inGrowth = ['no-bulb', 'tops-stood', 'small', 'thick-necks', 'fell-early'] as const;
 
@@ -83,75 +93,79 @@ const marks: Partial<Record<Cause, readonly Symptom[]>> = {
   'type-too-late': inGrowth,
   'type-too-early': inGrowth,
   'started-too-late': inGrowth,
-  'wrong-seed': inGrowth,
+  // that seed was another is told by nothing else
+  'wrong-seed': ['no-bulb', 'tops-stood'],
   'cold-on-large-plants': ['flowered'],
   'large-sets': ['flowered'],
   'winter-cold': ['died-in-winter'],
 };
 
-function strikes({ way, lived, sound }: Case): boolean {
-  const marking = marks[way.cause] ?? symptoms;
-  return marking.some((symptom) => isMark(symptom, { way, lived, sound }));
-}
-
+/** Whether a symptom shows that the cause was at work. */
 function isMark(symptom: Symptom, { way, lived, sound }: Case): boolean {
-  return (
-    isOf(symptom, way) &&
-    seenShare(symptom, lived) >= atWork.withAtLeast &&
-    seenShare(symptom, sound) <= atWork.withoutAtMost
-  );
+  if (marks[way.cause]?.includes(symptom) === false || !isAsked(symptom, way)) return false;
+  if (way.shows[symptom] !== undefined) return way.shows[symptom] >= atWork.withAtLeast / 2;
+  return seenShare(symptom, lived) >= atWork.withAtLeast && seenShare(symptom, sound) <= atWork.withoutAtMost;
 }
 
-function tell({ lived, sound }: Case, random: RandomSource): Symptom[] {
-  const shares = symptoms
-    .filter((symptom) => (lived.stored !== null) === (symptomTimes[symptom] === 'store'))
-    .map((symptom) => ({
-      symptom,
-      share: seenShare(symptom, lived),
-      extra: seenShare(symptom, lived) - seenShare(symptom, sound),
-    }));
-  return shares
+/** Growers tell of a store or of a bed. */
+function isAsked(symptom: Symptom, { lived }: Spoilt): boolean {
+  return (lived.store !== null) === (symptomTimes[symptom] === 'store');
+}
+
+function tell({ way, lived, sound }: Case, random: RandomSource): Symptom[] {
+  const [low, high] = showsOtherwise;
+  return symptoms
+    .filter((symptom) => isAsked(symptom, way))
+    .map((symptom) => {
+      const own = (way.shows[symptom] ?? 0) * (low + (high - low) * random.uniform());
+      const share = 1 - (1 - seenShare(symptom, lived)) * (1 - Math.min(0.97, own));
+      return { symptom, share, gain: share - seenShare(symptom, sound) };
+    })
     .filter(({ share }) => random.uniform() < share * toldShare)
-    .sort((a, b) => b.extra - a.extra)
+    .sort((a, b) => b.gain - a.gain)
     .slice(0, mostTold)
     .map(({ symptom }) => symptom);
 }
 
-function askOf(place: StudyPlace, cause: Cause, way: Spoilt, seen: Symptom[], random: RandomSource): Asked {
-  const ask = (answers: Said) =>
+function ask(place: StudyPlace, way: Spoilt, told: Symptom[], random: RandomSource): Asked {
+  const { store, isStoreSaid, keepsMonths } = way;
+  const whyWith = (answers: Said) =>
     whyOf(place.asked, {
-      plan: way.told as Plan,
+      plan: way.told,
       said: new Set(way.said),
       isAbout: false,
-      today,
-      symptoms: seen,
+      today: place.year,
+      symptoms: told,
       noticed: null,
-      store: way.store,
-      isStoreSaid: way.isStoreSaid,
-      keepsMonths: way.keepsMonths,
+      store,
+      isStoreSaid,
+      keepsMonths,
       answers,
     });
-  const first = ask({});
+  const first = whyWith({});
   let last = first;
   let answers: Said = {};
   while (last.ask !== null) {
-    answers = { ...answers, [last.ask]: answerOf(last.ask, cause, way, random) };
-    last = ask(answers);
+    answers = { ...answers, [last.ask]: answerOf(last.ask, way, random) };
+    last = whyWith(answers);
   }
-  return { place: place.name, cause, symptoms: seen, questions: Object.keys(answers).length, first, last };
+  return { place: place.name, cause: way.cause, told, questions: Object.keys(answers).length, first, last };
 }
 
 /** What a grower answers: as it was where the season has it, else as others with the cause do. */
-function answerOf(question: Question, cause: Cause, { lived }: Spoilt, random: RandomSource): AnswerOf {
-  const { plan } = lived;
+function answerOf(
+  question: Question,
+  { cause, lived: { plan } }: Spoilt,
+  random: RandomSource,
+): AnswerOf | typeof passedOver {
+  if (random.uniform() < passedShare) return passedOver;
   if (question === 'watering' && plan.water === 'rain') return 'rain-only';
   if (question === 'sun') return plan.sunHours === null ? 'all-day' : 'shade';
   if (question === 'set-size' && plan.start === 'sets') return plan.setSizeMm > 20 ? 'walnut' : 'hazelnut';
   const { usual, with: of } = answerOdds[question];
-  const odds = of[cause] ?? usual;
   const drawn = random.uniform();
   let below = 0;
-  const at = odds.findIndex((share) => {
+  const at = (of[cause] ?? usual).findIndex((share) => {
     below += share;
     return drawn < below;
   });

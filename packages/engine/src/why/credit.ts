@@ -15,11 +15,21 @@ export type Addition = { cause: Cause | null; prior: number } & (
 /** What each cause weighs; null: what no cause on the list accounts for. */
 export type Credits = Map<Cause | null, number>;
 
+/** What many a sound crop shows too has a smaller part (memory). */
+const minor: ReadonlySet<Symptom> = new Set([
+  'dry-tips',
+  'bent-leaves',
+  'too-hot',
+  'split',
+  'fell-early',
+] as const);
+const minorWeight = 0.3;
+
 /**
  * Joint probability of each cause and of what was seen, up to a constant. Either nothing has come to the seasons as told,
  * or one thing has. What is seen then is credited, symptom by symptom, to that thing as far as it would not have been seen
  * without it; and what the seasons as told show, to the causes in them as far as it goes when they are taken away. Each
- * symptom has an equal part, so that of two things seen with two causes each cause gets its own.
+ * symptom has a part of its own, so that of two things seen with two causes each cause gets its own.
  */
 export function creditsOf(
   told: readonly Symptom[],
@@ -28,6 +38,9 @@ export function creditsOf(
   additions: readonly Addition[],
 ): Credits {
   const credits: Credits = new Map();
+  const weights = told.map((symptom) => (minor.has(symptom) ? minorWeight : 1));
+  const sum = weights.reduce((a, b) => a + b, 0);
+  const parts = weights.map((weight) => weight / sum);
   const add = (cause: Cause | null, credit: number) => credits.set(cause, (credits.get(cause) ?? 0) + credit);
   asTold.forEach((season, at) => {
     const base = told.map((symptom) => seenShare(symptom, season));
@@ -41,7 +54,7 @@ export function creditsOf(
       add(null, credit * Math.max(0, left));
     };
     const nothing = season.weight * noneUntold(told, season) * product(base);
-    for (const of of told.keys()) creditBase(of, nothing / told.length);
+    for (const [of, part] of parts.entries()) creditBase(of, nothing * part);
     for (const addition of additions) {
       const { cause, prior } = addition;
       const with_ =
@@ -49,11 +62,11 @@ export function creditsOf(
           ? told.map((symptom, of) => 1 - (1 - base[of]) * (1 - (addition.shows[symptom] ?? 0)))
           : told.map((symptom) => seenShare(symptom, addition.seasons[at]));
       const others = 'shows' in addition ? season : addition.seasons[at];
-      const weight = (prior * season.weight * noneUntold(told, others) * product(with_)) / told.length;
-      for (const of of told.keys()) {
+      const weight = prior * season.weight * noneUntold(told, others) * product(with_);
+      for (const [of, part] of parts.entries()) {
         const own = Math.max(0, 1 - base[of] / with_[of]);
-        add(cause, weight * own);
-        creditBase(of, weight * (1 - own));
+        add(cause, weight * part * own);
+        creditBase(of, weight * part * (1 - own));
       }
     }
   });

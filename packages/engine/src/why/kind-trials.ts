@@ -1,8 +1,9 @@
 import { climateYearDays } from '../calendar/index.ts';
-import { hindranceOn, isAutumnStart } from '../choice/index.ts';
+import { isAutumnStart } from '../choice/index.ts';
 import { hoursFromHome, type OnionType, onionTypes, plantValuesOf, ramp } from '../plant/index.ts';
 import type { Site } from '../season/index.ts';
 import type { Trial } from './season-facts.ts';
+import { shortestDay, springDay } from './spring.ts';
 import { type CauseTrial, changed, type Otherwise } from './trials.ts';
 
 /** Kinds that few would doubt are causes oftener than those that the district grows. */
@@ -63,15 +64,10 @@ const growingTime = [20, 60] as const;
 /** How far days turn a kind to bulbs before a plant of spring could have grown, 0…1; 0 where beds can be worked all winter. */
 function noTimeFor(site: Site, needH: number): number {
   const { firstDay, photoperiodH } = site.dayTable(2027);
-  const shortest = site.climate.latitudeDeg < 0 ? 172 : 355;
-  const isCold = (day: number) => hindranceOn(site, 'direct-seed', firstDay + day) === 'cold-bed';
-  const first = (is: (day: number) => boolean) => {
-    for (let day = shortest; day < shortest + climateYearDays; day++) if (is(day)) return day;
-    return null;
-  };
-  const frozen = first(isCold);
-  if (frozen === null || frozen > shortest + 60) return 0;
-  const workable = first((day) => day > frozen && !isCold(day));
-  const long = first((day) => photoperiodH[day] > needH);
-  return workable === null || long === null ? 0 : ramp(long - workable, growingTime[1], growingTime[0]);
+  const workable = springDay(site);
+  if (workable === null) return 0;
+  const shortest = shortestDay(site);
+  for (let day = shortest; day < shortest + climateYearDays; day++)
+    if (photoperiodH[day - firstDay] > needH) return ramp(day - workable, growingTime[1], growingTime[0]);
+  return 0;
 }

@@ -11,7 +11,7 @@ import type { Change } from './what-if.ts';
 /** Starts tried earlier and later than the plan's, days. */
 const earlierBy = [14, 21, 28, 42, 56, 70, 84, 105, 126, 160] as const;
 /** How readily a late start is why plants died (memory). */
-const priors = { lateToWinter: 0.6 } as const;
+const priors = { lateToWinter: 0.3 } as const;
 /** So much warmer, no winter kills, °C. */
 const milderC = 6;
 const laterBy = [14, 28, 42, 63, 84, 112, 140, 168, 196] as const;

@@ -1,4 +1,7 @@
+import { ramp } from '../plant/index.ts';
 import type { RunCause } from './causes.ts';
+import type { Trial } from './season-facts.ts';
+import { daysIntoSpring } from './spring.ts';
 import type { Symptom } from './symptoms.ts';
 import type { Saying } from './trials.ts';
 
@@ -15,13 +18,27 @@ const notSmallMm = 15;
 export function typicalOf({ trial, said }: Saying): [RunCause, Typical][] {
   const { plan } = trial;
   const bolting = { flowered: 0.8, 'stalk-in-bulb': 0.6 };
-  if (plan.start !== 'sets') return [['cold-on-large-plants', { prior: 0.06, shows: bolting }]];
+  const late: [RunCause, Typical] = [
+    'started-too-late',
+    { prior: 0.1 * lateness(trial), shows: { 'tops-stood': 0.5, 'thick-necks': 0.4 } },
+  ];
+  if (plan.start !== 'sets') return [['cold-on-large-plants', { prior: 0.06, shows: bolting }], late];
   const mayBeLarge = !said.has('setSizeMm') || plan.setSizeMm >= notSmallMm;
   return [
+    late,
     ...(mayBeLarge ? [['large-sets', { prior: 0.2, shows: bolting }] as [RunCause, Typical]] : []),
     [
       'cold-stored-sets',
       { prior: said.has('setStore') && plan.setStore === 'warm' ? 0.02 : 0.08, shows: bolting },
     ],
   ];
+}
+
+/** In spring beds wait so long for nobody, days; from a summer start on it is another crop (memory). */
+const springDays = { early: 14, late: 42, over: 150 } as const;
+
+/** How far a spring start came after beds could be worked, 0…1. */
+function lateness({ site, plan }: Trial): number {
+  const days = daysIntoSpring(site, plan.startDay);
+  return days === null || days > springDays.over ? 0 : ramp(days, springDays.early, springDays.late);
 }
