@@ -128,6 +128,25 @@ describe.skipIf(!hasChromium)('the Why page', () => {
     await page.close();
   });
 
+  test('what has to be known of the crop is asked first where nothing was said, and counts among the three', async () => {
+    const page = await app.page(`#/why?${bank}&${autumn}&saw=small`);
+    await page.getByText('How did you start them?').waitFor();
+    await answers(page).getByText('seed, sown in trays').click();
+    await ready(page);
+    expect(page.url()).toContain('start=raised-seedlings');
+    expect(await plan(page)).toContain('sown in trays');
+    await page.getByText('What did the packet or bag say?').waitFor();
+    await page.getByRole('button', { name: 'Not sure' }).click();
+    await ready(page);
+    expect(page.url()).not.toContain('class=');
+    await page.getByText('This is the last question').waitFor();
+    await page.getByRole('button', { name: 'Take back: How did you start them?' }).click();
+    await ready(page);
+    expect(page.url()).not.toContain('start=');
+    await page.getByText('How did you start them?').waitFor();
+    await page.close();
+  });
+
   test('no more than three questions are put, each of which may be passed over', async () => {
     const page = await app.page(`#/why?${bank}&${sets}&${autumn}&saw=small`);
     let put = 0;

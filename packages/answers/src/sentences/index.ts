@@ -90,7 +90,7 @@ export { causeAdvice, causeLabel, causeLook } from './why-causes.ts';
 export { changePhrase, nextYearSentence, whatIfSentence } from './why-changes.ts';
 export { evidenceSentence } from './why-evidence.ts';
 export { measureOf } from './why-grown.ts';
-export { chanceText, unseenSentence, whyLead } from './why-lead.ts';
+export { chanceText, leadOf, unseenSentence, whyLead } from './why-lead.ts';
 export { answerLabel, questionText } from './why-questions.ts';
 export { rescueSentences, whyCautionSentences } from './why-rescue.ts';
 export { symptomsLike } from './why-search.ts';

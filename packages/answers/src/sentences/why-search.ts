@@ -2,11 +2,11 @@ import { type Symptom, symptoms } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { symptomCalled, wordsOf } from './why-called.ts';
 
-/** Words by which a symptom may be found, and how much each of them tells: rare ones more. */
+/** Words by which a symptom may be found: rare ones tell more, and those of its own name. */
 type Index = {
   fillers: ReadonlySet<string>;
-  words: ReadonlyMap<Symptom, ReadonlySet<string>>;
-  tells: (word: string) => number;
+  /** How much each word tells of a symptom. */
+  words: ReadonlyMap<Symptom, ReadonlyMap<string, number>>;
 };
 
 const known = new Map<Speaker['locale'], Index>();
@@ -14,6 +14,7 @@ const known = new Map<Speaker['locale'], Index>();
 /** A part of a word tells less than the whole; shorter parts tell nothing. */
 const partTells = 0.75;
 const leastPart = 3;
+const nameTells = 1.3;
 /** What matches that much worse than the best is left out. */
 const leastOfBest = 0.6;
 
@@ -22,7 +23,7 @@ export function symptomsLike(text: string, speaker: Speaker): Symptom[] {
   const index = indexOf(speaker);
   const asked = wordsOf(text).filter((word) => !index.fillers.has(word));
   const found = symptoms
-    .map((symptom) => ({ symptom, match: matchOf(asked, index.words.get(symptom)!, index.tells) }))
+    .map((symptom) => ({ symptom, match: matchOf(asked, index.words.get(symptom)!) }))
     .sort((a, b) => b.match - a.match);
   const least = Math.max(found[0].match * leastOfBest, Number.MIN_VALUE);
   const like = found.flatMap(({ symptom, match }) => (match >= least ? [symptom] : []));
@@ -30,13 +31,13 @@ export function symptomsLike(text: string, speaker: Speaker): Symptom[] {
   return called === null ? like : [called, ...like.filter((symptom) => symptom !== called)];
 }
 
-function matchOf(asked: readonly string[], words: ReadonlySet<string>, tells: Index['tells']): number {
+function matchOf(asked: readonly string[], words: ReadonlyMap<string, number>): number {
   let sum = 0;
   for (const wanted of asked) {
     let most = 0;
-    for (const word of words) {
+    for (const [word, tells] of words) {
       const part = word === wanted ? 1 : isPart(word, wanted) ? partTells : 0;
-      most = Math.max(most, part * tells(word));
+      most = Math.max(most, part * tells);
     }
     sum += most;
   }
@@ -52,16 +53,17 @@ function indexOf({ say, locale }: Speaker): Index {
   const found = known.get(locale);
   if (found) return found;
   const fillers = new Set(wordsOf(say('why.called-filler')));
-  const words = new Map(
-    symptoms.map((symptom) => {
-      const names = [say(`why.symptom.${symptom}`), say(`why.called.${symptom}`)];
-      return [symptom, new Set(names.flatMap(wordsOf).filter((word) => !fillers.has(word)))];
-    }),
-  );
+  const tellingOf = (text: string) => new Set(wordsOf(text).filter((word) => !fillers.has(word)));
+  const names = symptoms.map((symptom) => tellingOf(say(`why.symptom.${symptom}`)));
+  const all = symptoms.map((symptom, at) => [...names[at], ...tellingOf(say(`why.called.${symptom}`))]);
   const counts = new Map<string, number>();
-  for (const of of words.values()) for (const word of of) counts.set(word, (counts.get(word) ?? 0) + 1);
-  const tells = (word: string) => Math.log(1 + symptoms.length / (counts.get(word) ?? 1));
-  const index = { fillers, words, tells };
+  for (const of of all) for (const word of new Set(of)) counts.set(word, (counts.get(word) ?? 0) + 1);
+  const rarity = (word: string) => Math.log(1 + symptoms.length / (counts.get(word) ?? 1));
+  const tells = (word: string, at: number) => rarity(word) * (names[at].has(word) ? nameTells : 1);
+  const words = new Map(
+    symptoms.map((symptom, at) => [symptom, new Map(all[at].map((word) => [word, tells(word, at)]))]),
+  );
+  const index = { fillers, words };
   known.set(locale, index);
   return index;
 }

@@ -15,7 +15,7 @@ import {
 } from '@neckfall/engine';
 import { type CropUnderWayAsked, cropUnderWay } from './crop-under-way.ts';
 import { lastFew } from './last-few.ts';
-import { metSiteOf } from './met-site.ts';
+import { siteOf } from './site.ts';
 
 export type WhyAheadAsked = CropUnderWayAsked & {
   /** Fields of the plan that the grower said. */
@@ -69,12 +69,9 @@ function asGrown(
 ): CropUnderWayAsked {
   const { site, crop, starts, start, startDay, today } = asked;
   if (crop !== null && start !== null && startDay !== null) return asked;
-  const { plantOutDay: _, ...options } = asked.options;
-  const { weather: __, ...ground } = site;
-  const said = { crop, starts, start, startDay, wintered: symptoms.includes('died-in-winter') };
-  const usual = kept(JSON.stringify([ground, said, today, options]), () =>
-    usualStart(metSiteOf(ground, today), said, today, options),
-  );
+  const { weather: _, ...ground } = site;
+  const said = { crop, sold: starts, start, startDay, symptoms };
+  const usual = kept(JSON.stringify([ground, said, today]), () => usualStart(siteOf(ground), said, today));
   return {
     ...asked,
     crop: crop ?? { class: usual.class ?? 'long' },

@@ -19,7 +19,7 @@ export function lastSuchDay(like: DayNumber, latest: DayNumber): DayNumber {
 }
 
 /** The same day in another year; 29 February is the last of the month where there is none. */
-function sameDayIn(year: number, like: DayNumber): DayNumber {
+export function sameDayIn(year: number, like: DayNumber): DayNumber {
   const { month, day } = civilDate(like);
   return dayNumber(year, month, month === 2 && day === 29 && !isLeapYear(year) ? 28 : day);
 }

@@ -42,6 +42,8 @@ export const appWhy = {
   'app.why.picture.sound': '{count} of 10 still sound',
 
   'app.why.ask': 'One question that would tell more',
+  'app.why.ask.start': 'How did you start them?',
+  'app.why.ask.class': 'What did the packet or bag say?',
   'app.why.ask.left':
     '{left, plural, =0 {This is the last question.} one {After this at most one more.} other {After this at most # more.}}',
   'app.why.ask.done': 'There is nothing more to ask that would change much.',

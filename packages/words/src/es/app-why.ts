@@ -42,6 +42,8 @@ export const appWhy = {
   'app.why.picture.sound': '{count} de cada 10 aún sanos',
 
   'app.why.ask': 'Una pregunta que diría más',
+  'app.why.ask.start': '¿Cómo las empezaste?',
+  'app.why.ask.class': '¿Qué decía el sobre o la bolsa?',
   'app.why.ask.left':
     '{left, plural, =0 {Es la última pregunta.} one {Después, como mucho una más.} other {Después, como mucho # más.}}',
   'app.why.ask.done': 'No queda nada que preguntar que cambie mucho.',

@@ -1,4 +1,4 @@
-import { causeAdvice, nextYearSentence } from '@neckfall/answers';
+import { causeAdvice, leadOf, nextYearSentence } from '@neckfall/answers';
 import { civilDate, classOfType, emptyGarden, plantOutDayOf, type WhyAnswer } from '@neckfall/engine';
 import { useState } from 'preact/hooks';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
@@ -16,13 +16,13 @@ export function NextYear({ answer }: { answer: WhyAnswer }) {
   const speaker = voice.value;
   const { say, dayWithYear } = speaker;
   const { plan } = answer.nextYear;
-  const [first] = answer.causes;
+  const lead = leadOf(answer);
   const next = askedOfNext(answer.nextYear);
   const words = { start: say(`start.${plan.start}`), date: dayWithYear(plan.startDay) };
   return (
     <section class="next-year" aria-labelledby="next">
       <h2 id="next">{say('app.why.next')}</h2>
-      {first && <p>{causeAdvice(first.cause, speaker)}</p>}
+      {lead && <p>{causeAdvice(lead.cause, speaker)}</p>}
       <p>{nextYearSentence(answer.nextYear, speaker)}</p>
       <AnswerLinks
         links={[

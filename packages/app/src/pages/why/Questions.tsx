@@ -7,73 +7,56 @@ import {
   questionAnswers,
   type WhyAnswer,
 } from '@neckfall/engine';
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { asked, go } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-
-type Given = [Question, AnswerOf | typeof passedOver];
+import type { Asking, Given } from './asking.ts';
+import { useCropQuestions } from './use-crop-questions.ts';
 
 /** The one question that would tell most, and what was answered so far, which can be taken back. */
 export function Questions({ answer }: { answer: WhyAnswer }) {
   const { say } = voice.value;
   const part = useRef<HTMLElement>(null);
-  const [isMoved, move] = useState(false);
-  const given = Object.entries(asked.value.answers ?? {}) as Given[];
-  const { ask } = answer;
+  const crop = useCropQuestions();
+  const given = [...crop.given, ...answersGiven()];
+  const count = given.length + crop.passed;
+  const before = useRef(count);
+  const isMoved = useRef(false);
+  if (before.current !== count) isMoved.current = true;
 
   // the button that was pressed is gone: go on from the part
   useLayoutEffect(() => {
-    if (isMoved) part.current?.focus({ preventScroll: true });
-  }, [given.length]);
+    if (before.current !== count) part.current?.focus({ preventScroll: true });
+    before.current = count;
+  }, [count]);
 
-  function tell(answers: Given[]): void {
-    move(true);
-    go({ answers: answers.length > 0 ? Object.fromEntries(answers) : null });
-  }
-
+  const left = mostQuestions - count;
+  const ask = left > 0 ? (crop.ask ?? askingOf(answer.ask)) : null;
   if (ask === null && given.length === 0) return null;
-  const left = mostQuestions - given.length - 1;
   return (
     <section class="ask" ref={part} tabIndex={-1} aria-labelledby="ask">
       <h2 id="ask">{say('app.why.ask')}</h2>
       <p role="status" class="hint">
-        {isMoved && answer.causes.length > 0 && say('app.why.anew', { answer: whyLead(answer, voice.value) })}
+        {isMoved.current && say('app.why.anew', { answer: whyLead(answer, voice.value) })}
       </p>
-      {ask === null ? (
-        <p>{say('app.why.ask.done')}</p>
-      ) : (
-        <fieldset>
-          <legend>{questionText(ask, voice.value)}</legend>
-          <div class="row">
-            {answersOf(ask).map((one) => (
-              <button key={one} type="button" onClick={() => tell([...given, [ask, one]])}>
-                {labelOf(ask, one)}
-              </button>
-            ))}
-          </div>
-          <p class="hint">{say('app.why.ask.left', { left })}</p>
-        </fieldset>
-      )}
+      {ask === null ? <p>{say('app.why.ask.done')}</p> : <Ask asking={ask} left={left - 1} />}
       {given.length > 0 && (
         <>
           <h3>{say('app.why.answered')}</h3>
           <ul>
-            {given.map(([question, one]) => {
-              const words = { question: questionText(question, voice.value), answer: labelOf(question, one) };
-              return (
-                <li key={question}>
-                  {say('app.why.answered.is', words)}{' '}
-                  <button
-                    type="button"
-                    class="plain"
-                    aria-label={say('app.why.take-back-of', words)}
-                    onClick={() => tell(given.filter(([other]) => other !== question))}
-                  >
-                    {say('app.why.take-back')}
-                  </button>
-                </li>
-              );
-            })}
+            {given.map((one) => (
+              <li key={one.question}>
+                {say('app.why.answered.is', { question: one.question, answer: one.answer })}{' '}
+                <button
+                  type="button"
+                  class="plain"
+                  aria-label={say('app.why.take-back-of', { question: one.question })}
+                  onClick={one.onTakeBack}
+                >
+                  {say('app.why.take-back')}
+                </button>
+              </li>
+            ))}
           </ul>
         </>
       )}
@@ -81,12 +64,49 @@ export function Questions({ answer }: { answer: WhyAnswer }) {
   );
 }
 
-function answersOf(question: Question): Given[1][] {
-  const own: readonly AnswerOf[] = questionAnswers[question];
-  return [...own, passedOver];
+function Ask({ asking, left }: { asking: Asking; left: number }) {
+  return (
+    <fieldset>
+      <legend>{asking.question}</legend>
+      <div class="row">
+        {asking.answers.map(({ label, onPress }) => (
+          <button key={label} type="button" onClick={onPress}>
+            {label}
+          </button>
+        ))}
+      </div>
+      <p class="hint">{voice.value.say('app.why.ask.left', { left })}</p>
+    </fieldset>
+  );
 }
 
-function labelOf(question: Question, answer: Given[1]): string {
+type Answered = [Question, AnswerOf | typeof passedOver];
+
+function askingOf(question: Question | null): Asking | null {
+  if (question === null) return null;
+  const own: readonly AnswerOf[] = questionAnswers[question];
+  return {
+    question: questionText(question, voice.value),
+    answers: [...own, passedOver].map((answer) => ({
+      label: labelOf(question, answer as Answered[1]),
+      onPress: () => go({ answers: { ...asked.value.answers, [question]: answer } }),
+    })),
+  };
+}
+
+function answersGiven(): Given[] {
+  const all = Object.entries(asked.value.answers ?? {}) as Answered[];
+  return all.map(([question, answer]) => ({
+    question: questionText(question, voice.value),
+    answer: labelOf(question, answer),
+    onTakeBack() {
+      const others = all.filter(([other]) => other !== question);
+      go({ answers: others.length > 0 ? Object.fromEntries(others) : null });
+    },
+  }));
+}
+
+function labelOf(question: Question, answer: Answered[1]): string {
   // each is an answer of its question
   return answerLabel(question, answer as AnswerOf<typeof question>, voice.value);
 }

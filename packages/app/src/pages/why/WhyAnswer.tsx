@@ -4,7 +4,6 @@ import {
   rescueSentences,
   storeName,
   symptomLabel,
-  unseenSentence,
   whyCautionSentences,
   whyLead,
 } from '@neckfall/answers';
@@ -41,9 +40,7 @@ export function WhyAnswer({ plan, answer, line, onChange }: Props) {
   return (
     <>
       <div class="why-head">
-        <AnswerHeading
-          text={answer.causes.length > 0 ? whyLead(answer, speaker) : unseenSentence(answer, speaker)}
-        />
+        <AnswerHeading text={whyLead(answer, speaker)} />
         <section class="saw" aria-label={say('app.why.saw')}>
           <ul>
             {symptoms.map((symptom) => (
