@@ -1,53 +1,16 @@
-import { causeLabel, chanceText, nextYearSentence, rescueSentences, whyLead } from '@neckfall/answers';
-import { loadLater, speaker } from '@neckfall/words';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { SiteAsked } from '../../packages/app/src/worker/site.ts';
-import { whyAhead } from '../../packages/app/src/worker/why-ahead.ts';
-import { openFrame } from '../../packages/cli/src/frame/frame.ts';
-import { readPlaceOptions } from '../../packages/cli/src/options/place-options.ts';
-import { dayNumber, landWarmingSinceNormalsC, startMethods } from '../../packages/engine/src/index.ts';
+import { neckfall } from './command-line.ts';
 import { type App, hasChromium, openApp, ready } from './open-app.ts';
 import { bank, causesTold, headline, plain, saw, see, seeWhy, sets, tile } from './why-page.ts';
 
 const autumn = 'today=2027-09-20';
 const flowered = `#/why?${bank}&${sets}&${autumn}&saw=flowered`;
 
-await loadLater();
-const metric = speaker('metric', 'en');
-
-/** The same asked of the engine, as the command line opens the place. */
-function ofEngine() {
-  const options = readPlaceOptions(undefined, { at: '52.08,-3.13', today: '2027-09-20' });
-  const frame = openFrame(options, metric);
-  const site: SiteAsked = {
-    climate: frame.place.climate,
-    warmerC: landWarmingSinceNormalsC,
-    frostHollow: false,
-    years: options.years,
-    seed: options.seed,
-    practice: frame.site.practice,
-    atHand: [],
-  };
-  const { answer } = whyAhead({
-    site,
-    crop: { class: 'long' },
-    starts: startMethods,
-    start: 'sets',
-    startDay: dayNumber(2027, 4, 5),
-    today: options.today,
-    options: {},
-    seen: [],
-    said: ['type', 'traits', 'start', 'startDay'],
-    isAbout: false,
-    symptoms: ['flowered'],
-    answers: {},
-    noticed: null,
-    keepsMonths: [5, 7],
-    store: 'cellar',
-    isStoreSaid: false,
-  });
-  return answer!;
+/** What the command line says of the same. */
+async function told(...words: string[]) {
+  const crop = ['--at', '52.08,-3.13', '--today', '2027-09-20', ...words];
+  return JSON.parse(await neckfall('why', ...crop, '--json'));
 }
 
 const answers = (page: Page) => page.locator('.ask fieldset button');
@@ -79,16 +42,30 @@ describe.skipIf(!hasChromium)('the Why page', () => {
     await page.close();
   });
 
-  test('says what the engine says: causes with their chances, rescue, next year', async () => {
-    const page = await app.at(flowered);
-    const told = ofEngine();
-    expect(await headline(page)).toBe(plain(whyLead(told, metric)));
-    const causes = told.causes.map(
-      ({ cause, probability }) => `${causeLabel(cause, metric)}: ${chanceText(probability, metric)}`,
-    );
-    expect((await causesTold(page)).slice(0, -1)).toEqual(causes.map(plain));
+  test.each([
+    [
+      'a crop told',
+      `${sets}&saw=flowered`,
+      ['--class', 'long', '--start', 'sets', '--date', '2027-04-05', '--seen', 'flowered'],
+    ],
+    ['nothing told of it', 'saw=small,dry-tips', ['--seen', 'small,dry-tips']],
+    [
+      'days remembered, an answer, a store',
+      `${sets}&saw=sprouted&date-about=yes&answers=drying~damp-or-heaped&store=kitchen`,
+      [
+        ...['--class', 'long', '--start', 'sets', '--date', '2027-04-05', '--about', '--seen', 'sprouted'],
+        ...['--said', 'drying=damp-or-heaped', '--store', 'kitchen'],
+      ],
+    ],
+  ])('says what the command line says: %s', async (_, asked, options) => {
+    const page = await app.at(`#/why?${bank}&${autumn}&${asked}`);
+    const { answer, causes, rescue, cautions, nextYear } = await told(...options);
+    expect(await headline(page)).toBe(plain(answer));
+    const shown = (await causesTold(page)).slice(0, -1);
+    expect(shown.map((one) => one.split(':')[0])).toEqual(causes.map(({ name }: { name: string }) => name));
+    expect(causes.length).toBeGreaterThan(0);
     const said = plain(await page.locator('main').textContent());
-    for (const sentence of [...rescueSentences(told, metric), nextYearSentence(told.nextYear, metric)])
+    for (const sentence of [...rescue, ...cautions, nextYear.sentence])
       expect(said).toContain(plain(sentence));
   });
 
