@@ -20,7 +20,7 @@ export function typicalOf({ trial, said }: Saying): [RunCause, Typical][] {
   const bolting = { flowered: 0.8, 'stalk-in-bulb': 0.6 };
   const late: [RunCause, Typical] = [
     'started-too-late',
-    { prior: 0.1 * lateness(trial), shows: { 'tops-stood': 0.5, 'thick-necks': 0.4 } },
+    { prior: 0.1 * lateness(trial), shows: { 'tops-stood': 0.5, 'thick-necks': 0.4, small: 0.45 } },
   ];
   if (plan.start !== 'sets') return [['cold-on-large-plants', { prior: 0.06, shows: bolting }], late];
   const mayBeLarge = !said.has('setSizeMm') || plan.setSizeMm >= notSmallMm;
