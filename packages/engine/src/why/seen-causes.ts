@@ -103,7 +103,7 @@ export const seenCauses: Readonly<Record<SeenCause, SeenCauseTable>> = {
     shows: { soft: 0.75, 'rotted-in-store': 0.4, 'neck-rot': 0.15, 'bent-leaves': 0.1 },
   },
   // seen: USU Extension 2013 (enters green necks, shows after 4–8 weeks)
-  'neck-rot-mould': { prior: 0.08, shows: { 'neck-rot': 0.9, 'rotted-in-store': 0.5, soft: 0.1 } },
+  'neck-rot-mould': { prior: 0.05, shows: { 'neck-rot': 0.9, 'rotted-in-store': 0.5, soft: 0.1 } },
   'black-mould': { prior: 0.04, shows: { 'black-dust': 0.95, 'rotted-in-store': 0.15 } },
   // seen: Wukasch & Hofstra 1977
   ozone: { prior: 0.02, shows: { 'dry-tips': 0.5 } },
