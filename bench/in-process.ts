@@ -21,6 +21,7 @@ import { learnRows } from './learn.ts';
 import { calibrationMs, medianMs, type Row } from './timing.ts';
 import { weatherTableRows } from './weather-table.ts';
 import { whichRows } from './which.ts';
+import { whyRows } from './why.ts';
 
 const [assetsFolder, folder, growInC] = process.argv.slice(2);
 const assets = pathToFileURL(`${assetsFolder}/`);
@@ -133,6 +134,7 @@ rows.push(
   ...whichRows(climate, years, plan.startDay),
   ...keepRows(climate, years, plan.startDay),
   ...learnRows(climate, years),
+  ...whyRows(climate, years, plan.startDay),
 );
 
 process.stdout.write(JSON.stringify({ calibration, rows }));

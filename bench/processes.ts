@@ -4,6 +4,23 @@ import { median, type Row } from './timing.ts';
 const commands: { name: string; args: string[]; limitS: number; limitMB: number }[] = [
   { name: 'where', args: ['where', 'Lyon'], limitS: 0.7, limitMB: 160 },
   { name: 'when', args: ['when', 'Lyon', '--class', 'long', '--start', 'sets'], limitS: 0.7, limitMB: 160 },
+  {
+    name: 'why',
+    args: [
+      'why',
+      'Lyon',
+      '--class',
+      'long',
+      '--start',
+      'sets',
+      '--date',
+      '04-05',
+      '--seen',
+      'flowered,small',
+    ],
+    limitS: 1,
+    limitMB: 160,
+  },
   // the whole catalogue on two cores: bound by the days of 30 years of seasons at a dozen starts of each kind
   { name: 'which', args: ['which', 'Lyon'], limitS: 2, limitMB: 200 },
 ];

@@ -12,6 +12,7 @@ import { weatherSchema } from '../src/documents/weather-schema.ts';
 import { whenSchema } from '../src/documents/when-schema.ts';
 import { whereSchema } from '../src/documents/where-schema.ts';
 import { whichSchema } from '../src/documents/which-schema.ts';
+import { whySchema } from '../src/documents/why-schema.ts';
 
 /** JSON Schemas of the documents, by the name in their `schema` field. */
 export const publishedSchemas = {
@@ -27,6 +28,7 @@ export const publishedSchemas = {
   record: toJsonSchema(recordSchema),
   jobs: toJsonSchema(jobsSchema),
   keep: toJsonSchema(keepSchema),
+  why: toJsonSchema(whySchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),
 };

@@ -11,6 +11,7 @@ import { addWeather } from './commands/weather.ts';
 import { addWhen } from './commands/when.ts';
 import { addWhere } from './commands/where.ts';
 import { addWhich } from './commands/which.ts';
+import { addWhy } from './commands/why.ts';
 import { addCompletion } from './completion/add-completion.ts';
 import { example } from './options/example.ts';
 import { spareInput } from './output/spare-input.ts';
@@ -53,6 +54,7 @@ export function program(voice: Speaker): Command {
   addFeed(root, voice);
   addJobs(root, say);
   addKeep(root, say);
+  addWhy(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

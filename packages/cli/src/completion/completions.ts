@@ -1,5 +1,15 @@
 import { colours } from '@neckfall/data';
-import { dayLengthClasses, likes, soilTextures, startMethods, storePlaces } from '@neckfall/engine';
+import {
+  dayLengthClasses,
+  likes,
+  passedOver,
+  questionAnswers,
+  questions,
+  soilTextures,
+  startMethods,
+  storePlaces,
+  symptoms,
+} from '@neckfall/engine';
 import type { Command, Option } from 'commander';
 
 /** What a shell can complete of the command line. */
@@ -22,6 +32,10 @@ const wordsFor: Record<string, readonly string[]> = {
   '--colour': colours,
   '--store': storePlaces,
   '--like': likes,
+  '--seen': symptoms,
+  '--said': questions.flatMap((question) =>
+    [...questionAnswers[question], passedOver].map((answer) => `${question}=${answer}`),
+  ),
 };
 
 export const shells = ['bash', 'zsh', 'fish'] as const;

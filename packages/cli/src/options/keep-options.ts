@@ -71,7 +71,7 @@ export function storeOf(kitchen: GardenKitchen | null): StoreSaid {
 const field = '--store';
 
 /** A usual store by its name, with what the garden has read there, or its own air as `C,RH`, with decimal commas `C;RH`. */
-function readStore(text: string, kitchen: GardenKitchen | null, speaker: Speaker): StoreSaid {
+export function readStore(text: string, kitchen: GardenKitchen | null, speaker: Speaker): StoreSaid {
   if (!/[\d,;]/.test(text))
     return storeWith(parseChoice(text, field, storePlaces, speaker), kitchen?.storeReadings ?? []);
   const parts = text.split(text.includes(';') ? ';' : ',');

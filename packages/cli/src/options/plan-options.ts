@@ -41,7 +41,7 @@ type Field = keyof typeof planFields;
 const fields = Object.keys(planFields) as Field[];
 
 /** The option of each field, as commander calls it: `--set-size` is `setSize`. */
-const optionOf = {
+export const optionOf = {
   densityPerM2: 'density',
   setSizeMm: 'setSize',
   setStore: 'setStore',
@@ -63,9 +63,14 @@ const startRules: readonly Rule[] = [
   }),
 ];
 
+/** The way of starting that an option which has a part in no other tells; undefined where none does. */
+export function startToldBy(raw: RawPlanOptions): StartMethod | undefined {
+  return startRules.find(({ option }) => raw[option] !== undefined)?.start;
+}
+
 export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
   if (raw.start === undefined) throw missing('--start', startMethods, speaker);
-  const start = parseChoice(raw.start, '--start', startMethods, speaker);
+  const start = readStart(raw.start, speaker);
   for (const rule of startRules) {
     if (raw[rule.option] !== undefined && rule.start !== start) {
       const why = speaker.say(`clash.${rule.name}-only-here` as MessageKey);
@@ -73,6 +78,10 @@ export function readPractice(raw: RawPlanOptions, speaker: Speaker): Practice {
     }
   }
   return { start, ...readGrowing(raw, speaker) };
+}
+
+export function readStart(text: string, speaker: Speaker): StartMethod {
+  return parseChoice(text, '--start', startMethods, speaker);
 }
 
 /** How a crop is grown, whatever its start. */
@@ -110,7 +119,7 @@ export function readDays(
   };
 }
 
-function readPlantOut(text: string, startDay: number): number {
+export function readPlantOut(text: string, startDay: number): number {
   const field = '--plant-out';
   const day = parseDate(text, field, startDay, null);
   const values = { value: text, start: formatDay(startDay) };

@@ -14,6 +14,11 @@ export function speakerFor(raw: RawOutputOptions): Speaker {
   return outputForm(raw) === 'text' ? speaker(units, language) : speaker('metric');
 }
 
+/** The speaker of the reader's own language, whatever form the answer has: for words that are typed. */
+export function readersSpeaker({ json, csv, ...spoken }: RawOutputOptions): Speaker {
+  return speakerFor(spoken);
+}
+
 /** The speaker of help and refusals, which is needed before the options are read; its language is loaded. */
 export async function firstSpeaker(args: readonly string[]): Promise<Speaker> {
   const asked = wordAfter('--lang', args)?.trim().toLowerCase();

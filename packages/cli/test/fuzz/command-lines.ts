@@ -18,6 +18,8 @@ const likely: Record<string, readonly string[]> = {
   '--planting': ['a', 'By the wall', 'by the wal'],
   '--fed': ['10-4-8:200', '10-4:3', '0-0-0:0'],
   '--note': ['After rain.', ' '],
+  '--noticed': ['01', '2027-01', '2026-12-24', '13'],
+  '--year': ['2025', '2026', '1900'],
 };
 const numbers = ['0', '1', '2', '7', '12', '14.5', '16', '40', '100', '110', '3,5'];
 const places = ['Lyon', 'Springfield, US', 'Quito', 'Lyno', 'Paris, XX', 'sao paulo', 'Nowhereville'];
@@ -66,13 +68,17 @@ export function commandLines(files: readonly string[]): fc.Arbitrary<string[]> {
 }
 
 /** Answers that take longer are asked for less often. */
-const weights: Record<string, number> = { season: 60, where: 2, which: 1 };
+const weights: Record<string, number> = { season: 60, why: 6, where: 2, which: 1 };
 
 const usuals: Record<string, string[][]> = {
   season: [
     ['--class', 'long'],
     ['--start', 'sets'],
     ['--date', '03-25'],
+  ],
+  why: [
+    ['--seen', 'flowered'],
+    ['--today', '2027-05-03'],
   ],
   record: [
     ['--planting', 'a'],

@@ -19,6 +19,7 @@ import { record } from './command-line/record.ts';
 import { wateringHelp } from './command-line/watering-help.ts';
 import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
+import { whyCommand } from './command-line/why.ts';
 import { dates } from './dates.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { learnt } from './learnt.ts';
@@ -68,5 +69,6 @@ export const en = [
   when,
   where,
   which,
+  whyCommand,
   wordList,
 ] as const;

@@ -28,6 +28,7 @@ import { record } from './command-line/record.ts';
 import { wateringHelp } from './command-line/watering-help.ts';
 import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
+import { whyCommand } from './command-line/why.ts';
 import { dates } from './dates.ts';
 import { feed } from './feed.ts';
 import { howWeKnow } from './how-we-know.ts';
@@ -106,6 +107,7 @@ export const es = [
   which,
   why,
   whyCauses,
+  whyCommand,
   whyEvidence,
   whyLooks,
   whyQuestions,
