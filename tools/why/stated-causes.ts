@@ -33,3 +33,18 @@ export const statedCauses: ReadonlyMap<string, readonly Cause[]> = new Map<strin
   ['nz-puk-late', late],
   ['nz-canterbury-foreign', cold],
 ]);
+
+/** Why Why misses the stated cause of a failure. */
+export const missReasons: ReadonlyMap<string, string> = new Map([
+  ['za-adelaide-seed', 'the model lets it winter and bulb in the spring after; nobody waited for that'],
+  ['ph-nueva-ecija-late', 'started late, it ran into the heat: the model puts the start first, heat second'],
+  ['us-ky-ow-short', 'bulbs that begin in the seedling tray are not in the model'],
+  [
+    'Sapporo, sown beside the sets on 29 April: 21 g',
+    'the model grows full bulbs from a sowing so soon after the snow',
+  ],
+  [
+    'Bila Tserkva, sown 20 April: half of what was sown before winter',
+    'the model grows good bulbs from it; half of a larger crop is not small there',
+  ],
+]);
