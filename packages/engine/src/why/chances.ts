@@ -15,6 +15,9 @@ const inPlan = new Set(['watering:often', 'watering:rain-only', 'sun:all-day', '
  */
 const sharpening = { power: 1.4, ofUnseen: 0.6 } as const;
 
+/** Something else is never out of the question (memory). */
+const alwaysUnseen = 0.02;
+
 /** Chances of the causes after what was answered. */
 export function chancesOf(credits: Credits, answers: Said): Chances {
   const chances: Credits = new Map(credits);
@@ -28,6 +31,7 @@ export function chancesOf(credits: Credits, answers: Said): Chances {
   const sum = [...chances.values()].reduce((a, b) => a + b, 0);
   // nothing that was seen has any cause at all: nobody can say
   if (sum === 0) return new Map([[null, 1]]);
-  for (const [cause, chance] of chances) chances.set(cause, chance / sum);
+  for (const [cause, chance] of chances) chances.set(cause, (1 - alwaysUnseen) * (chance / sum));
+  chances.set(null, (chances.get(null) ?? 0) + alwaysUnseen);
   return chances;
 }

@@ -51,7 +51,8 @@ export function creditsOf(
         add(cause, credit * share);
         left -= share;
       }
-      add(null, credit * Math.max(0, left));
+      // what sound crops show too needs no cause
+      add(minor.has(told[of]) ? 'nothing-wrong' : null, credit * Math.max(0, left));
     };
     const nothing = season.weight * noneUntold(told, season) * product(base);
     for (const [of, part] of parts.entries()) creditBase(of, nothing * part);

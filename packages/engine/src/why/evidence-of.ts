@@ -5,7 +5,6 @@ import type { Evidence } from './evidence.ts';
 import { passedOver, type Question, questionAnswers } from './questions.ts';
 import { runEvidence } from './run-evidence.ts';
 import { seenCauses } from './seen-causes.ts';
-import type { Symptom } from './symptoms.ts';
 import { meanSight, type Weighed } from './weigh.ts';
 
 export type ForAndAgainst = { for: Evidence[]; against: Evidence[] };
@@ -53,11 +52,6 @@ function saidOf(cause: Cause, { answers }: WhyAsked): { evidence: Evidence; spea
   });
 }
 
-export function tenths(share: number): number {
+function tenths(share: number): number {
   return Math.round(10 * share);
-}
-
-/** @returns whether any of the symptoms is of these */
-export function sawAny(asked: WhyAsked, ...of: Symptom[]): boolean {
-  return asked.symptoms.some((symptom) => of.includes(symptom));
 }

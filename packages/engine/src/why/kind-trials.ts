@@ -54,7 +54,7 @@ export function kindTrials(trial: Trial): CauseTrial[] {
   return tried;
 }
 
-export function longestPhotoperiodH(site: Site): number {
+function longestPhotoperiodH(site: Site): number {
   return site.dayTable(2027).photoperiodH.reduce((a, b) => Math.max(a, b), 0);
 }
 

@@ -1,5 +1,5 @@
 import type { SeenCause } from './causes.ts';
-import type { Symptom } from './symptoms.ts';
+import { type Symptom, symptoms } from './symptoms.ts';
 
 /**
  * Causes that no run can know: how often a crop has one so badly that its grower asks, and how likely each symptom then is
@@ -103,7 +103,7 @@ export const seenCauses: Readonly<Record<SeenCause, SeenCauseTable>> = {
     shows: { soft: 0.75, 'rotted-in-store': 0.4, 'neck-rot': 0.15, 'bent-leaves': 0.1 },
   },
   // seen: USU Extension 2013 (enters green necks, shows after 4–8 weeks)
-  'neck-rot-mould': { prior: 0.08, shows: { 'neck-rot': 0.9, 'rotted-in-store': 0.5, soft: 0.1 } },
+  'neck-rot-mould': { prior: 0.07, shows: { 'neck-rot': 0.9, 'rotted-in-store': 0.5, soft: 0.1 } },
   'black-mould': { prior: 0.04, shows: { 'black-dust': 0.95, 'rotted-in-store': 0.15 } },
   // seen: Wukasch & Hofstra 1977
   ozone: { prior: 0.02, shows: { 'dry-tips': 0.5 } },
@@ -126,5 +126,24 @@ export const seenCauses: Readonly<Record<SeenCause, SeenCauseTable>> = {
   },
 };
 
+/** What hardly ever comes of anything that is not on the list. */
+const telling: ReadonlySet<Symptom> = new Set([
+  'silver-streaks',
+  'grey-fur',
+  'purple-spots',
+  'flowered',
+  'stalk-in-bulb',
+  'green-shoulders',
+  'scalded',
+  'white-fluff',
+  'pink-roots',
+  'maggots',
+  'black-dust',
+  'glassy',
+] as const);
+
 /** Something that is not on the list: how often, and how likely it shows as any one thing (memory). */
-export const unlisted = { prior: 0.12, shows: 0.12 } as const;
+export const unlisted = {
+  prior: 0.12,
+  shows: Object.fromEntries(symptoms.map((symptom) => [symptom, telling.has(symptom) ? 0.02 : 0.12])),
+} as const;

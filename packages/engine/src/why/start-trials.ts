@@ -3,9 +3,9 @@ import { hindranceOn, workableBedC } from '../choice/index.ts';
 import { startWays } from '../plant/index.ts';
 import { plantOutDayOf, type Site, startedOn } from '../season/index.ts';
 import { winter } from './acts.ts';
+import { inClimate } from './other-weather.ts';
 import type { Trial } from './season-facts.ts';
 import { type CauseTrial, changed, type Otherwise } from './trials.ts';
-import { inClimate } from './weather-trials.ts';
 import type { Change } from './what-if.ts';
 
 /** Starts tried earlier and later than the plan's, days. */

@@ -10,7 +10,8 @@ const dampPct = 90;
 const colderByC = 5;
 /** No frost reaches bulbs above this, °C. */
 const frostFreeC = 1;
-/** A good keeper, months, and of one whose keeping is under that (memory: globes). */
+/** A good keeper (memory: globes), and a kind that keeps for less than is called a short keeper, months. */
+const shortUnderMonths = 4.5;
 const keeperMonths = [6, 8] as const;
 /** Bulbs lifted with green tops: so many necks stay thick (memory). */
 const greenShare = 0.6;
@@ -70,7 +71,7 @@ export function storeTrials(trial: Trial, isStoreSaid: boolean): CauseTrial[] {
       without: [{ trial: of({ thickNecks: [0, ripeShare] }), change: { code: 'lifted-ripe' } }],
     },
   ];
-  if (mean(store.keepsMonths) < mean(keeperMonths))
+  if (mean(store.keepsMonths) < shortUnderMonths)
     trials.push({
       cause: 'short-keeper',
       prior: told.short,

@@ -1,3 +1,4 @@
+import { isAutumnStart } from '../choice/index.ts';
 import { ramp } from '../plant/index.ts';
 import type { RunCause } from './causes.ts';
 import type { Trial } from './season-facts.ts';
@@ -18,13 +19,22 @@ const notSmallMm = 15;
 export function typicalOf({ trial, said }: Saying): [RunCause, Typical][] {
   const { plan } = trial;
   const bolting = { flowered: 0.8, 'stalk-in-bulb': 0.6 };
+  const ofAnyStart: [RunCause, Typical][] = [
+    [
+      'winter-cold',
+      { prior: isInWinter(trial) ? 0.15 : 0.02, shows: { 'died-in-winter': 0.8, 'out-of-the-ground': 0.2 } },
+    ],
+    ['frozen-store', { prior: 0.12, shows: { glassy: 0.8 } }],
+  ];
   const late: [RunCause, Typical] = [
     'started-too-late',
-    { prior: 0.1 * lateness(trial), shows: { 'tops-stood': 0.5, 'thick-necks': 0.4 } },
+    { prior: 0.1 * lateness(trial), shows: { 'tops-stood': 0.5, 'thick-necks': 0.4, small: 0.45 } },
   ];
-  if (plan.start !== 'sets') return [['cold-on-large-plants', { prior: 0.06, shows: bolting }], late];
+  if (plan.start !== 'sets')
+    return [...ofAnyStart, ['cold-on-large-plants', { prior: 0.06, shows: bolting }], late];
   const mayBeLarge = !said.has('setSizeMm') || plan.setSizeMm >= notSmallMm;
   return [
+    ...ofAnyStart,
     late,
     ...(mayBeLarge ? [['large-sets', { prior: 0.2, shows: bolting }] as [RunCause, Typical]] : []),
     [
@@ -41,4 +51,9 @@ const springDays = { early: 14, late: 42, over: 150 } as const;
 function lateness({ site, plan }: Trial): number {
   const days = daysIntoSpring(site, plan.startDay);
   return days === null || days > springDays.over ? 0 : ramp(days, springDays.early, springDays.late);
+}
+
+/** Whether a crop is started to stand the winter. */
+function isInWinter({ site, plan }: Trial): boolean {
+  return isAutumnStart(plan.startDay, site.climate.latitudeDeg);
 }

@@ -1,25 +1,13 @@
-import { warmed } from '../climate/index.ts';
 import { mean } from '../math/index.ts';
 import { ramp } from '../plant/index.ts';
-import { calendarYear, driverIndex, type Site } from '../season/index.ts';
+import { calendarYear, driverIndex } from '../season/index.ts';
 import { bulb } from './acts.ts';
+import { asLearnt, inClimate } from './other-weather.ts';
 import type { Trial } from './season-facts.ts';
 import type { CauseTrial, Otherwise } from './trials.ts';
 import type { Change } from './what-if.ts';
 
 const halfYear = 182;
-
-/** The same place in another climate, with what was learnt of its plants. */
-export function inClimate(trial: Trial, offsetC: number): Trial {
-  const { site } = trial;
-  const reopened = site.reopened({ climate: warmed(site.climate, offsetC), record: null });
-  return { ...trial, site: asLearnt(site, reopened) };
-}
-
-function asLearnt(site: Site, reopened: Site): Site {
-  const { years, weatherYears, weatherYear, draws, middleDraw } = site;
-  return { ...reopened, years, weatherYears, weatherYear, draws, middleDraw, referenceG: site.referenceG };
-}
 
 /** A hot or a cool season differs so much from the usual, °C, and how often a season is one where no record tells. */
 const odd = { warmerC: 3, coolerC: -2.5, unsaid: 0.06, recordPrior: 1 } as const;

@@ -7,7 +7,7 @@ import { runTrials } from './run-trials.ts';
 import { type SeasonFacts, type Trial, type Tried, tryTrial } from './season-facts.ts';
 import { seenCauses, unlisted } from './seen-causes.ts';
 import { seenShare } from './sight.ts';
-import { type Symptom, symptoms } from './symptoms.ts';
+import type { Symptom } from './symptoms.ts';
 import type { Saying } from './trials.ts';
 import { typicalOf } from './typical.ts';
 import type { Change } from './what-if.ts';
@@ -98,8 +98,7 @@ export function weigh(
     circumstances.set(cause, circumstance);
     additions.push({ cause, prior: prior * circumstance.factor, shows });
   }
-  const anything = Object.fromEntries(symptoms.map((symptom) => [symptom, unlisted.shows]));
-  additions.push({ cause: null, prior: unlisted.prior, shows: anything });
+  additions.push({ cause: null, ...unlisted });
   return { asTold, credits: creditsOf(told, asTold.facts, cures, additions), runs, circumstances };
 }
 

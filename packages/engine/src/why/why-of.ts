@@ -10,7 +10,7 @@ import { cautionsOf, rescueFrom } from './rescue.ts';
 import type { Trial } from './season-facts.ts';
 import { mostSymptoms, symptomTimes } from './symptoms.ts';
 import { type Weighed, weigh } from './weigh.ts';
-import type { WhatIf } from './what-if.ts';
+import type { GrownSo, WhatIf } from './what-if.ts';
 
 /** Causes under this are told together with what can't be known. */
 const leastTold = 0.02;
@@ -70,5 +70,23 @@ function trialOf(site: Site, { plan, symptoms, store, keepsMonths, noticed }: Wh
 function whatIfOf(cause: Cause, probability: number, { runs }: Weighed): WhatIf | null {
   const found = runs.get(cause);
   if (!found || probability < leastWhatIf) return null;
-  return { change: found.change, atWork: found.atWork.grown, grown: found.without.grown };
+  const atWork = found.atWork.grown;
+  const grown = found.without.grown;
+  return differ(atWork, grown) ? { change: found.change, atWork, grown } : null;
+}
+
+/** Seasons differ that a grower could tell apart: shares by this, and sizes by so much of the smaller. */
+const tellingShare = 0.1;
+const tellingSize = 0.06;
+
+function differ(a: GrownSo, b: GrownSo): boolean {
+  if (a.outcome !== b.outcome) return true;
+  const apart = (one: number | null, other: number | null) => Math.abs((one ?? 0) - (other ?? 0));
+  const mm = [a.bulbDiameterMm?.p50 ?? 0, b.bulbDiameterMm?.p50 ?? 0] as const;
+  return (
+    apart(a.goodShare, b.goodShare) >= tellingShare ||
+    apart(a.boltedShare, b.boltedShare) >= tellingShare ||
+    apart(a.soundShare, b.soundShare) >= tellingShare ||
+    apart(...mm) >= tellingSize * Math.min(...mm)
+  );
 }

@@ -14,7 +14,7 @@ export const why = {
   'why.eating.no': 'Do not eat those that are spoilt; firm, clean ones beside them are fine.',
   'why.storing.yes': 'Once dry they store like any others.',
   'why.storing.eat-first': 'They do not keep for long: eat them before all others.',
-  'why.storing.no': 'Do not store them.',
+  'why.storing.no': 'Do not store any that show it.',
 
   'why.caution.mould-throw-away':
     'Throw soft, wet or mouldy bulbs away whole: mould runs further than you see, and some kinds make poison.',

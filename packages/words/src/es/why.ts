@@ -14,7 +14,7 @@ export const why = {
   'why.eating.no': 'No comas las estropeadas; las firmes y limpias que hay al lado se pueden comer.',
   'why.storing.yes': 'Una vez secas se guardan como las demás.',
   'why.storing.eat-first': 'No se guardan mucho tiempo: cómelas antes que las demás.',
-  'why.storing.no': 'No las guardes.',
+  'why.storing.no': 'No guardes ninguna que lo muestre.',
 
   'why.caution.mould-throw-away':
     'Tira enteros los bulbos blandos, mojados o mohosos: el moho llega más lejos de lo que se ve, y algunos dan veneno.',
