@@ -1,10 +1,9 @@
 /** The Why page: what was seen, what may be behind it, one question at a time, and next year. */
 export const appWhy = {
   'app.why.title': 'What went wrong?',
-  'app.why.lead':
-    'Press what you saw, then see why. One thing is enough; every further one makes the answer surer.',
+  'app.why.lead': 'Press what you saw, then see why. One thing is enough.',
   'app.why.search': 'Find it in your own words',
-  'app.why.search.hint': 'Such as: never bulbed, bolted, mouldy necks.',
+  'app.why.search.hint': 'never bulbed, mouldy necks …',
   'app.why.search.found':
     '{count, plural, =0 {Nothing here goes by “{query}”. Look through all that may be seen.} one {One thing may be meant.} other {# things may be meant, the likeliest first.}}',
   'app.why.search.like': 'What “{query}” may mean',

@@ -1,10 +1,9 @@
 /** La página Por qué: lo que se vio, lo que puede haber detrás, una pregunta cada vez y el año que viene. */
 export const appWhy = {
   'app.why.title': '¿Qué salió mal?',
-  'app.why.lead':
-    'Pulsa lo que viste y mira luego por qué. Con una cosa basta; cada una más hace la respuesta más segura.',
+  'app.why.lead': 'Pulsa lo que viste y mira luego por qué. Con una cosa basta.',
   'app.why.search': 'Búscalo con tus palabras',
-  'app.why.search.hint': 'Por ejemplo: no hizo bulbo, se espigó, cuellos mohosos.',
+  'app.why.search.hint': 'no hizo bulbo, cuellos mohosos …',
   'app.why.search.found':
     '{count, plural, =0 {Nada de aquí se llama «{query}». Mira todo lo que puede verse.} one {Puede ser una cosa.} other {Pueden ser # cosas, la más probable primero.}}',
   'app.why.search.like': 'Lo que puede ser «{query}»',

@@ -1,5 +1,6 @@
 import { symptomLabel, symptomNote, symptomsLike } from '@neckfall/answers';
 import { mostSymptoms, type Symptom, type SymptomTime, symptoms, symptomTimes } from '@neckfall/engine';
+import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { SymptomDrawing } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
@@ -10,10 +11,12 @@ type Props = {
   chosen: readonly Symptom[];
   onChoose: (chosen: readonly Symptom[]) => void;
   onSee: () => void;
+  /** The crop in a line. */
+  line: ComponentChildren;
 };
 
 /** All that may be seen of a crop, to be pressed; found by words of one's own too. */
-export function SymptomPicker({ chosen, onChoose, onSee }: Props) {
+export function SymptomPicker({ chosen, onChoose, onSee, line }: Props) {
   const { say } = voice.value;
   const [query, ask] = useState('');
   const [isFull, setFull] = useState(false);
@@ -31,33 +34,36 @@ export function SymptomPicker({ chosen, onChoose, onSee }: Props) {
   const typed = query.trim();
   const like = typed === '' ? null : symptomsLike(typed, voice.value);
   return (
-    <form
-      class="symptoms"
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (chosen.length > 0) onSee();
-      }}
-    >
-      <Search query={query} found={like?.length ?? null} onQuery={ask} />
-      {like === null || like.length === 0
-        ? times.map((time) =>
-            group(
-              say(`app.why.time.${time}`),
-              symptoms.filter((symptom) => symptomTimes[symptom] === time),
-            ),
-          )
-        : group(say('app.why.search.like', { query: typed }), like)}
-      <div class="see-why">
-        <p role="status">
-          {isFull
-            ? say('app.why.most', { most: mostSymptoms })
-            : say('app.why.chosen', { count: chosen.length })}
-        </p>
-        <button type="submit" disabled={chosen.length === 0}>
-          {say('app.why.see')}
-        </button>
-      </div>
-    </form>
+    <>
+      <form
+        class="symptoms"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (chosen.length > 0) onSee();
+        }}
+      >
+        <Search query={query} found={like?.length ?? null} onQuery={ask} />
+        {like === null || like.length === 0
+          ? times.map((time) =>
+              group(
+                say(`app.why.time.${time}`),
+                symptoms.filter((symptom) => symptomTimes[symptom] === time),
+              ),
+            )
+          : group(say('app.why.search.like', { query: typed }), like)}
+        <div class="see-why">
+          <p role="status">
+            {isFull
+              ? say('app.why.most', { most: mostSymptoms })
+              : say('app.why.chosen', { count: chosen.length })}
+          </p>
+          <button type="submit" disabled={chosen.length === 0}>
+            {say('app.why.see')}
+          </button>
+        </div>
+      </form>
+      {line}
+    </>
   );
 }
 
@@ -74,13 +80,12 @@ function Search({ query, found, onQuery }: SearchProps) {
         type="search"
         autocomplete="off"
         value={query}
+        placeholder={say('app.why.search.hint')}
         aria-describedby={`${id}-hint`}
         onInput={(event) => onQuery(event.currentTarget.value)}
       />
       <p id={`${id}-hint`} class="hint" role="status">
-        {found === null
-          ? say('app.why.search.hint')
-          : say('app.why.search.found', { count: found, query: query.trim() })}
+        {found !== null && say('app.why.search.found', { count: found, query: query.trim() })}
       </p>
     </div>
   );

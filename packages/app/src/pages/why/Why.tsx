@@ -39,8 +39,7 @@ export function Why() {
         <>
           <h1>{say('app.why.title')}</h1>
           <p>{say('app.why.lead')}</p>
-          {line}
-          <SymptomPicker chosen={chosen} onChoose={choose} onSee={see} />
+          <SymptomPicker chosen={chosen} onChoose={choose} onSee={see} line={line} />
         </>
       ) : ahead?.answer ? (
         <WhyAnswer plan={ahead.plan} answer={ahead.answer} line={line} onChange={() => choose(seen)} />
