@@ -3,28 +3,32 @@ import { px } from './path.ts';
 
 const radius = 5;
 const stepPx = 13;
+const middle = radius + 1.5;
 
 /** A share as ten small bulbs, as many filled as there are tenths; the words beside it say the same. */
 export function ChanceBar({ share }: { share: number }) {
+  const parts = Array.from({ length: 10 }, (_, at) => Math.min(1, Math.max(0, share * 10 - at)));
+  const filled = parts.map((part, at) => (part > 0 ? discAt(at, radius * Math.sqrt(part)) : ''));
   return (
     <svg
       class="chance-bar"
       aria-hidden="true"
-      viewBox={`0 0 ${10 * stepPx} ${2 * radius + 3}`}
+      viewBox={`0 0 ${10 * stepPx} ${2 * middle}`}
       width={10 * stepPx}
-      height={2 * radius + 3}
+      height={2 * middle}
     >
-      {Array.from({ length: 10 }, (_, at) => {
-        const part = Math.min(1, Math.max(0, share * 10 - at));
-        const cx = px(stepPx * at + radius + 1.5);
-        const cy = px(radius + 1.5);
-        return (
-          <g key={cx}>
-            <circle cx={cx} cy={cy} r={radius} fill="none" stroke={ink.ink2} stroke-width={1.2} />
-            {part > 0 && <circle cx={cx} cy={cy} r={px(radius * Math.sqrt(part))} fill={ink.ink} />}
-          </g>
-        );
-      })}
+      <path
+        d={parts.map((_, at) => discAt(at, radius)).join('')}
+        fill="none"
+        stroke={ink.ink2}
+        stroke-width={1.2}
+      />
+      <path d={filled.join('')} fill={ink.ink} />
     </svg>
   );
+}
+
+function discAt(at: number, r: number): string {
+  const [from, across] = [px(stepPx * at + middle - r), px(2 * r)];
+  return `M${from} ${middle}a${px(r)} ${px(r)} 0 1 0 ${across} 0a${px(r)} ${px(r)} 0 1 0 -${across} 0`;
 }

@@ -4,6 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { SymptomDrawing } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 
 const times = ['growing', 'lifting', 'store'] as const satisfies readonly SymptomTime[];
 
@@ -43,14 +44,16 @@ export function SymptomPicker({ chosen, onChoose, onSee, line }: Props) {
         }}
       >
         <Search query={query} found={like?.length ?? null} onQuery={ask} />
-        {like === null || like.length === 0
-          ? times.map((time) =>
-              group(
-                say(`app.why.time.${time}`),
-                symptoms.filter((symptom) => symptomTimes[symptom] === time),
-              ),
-            )
-          : group(say('app.why.search.like', { query: typed }), like)}
+        <InTurn live>
+          {like === null || like.length === 0
+            ? times.map((time) =>
+                group(
+                  say(`app.why.time.${time}`),
+                  symptoms.filter((symptom) => symptomTimes[symptom] === time),
+                ),
+              )
+            : group(say('app.why.search.like', { query: typed }), like)}
+        </InTurn>
         <div class="see-why">
           <p role="status">
             {isFull

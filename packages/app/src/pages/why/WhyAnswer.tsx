@@ -17,6 +17,7 @@ import { onion } from '../../state/onion.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { weatherGrounds } from '../../state/weather-grounds.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 import { Causes } from './Causes.tsx';
 import { NextYear } from './NextYear.tsx';
 import { Questions } from './Questions.tsx';
@@ -38,7 +39,7 @@ export function WhyAnswer({ plan, answer, line, onChange }: Props) {
   const { symptoms } = answer.rescue;
   const inStore = symptoms.some(isOfStore);
   return (
-    <>
+    <InTurn>
       <div class="why-head">
         <AnswerHeading text={whyLead(answer, speaker)} />
         <section class="saw" aria-label={say('app.why.saw')}>
@@ -54,34 +55,36 @@ export function WhyAnswer({ plan, answer, line, onChange }: Props) {
         {line}
       </div>
       <div class="why-spread">
-        <section class="rescue" aria-labelledby="rescue">
-          <h2 id="rescue">{say('app.why.rescue')}</h2>
-          <ul class="today">
-            {rescueSentences(answer, speaker).map((sentence, at) => (
-              <li key={sentence}>
-                {symptoms.length > 1 && at < symptoms.length && (
-                  <strong>{symptomLabel(symptoms[at], speaker)}: </strong>
-                )}
-                {sentence}
-              </li>
-            ))}
-          </ul>
-          <h3>{say('app.cautions')}</h3>
-          <ul class="why-care">
-            {whyCautionSentences(answer, speaker).map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
-        </section>
-        <Causes answer={answer} />
-        <div class="after">
-          <Questions answer={answer} />
-          <NextYear answer={answer} />
-        </div>
+        <InTurn>
+          <section class="rescue" aria-labelledby="rescue">
+            <h2 id="rescue">{say('app.why.rescue')}</h2>
+            <ul class="today">
+              {rescueSentences(answer, speaker).map((sentence, at) => (
+                <li key={sentence}>
+                  {symptoms.length > 1 && at < symptoms.length && (
+                    <strong>{symptomLabel(symptoms[at], speaker)}: </strong>
+                  )}
+                  {sentence}
+                </li>
+              ))}
+            </ul>
+            <h3>{say('app.cautions')}</h3>
+            <ul class="why-care">
+              {whyCautionSentences(answer, speaker).map((sentence) => (
+                <li key={sentence}>{sentence}</li>
+              ))}
+            </ul>
+          </section>
+          <Causes answer={answer} />
+          <div class="after">
+            <Questions answer={answer} />
+            <NextYear answer={answer} />
+          </div>
+        </InTurn>
       </div>
       <HowWeKnow assumed={assumed(plan, answer, inStore)} />
       <AnswerFoot shown={{ ...takenFor(plan), ...(inStore && { store: kitchenSaid.value.store }) }} />
-    </>
+    </InTurn>
   );
 }
 
