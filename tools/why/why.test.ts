@@ -13,7 +13,7 @@ const trials = failuresOfTrials();
 describe('published failures', () => {
   test('are all those of the calendars', () => {
     const failed = rows.filter(({ outcome }) => outcome !== null && outcome !== 'good');
-    expect(failed.map(({ id }) => id)).toEqual([...statedCauses.keys()]);
+    expect(failed.map(({ id }) => id).sort()).toEqual([...statedCauses.keys()].sort());
   });
 
   test.each([

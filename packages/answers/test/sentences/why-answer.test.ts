@@ -50,6 +50,8 @@ const changes: { [Code in ChangeCode]: Extract<Change, { code: Code }> } = {
   'in-sun': { code: 'in-sun' },
   covered: { code: 'covered', cover: 'fleece' },
   'fresh-packet': { code: 'fresh-packet' },
+  'usual-kind': { code: 'usual-kind' },
+  'usual-day': { code: 'usual-day' },
   'cool-store': { code: 'cool-store', tempC: 2 },
   'dry-store': { code: 'dry-store', humidityPct: 65 },
   'frost-free-store': { code: 'frost-free-store' },

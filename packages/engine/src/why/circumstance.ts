@@ -95,6 +95,6 @@ function warmth(site: Site, day: DayNumber, fromC: number, fullC: number, least:
 }
 
 function soilWarmth(site: Site, day: DayNumber, suits: number): Circumstance {
-  const factor = 0.3 + suits;
+  const factor = 0.5 + 0.7 * suits;
   return { factor, shown: suits > 0.5 ? [{ code: 'warm-soil', tempC: soilAbout(site, day) }] : [] };
 }

@@ -11,6 +11,8 @@ import type { Change, GrownSo } from './what-if.ts';
 /** Changes that a plan can carry. */
 const planChanges = new Set<Change['code']>([
   'other-kind',
+  'usual-kind',
+  'usual-day',
   'earlier',
   'later',
   'smaller-sets',

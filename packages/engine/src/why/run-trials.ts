@@ -10,8 +10,8 @@ import { weatherTrials } from './weather-trials.ts';
 export function runTrials(saying: Saying, isStoreSaid: boolean): CauseTrial[] {
   const { trial } = saying;
   return [
-    ...kindTrials(trial),
-    ...startTrials(trial),
+    ...kindTrials(saying),
+    ...startTrials(saying),
     ...setTrials(saying),
     ...weatherTrials(trial),
     ...bedTrials(saying),

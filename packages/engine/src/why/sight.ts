@@ -51,21 +51,21 @@ function sight(symptom: Symptom, of: SeasonFacts): number {
       return isUp && !of.isRipe ? 0.9 * stood : 0;
     case 'thick-necks':
       if (!of.hasBulb) return isUp ? 0.25 * stood : 0;
-      return of.isRipe ? 0.04 + 0.5 * flowering(of) : 0.7;
+      return of.isRipe ? 0.02 + 0.5 * flowering(of) : 0.7;
     case 'small':
       if (!of.hasBulb) return isUp ? 0.35 * stood : 0;
       return 1 / (1 + (of.bulbDryG / Math.max(of.smallDryG, smallOfHoped * of.hopedDryG)) ** sizeSlope);
     case 'fell-early':
       if (!of.isRipe) return 0;
-      return 0.05 + 0.4 * ramp(of.leavesAtOnset, 8, 5) + 0.3 * ramp(of.thirstyDays, 10, 40);
+      return 0.04 + 0.4 * ramp(of.leavesAtOnset, 8, 5) + 0.3 * ramp(of.thirstyDays, 10, 40);
     case 'wilted':
       return 0.7 * ramp(of.thirstyDays, 8, 35);
     case 'dry-tips':
-      return 0.06 + 0.5 * ramp(of.thirstyDays, 5, 30);
+      return 0.04 + 0.5 * ramp(of.thirstyDays, 5, 30);
     case 'too-hot':
-      return 0.1 + 0.3 * ramp(of.thirstyDays, 5, 30);
+      return 0.08 + 0.3 * ramp(of.thirstyDays, 5, 30);
     case 'split':
-      return 0.05 + 0.15 * flowering(of);
+      return 0.025 + 0.04 * flowering(of);
     case 'soft':
       return of.hasBulb && !of.isRipe ? 0.15 : 0.02;
     case 'sprouted':
@@ -77,7 +77,7 @@ function sight(symptom: Symptom, of: SeasonFacts): number {
     case 'glassy':
       return of.stored ? ramp(of.stored.frozen, 0.01, 0.15) : 0;
     case 'bent-leaves':
-      return 0.08;
+      return 0.05;
     case 'seedlings-toppled':
     case 'gone-in-a-row':
     case 'silver-streaks':

@@ -15,6 +15,9 @@ export type Change =
   | { code: 'in-sun' }
   | { code: 'covered'; cover: 'fleece' | 'tunnel' }
   | { code: 'fresh-packet' }
+  /** As it is usual in the place, where nobody said what was grown or when. */
+  | { code: 'usual-kind' }
+  | { code: 'usual-day' }
   | { code: 'cool-store'; tempC: number }
   | { code: 'dry-store'; humidityPct: number }
   | { code: 'frost-free-store' }

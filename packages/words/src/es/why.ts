@@ -70,6 +70,8 @@ export const why = {
   'why.change.wider': 'con más sitio, {density}',
   'why.change.in-sun': 'a pleno sol',
   'why.change.covered': '{cover, select, tunnel {en túnel} other {bajo manta térmica}}',
+  'why.change.usual-kind': 'cultivadas del tipo que es usual aquí',
+  'why.change.usual-day': 'empezadas cuando es usual aquí',
   'why.change.fresh-packet': 'con semilla que es lo que dice su sobre',
   'why.change.cool-store': 'guardadas a {temp} o menos',
   'why.change.dry-store': 'guardadas con un {humidity} % de humedad o menos',
@@ -95,6 +97,8 @@ export const why = {
   'why.next.in-sun': 'El año que viene dales un bancal a pleno sol',
   'why.next.covered':
     'El año que viene cultívalas {cover, select, tunnel {en túnel} other {bajo manta térmica}}',
+  'why.next.usual-kind': 'El año que viene cultiva el tipo que es usual aquí',
+  'why.next.usual-day': 'El año que viene empieza cuando es usual aquí',
   'why.next.fresh-packet': 'El año que viene siembra una clase con nombre, de un sobre nuevo',
   'why.next.cool-store': 'El año que viene guárdalas tan cerca de {temp} como puedas',
   'why.next.dry-store': 'El año que viene guárdalas donde el aire no pase del {humidity} % de humedad',
