@@ -1,4 +1,5 @@
 import {
+  classOfType,
   type DayNumber,
   type Kept,
   lastSuchDay,
@@ -9,6 +10,7 @@ import {
   type StoreSaid,
   type Symptom,
   storeClimateOf,
+  typeForClass,
   usualStart,
   type WhyAnswer,
   whyOf,
@@ -36,6 +38,8 @@ export type WhyAhead = {
   neckFall: DayNumber | null;
   /** Null while nothing is said to have been seen. */
   answer: WhyAnswer | null;
+  /** Packets of its class hold the onion of next year's plan here. */
+  isNextOfClass: boolean;
 };
 
 /** Why a crop came to what was seen of it; what was not said of the crop is as most grow it there. */
@@ -43,7 +47,7 @@ export function whyAhead(asked: WhyAheadAsked): WhyAhead {
   const { said, isAbout, symptoms, answers, noticed, keepsMonths, store, isStoreSaid, ...crop } = asked;
   const { plan, site, summary } = cropUnderWay(asGrown(crop, symptoms, noticed));
   const neckFall = summary.neckFall.days?.p50 ?? null;
-  if (symptoms.length === 0) return { plan, neckFall, answer: null };
+  if (symptoms.length === 0) return { plan, neckFall, answer: null, isNextOfClass: true };
   const answer = whyOf(site, {
     plan,
     said: new Set(said),
@@ -56,7 +60,9 @@ export function whyAhead(asked: WhyAheadAsked): WhyAhead {
     keepsMonths,
     answers,
   });
-  return { plan, neckFall, answer };
+  const { type, start, startDay } = answer.nextYear.plan;
+  const isNextOfClass = typeForClass(site, classOfType[type], start, startDay) === type;
+  return { plan, neckFall, answer, isNextOfClass };
 }
 
 /** What most grow is asked for anew with each thing seen. */

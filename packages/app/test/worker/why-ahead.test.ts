@@ -1,4 +1,4 @@
-import { civilDate, dayNumber, startMethods, symptoms, whyOf } from '@neckfall/engine';
+import { civilDate, classOfType, dayNumber, startMethods, symptoms, whyOf } from '@neckfall/engine';
 import { describe, expect, test } from 'vitest';
 import { cropUnderWay } from '../../src/worker/crop-under-way.ts';
 import { whyAhead } from '../../src/worker/why-ahead.ts';
@@ -58,6 +58,21 @@ describe('why a crop came to what was seen', () => {
     expect(plan.start).toBe('direct-seed');
     const onDay = whyAhead({ ...unsaid, startDay: dayNumber(2027, 4, 1) });
     expect(onDay.plan.startDay).toBe(dayNumber(2027, 4, 1));
+  });
+
+  test('says whether packets of its class hold the onion of next year’s plan', () => {
+    for (const symptom of ['flowered', 'no-bulb', 'small'] as const)
+      for (const printed of ['short', 'intermediate', 'long'] as const) {
+        const { answer, isNextOfClass } = whyAhead({
+          ...asked,
+          crop: { class: printed },
+          symptoms: [symptom],
+        });
+        const { type, start, startDay } = answer!.nextYear.plan;
+        const held = cropUnderWay({ ...asked, crop: { class: classOfType[type] }, start, startDay }).plan
+          .type;
+        expect(isNextOfClass).toBe(held === type);
+      }
   });
 
   test('any thing that may be seen has an answer', () => {

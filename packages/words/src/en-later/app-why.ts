@@ -53,7 +53,7 @@ export const appWhy = {
   'app.why.anew': 'Weighed again: {answer}',
 
   'app.why.next': 'Next year',
-  'app.why.next.plan': 'Next year’s plan: {start}, {date}',
+  'app.why.next.plan': 'Next year’s plan: {onion}, {start}, {date}',
   'app.why.next.keep': 'Keep next year’s plan {holder, select, page {on this page} other {on this device}}',
   'app.why.next.kept': 'Kept as “{name}”.',
   'app.why.next.name': '{onion}, {start}, {year}',

@@ -53,7 +53,7 @@ export const appWhy = {
   'app.why.anew': 'Sopesado de nuevo: {answer}',
 
   'app.why.next': 'El año que viene',
-  'app.why.next.plan': 'El plan del año que viene: {start}, {date}',
+  'app.why.next.plan': 'El plan del año que viene: {onion}, {start}, {date}',
   'app.why.next.keep':
     'Guardar el plan del año que viene {holder, select, page {en esta página} other {en este dispositivo}}',
   'app.why.next.kept': 'Guardado como «{name}».',

@@ -4,21 +4,26 @@ import { useState } from 'preact/hooks';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
 import { withPlan } from '../../garden/planting-of.ts';
 import { changeGarden, gardenFault, gardenHolder } from '../../state/garden.ts';
-import { onion } from '../../state/onion.ts';
 import { hrefOfList } from '../../state/onion-hrefs.ts';
 import { placeName } from '../../state/place.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
-import { askedOfNext } from './next-asked.ts';
+import type { WhyAhead } from '../../worker/why-ahead.ts';
+import { askedOfNext, type Next, onionNameOf } from './next-asked.ts';
 
 /** What to do otherwise, and the plan of next year by one press. */
-export function NextYear({ answer }: { answer: WhyAnswer }) {
+export function NextYear({ ahead, answer }: { ahead: WhyAhead; answer: WhyAnswer }) {
   const speaker = voice.value;
   const { say, dayWithYear } = speaker;
   const { plan } = answer.nextYear;
   const lead = leadOf(answer);
-  const next = askedOfNext(answer.nextYear);
-  const words = { start: say(`start.${plan.start}`), date: dayWithYear(plan.startDay) };
+  const next: Next = { plan, isSameOnion: plan.type === ahead.plan.type, isOfClass: ahead.isNextOfClass };
+  const changes = askedOfNext(next);
+  const words = {
+    onion: onionNameOf(next) ?? say(`type.${plan.type}`),
+    start: say(`start.${plan.start}`),
+    date: dayWithYear(plan.startDay),
+  };
   return (
     <section class="next-year" aria-labelledby="next">
       <h2 id="next">{say('app.why.next')}</h2>
@@ -26,25 +31,25 @@ export function NextYear({ answer }: { answer: WhyAnswer }) {
       <p>{nextYearSentence(answer.nextYear, speaker)}</p>
       <AnswerLinks
         links={[
-          { href: hrefTo('season', next), text: say('app.why.next.plan', words) },
-          { href: hrefTo('when', next), text: say('app.why.next.when') },
+          { href: hrefTo('season', changes), text: say('app.why.next.plan', words) },
+          { href: hrefTo('when', changes), text: say('app.why.next.when') },
           { href: hrefOfList(), text: say('app.why.next.which') },
         ]}
       >
-        <KeepIt nextYear={answer.nextYear} />
+        <KeepIt next={next} />
       </AnswerLinks>
     </section>
   );
 }
 
 /** Puts next year's plan among those of the garden. */
-function KeepIt({ nextYear }: Pick<WhyAnswer, 'nextYear'>) {
+function KeepIt({ next }: { next: Next }) {
   const { say } = voice.value;
-  const { plan } = nextYear;
+  const { plan } = next;
   const [kept, tell] = useState<{ of: string; name: string } | null>(null);
   const key = JSON.stringify(plan);
   const name = say('app.why.next.name', {
-    onion: onion.value.name ?? say(`type.${plan.type}`),
+    onion: onionNameOf(next) ?? say(`type.${plan.type}`),
     start: say(`start.${plan.start}`),
     year: String(civilDate(plan.startDay).year),
   });
@@ -54,7 +59,7 @@ function KeepIt({ nextYear }: Pick<WhyAnswer, 'nextYear'>) {
       { code: 'added', name },
       (now) =>
         withPlan(now ?? emptyGarden(), null, {
-          asked: { ...asked.value, ...askedOfNext(nextYear) },
+          asked: { ...asked.value, ...askedOfNext(next) },
           plan: { start: plan.start, startDay: plan.startDay, plantOutDay: plantOutDayOf(plan) },
           class: classOfType[plan.type],
           placeName: asked.value.name ?? placeName.value,

@@ -1,6 +1,7 @@
 import { answerLabel, questionText, whyLead } from '@neckfall/answers';
 import {
   type AnswerOf,
+  causeKinds,
   mostQuestions,
   passedOver,
   type Question,
@@ -31,7 +32,9 @@ export function Questions({ answer }: { answer: WhyAnswer }) {
   }, [count]);
 
   const left = mostQuestions - count;
-  const ask = left > 0 ? (crop.ask ?? askingOf(answer.ask)) : null;
+  const asking = askingOf(answer.ask);
+  // what was grown tells nothing of birds and mould
+  const ask = left > 0 ? (hangsOnCrop(answer) ? (crop.ask ?? asking) : asking) : null;
   if (ask === null && given.length === 0) return null;
   return (
     <section class="ask" ref={part} tabIndex={-1} aria-labelledby="ask">
@@ -78,6 +81,14 @@ function Ask({ asking, left }: { asking: Asking; left: number }) {
       <p class="hint">{voice.value.say('app.why.ask.left', { left })}</p>
     </fieldset>
   );
+}
+
+/** From so much of its chance on a cause that no run can know leaves nothing to the crop, 0…1. */
+const mostlySeen = 0.5;
+
+function hangsOnCrop({ causes }: WhyAnswer): boolean {
+  const seen = causes.filter(({ cause }) => causeKinds[cause] === 'seen');
+  return seen.reduce((sum, { probability }) => sum + probability, 0) < mostlySeen;
 }
 
 type Answered = [Question, AnswerOf | typeof passedOver];

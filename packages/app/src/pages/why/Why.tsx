@@ -42,7 +42,7 @@ export function Why() {
           <SymptomPicker chosen={chosen} onChoose={choose} onSee={see} line={line} />
         </>
       ) : ahead?.answer ? (
-        <WhyAnswer plan={ahead.plan} answer={ahead.answer} line={line} onChange={() => choose(seen)} />
+        <WhyAnswer ahead={ahead} answer={ahead.answer} line={line} onChange={() => choose(seen)} />
       ) : (
         <>
           <HeadingToCome />

@@ -18,6 +18,7 @@ import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { weatherGrounds } from '../../state/weather-grounds.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
+import type { WhyAhead } from '../../worker/why-ahead.ts';
 import { Causes } from './Causes.tsx';
 import { NextYear } from './NextYear.tsx';
 import { Questions } from './Questions.tsx';
@@ -25,7 +26,7 @@ import { isOfStore, isStoreSaid } from './use-why.ts';
 import { takenFor } from './why-crop.ts';
 
 type Props = {
-  plan: Plan;
+  ahead: WhyAhead;
   answer: Told;
   /** The crop in a line. */
   line: ComponentChildren;
@@ -33,7 +34,8 @@ type Props = {
 };
 
 /** The likeliest cause, what can still be done, all causes, one question, next year. */
-export function WhyAnswer({ plan, answer, line, onChange }: Props) {
+export function WhyAnswer({ ahead, answer, line, onChange }: Props) {
+  const { plan } = ahead;
   const speaker = voice.value;
   const { say } = speaker;
   const { symptoms } = answer.rescue;
@@ -78,7 +80,7 @@ export function WhyAnswer({ plan, answer, line, onChange }: Props) {
           <Causes answer={answer} />
           <div class="after">
             <Questions answer={answer} />
-            <NextYear answer={answer} />
+            <NextYear ahead={ahead} answer={answer} />
           </div>
         </InTurn>
       </div>
