@@ -103,8 +103,14 @@ describe('the answer in one line', () => {
   });
 
   test('leaves room for what nobody knows', () => {
-    expect(unseenSentence({ unseen: 0.21 }, british)).toMatch(/no reckoning and no list knows: 2 in 10\.$/);
-    expect(unseenSentence({ unseen: 0 }, british)).toContain('fewer than 1 in 20');
+    expect(unseenSentence({ unseen: 0.21, usual: 0.3 }, british)).toMatch(
+      /no reckoning and no list knows: 2 in 10\.$/,
+    );
+    expect(unseenSentence({ unseen: 0, usual: 0.3 }, british)).toContain('fewer than 1 in 20');
+    expect(unseenSentence({ unseen: 0.6, usual: 0.3 }, british)).toContain(
+      'in 3 seasons in 10 whatever is done',
+    );
+    expect(unseenSentence({ unseen: 0.6, usual: 0.02 }, british)).not.toContain('whatever is done');
   });
 });
 

@@ -96,7 +96,7 @@ const leastLead = 0.05;
 
 /** The likeliest cause, or that nothing known fits. */
 export function whyHeadline(answer: WhyAnswer, speaker: Speaker): string {
-  return leadOf(answer) ? whyLead(answer, speaker) : unseenSentence({ unseen: 1 }, speaker);
+  return leadOf(answer) ? whyLead(answer, speaker) : unseenSentence(answer, speaker);
 }
 
 /** The cause that heads an answer; null: none is likely enough. */
