@@ -117,7 +117,8 @@ describe.skipIf(!hasChromium)('the Why page', () => {
     await page.getByRole('button', { name: 'Not sure' }).click();
     await ready(page);
     expect(page.url()).not.toContain('class=');
-    await page.getByText('This is the last question').waitFor();
+    const last = page.getByText('This is the last question');
+    expect((await last.count()) + (await page.getByText('nothing more to ask').count())).toBe(1);
     await page.getByRole('button', { name: 'Take back: How did you start them?' }).click();
     await ready(page);
     expect(page.url()).not.toContain('start=');

@@ -47,15 +47,20 @@ const showsOtherwise = [0.6, 1.2] as const;
 /** A question is passed over so often. */
 const passedShare = 0.15;
 
-/** Tries every cause in some seasons of a place. @param each seasons of each cause */
-export function studyOf(place: StudyPlace, seed: number, each: number): Asked[] {
+/** Tries causes in some seasons of a place. @param each seasons of each cause */
+export function studyOf(
+  place: StudyPlace,
+  seed: number,
+  each: number,
+  isTried: (cause: Cause) => boolean = () => true,
+): Asked[] {
   const random = randomSource(seed);
   const ways = soundPlans(place).flatMap((plan) => [
     ...putInBed(place, plan),
     ...putInStore(place, plan),
     ...putInSeen(place, plan),
   ]);
-  return [...new Set(ways.map(({ cause }) => cause))].flatMap((cause) => {
+  return [...new Set(ways.map(({ cause }) => cause))].filter(isTried).flatMap((cause) => {
     const cases = ways.filter((way) => way.cause === cause && doesSpoil(way)).flatMap(casesOf);
     const asked: Asked[] = [];
     while (asked.length < each && cases.length > 0) {

@@ -5,6 +5,8 @@ import { causeLabel } from './why-causes.ts';
 /** From these probabilities on the leading cause is told as sure, and as likely. */
 const sureFrom = 0.7;
 const likelyFrom = 0.4;
+/** What shows in so many seasons as told may be the year alone. */
+const oftenFrom = 0.1;
 
 /** A probability as people say it: "8 in 10". */
 export function chanceText(probability: number, { say }: Speaker): string {
@@ -22,9 +24,9 @@ export function leadOf({ causes: [first] }: Pick<WhyAnswer, 'causes'>): CauseFou
 }
 
 /** The answer in one line: the likeliest cause and how sure it is, or that nothing known fits. */
-export function whyLead(answer: Pick<WhyAnswer, 'causes'>, speaker: Speaker): string {
+export function whyLead(answer: Pick<WhyAnswer, 'causes' | 'unseen' | 'usual'>, speaker: Speaker): string {
   const lead = leadOf(answer);
-  if (lead === null) return unseenSentence({ unseen: 1 }, speaker);
+  if (lead === null) return unseenSentence(answer, speaker);
   const { cause, probability } = lead;
   const sureness = probability >= sureFrom ? 'sure' : probability >= likelyFrom ? 'likely' : 'unsure';
   return speaker.say(`why.lead.${sureness}`, {
@@ -34,6 +36,12 @@ export function whyLead(answer: Pick<WhyAnswer, 'causes'>, speaker: Speaker): st
 }
 
 /** How likely it is something that can't be known. */
-export function unseenSentence({ unseen }: Pick<WhyAnswer, 'unseen'>, speaker: Speaker): string {
-  return speaker.say('why.unseen', { chance: chanceText(unseen, speaker) });
+export function unseenSentence(
+  { unseen, usual }: Pick<WhyAnswer, 'unseen' | 'usual'>,
+  speaker: Speaker,
+): string {
+  const { say } = speaker;
+  const told = say('why.unseen', { chance: chanceText(unseen, speaker) });
+  if (unseen < likelyFrom || usual < oftenFrom) return told;
+  return `${told} ${say('why.usual', { seasons: say('why.of.seasons', { tenths: Math.round(10 * usual) }) })}`;
 }

@@ -90,7 +90,11 @@ describe('how likely', () => {
 describe('the answer in one line', () => {
   const lead = (probability: number, voice = british) =>
     whyLead(
-      { causes: [{ cause: 'started-too-late', probability, for: [], against: [], whatIf: null }] },
+      {
+        causes: [{ cause: 'started-too-late', probability, for: [], against: [], whatIf: null }],
+        unseen: 1 - probability,
+        usual: 0,
+      },
       voice,
     );
   test('says how sure it is', () => {
@@ -102,9 +106,22 @@ describe('the answer in one line', () => {
     expect(lead(0.8, spanish)).toBe('Empezaste demasiado tarde. Lo más probable: 8 de cada 10.');
   });
 
+  test('says that nothing known fits where no cause is likely enough', () => {
+    const none = { causes: [], unseen: 1, usual: 0 };
+    expect(whyLead(none, british)).toBe(unseenSentence(none, british));
+    expect(lead(0.04)).toContain('no reckoning and no list knows');
+    expect(lead(0.05)).toContain('You started too late');
+  });
+
   test('leaves room for what nobody knows', () => {
-    expect(unseenSentence({ unseen: 0.21 }, british)).toMatch(/no reckoning and no list knows: 2 in 10\.$/);
-    expect(unseenSentence({ unseen: 0 }, british)).toContain('fewer than 1 in 20');
+    expect(unseenSentence({ unseen: 0.21, usual: 0.3 }, british)).toMatch(
+      /no reckoning and no list knows: 2 in 10\.$/,
+    );
+    expect(unseenSentence({ unseen: 0, usual: 0.3 }, british)).toContain('fewer than 1 in 20');
+    expect(unseenSentence({ unseen: 0.6, usual: 0.3 }, british)).toContain(
+      'in 3 seasons in 10 whatever is done',
+    );
+    expect(unseenSentence({ unseen: 0.6, usual: 0.02 }, british)).not.toContain('whatever is done');
   });
 });
 

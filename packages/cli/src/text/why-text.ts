@@ -50,7 +50,8 @@ function titled(title: string, lines: readonly string[]): string {
   return [title, ...lines.map((line) => `  ${wrap(line, 2)}`)].join('\n');
 }
 
-function causesTold({ causes, asGrown, unseen }: WhyAnswer, speaker: Speaker): string {
+function causesTold(answer: WhyAnswer, speaker: Speaker): string {
+  const { causes, asGrown } = answer;
   const { say } = speaker;
   const count = causes.findIndex(({ probability }, at) => at > 0 && probability < toldInFull.from);
   const full = causes.slice(0, Math.min(count < 0 ? causes.length : count, toldInFull.most));
@@ -61,7 +62,7 @@ function causesTold({ causes, asGrown, unseen }: WhyAnswer, speaker: Speaker): s
     );
   const lines = [
     ...(others.length === 0 ? [] : [say('why-told.others', { causes: others.join('; ') })]),
-    unseenSentence({ unseen }, speaker),
+    unseenSentence(answer, speaker),
   ];
   return [
     say('why-told.causes'),

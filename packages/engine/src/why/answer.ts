@@ -45,6 +45,8 @@ export type WhyAnswer = {
   causes: readonly CauseFound[];
   /** Probability of something that can't be known, and of causes too unlikely to be told; with those of `causes` it makes 1. */
   unseen: number;
+  /** Share of the seasons as told that show what was seen, the mean of the symptoms: so often it comes anyway. */
+  usual: number;
   /** The question that would tell most; null: none that is worth it, or enough were asked. */
   ask: Question | null;
   asGrown: GrownSo;

@@ -25,8 +25,12 @@ const planChanges = new Set<Change['code']>([
 
 /** Another start is worth changing a crop for that another cause spoilt if it brings so many more good years, 0…1. */
 const worthMoving = 0.2;
-/** Good in fewer seasons than this, a plan gives way to the best that the place has. */
-const hopeful = 0.5;
+/**
+ * Good in fewer seasons than this, a plan gives way to the best that the place has, where that brings so many more; sooner
+ * where no cause leads.
+ */
+const hopeful = { share: 0.5, gain: worthMoving } as const;
+const hopefulAnyway = { share: 0.9, gain: 0.1 } as const;
 
 /** The plan of the year to come, after `today`, with what the leading cause asks for. */
 export function nextYear(
@@ -43,9 +47,10 @@ export function nextYear(
   const next = nextTime((best?.tried ?? asTold).trial, today);
   const { plan, grown } = next;
   const asAsked = { plan, grown, change: best && onNewDays(best.change, plan) };
-  if (grown.goodShare >= hopeful) return asAsked;
+  const enough = leading === null ? hopefulAnyway : hopeful;
+  if (grown.goodShare >= enough.share) return asAsked;
   const other = bestHere(next, today);
-  if (other.grown.goodShare < grown.goodShare + worthMoving) return asAsked;
+  if (other.grown.goodShare < grown.goodShare + enough.gain) return asAsked;
   const { type, start, startDay } = other.plan;
   const change: Change = { code: 'other-start', type, start, day: startDay };
   return { plan: other.plan, grown: other.grown, change };

@@ -20,7 +20,7 @@ export function seenShare(symptom: Symptom, of: SeasonFacts): number {
 const sizeSlope = 6;
 
 /** Bulbs of this share of what might have been are called small by half of their growers. */
-const smallOfHoped = 0.7;
+const smallOfHoped = 0.6;
 /** Kinds that flower easily, of all. */
 const proneShare = 0.25;
 
@@ -51,7 +51,7 @@ function sight(symptom: Symptom, of: SeasonFacts): number {
       return isUp && !of.isRipe ? 0.9 * stood : 0;
     case 'thick-necks':
       if (!of.hasBulb) return isUp ? 0.25 * stood : 0;
-      return of.isRipe ? 0.02 + 0.5 * flowering(of) : 0.7;
+      return of.isRipe ? 0.02 + 0.12 * flowering(of) : 0.7;
     case 'small':
       if (!of.hasBulb) return isUp ? 0.35 * stood : 0;
       return 1 / (1 + (of.bulbDryG / Math.max(of.smallDryG, smallOfHoped * of.hopedDryG)) ** sizeSlope);
@@ -67,7 +67,7 @@ function sight(symptom: Symptom, of: SeasonFacts): number {
     case 'split':
       return 0.025 + 0.04 * flowering(of);
     case 'soft':
-      return of.hasBulb && !of.isRipe ? 0.15 : 0.02;
+      return of.hasBulb && !of.isRipe ? 0.15 : 0.005;
     case 'sprouted':
       return of.stored ? ramp(of.stored.sprouted, 0.02, 0.25) : 0;
     case 'rotted-in-store':

@@ -57,7 +57,7 @@ const other = (byC: number): Change => ({ code: 'other-weather', byC });
 const tooHotC = [17, 26] as const;
 const tooCoolC = [17, 9] as const;
 /** How readily a climate is called the cause, where crops are grown in it all the same (memory). */
-const climatePrior = { heat: 0.7, cool: 0.25 } as const;
+const climatePrior = { heat: 0.7, cool: 0.3 } as const;
 
 /** Warmth of the half-year from the start, °C. */
 function meanSince({ site, plan }: Trial): number {

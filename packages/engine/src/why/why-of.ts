@@ -2,14 +2,14 @@ import type { Site } from '../season/index.ts';
 import type { CauseFound, WhyAnswer, WhyAsked } from './answer.ts';
 import { questionToAsk } from './ask.ts';
 import type { Cause } from './causes.ts';
-import { chancesOf } from './chances.ts';
+import { type Chances, chancesOf } from './chances.ts';
 import { evidenceOf } from './evidence-of.ts';
 import { heeded } from './heeded.ts';
 import { nextYear } from './next-year.ts';
 import { cautionsOf, rescueFrom } from './rescue.ts';
 import type { Trial } from './season-facts.ts';
 import { mostSymptoms, symptomTimes } from './symptoms.ts';
-import { type Weighed, weigh } from './weigh.ts';
+import { meanSight, type Weighed, weigh } from './weigh.ts';
 import type { GrownSo, WhatIf } from './what-if.ts';
 
 /** Causes under this are told together with what can't be known. */
@@ -52,12 +52,18 @@ export function whyOf(site: Site, asked: WhyAsked): WhyAnswer {
     rescue: rescueFrom(symptoms),
     causes,
     unseen: Math.max(0, 1 - shown.reduce((sum, { probability }) => sum + probability, 0)),
+    usual: meanSight(weighed.asTold.facts, symptoms),
     ask: questionToAsk(chances, told),
     asGrown: weighed.asTold.grown,
-    nextYear: nextYear(shown[0]?.cause ?? null, weighed, told.today),
+    nextYear: nextYear(leadOf(shown, chances), weighed, told.today),
     cautions: cautionsOf(symptoms),
     years: site.weatherYears,
   };
+}
+
+/** The likeliest cause; null where something unseen is likelier than it. */
+function leadOf([first]: readonly { cause: Cause; probability: number }[], chances: Chances): Cause | null {
+  return first && first.probability >= (chances.get(null) ?? 0) ? first.cause : null;
 }
 
 /** The season as told, with its store where something was seen there. */

@@ -6,6 +6,8 @@ export const why = {
   'why.lead.sure': '{cause}. Most likely so: {chance}.',
   'why.lead.likely': '{cause}. Likely, but not sure: {chance}.',
   'why.lead.unsure': 'It may be one of several things. {cause}: {chance}, and nothing known is likelier.',
+  'why.usual':
+    'Run again as you told it, this shows {seasons} whatever is done: it may be the year, or that packet of seed.',
   'why.unseen': 'Something else, that no reckoning and no list knows: {chance}.',
 
   'why.eating.yes': 'What is firm and clean is good to eat.',

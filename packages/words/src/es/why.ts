@@ -6,6 +6,8 @@ export const why = {
   'why.lead.sure': '{cause}. Lo más probable: {chance}.',
   'why.lead.likely': '{cause}. Probable, pero no seguro: {chance}.',
   'why.lead.unsure': 'Puede ser una de varias cosas. {cause}: {chance}, y no se conoce nada más probable.',
+  'why.usual':
+    'Repetido tal como lo contaste, esto aparece {seasons} se haga lo que se haga: puede ser el año, o aquel sobre de semilla.',
   'why.unseen': 'Otra cosa, que ningún cálculo ni ninguna lista conoce: {chance}.',
 
   'why.eating.yes': 'Lo que está firme y limpio se puede comer.',
