@@ -28,7 +28,10 @@ export function ChanceBar({ share }: { share: number }) {
   );
 }
 
-function discAt(at: number, r: number): string {
-  const [from, across] = [px(stepPx * at + middle - r), px(2 * r)];
-  return `M${from} ${middle}a${px(r)} ${px(r)} 0 1 0 ${across} 0a${px(r)} ${px(r)} 0 1 0 -${across} 0`;
+function discAt(at: number, radiusPx: number): string {
+  const r = px(radiusPx);
+  // half circles meet only where their ends lie just two radii apart
+  const across = px(2 * Number(r));
+  const from = px(stepPx * at + middle - Number(r));
+  return `M${from} ${middle}a${r} ${r} 0 1 0 ${across} 0a${r} ${r} 0 1 0 -${across} 0`;
 }
