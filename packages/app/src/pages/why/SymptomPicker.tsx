@@ -5,6 +5,7 @@ import { useId, useState } from 'preact/hooks';
 import { SymptomDrawing } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
+import '../../look/symptoms.css';
 
 const times = ['growing', 'lifting', 'store'] as const satisfies readonly SymptomTime[];
 
