@@ -32,7 +32,7 @@ describe.skipIf(!hasChromium)('on a phone of 360 × 740 px, worked by a finger',
     expect(today!.y + today!.height).toBeLessThan(740);
   });
 
-  test.each(['where', 'which', 'when', 'season', 'keep', 'about'])(
+  test.each(['where', 'which', 'when', 'season', 'keep', 'why', 'about'])(
     'everything to be hit on %s is 44 px high or more',
     async (name) => {
       const page = await app.at(`#/${name}?${place}`, { context: phone });

@@ -11,6 +11,7 @@ const target = join(root, 'docs', 'app');
 const garden = 'at=52.08,-3.13&name=Pencarreg+Bank&elevation=160&sun=14&today=2027-03-01';
 // the same grower on a visit, for the talk to friends there; invented
 const elsewhere = 'at=19.9,73.8&name=Mango+Terrace&today=2027-08-20';
+const failed = garden.replace('2027-03-01', '2027-09-10');
 const onion = 'class=long&start=sets';
 const phone = { width: 360, height: 740 };
 const desk = { width: 1100, height: 900 };
@@ -26,6 +27,13 @@ const pages = [
   { name: 'when', hash: `#/when?${garden}&${onion}`, size: desk, scheme: 'light' },
   { name: 'season', hash: `#/season?${garden}&${onion}&date=2027-04-14`, size: desk, scheme: 'light' },
   { name: 'keep', hash: `#/keep?${garden}&people=4`, size: desk, scheme: 'light' },
+  { name: 'why', hash: `#/why?${failed}`, size: desk, scheme: 'light' },
+  {
+    name: 'why-answer',
+    hash: `#/why?${failed}&${onion}&date=2027-04-14&saw=flowered`,
+    size: desk,
+    scheme: 'light',
+  },
 ];
 
 // the same garden with leaves counted, as far as its invented grower did

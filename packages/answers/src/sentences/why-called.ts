@@ -43,7 +43,7 @@ function inOrder(text: string, fillers: ReadonlySet<string>): string {
     .join(' ');
 }
 
-function wordsOf(text: string): string[] {
+export function wordsOf(text: string): string[] {
   return text
     .normalize('NFKD')
     .toLowerCase()

@@ -1,4 +1,4 @@
-import type { WhyAnswer } from '@neckfall/engine';
+import type { CauseFound, WhyAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { causeLabel } from './why-causes.ts';
 
@@ -15,9 +15,19 @@ export function chanceText(probability: number, { say }: Speaker): string {
   return say('why.chance.tenths', { tenths: Math.min(9, Math.max(1, Math.round(probability * 10))) });
 }
 
-/** The likeliest cause and how sure it is: the answer in one line. */
-export function whyLead({ causes: [first] }: Pick<WhyAnswer, 'causes'>, speaker: Speaker): string {
-  const { cause, probability } = first;
+/** A cause less likely than this is no answer. */
+const leastLead = 0.05;
+
+/** The cause that heads an answer; null: none is likely enough. */
+export function leadOf({ causes: [first] }: Pick<WhyAnswer, 'causes'>): CauseFound | null {
+  return first && first.probability >= leastLead ? first : null;
+}
+
+/** The answer in one line: the likeliest cause and how sure it is, or that nothing known fits. */
+export function whyLead(answer: Pick<WhyAnswer, 'causes' | 'unseen' | 'usual'>, speaker: Speaker): string {
+  const lead = leadOf(answer);
+  if (lead === null) return unseenSentence(answer, speaker);
+  const { cause, probability } = lead;
   const sureness = probability >= sureFrom ? 'sure' : probability >= likelyFrom ? 'likely' : 'unsure';
   return speaker.say(`why.lead.${sureness}`, {
     cause: causeLabel(cause, speaker),

@@ -90,7 +90,11 @@ describe('how likely', () => {
 describe('the answer in one line', () => {
   const lead = (probability: number, voice = british) =>
     whyLead(
-      { causes: [{ cause: 'started-too-late', probability, for: [], against: [], whatIf: null }] },
+      {
+        causes: [{ cause: 'started-too-late', probability, for: [], against: [], whatIf: null }],
+        unseen: 1 - probability,
+        usual: 0,
+      },
       voice,
     );
   test('says how sure it is', () => {
@@ -100,6 +104,13 @@ describe('the answer in one line', () => {
     expect(lead(0.4)).toContain('Likely');
     expect(lead(0.39)).toMatch(/^It may be one of several things\. You started too late: 4 in 10/);
     expect(lead(0.8, spanish)).toBe('Empezaste demasiado tarde. Lo más probable: 8 de cada 10.');
+  });
+
+  test('says that nothing known fits where no cause is likely enough', () => {
+    const none = { causes: [], unseen: 1, usual: 0 };
+    expect(whyLead(none, british)).toBe(unseenSentence(none, british));
+    expect(lead(0.04)).toContain('no reckoning and no list knows');
+    expect(lead(0.05)).toContain('You started too late');
   });
 
   test('leaves room for what nobody knows', () => {

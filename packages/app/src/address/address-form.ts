@@ -1,11 +1,9 @@
 import {
   type DayLengthClass,
   dayLengthClasses,
-  formatDay,
   gardenRanges,
   type Like,
   likes,
-  parseDay,
   planFields,
   type SeedAge,
   type SoilTexture,
@@ -16,13 +14,26 @@ import {
   startMethods,
   storePlaces,
 } from '@neckfall/engine';
+import {
+  day,
+  type Form,
+  id,
+  longestName,
+  number,
+  plainName,
+  readNumber,
+  text,
+  word,
+  yes,
+} from './form-kinds.ts';
+import { type WhyInAddress, whyForms } from './why-form.ts';
 
 const colours = ['yellow', 'red', 'white', 'brown', 'pink'] as const;
 type Colour = (typeof colours)[number];
 const held = ['seed', 'plants', 'sets'] as const;
 
 /** What may stand in the address of a page, all of it optional: null where it does not. */
-export type Asked = {
+export type Asked = WhyInAddress & {
   /** Latitude and longitude in degrees. */
   at: { latitudeDeg: number; longitudeDeg: number } | null;
   /** What the place is called: a town of the list, or the grower's own name for it. */
@@ -92,75 +103,7 @@ export type Asked = {
 
 export type AskedName = keyof Asked;
 
-/** How a value stands in an address. `read` gives undefined for what it cannot take. */
-type Form<Value> = {
-  key: string;
-  /** Message that says what was expected. */
-  expects: 'number' | 'word' | 'day' | 'point' | 'text';
-  read: (text: string) => Value | undefined;
-  write: (value: Value) => string;
-};
-
-const longestName = 120;
-/** Of ids in files by others; our own have ten letters. */
-const longestId = 1000;
 export const mostBeside = 4;
-
-const number = (key: string, min: number, max: number, digits = 0): Form<number> => ({
-  key,
-  expects: 'number',
-  read: (text) => {
-    const value = readNumber(text);
-    return value !== null && value >= min && value <= max ? value : undefined;
-  },
-  write: (value) => String(Number(value.toFixed(digits))),
-});
-
-const word = <Word extends string>(key: string, words: readonly Word[]): Form<Word> => ({
-  key,
-  expects: 'word',
-  read: (text) => words.find((candidate) => candidate === text.toLowerCase()),
-  write: (value) => value,
-});
-
-const yes = (key: string): Form<true> => ({
-  key,
-  expects: 'word',
-  read: (text) => (text === 'yes' ? true : undefined),
-  write: () => 'yes',
-});
-
-const day = (key: string): Form<number> => ({
-  key,
-  expects: 'day',
-  read: (text) => {
-    const found = parseDay(text);
-    return found !== null && found >= firstDay && found <= lastDay ? found : undefined;
-  },
-  write: formatDay,
-});
-
-const text = (key: string): Form<string> => ({
-  key,
-  expects: 'text',
-  read: (raw) => {
-    const clean = plainName(raw);
-    return clean === '' || clean.length > longestName ? undefined : clean;
-  },
-  write: (value) => value,
-});
-
-/** As it is kept: two ids may differ in what no eye sees. */
-const id = (key: string): Form<string> => ({
-  key,
-  expects: 'text',
-  read: (raw) => (raw === '' || raw.length > longestId || /\p{Cs}/u.test(raw) ? undefined : raw),
-  write: (value) => value,
-});
-
-/** 1950-01-01 and 2090-12-31: the years the command line takes for today. */
-const firstDay = -7305;
-const lastDay = 44_194;
 
 export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
   at: {
@@ -250,6 +193,7 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
     },
     write: (wanted) => wanted.join(','),
   },
+  ...whyForms,
   today: day('today'),
 };
 
@@ -263,12 +207,6 @@ function readAir(raw: string): StoreAir | undefined {
     : undefined;
 }
 
-/** A number with a decimal point or comma, and nothing else; null otherwise. */
-export function readNumber(raw: string): number | null {
-  const trimmed = raw.trim().replace('−', '-');
-  return /^[+-]?\d{1,7}([.,]\d{0,12})?$/.test(trimmed) ? Number(trimmed.replace(',', '.')) : null;
-}
-
 /** A name as it may stand in an address; null where it can't. */
 export function nameInAddress(name: string): string | null {
   return forms.name.read(name) ?? null;
@@ -277,12 +215,4 @@ export function nameInAddress(name: string): string | null {
 /** An id as it may stand in an address; null where it can't. */
 export function idInAddress(id: string): string | null {
   return forms.planting.read(id) ?? null;
-}
-
-/** A name as it may be shown: no control or direction marks, spaces single. */
-function plainName(raw: string): string {
-  return raw
-    .replace(/[\p{C}\p{Zl}\p{Zp}]/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim();
 }

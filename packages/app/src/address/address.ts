@@ -1,7 +1,7 @@
 import { type Asked, type AskedName, forms } from './address-form.ts';
 
 /** Pages in the head, then those that are reached from others. */
-export const pagesInHead = ['where', 'which', 'when', 'season', 'keep'] as const;
+export const pagesInHead = ['where', 'which', 'when', 'season', 'keep', 'why'] as const;
 export const pageNames = [...pagesInHead, 'weather', 'about', 'kept'] as const;
 export type PageName = (typeof pageNames)[number];
 

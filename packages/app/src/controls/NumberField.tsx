@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { readNumber } from '../address/address-form.ts';
+import { readNumber } from '../address/form-kinds.ts';
 import { voice } from '../state/settings.ts';
 import { useTyped } from './use-typed.ts';
 

@@ -19,6 +19,7 @@ const later: Record<Exclude<PageName, 'where'>, () => Promise<ComponentType>> = 
   when: () => import('../pages/when/When.tsx').then(({ When }) => When),
   season: () => import('../pages/season/Season.tsx').then(({ Season }) => Season),
   keep: () => import('../pages/keep/Keep.tsx').then(({ Keep }) => Keep),
+  why: () => import('../pages/why/Why.tsx').then(({ Why }) => Why),
   weather: () => import('../pages/weather/Weather.tsx').then(({ Weather }) => Weather),
   about: () => import('../pages/about/About.tsx').then(({ About }) => About),
   kept: () => import('../pages/garden/GardenPage.tsx').then(({ GardenPage }) => GardenPage),

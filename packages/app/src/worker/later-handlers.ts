@@ -19,6 +19,7 @@ import { whichGrow } from './which-grow.ts';
 import { whichNow } from './which-now.ts';
 import { whichOnion } from './which-onion.ts';
 import { whichRank } from './which-rank.ts';
+import { whyAhead } from './why-ahead.ts';
 
 /** What the first page does not ask: fetched when another does. */
 export const laterHandlers = {
@@ -43,4 +44,5 @@ export const laterHandlers = {
   whichNow,
   whichOnion,
   whichRank,
+  whyAhead,
 };

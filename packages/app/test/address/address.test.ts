@@ -2,15 +2,22 @@ import {
   dayLengthClasses,
   gardenRanges,
   likes,
+  mostSymptoms,
+  passedOver,
+  questionAnswers,
+  questions,
+  type Said,
   seedAges,
   soilTextures,
   startMethods,
   storePlaces,
+  symptoms,
 } from '@neckfall/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { nothingAsked, pageNames, readAddress, writeAddress } from '../../src/address/address.ts';
-import { type Asked, readNumber } from '../../src/address/address-form.ts';
+import type { Asked } from '../../src/address/address-form.ts';
+import { readNumber } from '../../src/address/form-kinds.ts';
 
 const optional = <Value>(value: fc.Arbitrary<Value>) => fc.option(value, { nil: null });
 const name = fc
@@ -87,6 +94,27 @@ const asked: fc.Arbitrary<Asked> = fc.record({
     ),
   ),
   likes: optional(fc.subarray([...likes], { minLength: 1 })),
+  symptoms: optional(fc.uniqueArray(fc.constantFrom(...symptoms), { minLength: 1, maxLength: mostSymptoms })),
+  answers: optional(
+    fc
+      .subarray([...questions], { minLength: 1 })
+      .chain((put) =>
+        fc.record(
+          Object.fromEntries(
+            put.map((question) => [question, fc.constantFrom(passedOver, ...questionAnswers[question])]),
+          ),
+        ),
+      ) as fc.Arbitrary<Said>,
+  ),
+  isAbout: optional(fc.constant(true as const)),
+  noticed: optional(day),
+  taken: optional(
+    fc.record({
+      class: optional(fc.constantFrom(...dayLengthClasses)),
+      start: fc.constantFrom(...startMethods),
+      date: day,
+    }),
+  ),
   today: optional(day),
 });
 
@@ -104,7 +132,10 @@ describe('an address', () => {
     const junk = fc.oneof(
       fc.string({ maxLength: 200 }),
       fc
-        .tuple(fc.constantFrom('at', 'name', 'date', 'sun', 'have'), fc.string({ maxLength: 80 }))
+        .tuple(
+          fc.constantFrom('at', 'name', 'date', 'sun', 'have', 'saw', 'answers', 'taken'),
+          fc.string({ maxLength: 80 }),
+        )
         .map(([key, value]) => `#/when?${key}=${value}`),
     );
     fc.assert(
@@ -138,6 +169,17 @@ describe('an address', () => {
     ['class', '__proto__'],
     ['start', 'bulbs'],
     ['soil', 'rock'],
+    ['saw', 'flowered,blue'],
+    ['saw', '__proto__'],
+    ['saw', ''],
+    ['answers', 'watering~sometimes'],
+    ['answers', 'constructor~often'],
+    ['answers', 'watering'],
+    ['noticed', 'January'],
+    ['taken', 'long~sets'],
+    ['taken', 'medium~sets~2027-03-25'],
+    ['taken', 'long~bulbs~2027-03-25'],
+    ['taken', '~sets~2027-02-30'],
     ['name', ' \u202e '],
     ['name', 'x'.repeat(121)],
   ])('leaves out %s=%s and names it', (key, value) => {
@@ -169,6 +211,13 @@ describe('an address', () => {
     );
     expect(read.name).toBe('Pen carreg Bank');
   });
+});
+
+test('what was seen is said once each, and no more of it than tells anything', () => {
+  const twice = readAddress('#/why?saw=split,flowered,split').asked.symptoms;
+  expect(twice).toEqual(['split', 'flowered']);
+  const all = readAddress(`#/why?saw=${symptoms.join(',')}`).asked.symptoms;
+  expect(all).toEqual(symptoms.slice(0, mostSymptoms));
 });
 
 describe('a number typed', () => {

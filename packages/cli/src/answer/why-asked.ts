@@ -1,14 +1,14 @@
 import { findCultivar } from '@neckfall/data';
 import {
   type DayNumber,
+  latestStart,
   learntSite,
   type Plan,
   type PlanForm,
   type StartMethod,
-  type Symptom,
   startMethods,
-  startWays,
   storeClimateOf,
+  usualStart,
   type WhyAsked,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
@@ -28,7 +28,6 @@ import { type RawPlantingOption, rawOfPlanting, refuseGarden } from '../options/
 import { readersSpeaker } from '../options/speaker-for.ts';
 import {
   lastNoticed,
-  latestStart,
   noticedAfter,
   readNoticed,
   readStartDay,
@@ -47,7 +46,6 @@ import {
 import { refuse } from '../refusal/refusal.ts';
 import { underWay } from './planting-answer.ts';
 import { planOf } from './season-answer.ts';
-import { usualStart } from './usual-start.ts';
 import { noteGrounds, type Unsaid } from './why-grounds.ts';
 
 export type RawWhy = RawPlaceOptions & RawOutputOptions & RawPlanOptions & RawWhyOptions & RawPlantingOption;
@@ -87,10 +85,10 @@ function ofPlace(target: string | undefined, raw: RawWhy, said: Said, speaker: S
   const dayOf = (like: DayNumber) => startIn(like, year, latest);
   const cropSaid = {
     crop: onionSaid?.cropIn(year ?? yearOf(latest)) ?? null,
-    sold: soldAs(raw.cultivar, said.symptoms),
+    sold: soldAs(raw.cultivar),
     start: start ?? null,
     startDay: startSaid && ('day' in startSaid ? startSaid.day : dayOf(startSaid.like)),
-    wintered: said.symptoms.includes('died-in-winter'),
+    symptoms: said.symptoms,
   };
   const usual = usualStart(frame.site, cropSaid, today);
   const startDay = cropSaid.startDay ?? dayOf(usual.startDay);
@@ -120,15 +118,10 @@ function readOnionSaid(raw: RawPlanOptions, speaker: Speaker): AskedOnion | null
   return isSaid ? readOnion(raw, speaker) : null;
 }
 
-/** What is seen of seedlings alone. */
-const ofSeedlings: readonly Symptom[] = ['few-came-up', 'seedlings-toppled'];
-
-/** Ways in which an onion of the catalogue is sold, any where that is not known; of those, seed where seedlings were seen. */
-function soldAs(name: string | undefined, symptoms: readonly Symptom[]): readonly StartMethod[] {
+/** Ways in which an onion of the catalogue is sold; any where that is not known. */
+function soldAs(name: string | undefined): readonly StartMethod[] {
   const known = name === undefined ? [] : (findCultivar(name).match?.starts ?? []);
-  const starts = known.length > 0 ? known : startMethods;
-  const fromSeed = starts.filter((start) => startWays[start].from === 'seed');
-  return symptoms.some((symptom) => ofSeedlings.includes(symptom)) && fromSeed.length > 0 ? fromSeed : starts;
+  return known.length > 0 ? known : startMethods;
 }
 
 const allSaid: Unsaid = { onion: false, start: false, day: false, season: false };

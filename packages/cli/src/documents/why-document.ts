@@ -9,7 +9,6 @@ import {
   rescueSentences,
   symptomLabel,
   symptomNote,
-  unseenSentence,
   whatIfSentence,
   whyCautionSentences,
   whyLead,
@@ -70,7 +69,7 @@ export function whyDocument({ frame, asked, cultivar, plantingId, answer }: WhyT
       question,
       answer,
     })),
-    answer: whyHeadline(answer, speaker),
+    answer: whyLead(answer, speaker),
     rescue: rescueSentences(answer, speaker),
     eating: rescue.eating,
     storing: rescue.storing,
@@ -90,19 +89,6 @@ export function whyDocument({ frame, asked, cultivar, plantingId, answer }: WhyT
 }
 
 type AnswerGiven = [Question, WhyDocument['answers'][number]['answer']];
-
-/** A cause less likely than this is no answer, 0…1. */
-const leastLead = 0.05;
-
-/** The likeliest cause, or that nothing known fits. */
-export function whyHeadline(answer: WhyAnswer, speaker: Speaker): string {
-  return leadOf(answer) ? whyLead(answer, speaker) : unseenSentence(answer, speaker);
-}
-
-/** The cause that heads an answer; null: none is likely enough. */
-export function leadOf({ causes: [first] }: WhyAnswer): CauseFound | null {
-  return first && first.probability >= leastLead ? first : null;
-}
 
 function causeOf(
   { cause, whatIf, ...found }: CauseFound,

@@ -4,10 +4,9 @@ import {
   type DayNumber,
   dayNumber,
   formatDay,
-  isLeapYear,
+  lastSuchDay,
   parseDay,
-  type Symptom,
-  symptomTimes,
+  sameDayIn,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { refuse } from '../refusal/refusal.ts';
@@ -16,9 +15,6 @@ import { parseNumber } from '../values/number.ts';
 import type { RawPlanOptions } from './plan-options.ts';
 import type { RawWhyOptions } from './why-options.ts';
 
-/** So long a crop has stood at least before a thing is seen of it, days (common practice, no source). */
-const leastStood = { growing: 20, lifting: 80, store: 110 } as const;
-const leastStoodFor: Partial<Record<Symptom, number>> = { flowered: 60, 'died-in-winter': 100 };
 /** A crop may be looked at in its store so soon after the start where its days are known, days. */
 const leastStored = 60;
 /** Seasons of so long ago are still remembered; a record of the weather may go further back. */
@@ -88,12 +84,6 @@ export function noticedAfter(
   throw refuse('why-noticed-ahead', { field, values: { value, today: formatDay(today) } });
 }
 
-/** The latest start of a crop of which all of this can have been seen by a day. */
-export function latestStart(symptoms: readonly Symptom[], by: DayNumber): DayNumber {
-  const stood = symptoms.map((symptom) => leastStoodFor[symptom] ?? leastStood[symptomTimes[symptom]]);
-  return by - Math.max(...stood);
-}
-
 /** `--year`; null: not said. */
 export function readYear(
   { year }: RawWhyOptions,
@@ -147,14 +137,5 @@ export function refuseFuture(field: string, value: string, startDay: DayNumber, 
 
 /** A day in the year asked for, else the last such up to `latest`. */
 export function startIn(like: DayNumber, year: number | null, latest: DayNumber): DayNumber {
-  if (year !== null) return sameDayIn(year, like);
-  const inYear = civilDate(latest).year;
-  const then = sameDayIn(inYear, like);
-  return then <= latest ? then : sameDayIn(inYear - 1, like);
-}
-
-/** The same day in another year; 29 February is the last of the month where there is none. */
-function sameDayIn(year: number, like: DayNumber): DayNumber {
-  const { month, day } = civilDate(like);
-  return dayNumber(year, month, month === 2 && day === 29 && !isLeapYear(year) ? 28 : day);
+  return year === null ? lastSuchDay(like, latest) : sameDayIn(year, like);
 }

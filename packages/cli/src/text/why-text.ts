@@ -5,12 +5,14 @@ import {
   causeLook,
   chanceText,
   evidenceSentence,
+  leadOf,
   nextYearSentence,
   questionText,
   rescueSentences,
   unseenSentence,
   whatIfSentence,
   whyCautionSentences,
+  whyLead,
 } from '@neckfall/answers';
 import {
   type CauseFound,
@@ -20,7 +22,7 @@ import {
   type WhyAnswer,
 } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
-import { leadOf, symptomList, type WhyTold, whyHeadline } from '../documents/why-document.ts';
+import { symptomList, type WhyTold } from '../documents/why-document.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { table } from './table.ts';
 import { wrap } from './wrap.ts';
@@ -33,7 +35,7 @@ export function whyText({ frame, answer }: WhyTold): string {
   const { speaker } = frame;
   const { say } = speaker;
   const sections = [
-    wrap(whyHeadline(answer, speaker)),
+    wrap(whyLead(answer, speaker)),
     titled(say('why-told.rescue'), rescueSentences(answer, speaker)),
     causesTold(answer, speaker),
     ...(answer.ask ? [questionTold(answer.ask, speaker)] : []),

@@ -15,6 +15,8 @@ export { type Eating, rescueOf, type Storing, type WhyCaution, whyCautions } fro
 export { type SeasonFacts, type StoreAsked, type Trial, tryTrial } from './season-facts.ts';
 export { seenCauses } from './seen-causes.ts';
 export { seenShare } from './sight.ts';
+export { lastSuchDay, latestStart, sameDayIn } from './stood-since.ts';
 export { mostSymptoms, type Symptom, type SymptomTime, symptoms, symptomTimes } from './symptoms.ts';
+export { usualStart } from './usual-start.ts';
 export type { Change, ChangeCode, GrownSo, WhatIf } from './what-if.ts';
 export { whyOf } from './why-of.ts';

@@ -63,4 +63,7 @@ export const americanWhy = {
     'Soft brown scales under the neck some weeks after harvest, then gray mold and black crusts.',
   'why.evidence.flies-came': 'Onion maggot flies come about {day}, when these stood in the bed.',
   'why.answer.leaf-marks.grey-down': 'Gray down',
+  'app.why.search.hint': 'never bulbed, moldy necks …',
+  'app.why.time.store': 'In storage',
+  'app.why.noticed': 'When you saw it in storage',
 } as const;

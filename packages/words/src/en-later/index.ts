@@ -1,14 +1,17 @@
 import { alliums } from './alliums.ts';
 import { americanWhy } from './american-why.ts';
+import { appAbout } from './app-about.ts';
 import { appFeed } from './app-feed.ts';
 import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
+import { appSeason } from './app-season.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
+import { appWhy } from './app-why.ts';
 import { beds } from './beds.ts';
 import { feed } from './feed.ts';
 import { jobs } from './jobs.ts';
@@ -27,15 +30,18 @@ import { whySymptoms } from './why-symptoms.ts';
 /** What only pages after the first one say: fetched with them. */
 export const later = [
   alliums,
+  appAbout,
   appFeed,
   appGardenSteps,
   appJobs,
   appKeep,
+  appSeason,
   appSeasonFolds,
   appSeen,
   appWeather,
   appWhen,
   appWhich,
+  appWhy,
   beds,
   feed,
   jobs,

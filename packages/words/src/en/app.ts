@@ -9,6 +9,7 @@ export const app = {
   'app.page.when': 'When',
   'app.page.season': 'Season',
   'app.page.keep': 'Keep',
+  'app.page.why': 'Why',
   'app.page.weather': 'Weather',
   'app.page.about': 'About',
   'app.title': '{page}: {place} – Neckfall',

@@ -1,8 +1,6 @@
 import { about } from './about.ts';
 import { app } from './app.ts';
-import { appAbout } from './app-about.ts';
 import { appGarden } from './app-garden.ts';
-import { appSeason } from './app-season.ts';
 import { appWhere } from './app-where.ts';
 import { catalogue } from './catalogue.ts';
 import { ask } from './command-line/ask.ts';
@@ -38,9 +36,7 @@ import { wordList } from './word-list.ts';
 export const en = [
   about,
   app,
-  appAbout,
   appGarden,
-  appSeason,
   appWhere,
   ask,
   batch,

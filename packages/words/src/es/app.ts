@@ -9,6 +9,7 @@ export const app = {
   'app.page.when': 'Cuándo',
   'app.page.season': 'Temporada',
   'app.page.keep': 'Despensa',
+  'app.page.why': 'Por qué',
   'app.page.weather': 'Tiempo',
   'app.page.about': 'Acerca de',
   'app.title': '{page}: {place} – Neckfall',

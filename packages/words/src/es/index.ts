@@ -12,6 +12,7 @@ import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
 import { appWhich } from './app-which.ts';
+import { appWhy } from './app-why.ts';
 import { beds } from './beds.ts';
 import { catalogue } from './catalogue.ts';
 import { ask } from './command-line/ask.ts';
@@ -71,6 +72,7 @@ export const es = [
   appWhen,
   appWhere,
   appWhich,
+  appWhy,
   ask,
   batch,
   beds,

@@ -6,6 +6,7 @@ import {
   gardenRanges,
   type Observation,
   parseDay,
+  type Symptom,
 } from '@neckfall/engine';
 import { useState } from 'preact/hooks';
 import { ask } from '../../ask/ask.ts';
@@ -13,10 +14,12 @@ import { useAnswer } from '../../ask/use-answer.ts';
 import { Fold } from '../../controls/Fold.tsx';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
+import { askedOf } from '../../garden/asked-of.ts';
 import { seenOf } from '../../garden/seen.ts';
 import { gardenStanding } from '../../state/garden.ts';
 import { household } from '../../state/kitchen.ts';
 import { site, siteKey } from '../../state/place.ts';
+import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { type CheckField, checkFields, isCheck, liftedHere, noteCheck, placesHere } from './store-checks.ts';
@@ -107,6 +110,7 @@ function Stored({ planting, liftedOn, checks, named }: Props) {
           ))}
         </ul>
       )}
+      <WhyBad planting={planting} checks={checks} />
       <form
         key={noted}
         class="form check"
@@ -135,6 +139,31 @@ function Stored({ planting, liftedOn, checks, named }: Props) {
       </p>
     </article>
   );
+}
+
+/** The way to why they went bad, where the last look found some. */
+function WhyBad({ planting, checks: [last] }: Pick<Props, 'planting' | 'checks'>) {
+  const garden = gardenStanding.value?.garden;
+  const symptoms = last ? seenInStore(last) : [];
+  if (!garden || !last || symptoms.length === 0) return null;
+  const changes = {
+    ...askedOf(garden, planting),
+    symptoms,
+    noticed: parseDay(last.date),
+    answers: null,
+  };
+  return (
+    <p>
+      <a href={hrefTo('why', changes)}>{voice.value.say('app.why.link.store')}</a>
+    </p>
+  );
+}
+
+function seenInStore({ sproutedCount = 0, rottenCount = 0 }: Observation): Symptom[] {
+  return [
+    ...(sproutedCount > 0 ? (['sprouted'] as const) : []),
+    ...(rottenCount > 0 ? (['rotted-in-store'] as const) : []),
+  ];
 }
 
 function checkWords({ date, soundCount, sproutedCount, rottenCount }: Observation): string {

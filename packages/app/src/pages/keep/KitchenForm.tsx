@@ -1,27 +1,17 @@
 import { storeName, useSource } from '@neckfall/answers';
-import {
-  gardenRanges,
-  type Like,
-  likes,
-  type StorePlace,
-  type StoreSaid,
-  seedAges,
-  storePlaces,
-} from '@neckfall/engine';
+import { gardenRanges, type Like, likes, seedAges } from '@neckfall/engine';
 import { shown } from '@neckfall/words';
 import { useState } from 'preact/hooks';
 import { ChoiceField } from '../../controls/ChoiceField.tsx';
 import { GardenSteps } from '../../controls/GardenSteps.tsx';
 import { MeasureField } from '../../controls/MeasureField.tsx';
 import { NumberField } from '../../controls/NumberField.tsx';
+import { placeOfStore, StoreFields } from '../../controls/StoreFields.tsx';
 import { gardenHolder, gardenStanding } from '../../state/garden.ts';
 import { household, keepKitchen, kitchenSaid, sayKitchen, usualUse } from '../../state/kitchen.ts';
 import { asked, go } from '../../state/route.ts';
 import { units, voice } from '../../state/settings.ts';
 import { StoreReadings } from './StoreReadings.tsx';
-
-/** Taken for a store of the reader's own until its air is said: cool and dry. */
-const ownAir = { tempC: 5, humidityPct: 65 };
 
 /** The kitchen in a line, and folded under it all that can be said of it. */
 export function KitchenForm() {
@@ -49,7 +39,7 @@ function Fields() {
   const { say, quantity } = speaker;
   const said = kitchenSaid.value;
   const { people, store } = household.value;
-  const place = placeOf(store);
+  const place = placeOfStore(store);
   const { gramsPerPerson, source } = usualUse.value;
   return (
     <>
@@ -82,55 +72,6 @@ function Fields() {
       {place && <StoreReadings place={place} />}
       <KeepIt />
       <GardenSteps />
-    </>
-  );
-}
-
-/** The usual store that it is; null for air the year round. */
-function placeOf(store: StoreSaid): StorePlace | null {
-  if (typeof store === 'string') return store;
-  return 'place' in store ? store.place : null;
-}
-
-function StoreFields() {
-  const speaker = voice.value;
-  const { say } = speaker;
-  const { store } = household.value;
-  const air = typeof store === 'object' && 'tempC' in store ? store : null;
-  const options: { value: StorePlace | 'own'; label: string }[] = [
-    ...storePlaces.map((value) => ({ value, label: storeName(value, speaker) })),
-    { value: 'own', label: say('app.keep.store.own') },
-  ];
-  return (
-    <>
-      <ChoiceField
-        label={say('app.keep.store')}
-        value={placeOf(store) ?? 'own'}
-        options={options}
-        onValue={(value) => void sayKitchen({ store: value === 'own' ? ownAir : value })}
-      />
-      {air && (
-        <>
-          <MeasureField
-            label={say('app.keep.store.temp', { unit: units.value })}
-            hint=""
-            measure="celsius"
-            value={air.tempC}
-            range={gardenRanges.storeTempC}
-            onValue={(tempC) => tempC !== null && void sayKitchen({ store: { ...air, tempC } })}
-          />
-          <NumberField
-            label={say('app.keep.store.humidity')}
-            hint={say('app.keep.store.humidity.hint')}
-            value={air.humidityPct}
-            min={gardenRanges.storeHumidityPct[0]}
-            max={gardenRanges.storeHumidityPct[1]}
-            onValue={(humidityPct) =>
-              humidityPct !== null && void sayKitchen({ store: { ...air, humidityPct } })
-            }
-          />
-        </>
-      )}
     </>
   );
 }

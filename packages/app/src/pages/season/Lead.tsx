@@ -1,5 +1,5 @@
 import { plantsSentences, seasonHeadline, seeSentence, topsSentence } from '@neckfall/answers';
-import type { DayNumber, SeasonSummary } from '@neckfall/engine';
+import type { DayNumber, SeasonSummary, Symptom, Verdict } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { AnswerLinks } from '../../controls/AnswerLinks.tsx';
@@ -12,6 +12,15 @@ import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { pinned } from './pinned.ts';
 
 const insteads = ['instead.bunching', 'instead.shallots', 'instead.potato-onions', 'instead.leeks'] as const;
+
+/** What a grower would see of a season that does not end well. */
+const seenOf = {
+  bolts: 'flowered',
+  'no-bulb': 'no-bulb',
+  'not-ripe': 'tops-stood',
+  small: 'small',
+  'winter-killed': 'died-in-winter',
+} as const satisfies Record<Exclude<Verdict, 'good'>, Symptom>;
 
 /** What comes of it. */
 export function Lead({ ahead: { summary } }: { ahead: SeasonAhead }) {
@@ -64,6 +73,13 @@ export function Onward({ summary }: { summary: SeasonSummary }) {
       {summary.outcome === 'no-bulb' && (
         <p class="because">
           {say('app.season.instead', { instead: any(insteads.map((instead) => say(instead))) })}
+        </p>
+      )}
+      {summary.outcome !== 'good' && (
+        <p>
+          <a href={hrefTo('why', { ...pinned(summary), answers: null, symptoms: [seenOf[summary.outcome]] })}>
+            {say('app.why.link.outcome')}
+          </a>
         </p>
       )}
       <AnswerLinks

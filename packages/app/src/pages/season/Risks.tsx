@@ -2,6 +2,7 @@ import { seasonEnds, seasonRows } from '@neckfall/answers';
 import { type SeasonSummary, startWays } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { Fold } from '../../controls/Fold.tsx';
+import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 
 /** How the years go, and what becomes of the plants of one bed: two things never mixed. */
@@ -31,6 +32,9 @@ export function Risks({ summary }: { summary: SeasonSummary }) {
           </ul>
         </div>
       </div>
+      <p>
+        <a href={hrefTo('why')}>{say('app.why.link')}</a>
+      </p>
     </Fold>
   );
 }

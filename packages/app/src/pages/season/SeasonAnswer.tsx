@@ -15,6 +15,7 @@ import { withPlan } from '../../garden/planting-of.ts';
 import { onion } from '../../state/onion.ts';
 import { planting } from '../../state/planting.ts';
 import { voice } from '../../state/settings.ts';
+import { weatherGrounds } from '../../state/weather-grounds.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import type { SeasonAhead } from '../../worker/season-ahead.ts';
 import { Days } from './Days.tsx';
@@ -35,7 +36,6 @@ import { SeenEntry } from './seen/SeenEntry.tsx';
 import { SeenList } from './seen/SeenList.tsx';
 import { TakeAlong } from './TakeAlong.tsx';
 import { Water } from './Water.tsx';
-import { weatherGrounds } from './weather-grounds.ts';
 import { YearFigure } from './YearFigure.tsx';
 import { Yield } from './Yield.tsx';
 

@@ -10,3 +10,4 @@ export {
   sectionRowOf,
 } from './section-of.ts';
 export { SectionRow } from './section-row.tsx';
+export { whatIfSectionOf } from './what-if-of.ts';

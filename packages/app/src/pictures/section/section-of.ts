@@ -22,7 +22,7 @@ const forms: Readonly<Record<Verdict, OnionForm>> = {
   'winter-killed': 'lost',
 };
 
-const formWords: Readonly<Partial<Record<OnionForm, MessageKey>>> = {
+export const formWords: Readonly<Partial<Record<OnionForm, MessageKey>>> = {
   'thick-neck': 'picture.thick-neck',
   bolted: 'picture.bolted',
   green: 'picture.green',
@@ -35,8 +35,14 @@ const stemMm = 14;
 const mostSkins = 3;
 const leastRings = 3;
 
+/** As much of a season as is drawn of its onion. */
+export type DrawnSeason = Pick<
+  SeasonSummary,
+  'plan' | 'outcome' | 'bulbDiameterMm' | 'leavesMadeAtOnset' | 'leavesGreenAtOnset'
+>;
+
 /** What a plan's plants come to, as an onion to be drawn; `at` picks a poor, the middle or a good year. */
-function onionOf(summary: SeasonSummary, look: OnionLook, at: keyof Spread = 'p50'): Onion {
+export function onionOf(summary: DrawnSeason, look: OnionLook, at: keyof Spread = 'p50'): Onion {
   const across = summary.bulbDiameterMm?.[at] ?? 0;
   const form = forms[summary.outcome];
   const { ringLeaves, skins } = layersOf(summary, at);
@@ -55,7 +61,7 @@ function onionOf(summary: SeasonSummary, look: OnionLook, at: keyof Spread = 'p5
  * Leaves standing when bulbs start become rings, the oldest outside; those withered before are the dry skins. Each
  * ring is as thick as its leaf is large (the engine's leaf sizes).
  */
-function layersOf({ plan, leavesMadeAtOnset, leavesGreenAtOnset }: SeasonSummary, at: keyof Spread) {
+function layersOf({ plan, leavesMadeAtOnset, leavesGreenAtOnset }: DrawnSeason, at: keyof Spread) {
   const made = Math.max(leastRings, Math.round(leavesMadeAtOnset?.[at] ?? leastRings));
   const rings = Math.min(made, Math.max(leastRings, Math.round(leavesGreenAtOnset?.[at] ?? leastRings)));
   const { leafSizeScale, setLeafSizeScale } = defaultPlantValues.growth;
@@ -154,11 +160,11 @@ export function sectionRowOf(entries: readonly NamedSummary[], speaker: Speaker)
 }
 
 /** A number and its unit are not torn apart at the end of a line. */
-function whole(quantity: string): string {
+export function whole(quantity: string): string {
   return quantity.replaceAll(' ', '\u00a0');
 }
 
-function sizeText({ form, shape, acrossMm }: Onion, { say, quantity }: Speaker): string | null {
+export function sizeText({ form, shape, acrossMm }: Onion, { say, quantity }: Speaker): string | null {
   return form === 'green' || form === 'lost'
     ? null
     : say(acrossKey(shape), { across: whole(quantity('bulbLength', acrossMm)) });

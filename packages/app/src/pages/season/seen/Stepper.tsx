@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import { readNumber } from '../../../address/address-form.ts';
+import { readNumber } from '../../../address/form-kinds.ts';
 import { useTyped } from '../../../controls/use-typed.ts';
 import { voice } from '../../../state/settings.ts';
 

@@ -1,26 +1,25 @@
+import type { DayNumber } from '../calendar/index.ts';
+import { daysSinceLongest } from '../calendar/index.ts';
 import {
   type CropAsked,
-  classOfType,
-  type DayLengthClass,
-  type DayNumber,
   dayInYear,
-  dayLengthClasses,
-  daysSinceLongest,
-  hoursFromHome,
   isAutumnStart,
-  type Plan,
-  planDefaults,
-  runPlan,
-  type Site,
-  type StartMethod,
-  startedOn,
-  startWays,
   surveyWays,
   type Way,
   waysOf,
   weekStarts,
   worth,
-} from '@neckfall/engine';
+} from '../choice/index.ts';
+import {
+  classOfType,
+  type DayLengthClass,
+  dayLengthClasses,
+  hoursFromHome,
+  type StartMethod,
+  startWays,
+} from '../plant/index.ts';
+import { type Plan, planDefaults, runPlan, type Site, startedOn } from '../season/index.ts';
+import type { Symptom } from './symptoms.ts';
 
 /** A crop that came to something, as far as it was said; null: not said. */
 export type CropSaid = {
@@ -29,8 +28,8 @@ export type CropSaid = {
   sold: readonly StartMethod[];
   start: StartMethod | null;
   startDay: DayNumber | null;
-  /** It stood a winter. */
-  wintered: boolean;
+  /** What was seen of it. */
+  symptoms: readonly Symptom[];
 };
 
 /** What most growers of a place would have had in the ground, given what was said of it. */
@@ -48,11 +47,12 @@ export type UsualStart = {
  */
 export function usualStart(
   site: Site,
-  { crop, sold, start, startDay, wintered }: CropSaid,
+  { crop, sold, start, startDay, symptoms }: CropSaid,
   today: DayNumber,
 ): UsualStart {
   if (crop !== null && start !== null && startDay !== null) return { class: null, start, startDay };
-  const starts = start === null ? sold : [start];
+  const starts = start === null ? likeliestOf(sold, symptoms) : [start];
+  const wintered = symptoms.includes('died-in-winter');
   const best = (of: readonly CropAsked[], isWinter: boolean) => {
     const ways = of.flatMap((one) => waysOf(site, one, starts));
     return surveyWays(site, isWinter ? winterWays(site, ways) : ways, today).best().summary.plan;
@@ -73,6 +73,15 @@ export function usualStart(
   const own = best([onion], wintered);
   const plan = isAtHome(site, own) ? own : ofPlace(wintered);
   return { class: taken, start: plan.start, startDay: plan.startDay };
+}
+
+/** What is seen of seedlings alone. */
+const ofSeedlings: readonly Symptom[] = ['few-came-up', 'seedlings-toppled'];
+
+/** Seed, where seedlings were seen and it may be had. */
+function likeliestOf(sold: readonly StartMethod[], symptoms: readonly Symptom[]): readonly StartMethod[] {
+  const fromSeed = sold.filter((start) => startWays[start].from === 'seed');
+  return symptoms.some((symptom) => ofSeedlings.includes(symptom)) && fromSeed.length > 0 ? fromSeed : sold;
 }
 
 function isAtHome(site: Site, { type, startDay }: Plan): boolean {

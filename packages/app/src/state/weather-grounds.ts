@@ -1,7 +1,7 @@
 import { type DayNumber, parseDay } from '@neckfall/engine';
-import { grownSite } from '../../state/grown-site.ts';
-import { voice } from '../../state/settings.ts';
-import { weatherFault, weatherHere } from '../../state/weather.ts';
+import { grownSite } from './grown-site.ts';
+import { voice } from './settings.ts';
+import { weatherFault, weatherHere } from './weather.ts';
 
 /** What a crop started on a day rests on of the weather that is kept here. */
 export function weatherGrounds(startDay: DayNumber): string[] {

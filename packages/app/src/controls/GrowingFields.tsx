@@ -1,11 +1,11 @@
 import { gardenRanges, type Plan, planFields } from '@neckfall/engine';
-import type { Asked } from '../../address/address-form.ts';
-import { ChoiceField } from '../../controls/ChoiceField.tsx';
-import { MeasureField } from '../../controls/MeasureField.tsx';
-import { NumberField } from '../../controls/NumberField.tsx';
-import { SetFields } from '../../controls/SetFields.tsx';
-import { asked, go } from '../../state/route.ts';
-import { units, voice } from '../../state/settings.ts';
+import type { Asked } from '../address/address-form.ts';
+import { asked, go } from '../state/route.ts';
+import { units, voice } from '../state/settings.ts';
+import { ChoiceField } from './ChoiceField.tsx';
+import { MeasureField } from './MeasureField.tsx';
+import { NumberField } from './NumberField.tsx';
+import { SetFields } from './SetFields.tsx';
 
 /** How it is grown: sets, nursery, cover, water. What is usual stays out of the address. */
 export function GrowingFields({ plan }: { plan: Plan }) {

@@ -2,19 +2,18 @@ import {
   type DayLengthClass,
   dayLengthClasses,
   longestNurseryDays,
-  type Plan,
   type StartMethod,
   startWays,
 } from '@neckfall/engine';
-import { noOnion } from '../../address/no-onion.ts';
-import { ChoiceField } from '../../controls/ChoiceField.tsx';
-import { DayField } from '../../controls/DayField.tsx';
-import { onion } from '../../state/onion.ts';
-import { goToOwn, isOwnChoice, type OwnChoice, ownChoices, ownChosen } from '../../state/own-choices.ts';
-import { asked, go } from '../../state/route.ts';
-import { voice } from '../../state/settings.ts';
-import { today } from '../../state/today.ts';
-import { pinned } from './pinned.ts';
+import type { Asked } from '../address/address-form.ts';
+import { noOnion } from '../address/no-onion.ts';
+import { onion } from '../state/onion.ts';
+import { goToOwn, isOwnChoice, type OwnChoice, ownChoices, ownChosen } from '../state/own-choices.ts';
+import { asked, go } from '../state/route.ts';
+import { voice } from '../state/settings.ts';
+import { today } from '../state/today.ts';
+import { ChoiceField } from './ChoiceField.tsx';
+import { DayField } from './DayField.tsx';
 
 /** As far back and ahead as the command line goes: two years, five years. */
 const backDays = 731;
@@ -22,12 +21,18 @@ const aheadDays = 1826;
 
 type OnionChoice = DayLengthClass | OwnChoice | 'named' | 'packet';
 
-/** Which onion, started how and when. What was chosen for the reader is pinned as soon as one of them is changed. */
-export function OnionFields({ plan }: { plan: Plan }) {
+type Props = {
+  /** What the fields show. */
+  held: Pick<Asked, 'class' | 'plantOut'> & { start: StartMethod; date: number };
+  /** What goes into the address with each change. */
+  along: Partial<Asked>;
+};
+
+/** Which onion, started how and when. */
+export function OnionFields({ held, along }: Props) {
   const { say } = voice.value;
   const { cultivar, starts } = onion.value;
   const { packetHours, packetDays } = asked.value;
-  const held = pinned({ plan });
   const own = ownChosen();
   const isPacket = cultivar === null && own === null && (packetHours !== null || packetDays !== null);
   const known: { value: OnionChoice; label: string }[] = [
@@ -46,15 +51,15 @@ export function OnionFields({ plan }: { plan: Plan }) {
         options={[...known, ...dayLengthClasses.map((value) => ({ value, label: say(`class.${value}`) }))]}
         onValue={(value) => {
           if (value === 'named' || value === 'packet') return;
-          if (isOwnChoice(value)) goToOwn(value, held);
-          else go({ ...held, ...noOnion, class: value });
+          if (isOwnChoice(value)) goToOwn(value, along);
+          else go({ ...along, ...noOnion, class: value });
         }}
       />
       <ChoiceField<StartMethod>
         label={say('app.season.start')}
         value={held.start}
         options={starts.map((value) => ({ value, label: say(`app.season.start.${value}`) }))}
-        onValue={(start) => go({ ...held, start, plantOut: null })}
+        onValue={(start) => go({ ...along, start, plantOut: null })}
       />
       <DayField
         label={say(`app.season.date.${held.start}`)}
@@ -64,7 +69,7 @@ export function OnionFields({ plan }: { plan: Plan }) {
         onValue={(date) => {
           if (date === null) return;
           // what waits in trays moves along
-          go({ ...held, date, plantOut: held.plantOut === null ? null : held.plantOut + date - held.date });
+          go({ ...along, date, plantOut: held.plantOut === null ? null : held.plantOut + date - held.date });
         }}
       />
       {startWays[held.start].standsInTrays && (
@@ -74,7 +79,7 @@ export function OnionFields({ plan }: { plan: Plan }) {
           value={held.plantOut}
           min={held.date + 1}
           max={held.date + longestNurseryDays}
-          onValue={(day) => go({ ...held, plantOut: day })}
+          onValue={(day) => go({ ...along, plantOut: day })}
         />
       )}
     </>

@@ -1,0 +1,1 @@
+export { SymptomDrawing } from './symptom-drawing.tsx';
