@@ -27,7 +27,7 @@ const minorWeight = 0.3;
 
 /**
  * Joint probability of each cause and of what was seen, up to a constant. Either nothing has come to the seasons as told,
- * or one thing has. What is seen then is credited, symptom by symptom, to that thing as far as it would not have been seen
+ * or one thing has, as far as that makes likelier what was seen. It is then credited, symptom by symptom, to that thing as far as it would not have been seen
  * without it; and what the seasons as told show, to the causes in them as far as it goes when they are taken away. Each
  * symptom has a part of its own, so that of two things seen with two causes each cause gets its own.
  */
@@ -63,9 +63,11 @@ export function creditsOf(
           ? told.map((symptom, of) => 1 - (1 - base[of]) * (1 - (addition.shows[symptom] ?? 0)))
           : told.map((symptom) => seenShare(symptom, addition.seasons[at]));
       const others = 'shows' in addition ? season : addition.seasons[at];
-      const weight = prior * season.weight * noneUntold(told, others) * product(with_);
+      const lift = 1 - product(base) / product(with_);
+      if (lift <= 0) continue;
+      const weight = prior * season.weight * noneUntold(told, others) * product(with_) * lift;
       for (const [of, part] of parts.entries()) {
-        const own = Math.max(0, 1 - base[of] / with_[of]);
+        const own = Math.min(1, Math.max(0, 1 - base[of] / with_[of]) / lift);
         add(cause, weight * part * own);
         creditBase(of, weight * part * (1 - own));
       }

@@ -37,7 +37,7 @@ export const whySymptoms = {
   'why.symptom-note.silver-streaks':
     'Fine pale flecks and streaks, and tiny narrow insects deep between the youngest leaves.',
   'why.called.silver-streaks':
-    'thrips, silver leaves, silvery leaves, silvery, silvered, silvering, silver flecks, white streaks, pale streaks, streaky leaves, streaked leaves, speckled leaves, mottled leaves, tiny insects, thunder flies, thunderflies, bleached leaves',
+    'thrips, thrips silvering, thrip damage, silver leaves, silvery leaves, silvery, silvered, silvering, silver flecks, white streaks, pale streaks, streaky leaves, streaked leaves, speckled leaves, mottled leaves, tiny insects, thunder flies, thunderflies, bleached leaves',
   'why.symptom.grey-fur': 'Grey fur on the leaves',
   'why.symptom-note.grey-fur':
     'A grey or violet down on pale patches, easiest to see in the dew of a morning. Leaves then fold and die.',
@@ -66,7 +66,7 @@ export const whySymptoms = {
   'why.symptom.no-bulb': 'No bulb, only leaves',
   'why.symptom-note.no-bulb': 'Green and upright to the end, and hardly thicker at the foot than a leek.',
   'why.called.no-bulb':
-    'no bulbs, all leaves, all leaf, all tops, all top no bulb, only leaves, just leaves, only tops, only green, leaves no bulb, leaves but no bulbs, did not bulb, didn’t bulb, never bulbed, won’t bulb, not bulbing, failed to bulb, bulbs did not form, bulbs never formed, bulbs didn’t form, never made bulbs, did not make bulbs, no swelling, like green onions, like spring onions, like scallions, scallions, like leeks',
+    'no bulbs, all leaves, all leaf, all tops, all top no bulb, only leaves, just leaves, only tops, only green, only green tops, leaves no bulb, leaves but no bulbs, did not bulb, didn’t bulb, never bulbed, won’t bulb, not bulbing, failed to bulb, bulbs did not form, bulbs never formed, bulbs didn’t form, never made bulbs, did not make bulbs, no swelling, like green onions, like spring onions, like scallions, scallions, like leeks',
   'why.symptom.tops-stood': 'Tops never fell',
   'why.symptom-note.tops-stood':
     'There is a bulb, but necks stay stiff and leaves green as the season ends. Thick necks mostly go with it.',
@@ -95,7 +95,7 @@ export const whySymptoms = {
   'why.symptom-note.stalk-in-bulb':
     'Cut across, a hard or hollow pipe runs up the middle: the plant flowered, or was about to.',
   'why.called.stalk-in-bulb':
-    'stalk, stalk inside, stalk in the middle, hollow stalk, hollow stem, hollow middle, hollow centre, hollow center, hard core, hard centre, hard center, hard middle, hard stem inside, woody core, woody centre, woody center, woody middle, woody, tough core, stick in the middle',
+    'stalk, hollow seed stalk, hollow seed stalk in bulb, stalk inside, stalk in the middle, hollow stalk, hollow stem, hollow middle, hollow centre, hollow center, hard core, hard centre, hard center, hard middle, hard stem inside, woody core, woody centre, woody center, woody middle, woody, tough core, stick in the middle',
   'why.symptom.green-shoulders': 'Green shoulders',
   'why.symptom-note.green-shoulders': 'Green where light reached the bulb; firm and sound all the same.',
   'why.called.green-shoulders':
@@ -122,7 +122,7 @@ export const whySymptoms = {
   'why.symptom-note.maggots':
     'White grubs without legs, and their tunnels, in the base. Rot mostly comes after them.',
   'why.called.maggots':
-    'maggot, onion maggot, onion fly, root fly, root maggot, maggots in bulbs, grub, grubs inside, worm, worms inside, worms in the bulb, wormy, larvae, tunnels, holes in the bulb, caterpillars',
+    'maggot, onion maggot, onion fly, root fly, root maggot, maggots in bulbs, grub, grubs inside, worm, worms inside, worms in the bulb, wormy, larvae, tunnels, maggot tunnels, holes in the bulb, caterpillars',
   'why.symptom.too-hot': 'Too hot to eat',
   'why.symptom-note.too-hot': 'Sound and well grown, only sharper than you wanted.',
   'why.called.too-hot':
@@ -151,7 +151,7 @@ export const whySymptoms = {
   'why.symptom-note.glassy':
     'Scales look grey and see-through, as if soaked, mostly the outer ones and all round.',
   'why.called.glassy':
-    'glassy, glass, translucent, see through, transparent, watery scales, water soaked, grey scales, leathery scales, frozen, froze, frozen in store, frozen in storage, froze in store, froze in storage, frosted, frostbitten, frost damage, freezing, freeze damage',
+    'glassy, glass, translucent, translucent scales, translucent or watery scales, see through, transparent, watery scales, water soaked, grey scales, leathery scales, frozen, froze, frozen in store, frozen in storage, froze in store, froze in storage, frosted, frostbitten, frost damage, freezing, freeze damage',
   'why.called-filler':
     'a, an, the, my, our, their, they, them, it, its, i, we, onion, of, in, on, at, to, and, with, was, were, is, are, be, been, has, have, had, got, very, too, so, really',
 } as const;
