@@ -19,6 +19,9 @@ const barelyH = 0.3;
 const late = [35, 50, 65, 80] as const;
 const early = [35, 50, 65, 80] as const;
 const intoWinter = [0, 40, 60, 80, 100] as const;
+/** Sets that flower, and sets that don't, mm across. */
+const largeMm = 26;
+const smallMm = 12;
 /** So much warmer, no winter kills, °C. */
 const milderC = 8;
 
@@ -29,12 +32,14 @@ const moved = (plan: Plan, days: number): Plan => startedOn(plan, plan.startDay 
 export function putInBed(place: StudyPlace, sound: Plan): Spoilt[] {
   const spoilt = (cause: Cause, plan: Plan, otherwise: Partial<Spoilt> = {}) =>
     spoiltCrop(place, sound, cause, plan, otherwise);
-  const unsaid = (cause: Cause, fields: Partial<PlanForm>) =>
-    spoilt(cause, changed(sound, fields), { told: sound });
-  const said = (cause: Cause, fields: Partial<PlanForm>) =>
+  const unsaid = (cause: Cause, fields: Partial<PlanForm>, otherwise: Partial<Spoilt> = {}) =>
+    spoilt(cause, changed(sound, fields), { ...otherwise, told: sound });
+  const said = (cause: Cause, fields: Partial<PlanForm>, otherwise: Partial<Spoilt> = {}) =>
     spoilt(cause, changed(sound, fields), {
+      ...otherwise,
       said: [...always, ...(Object.keys(fields) as (keyof PlanForm)[])],
     });
+  const ofSmallSets = { site: place.lived, plan: changed(sound, { setSizeMm: smallMm }), store: null };
   return [
     ...wrongKinds(place, sound).flatMap(({ type, cause }) => [
       spoilt(cause, changed(sound, { type })),
@@ -42,7 +47,10 @@ export function putInBed(place: StudyPlace, sound: Plan): Spoilt[] {
     ]),
     ...late.map((days) => spoilt('started-too-late', moved(sound, days))),
     ...(sound.start === 'sets'
-      ? [said('large-sets', { setSizeMm: 26 }), unsaid('large-sets', { setSizeMm: 26 })]
+      ? [
+          said('large-sets', { setSizeMm: largeMm }, { sound: ofSmallSets }),
+          unsaid('large-sets', { setSizeMm: largeMm }, { sound: ofSmallSets }),
+        ]
       : early.map((days) => spoilt('cold-on-large-plants', moved(sound, -days)))),
     ...intoWinter.map((days) => {
       const plan = moved(sound, days);
