@@ -1,4 +1,4 @@
-/** Writes docs/why.md: `npx tsx tools/why/main.ts [--each N] [--seed N]`. About ten minutes. */
+/** Writes docs/why.md: `npx tsx tools/why/main.ts [--each N] [--seed N]`. About two minutes. */
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';

@@ -73,7 +73,7 @@ function sight(symptom: Symptom, of: SeasonFacts): number {
     case 'rotted-in-store':
       return of.stored ? ramp(of.stored.rotten, 0.03, 0.25) : 0;
     case 'neck-rot':
-      return of.stored ? ramp(of.stored.rotten, 0.03, 0.25) * (0.1 + 0.9 * of.stored.thickNecks) : 0;
+      return of.stored ? ramp(of.stored.rotten, 0.02, 0.15) * (0.1 + 0.9 * of.stored.thickNecks) : 0;
     case 'glassy':
       return of.stored ? ramp(of.stored.frozen, 0.01, 0.15) : 0;
     case 'bent-leaves':

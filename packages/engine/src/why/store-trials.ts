@@ -20,7 +20,7 @@ const ripeShare = 0.05;
 /** How often a store nobody told of is warm, damp or frosty, and bulbs are lifted green without being said to be (memory). */
 const unsaid = { warm: 0.3, damp: 0.2, frosty: 0.1, liftedGreen: 0.25 } as const;
 /** How readily each is the cause where it lies in what was told (memory). */
-const told = { warm: 0.9, damp: 0.7, frost: 1, short: 1, unripe: 1 } as const;
+const told = { warm: 0.9, damp: 0.9, frost: 1, short: 1, unripe: 1 } as const;
 
 /** Other air, another kind and riper bulbs, for what went wrong in store. */
 export function storeTrials(trial: Trial, isStoreSaid: boolean): CauseTrial[] {
