@@ -1,4 +1,4 @@
-import { climateDayOf, climateYearDays } from '../calendar/index.ts';
+import { climateDayOf, climateYearDays, type DayNumber } from '../calendar/index.ts';
 import { mean } from '../math/index.ts';
 import { hoursFromHome, plantValuesOf } from '../plant/index.ts';
 import {
@@ -18,10 +18,11 @@ import type { RunFound } from './weigh.ts';
 import type { GrownSo } from './what-if.ts';
 
 /** The numbers of the two runs that tell of a cause. */
-export function runEvidence(cause: RunCause, { plan, said }: WhyAsked, run: RunFound): ForAndAgainst {
+export function runEvidence(cause: RunCause, { said }: WhyAsked, run: RunFound): ForAndAgainst {
   const atWork = run.atWork.grown;
   const without = run.without.grown;
-  const { site } = run.atWork.trial;
+  // with the cause in it: another kind, where nobody said which
+  const { site, plan } = run.atWork.trial;
   switch (cause) {
     case 'days-too-short':
       return { for: [longestDay(site, plan)], against: [] };
@@ -158,9 +159,8 @@ const coldUnderC = 10;
 
 function coldMet({ trial: { site, plan }, grown }: Tried): Evidence[] {
   const end = grown.onset ?? grown.neckFall ?? plan.startDay + climateYearDays / 2;
-  const { tempMeanC } = site.mean(plan.cover);
-  let cold = 0;
-  for (let day = plan.startDay; day < end; day++) if (tempMeanC[climateDayOf(day)] < coldUnderC) cold++;
+  const tempC = warmthBetween(site, plan, plan.startDay, end);
+  const cold = tempC.filter((of) => of < coldUnderC).length;
   return [{ code: 'cold-met', weeks: Math.round(cold / 7), plantsTenths: tenths(grown.boltedShare) }];
 }
 
@@ -209,9 +209,20 @@ function thirsty({ facts }: Tried): Evidence[] {
 }
 
 function meanWarmth(site: Site, { onset, neckFall, plan }: GrownSo): Evidence {
-  const from = climateDayOf(onset ?? plan.startDay);
-  const length = Math.max(30, (neckFall ?? plan.startDay + 150) - (onset ?? plan.startDay));
-  return { code: 'mean-warmth', tempC: mean(site.mean('none').tempMeanC.subarray(from, from + length)) };
+  const from = onset ?? plan.startDay;
+  const to = Math.max(from + 30, neckFall ?? plan.startDay + 150);
+  return { code: 'mean-warmth', tempC: mean(warmthBetween(site, plan, from, to)) };
+}
+
+/** Mean of each day, °C: as measured where days were, else that of the climate. */
+function warmthBetween(site: Site, plan: Plan, from: DayNumber, to: DayNumber): Float64Array {
+  if (site.record === null) {
+    const at = climateDayOf(from);
+    return site.mean(plan.cover).tempMeanC.subarray(at, at + to - from);
+  }
+  const { tempMeanC } = site.generated(plan.cover, calendarYear(plan.startDay));
+  const at = driverIndex(site, plan.startDay, 0) + from - plan.startDay;
+  return tempMeanC.subarray(at, at + to - from);
 }
 
 function home(site: Site, plan: Plan): Evidence[] {

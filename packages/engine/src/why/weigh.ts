@@ -65,6 +65,14 @@ export function weigh(
       of.hopedDryG = Math.max(asTold.facts[at].bulbDryG, best.facts[at].bulbDryG);
   const whole = meanSight(asTold.facts, told);
   const runs = new Map<Cause, RunFound>();
+  const explained = new Map<Cause, number>();
+  // of several ways in which a cause may have come, the one that explains most is told
+  const tell = (cause: Cause, prior: number, found: RunFound) => {
+    const gain = meanSight(found.atWork.facts, told) - meanSight(found.without.facts, told);
+    if (runs.has(cause) && prior * gain <= (explained.get(cause) ?? 0)) return;
+    runs.set(cause, found);
+    explained.set(cause, prior * gain);
+  };
   const cures: Cure[] = [];
   const additions: Addition[] = [];
   for (const { tried, ...trial } of trials) {
@@ -77,15 +85,13 @@ export function weigh(
       });
       const strongest = most(ways, ({ seasons }) => -meanSight(seasons, told));
       cures.push({ cause, prior, seasons: strongest.seasons });
-      if (!runs.get(cause)?.told)
-        runs.set(cause, { change: best.change, atWork: asTold, without: best.tried, told: true });
+      tell(cause, prior, { change: best.change, atWork: asTold, without: best.tried, told: true });
       continue;
     }
     const ways = tried.map((of) => ({ ...of, seasons: actedOn(trial, asTold.facts, of.tried.facts) }));
     for (const { seasons } of ways) additions.push({ cause, prior: prior / ways.length, seasons });
     const worst = most(ways, ({ seasons }) => meanSight(seasons, told));
-    if (!runs.has(cause))
-      runs.set(cause, { change: worst.change, atWork: worst.tried, without: asTold, told: false });
+    tell(cause, prior, { change: worst.change, atWork: worst.tried, without: asTold, told: false });
   }
   for (const [cause, typical] of typicalOf(saying)) additions.push({ cause, ...typical });
   const circumstances = new Map<Cause, Circumstance>();

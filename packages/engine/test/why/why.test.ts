@@ -170,3 +170,30 @@ describe('the same season without a cause', () => {
     expect(causes[0].for).toContainEqual(expect.objectContaining({ code: 'longest-day' }));
   });
 });
+
+describe('where nobody said which onion it was, or when it was started', () => {
+  const plan = startedOn(
+    { ...planDefaults, type: 'intermediate', start: 'raised-seedlings' },
+    dayNumber(2026, 12, 1),
+  );
+  const site = openSite({ climate: climateOf(32.8, -96.8), years: 12, seed: 1 });
+  const { causes } = whyOf(site, asked(site, plan, ['no-bulb'], { said: new Set(['start']) }));
+  test('the need told is that of the later kind which it may have been', () => {
+    const ownNeed = site.values.types.intermediate.criticalPhotoperiodH;
+    const late = causes.find(({ cause }) => cause === 'type-too-late' || cause === 'days-too-short');
+    const needed = late?.for.find((of) => of.code === 'needed-day-comes' || of.code === 'longest-day');
+    expect(needed).toBeDefined();
+    expect(needed && 'neededH' in needed && needed.neededH).toBeGreaterThan(ownNeed);
+  });
+
+  test('a late start is told by the season started late, not by one in which it makes no difference', () => {
+    const spring = startedOn(
+      { ...planDefaults, type: 'northern-long', start: 'sets' },
+      dayNumber(2027, 4, 23),
+    );
+    const answer = whyOf(leeds, asked(leeds, spring, ['no-bulb'], { said: new Set(['type', 'start']) }));
+    const late = answer.causes.find(({ cause }) => cause === 'started-too-late');
+    expect(late?.for).toContainEqual(expect.objectContaining({ code: 'run-only-if' }));
+    expect(late?.against).not.toContainEqual(expect.objectContaining({ code: 'run-no-matter' }));
+  });
+});
