@@ -13,7 +13,6 @@ export const whyCautions = [
   'do-not-move-soil',
   'not-on-compost',
   'pesticide-local-rules',
-  'knife',
   'green-is-not-potato',
 ] as const;
 export type WhyCaution = (typeof whyCautions)[number];

@@ -30,7 +30,6 @@ export const why = {
     'Put sick plants and bulbs in the rubbish, not on the compost, where what ails them lives on.',
   'why.caution.pesticide-local-rules':
     'Before you spray anything, ask what is allowed where you live. Local rules, licensed advice and the label decide, down to the days before harvest.',
-  'why.caution.knife': 'Cut bulbs on a board, flat side down: wet ones slip under the knife.',
   'why.caution.green-is-not-potato':
     'Green in an onion is not the poison of green potatoes: it does no harm, it is only bitter.',
 

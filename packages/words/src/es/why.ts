@@ -30,7 +30,6 @@ export const why = {
     'Echa las plantas y los bulbos enfermos a la basura, no al compost, donde el mal sigue vivo.',
   'why.caution.pesticide-local-rules':
     'Antes de fumigar nada, pregunta qué se permite donde vives. Deciden las normas locales, el consejo autorizado y la etiqueta, también sobre los días antes de cosechar.',
-  'why.caution.knife': 'Corta sobre una tabla, con la parte plana abajo: mojados, los bulbos resbalan.',
   'why.caution.green-is-not-potato':
     'El verde de una cebolla no es el veneno de la patata verde: no hace daño, solo amarga.',
 
