@@ -8,8 +8,6 @@ const readByNode = {
   execArgv: ['--import', 'tsx'],
   experimental: { viteModuleRunner: false, nodeLoader: false },
 };
-/** Tells tsx how the app's pictures are written. */
-const appConfig = { TSX_TSCONFIG_PATH: 'packages/app/tsconfig.json' };
 
 export default defineConfig({
   test: {
@@ -20,7 +18,6 @@ export default defineConfig({
         test: {
           name: 'core',
           ...readByNode,
-          env: appConfig,
           // plain functions, which leave nothing behind for the next file
           isolate: false,
           include: ['packages/*/test/**/*.test.{ts,tsx}', 'tools/**/*.test.ts'],

@@ -14,7 +14,11 @@ test('what only the command line says is never said by the app, which is built w
   expect(keys.length).toBeGreaterThan(80);
   // a key made in code begins with what all of its kind begin with
   const kinds = [...new Set(keys.map((key) => key.slice(0, key.indexOf('.') + 1)))];
-  for (const { file, text } of [...read('packages/app/src'), ...read('packages/answers/src')])
+  for (const { file, text } of [
+    ...read('packages/app/src'),
+    ...read('packages/answers/src'),
+    ...read('packages/pictures/src'),
+  ])
     for (const kind of kinds)
       expect(text.includes(`'${kind}`) || text.includes(`\`${kind}`), `${file}: ${kind}`).toBe(false);
 });

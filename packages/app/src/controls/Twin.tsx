@@ -1,4 +1,4 @@
-import { DataTable, type DataTableProps } from '../pictures/index.ts';
+import { DataTable, type DataTableProps } from '@neckfall/pictures';
 import { voice } from '../state/settings.ts';
 import { InTurn } from '../turns/InTurn.tsx';
 

@@ -1,5 +1,5 @@
 import type { PlaceYear } from '@neckfall/answers';
-import { type DataTableProps, yearTableOf } from '../pictures/index.ts';
+import { type DataTableProps, yearTableOf } from '@neckfall/pictures';
 import { voice } from '../state/settings.ts';
 import { Twin } from './Twin.tsx';
 

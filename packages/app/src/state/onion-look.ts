@@ -1,5 +1,5 @@
+import type { OnionLook } from '@neckfall/pictures';
 import { computed } from '@preact/signals';
-import type { OnionLook } from '../pictures/index.ts';
 import { onion } from './onion.ts';
 import { asked } from './route.ts';
 

@@ -10,9 +10,9 @@ import {
   shoppingSentence,
 } from '@neckfall/answers';
 import type { KeepLot, KeepYear } from '@neckfall/engine';
+import { lotNames, StoreYear, storeYearOf } from '@neckfall/pictures';
 import { isPrinting } from '../../device/printing.ts';
 import { inTurn } from '../../garden/lot-asked.ts';
-import { lotNames, StoreYear, storeYearOf } from '../../pictures/index.ts';
 import { country } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';

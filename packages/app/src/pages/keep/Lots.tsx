@@ -1,7 +1,7 @@
 import { keepLotSentence, shoppingOf, shoppingSentence } from '@neckfall/answers';
 import type { KeepLot, KeepYear } from '@neckfall/engine';
+import { lotNames } from '@neckfall/pictures';
 import { askedOfLot } from '../../garden/lot-asked.ts';
-import { lotNames } from '../../pictures/index.ts';
 import { country } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';

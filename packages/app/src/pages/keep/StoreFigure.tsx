@@ -1,6 +1,7 @@
 import type { KeepYear } from '@neckfall/engine';
+import { StoreYear, storeTableOf, storeYearOf } from '@neckfall/pictures';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { Twin } from '../../controls/Twin.tsx';
-import { FitWidth, StoreYear, storeTableOf, storeYearOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';

@@ -1,6 +1,7 @@
 import type { SeasonSummary } from '@neckfall/engine';
+import { SectionRow, sectionOf } from '@neckfall/pictures';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { Twin } from '../../controls/Twin.tsx';
-import { FitWidth, SectionRow, sectionOf } from '../../pictures/index.ts';
 import { onionLook } from '../../state/onion-look.ts';
 import { voice } from '../../state/settings.ts';
 

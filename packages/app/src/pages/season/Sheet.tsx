@@ -1,7 +1,7 @@
 import { jobName, leafCheckSentence, seasonHeadline, seasonRows } from '@neckfall/answers';
 import { parseDay } from '@neckfall/engine';
+import { YearLine } from '@neckfall/pictures';
 import { isPrinting } from '../../device/printing.ts';
-import { YearLine } from '../../pictures/index.ts';
 import { onion } from '../../state/onion.ts';
 import { placeName } from '../../state/place.ts';
 import { marks } from '../../state/planting.ts';

@@ -1,13 +1,15 @@
 import { dayOf } from '@neckfall/answers';
 import { formatDay } from '@neckfall/engine';
+import { SectionRow, svgText, YearLine } from '@neckfall/pictures';
 import type { VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import { Fold } from '../../controls/Fold.tsx';
+import { inkOf } from '../../device/ink-of.ts';
+import { pngOfSvg } from '../../device/png-of-svg.ts';
 import { printSheet } from '../../device/printing.ts';
 import { csvText } from '../../files/csv-text.ts';
 import { fileName } from '../../files/file-name.ts';
 import { saveFile } from '../../files/save-file.ts';
-import { inkOf, pngOfSvg, SectionRow, svgText, YearLine } from '../../pictures/index.ts';
 import { placeName } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';

@@ -1,13 +1,7 @@
+import { cropLineOf, type WorkMark, workTableOf, YearLine, yearLineOf } from '@neckfall/pictures';
 import { useMemo } from 'preact/hooks';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { YearTwin } from '../../controls/YearTwin.tsx';
-import {
-  cropLineOf,
-  FitWidth,
-  type WorkMark,
-  workTableOf,
-  YearLine,
-  yearLineOf,
-} from '../../pictures/index.ts';
 import { seen } from '../../state/planting.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';

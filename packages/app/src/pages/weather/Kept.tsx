@@ -7,9 +7,10 @@ import {
   totalsOf,
   type WeatherSeries,
 } from '@neckfall/engine';
+import { mostDrawn, WeatherDays, weatherDaysOf } from '@neckfall/pictures';
 import { shown } from '@neckfall/words';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
-import { FitWidth, mostDrawn, WeatherDays, weatherDaysOf } from '../../pictures/index.ts';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { placeName } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { weatherFault } from '../../state/weather.ts';

@@ -1,9 +1,10 @@
 import { leavesGoneSentence, type SeasonRowKey, seasonRows, sharesSentence } from '@neckfall/answers';
 import type { CropAsked, Plan, SeasonSummary } from '@neckfall/engine';
+import { DataTable, type OnionLook, SectionRow, sectionOf } from '@neckfall/pictures';
 import { useMemo } from 'preact/hooks';
 import { Fault } from '../../controls/Fault.tsx';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { Working } from '../../controls/Working.tsx';
-import { DataTable, FitWidth, type OnionLook, SectionRow, sectionOf } from '../../pictures/index.ts';
 import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';

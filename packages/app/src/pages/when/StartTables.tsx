@@ -1,7 +1,7 @@
 import type { PlaceYear } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
+import { DataTable, type DataTableProps, startHillsTableOf, yearTableOf } from '@neckfall/pictures';
 import { useMemo } from 'preact/hooks';
-import { DataTable, type DataTableProps, startHillsTableOf, yearTableOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';

@@ -1,16 +1,16 @@
 import { type PlaceYear, tropicsSentence } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
-import type { ComponentChildren } from 'preact';
-import { useMemo, useRef } from 'preact/hooks';
 import {
-  FitWidth,
   hillsDayAt,
   StartHills,
   StartMarkOverlay,
   startHillsOf,
   YearLine,
   yearLineOf,
-} from '../../pictures/index.ts';
+} from '@neckfall/pictures';
+import type { ComponentChildren } from 'preact';
+import { useMemo, useRef } from 'preact/hooks';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';

@@ -1,7 +1,8 @@
 import type { AdvisedYear } from '@neckfall/answers';
 import type { ClassAnswer } from '@neckfall/engine';
+import { cropLineOf, YearLine, yearLineOf } from '@neckfall/pictures';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { YearTwin } from '../../controls/YearTwin.tsx';
-import { cropLineOf, FitWidth, YearLine, yearLineOf } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';

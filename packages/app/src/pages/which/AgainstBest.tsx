@@ -1,10 +1,11 @@
 import { choicesHereFirst, namesOf } from '@neckfall/answers';
 import { type Choice, type GrownKind, groupKinds } from '@neckfall/engine';
+import { type OnionLook, SectionRow, sectionRowOf } from '@neckfall/pictures';
 import type { Speaker } from '@neckfall/words';
 import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
-import { FitWidth, type OnionLook, SectionRow, sectionRowOf } from '../../pictures/index.ts';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { hrefOfList } from '../../state/onion-hrefs.ts';
 import { country, site } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';

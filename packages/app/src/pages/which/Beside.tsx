@@ -1,6 +1,7 @@
 import type { Kind } from '@neckfall/engine';
+import { SectionRow, sectionRowOf } from '@neckfall/pictures';
 import { mostBeside } from '../../address/address-form.ts';
-import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { onwardTo } from '../../state/onion-hrefs.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';

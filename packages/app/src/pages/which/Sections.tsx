@@ -1,5 +1,6 @@
 import { type Choice, groupKinds } from '@neckfall/engine';
-import { DataTable, FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
+import { DataTable, SectionRow, sectionRowOf } from '@neckfall/pictures';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import { lookOf } from './look-of.ts';

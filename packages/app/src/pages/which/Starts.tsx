@@ -1,6 +1,7 @@
 import { setsWarning } from '@neckfall/answers';
 import { type Choice, type StartMethod, startMethods } from '@neckfall/engine';
-import { FitWidth, SectionRow, sectionRowOf } from '../../pictures/index.ts';
+import { SectionRow, sectionRowOf } from '@neckfall/pictures';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { onionLook } from '../../state/onion-look.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';

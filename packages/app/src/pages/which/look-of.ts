@@ -1,6 +1,6 @@
 import { cultivars } from '@neckfall/data';
 import type { Kind } from '@neckfall/engine';
-import type { OnionLook } from '../../pictures/index.ts';
+import type { OnionLook } from '@neckfall/pictures';
 
 let looks: ReadonlyMap<string, { [Part in keyof OnionLook]: OnionLook[Part] | null }> | null = null;
 

@@ -8,8 +8,8 @@ import {
   whatIfSentence,
 } from '@neckfall/answers';
 import type { CauseFound, Evidence, WhyAnswer } from '@neckfall/engine';
+import { ChanceBar } from '@neckfall/pictures';
 import { useState } from 'preact/hooks';
-import { ChanceBar } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { WhatIfFigure } from './WhatIfFigure.tsx';
 

@@ -1,8 +1,8 @@
 import { symptomLabel, symptomNote, symptomsLike } from '@neckfall/answers';
 import { mostSymptoms, type Symptom, type SymptomTime, symptoms, symptomTimes } from '@neckfall/engine';
+import { SymptomDrawing } from '@neckfall/pictures';
 import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { SymptomDrawing } from '../../pictures/index.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import '../../look/symptoms.css';

@@ -1,6 +1,7 @@
 import { measureOf } from '@neckfall/answers';
 import type { WhatIf } from '@neckfall/engine';
-import { FitWidth, SectionRow, SoundBulbs, whatIfSectionOf } from '../../pictures/index.ts';
+import { SectionRow, SoundBulbs, whatIfSectionOf } from '@neckfall/pictures';
+import { FitWidth } from '../../controls/FitWidth.tsx';
 import { onionLook } from '../../state/onion-look.ts';
 import { voice } from '../../state/settings.ts';
 

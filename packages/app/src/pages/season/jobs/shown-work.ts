@@ -1,5 +1,5 @@
 import { jobName } from '@neckfall/answers';
-import type { WorkMark } from '../../../pictures/index.ts';
+import type { WorkMark } from '@neckfall/pictures';
 import { voice } from '../../../state/settings.ts';
 import type { SeasonAhead } from '../../../worker/season-ahead.ts';
 import { workOf } from './work-of.ts';
