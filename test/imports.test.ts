@@ -31,7 +31,7 @@ const levels: Record<string, string[][]> = {
     ['plant', 'bed'],
     ['season'],
     ['choice', 'garden'],
-    ['learn', 'stand'],
+    ['atlas', 'learn', 'stand'],
     ['tend'],
     ['keep'],
     ['jobs'],

@@ -1,4 +1,5 @@
 /** The engine: numbers in, numbers out. No files, no clock, no screen. */
+export * from './atlas/index.ts';
 export * from './bed/index.ts';
 export * from './calendar/index.ts';
 export * from './choice/index.ts';

@@ -26,6 +26,7 @@ import {
   word,
   yes,
 } from './form-kinds.ts';
+import { type TeachInAddress, teachForms } from './teach-form.ts';
 import { type WhyInAddress, whyForms } from './why-form.ts';
 
 const colours = ['yellow', 'red', 'white', 'brown', 'pink'] as const;
@@ -33,73 +34,74 @@ type Colour = (typeof colours)[number];
 const held = ['seed', 'plants', 'sets'] as const;
 
 /** What may stand in the address of a page, all of it optional: null where it does not. */
-export type Asked = WhyInAddress & {
-  /** Latitude and longitude in degrees. */
-  at: { latitudeDeg: number; longitudeDeg: number } | null;
-  /** What the place is called: a town of the list, or the grower's own name for it. */
-  name: string | null;
-  /** Elevation of the ground where it is known better than by the list, m. */
-  elevation: number | null;
-  /** Direct sun on the bed at midsummer, h. */
-  sun: number | null;
-  hollow: true | null;
-  cover: 'fleece' | 'tunnel' | null;
-  water: 'rain' | null;
-  soil: SoilTexture | null;
-  class: DayLengthClass | null;
-  cultivar: string | null;
-  /** Day length printed on a packet, h. */
-  packetHours: number | null;
-  /** Days to maturity printed on a packet. */
-  packetDays: number | null;
-  start: StartMethod | null;
-  /** Day on which the grower starts, a day number. */
-  date: number | null;
-  /** Planting out of raised seedlings, a day number. */
-  plantOut: number | null;
-  /** From row to row and from plant to plant in the row, cm. */
-  rowDistance: number | null;
-  plantDistance: number | null;
-  /** Plants that stand together at each distance. */
-  perStation: number | null;
-  /** How old the seed is. */
-  seedAge: SeedAge | null;
-  /** How many plants are wanted. */
-  plants: number | null;
-  /** Size of sets, mm, and how they were stored. */
-  setSize: number | null;
-  setStore: 'warm' | null;
-  /** Nursery of raised seedlings: °C, and hours of lamps. */
-  nurseryTemp: number | null;
-  lampHours: number | null;
-  /** What is in the packet in the hand. */
-  holds: (typeof held)[number] | null;
-  /** Skin of the onion in the hand. */
-  skin: Colour | null;
-  /** The rest narrows the list of what can be had; `class` and `start` are what was chosen, and narrow nothing. */
-  onlyClass: DayLengthClass | null;
-  onlyStart: StartMethod | null;
-  colour: Colour | null;
-  /** Names of the onions that can be had. */
-  have: readonly string[] | null;
-  keeps: number | null;
-  mild: true | null;
-  /** Whether the grower holds a packet, before anything on it is said. */
-  packet: true | null;
-  /** Onions set side by side, two to four of them. */
-  beside: readonly { start: StartMethod; name: string }[] | null;
-  /** Id of the planting of the kept garden that the page shows. */
-  planting: string | null;
-  /** Id of the bed of the kept garden in which the crop lies. */
-  bed: string | null;
-  /** The kitchen to be kept in onions: its people, what they eat in a week, g, where they store it, what they like. */
-  people: number | null;
-  gramsPerWeek: number | null;
-  store: StorePlace | StoreAir | null;
-  likes: readonly Like[] | null;
-  /** The day to take for today, a day number; null: the machine's. */
-  today: number | null;
-};
+export type Asked = TeachInAddress &
+  WhyInAddress & {
+    /** Latitude and longitude in degrees. */
+    at: { latitudeDeg: number; longitudeDeg: number } | null;
+    /** What the place is called: a town of the list, or the grower's own name for it. */
+    name: string | null;
+    /** Elevation of the ground where it is known better than by the list, m. */
+    elevation: number | null;
+    /** Direct sun on the bed at midsummer, h. */
+    sun: number | null;
+    hollow: true | null;
+    cover: 'fleece' | 'tunnel' | null;
+    water: 'rain' | null;
+    soil: SoilTexture | null;
+    class: DayLengthClass | null;
+    cultivar: string | null;
+    /** Day length printed on a packet, h. */
+    packetHours: number | null;
+    /** Days to maturity printed on a packet. */
+    packetDays: number | null;
+    start: StartMethod | null;
+    /** Day on which the grower starts, a day number. */
+    date: number | null;
+    /** Planting out of raised seedlings, a day number. */
+    plantOut: number | null;
+    /** From row to row and from plant to plant in the row, cm. */
+    rowDistance: number | null;
+    plantDistance: number | null;
+    /** Plants that stand together at each distance. */
+    perStation: number | null;
+    /** How old the seed is. */
+    seedAge: SeedAge | null;
+    /** How many plants are wanted. */
+    plants: number | null;
+    /** Size of sets, mm, and how they were stored. */
+    setSize: number | null;
+    setStore: 'warm' | null;
+    /** Nursery of raised seedlings: °C, and hours of lamps. */
+    nurseryTemp: number | null;
+    lampHours: number | null;
+    /** What is in the packet in the hand. */
+    holds: (typeof held)[number] | null;
+    /** Skin of the onion in the hand. */
+    skin: Colour | null;
+    /** The rest narrows the list of what can be had; `class` and `start` are what was chosen, and narrow nothing. */
+    onlyClass: DayLengthClass | null;
+    onlyStart: StartMethod | null;
+    colour: Colour | null;
+    /** Names of the onions that can be had. */
+    have: readonly string[] | null;
+    keeps: number | null;
+    mild: true | null;
+    /** Whether the grower holds a packet, before anything on it is said. */
+    packet: true | null;
+    /** Onions set side by side, two to four of them. */
+    beside: readonly { start: StartMethod; name: string }[] | null;
+    /** Id of the planting of the kept garden that the page shows. */
+    planting: string | null;
+    /** Id of the bed of the kept garden in which the crop lies. */
+    bed: string | null;
+    /** The kitchen to be kept in onions: its people, what they eat in a week, g, where they store it, what they like. */
+    people: number | null;
+    gramsPerWeek: number | null;
+    store: StorePlace | StoreAir | null;
+    likes: readonly Like[] | null;
+    /** The day to take for today, a day number; null: the machine's. */
+    today: number | null;
+  };
 
 export type AskedName = keyof Asked;
 
@@ -194,6 +196,7 @@ export const forms: { [Name in AskedName]: Form<NonNullable<Asked[Name]>> } = {
     write: (wanted) => wanted.join(','),
   },
   ...whyForms,
+  ...teachForms,
   today: day('today'),
 };
 

@@ -1,9 +1,16 @@
 import { type Asked, type AskedName, forms } from './address-form.ts';
 
 /** Pages in the head, then those that are reached from others. */
-export const pagesInHead = ['where', 'which', 'when', 'season', 'keep', 'why'] as const;
-export const pageNames = [...pagesInHead, 'weather', 'about', 'kept'] as const;
+export const pagesInHead = ['where', 'which', 'when', 'season', 'keep', 'why', 'teach'] as const;
+/** Those that the Teach page leads to. */
+export const pagesToTeach = ['map', 'together', 'latitudes', 'sheet', 'questions'] as const;
+export const pageNames = [...pagesInHead, ...pagesToTeach, 'weather', 'about', 'kept'] as const;
 export type PageName = (typeof pageNames)[number];
+
+const ofNoPlace: readonly PageName[] = ['teach', 'map', 'together', 'latitudes', 'about', 'kept'];
+
+/** Whether a page says nothing before a place is known. */
+export const isOfPlace = (page: PageName): boolean => !ofNoPlace.includes(page);
 
 /** A value of a link that could not be taken, to be told to the reader. */
 type Misread = { key: string; value: string; expects: 'number' | 'word' | 'day' | 'point' | 'text' };

@@ -1,7 +1,7 @@
 import { loadLater } from '@neckfall/words';
 import type { ComponentType } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import type { PageName } from '../address/address.ts';
+import { isOfPlace, type PageName } from '../address/address.ts';
 import { Later } from '../controls/Later.tsx';
 import { Where } from '../pages/where/Where.tsx';
 import { placeName, siteKey } from '../state/place.ts';
@@ -20,6 +20,12 @@ const later: Record<Exclude<PageName, 'where'>, () => Promise<ComponentType>> = 
   season: () => import('../pages/season/Season.tsx').then(({ Season }) => Season),
   keep: () => import('../pages/keep/Keep.tsx').then(({ Keep }) => Keep),
   why: () => import('../pages/why/Why.tsx').then(({ Why }) => Why),
+  teach: () => import('../pages/teach/Teach.tsx').then(({ Teach }) => Teach),
+  map: () => import('../pages/map/MapPage.tsx').then(({ MapPage }) => MapPage),
+  together: () => import('../pages/together/Together.tsx').then(({ Together }) => Together),
+  latitudes: () => import('../pages/latitudes/Latitudes.tsx').then(({ Latitudes }) => Latitudes),
+  sheet: () => import('../pages/sheet/SheetPage.tsx').then(({ SheetPage }) => SheetPage),
+  questions: () => import('../pages/questions/Questions.tsx').then(({ Questions }) => Questions),
   weather: () => import('../pages/weather/Weather.tsx').then(({ Weather }) => Weather),
   about: () => import('../pages/about/About.tsx').then(({ About }) => About),
   kept: () => import('../pages/garden/GardenPage.tsx').then(({ GardenPage }) => GardenPage),
@@ -64,21 +70,25 @@ export function Shell() {
       <PlaceBar />
       <Notices />
       <main ref={main} id="answer" tabIndex={-1}>
-        {current === 'about' || current === 'kept' ? (
-          <Later key={current} load={() => withWords(later[current])} own={{}} />
-        ) : (
+        {current === 'where' ? (
           <NeedsPlace>
-            {current === 'where' ? (
-              <Where />
-            ) : (
-              <Later key={current} load={() => withWords(later[current])} own={{}} />
-            )}
+            <Where />
           </NeedsPlace>
+        ) : isOfPlace(current) ? (
+          <NeedsPlace>
+            <LaterPage name={current} />
+          </NeedsPlace>
+        ) : (
+          <LaterPage name={current} />
         )}
       </main>
       <Foot />
     </>
   );
+}
+
+function LaterPage({ name }: { name: keyof typeof later }) {
+  return <Later key={name} load={() => withWords(later[name])} own={{}} />;
 }
 
 async function withWords(load: () => Promise<ComponentType>): Promise<ComponentType> {

@@ -1,5 +1,12 @@
 import { computed, signal } from '@preact/signals';
-import { type Address, nothingAsked, type PageName, readAddress, writeAddress } from '../address/address.ts';
+import {
+  type Address,
+  isOfPlace,
+  nothingAsked,
+  type PageName,
+  readAddress,
+  writeAddress,
+} from '../address/address.ts';
 import type { Asked } from '../address/address-form.ts';
 import { remember, remembered } from '../device/remembered.ts';
 
@@ -45,13 +52,8 @@ export function go(
 export function goToPlace(place: Pick<Asked, 'at' | 'name' | 'elevation'>): void {
   go(
     { ...place, date: null, plantOut: null, planting: null, bed: null },
-    { to: isAboutPlace() ? page.value : 'where' },
+    { to: isOfPlace(page.value) ? page.value : 'where' },
   );
-}
-
-/** Whether the page open speaks of a place, and goes on with another. */
-function isAboutPlace(): boolean {
-  return page.value !== 'about' && page.value !== 'kept';
 }
 
 export function forgetPlace(): void {

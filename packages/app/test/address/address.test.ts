@@ -18,6 +18,7 @@ import { describe, expect, test } from 'vitest';
 import { nothingAsked, pageNames, readAddress, writeAddress } from '../../src/address/address.ts';
 import type { Asked } from '../../src/address/address-form.ts';
 import { readNumber } from '../../src/address/form-kinds.ts';
+import { type TeachInAddress, teachForms } from '../../src/address/teach-form.ts';
 
 const optional = <Value>(value: fc.Arbitrary<Value>) => fc.option(value, { nil: null });
 const name = fc
@@ -31,6 +32,10 @@ const name = fc
   .filter((text) => text !== '' && text.length <= 120);
 const day = fc.integer({ min: -7305, max: 44_194 });
 const degrees = (most: number) => fc.integer({ min: -most * 1e4, max: most * 1e4 }).map((d) => d / 1e4);
+
+const teach = Object.fromEntries(
+  Object.keys(teachForms).map((name) => [name, optional(fc.string({ maxLength: 300, unit: 'grapheme' }))]),
+) as Record<keyof TeachInAddress, fc.Arbitrary<string | null>>;
 
 const asked: fc.Arbitrary<Asked> = fc.record({
   at: optional(fc.record({ latitudeDeg: degrees(90), longitudeDeg: degrees(180) })),
@@ -93,6 +98,7 @@ const asked: fc.Arbitrary<Asked> = fc.record({
       }),
     ),
   ),
+  ...teach,
   likes: optional(fc.subarray([...likes], { minLength: 1 })),
   symptoms: optional(fc.uniqueArray(fc.constantFrom(...symptoms), { minLength: 1, maxLength: mostSymptoms })),
   answers: optional(

@@ -8,6 +8,7 @@ import { appKeep } from './app-keep.ts';
 import { appSeason } from './app-season.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
+import { appTeach } from './app-teach.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
@@ -41,6 +42,7 @@ export const later = [
   appWeather,
   appWhen,
   appWhich,
+  appTeach,
   appWhy,
   beds,
   feed,

@@ -8,6 +8,7 @@ import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
+import { appTeach } from './app-teach.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
@@ -72,6 +73,7 @@ export const es = [
   appWhen,
   appWhere,
   appWhich,
+  appTeach,
   appWhy,
   ask,
   batch,

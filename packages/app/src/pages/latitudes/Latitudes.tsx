@@ -1,0 +1,3 @@
+export function Latitudes() {
+  return null;
+}

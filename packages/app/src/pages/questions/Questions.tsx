@@ -1,0 +1,3 @@
+export function Questions() {
+  return null;
+}

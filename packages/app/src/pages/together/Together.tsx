@@ -1,0 +1,3 @@
+export function Together() {
+  return null;
+}
