@@ -1,4 +1,5 @@
 import { isMainThread, workerData } from 'node:worker_threads';
+import { loadLater } from '@neckfall/words';
 import { serveBatch } from './batch/serve.ts';
 import { serveGrow } from './grow/serve-grow.ts';
 import { heedSignals } from './heed-signals.ts';
@@ -9,5 +10,6 @@ if (isMainThread) {
   // All output is flushed by then; nothing left open may keep the process waiting.
   process.exit(await run(process.argv.slice(2)));
 }
+await loadLater();
 if ('grow' in workerData) serveGrow();
 else serveBatch();

@@ -1,3 +1,4 @@
+import { about } from './about.ts';
 import { alliums } from './alliums.ts';
 import { americanWhy } from './american-why.ts';
 import { appAbout } from './app-about.ts';
@@ -14,10 +15,13 @@ import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
 import { appWhy } from './app-why.ts';
 import { beds } from './beds.ts';
+import { catalogue } from './catalogue.ts';
 import { feed } from './feed.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
+import { learnt } from './learnt.ts';
 import { lift } from './lift.ts';
+import { odd } from './odd.ts';
 import { spacing } from './spacing.ts';
 import { watering } from './watering.ts';
 import { why } from './why.ts';
@@ -30,6 +34,7 @@ import { whySymptoms } from './why-symptoms.ts';
 
 /** What only pages after the first one say: fetched with them. */
 export const later = [
+  about,
   alliums,
   appAbout,
   appFeed,
@@ -45,10 +50,13 @@ export const later = [
   appTeach,
   appWhy,
   beds,
+  catalogue,
   feed,
   jobs,
   keep,
+  learnt,
   lift,
+  odd,
   spacing,
   watering,
   why,

@@ -1,8 +1,6 @@
-import { about } from './about.ts';
 import { app } from './app.ts';
 import { appGarden } from './app-garden.ts';
 import { appWhere } from './app-where.ts';
-import { catalogue } from './catalogue.ts';
 import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
@@ -20,8 +18,6 @@ import { weatherFiles } from './command-line/weather-files.ts';
 import { whyCommand } from './command-line/why.ts';
 import { dates } from './dates.ts';
 import { howWeKnow } from './how-we-know.ts';
-import { learnt } from './learnt.ts';
-import { odd } from './odd.ts';
 import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
 import { reasons } from './reasons.ts';
@@ -34,13 +30,11 @@ import { wordList } from './word-list.ts';
 
 /** Kept apart, as putting a thousand messages into one object takes a phone longer than any sentence is worth. */
 export const en = [
-  about,
   app,
   appGarden,
   appWhere,
   ask,
   batch,
-  catalogue,
   completion,
   dates,
   demo,
@@ -50,8 +44,6 @@ export const en = [
   howWeKnow,
   jobsCommand,
   keepCommand,
-  odd,
-  learnt,
   packet,
   pictures,
   planting,
