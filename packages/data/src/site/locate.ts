@@ -1,5 +1,5 @@
-import { type Gazetteer, isLand, type LandMask, nearestTown, type Town } from '@neckfall/data';
 import { type ClimateNodes, type ClimatePoint, climateAt, coverageKm } from '@neckfall/engine';
+import { type Gazetteer, isLand, type LandMask, nearestTown, type Town } from '../places/index.ts';
 import type { Place } from './place.ts';
 
 /** The data files, each opened when first asked for. */
