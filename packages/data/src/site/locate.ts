@@ -4,8 +4,11 @@ import type { Place } from './place.ts';
 
 /** The data files, each opened when first asked for. */
 export type PlaceAssets = {
+  /** All towns. */
   gazetteer: () => Gazetteer;
+  /** What is land. */
   land: () => LandMask;
+  /** The climatology. */
   climate: () => ClimateNodes;
 };
 

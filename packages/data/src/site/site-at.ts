@@ -12,7 +12,10 @@ import { type PublishedPractice, practiceNear } from '../practice/index.ts';
 import { locatePoint, type PlaceAssets, type PlaceProblem, type Point } from './locate.ts';
 
 /** The data files a site stands on: `readSiteAssets()` in Node, `fetchSiteAssets()` in a browser. */
-export type SiteAssets = PlaceAssets & { practice: () => readonly PublishedPractice[] };
+export type SiteAssets = PlaceAssets & {
+  /** Published calendars of growers. */
+  practice: () => readonly PublishedPractice[];
+};
 
 /** How a site is opened; what is left out is as the commands have it. */
 export type SiteAsked = {
