@@ -12,6 +12,8 @@ export function typeFaults(folder: string, way: 'nodenext' | 'bundler'): string[
     strict: true,
     exactOptionalPropertyTypes: true,
     skipLibCheck: false,
+    // what the compiler itself brings is not in question
+    skipDefaultLibCheck: true,
     target: ts.ScriptTarget.ES2022,
     types: [],
     ...(way === 'nodenext'

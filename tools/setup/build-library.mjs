@@ -29,11 +29,15 @@ export function buildLibrary(name, folder = join(root, 'packages', name, 'dist')
     if (path.startsWith('..')) return;
     const target = join(folder, dirname(path), basename(written));
     mkdirSync(dirname(target), { recursive: true });
-    writeFileSync(target, text);
+    writeFileSync(target, written.endsWith('.d.ts') ? withBuiltNames(text) : text);
   });
   const wrong = [...program.getSyntacticDiagnostics(), ...diagnostics];
   if (wrong.length > 0) throw new Error(ts.formatDiagnostics(wrong, host));
 }
+
+/** In types the compiler leaves the names of re-exported modules as they are in the sources. */
+const withBuiltNames = (text) =>
+  text.replace(/(from |import\()(['"])(\.{1,2}\/[^'"]+)\.ts\2/g, '$1$2$3.js$2');
 
 const host = {
   getCanonicalFileName: (name) => name,

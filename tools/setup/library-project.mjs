@@ -10,8 +10,8 @@ const packages = ['engine', 'data'];
 /** What they need from the registry. */
 const needed = ['pure-rand', 'fflate'];
 
-/** Where the worked examples lie. */
-export const examplesFolder = join(root, 'docs', 'examples', 'library');
+const examplesFolder = join(root, 'docs', 'examples', 'library');
+/** The worked examples of docs/library.md. */
 export const exampleNames = readdirSync(examplesFolder).filter((name) => name.endsWith('.mjs'));
 
 /**
