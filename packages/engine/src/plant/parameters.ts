@@ -295,8 +295,5 @@ function typeValues(type: OnionType): TypeValues {
 /** The fitted numbers, each as {@link growthParameters} and {@link typeParameters} have it. */
 export const defaultPlantValues: PlantValues = {
   growth: valuesOf(growthParameters),
-  types: Object.fromEntries(onionTypes.map((type) => [type, typeValues(type)])) as Record<
-    OnionType,
-    TypeValues
-  >,
+  types: Object.fromEntries(onionTypes.map((type) => [type, typeValues(type)])) as PlantValues['types'],
 };
