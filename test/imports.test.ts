@@ -37,11 +37,7 @@ const levels: Record<string, string[][]> = {
     ['jobs'],
     ['why'],
   ],
-  data: [
-    ['fetch', 'live', 'weather-files'],
-    ['climate', 'places'],
-    ['catalogue', 'practice'],
-  ],
+  data: [['fetch', 'live', 'weather-files'], ['climate', 'places'], ['catalogue', 'practice'], ['site']],
   // a folder a language
   words: [foldersIn('packages/words/src')],
   answers: [['facts', 'place'], ['sentences'], ['calendar']],

@@ -19,4 +19,5 @@ export * from './units/index.ts';
 export * from './weather/index.ts';
 export * from './why/index.ts';
 
+/** Version of engine and data, which go together. */
 export const engineVersion = '0.1.0';
