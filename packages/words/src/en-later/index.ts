@@ -13,6 +13,7 @@ import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
 import { appWhy } from './app-why.ts';
+import { atlas } from './atlas.ts';
 import { beds } from './beds.ts';
 import { feed } from './feed.ts';
 import { jobs } from './jobs.ts';
@@ -44,6 +45,7 @@ export const later = [
   appWhich,
   appTeach,
   appWhy,
+  atlas,
   beds,
   feed,
   jobs,
