@@ -1,7 +1,7 @@
-import type { DayLengthClass } from '@neckfall/engine';
+import { type DayLengthClass, dayLengthClasses } from '@neckfall/engine';
 import { type AtlasPoint, atlasGround } from './atlas-bands.ts';
 
-/** Where kinds change places on one half of the Earth, degrees from the equator; null where they do not. */
+/** Where kinds change places on one half of the Earth, degrees from the equator; null where no line parts them. */
 export type AtlasBorders = {
   /** From here to the pole long-day onions lead on most of the ground. */
   longFromDeg: number | null;
@@ -11,34 +11,51 @@ export type AtlasBorders = {
 
 /** Rows of points are taken together by so much, degrees. */
 const stripDeg = 2;
+/** A line must part so much of the ground rightly, 0…1. */
+const leastRight = 0.85;
+
+type Strip = { deg: number; area: number; shares: Readonly<Record<DayLengthClass, number>> };
 
 /** @param points of one half of the Earth */
 export function atlasBorders(points: readonly AtlasPoint[]): AtlasBorders {
-  const strips = new Map<number, AtlasPoint[]>();
+  const byStrip = new Map<number, AtlasPoint[]>();
   for (const point of points) {
     const strip = Math.floor(Math.abs(point.latitudeDeg) / stripDeg);
-    const held = strips.get(strip);
+    const held = byStrip.get(strip);
     if (held) held.push(point);
-    else strips.set(strip, [point]);
+    else byStrip.set(strip, [point]);
   }
-  // from the equator on; where nothing grows, nothing changes places
-  const leaders = [...strips]
+  const strips = [...byStrip]
     .sort(([a], [b]) => a - b)
-    .map(([strip, held]) => ({ strip, ...atlasGround(held) }))
-    .filter(({ bareShare }) => bareShare < 1)
-    .map(({ strip, classShares }) => ({ strip, leads: leaderOf(classShares) }));
-  const others = (kind: DayLengthClass) => (strip: { leads: DayLengthClass | null }) => strip.leads !== kind;
-  const lastOther = leaders.findLastIndex(others('long'));
-  const firstOther = leaders.findIndex(others('short'));
-  return {
-    longFromDeg:
-      lastOther >= 0 && lastOther < leaders.length - 1 ? leaders[lastOther + 1].strip * stripDeg : null,
-    shortToDeg: firstOther > 0 ? leaders[firstOther].strip * stripDeg : null,
-  };
+    .map(([strip, held]): Strip => {
+      const { bareShare, classShares } = atlasGround(held);
+      const deg = strip * stripDeg;
+      const area = held.length * (1 - bareShare) * Math.cos((deg * Math.PI) / 180);
+      return { deg, area, shares: classShares };
+    })
+    .filter(({ area }) => area > 0);
+  return { longFromDeg: parting(strips, 'long', 1), shortToDeg: parting(strips, 'short', -1) };
 }
 
-/** The class that leads on more than half of the ground. */
-function leaderOf(shares: Readonly<Record<DayLengthClass, number>>): DayLengthClass | null {
-  const found = (['short', 'intermediate', 'long'] as const).find((kind) => shares[kind] > 0.5);
-  return found ?? null;
+/** The line beyond which a class leads and before which others do, as nearly as one line can tell. */
+function parting(strips: readonly Strip[], kind: DayLengthClass, side: 1 | -1): number | null {
+  const all = strips.reduce((sum, { area }) => sum + area, 0);
+  let [best, most] = [-1, 0];
+  for (let at = 1; at < strips.length; at++) {
+    const right = strips.reduce((sum, { area, shares }, strip) => {
+      const isBeyond = side > 0 ? strip >= at : strip < at;
+      return sum + area * (isBeyond ? shares[kind] : 1 - shares[kind]);
+    }, 0);
+    if (right > most) [best, most] = [at, right];
+  }
+  if (best < 0 || most < leastRight * all) return null;
+  const [before, after] = [strips.slice(0, best), strips.slice(best)];
+  const [beyond, rest] = side > 0 ? [after, before] : [before, after];
+  return leads(beyond, kind) && !leads(rest, kind) ? strips[best].deg : null;
+}
+
+function leads(strips: readonly Strip[], kind: DayLengthClass): boolean {
+  const areaOf = (name: DayLengthClass) =>
+    strips.reduce((sum, { area, shares }) => sum + area * shares[name], 0);
+  return dayLengthClasses.every((other) => other === kind || areaOf(other) < areaOf(kind));
 }

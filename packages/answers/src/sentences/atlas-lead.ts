@@ -34,8 +34,8 @@ function kindLead(points: readonly AtlasPoint[], ground: AtlasGround, { say }: S
   const [first, second] = (Object.entries(ground.classShares) as [DayLengthClass, number][]).sort(
     ([, a], [, b]) => b - a,
   );
-  const kind = (name: DayLengthClass) => say(`class.${name}`);
-  if (first[1] >= nearlyAll) return [say('atlas.kind.one', { kind: kind(first[0]) })];
+  const head = (name: DayLengthClass) => say(`class-head.${name}`);
+  if (first[1] >= nearlyAll) return [say('atlas.kind.one', { kind: head(first[0]) })];
   const halves = halvesOf(points).flatMap(({ half, held }) => {
     const { longFromDeg, shortToDeg } = atlasBorders(held);
     if (longFromDeg === null && shortToDeg === null) return [];
@@ -49,7 +49,11 @@ function kindLead(points: readonly AtlasPoint[], ground: AtlasGround, { say }: S
   });
   if (halves.length > 0) return halves;
   return [
-    say('atlas.kind.two', { first: kind(first[0]), second: kind(second[0]), tenths: tenths(first[1]) }),
+    say('atlas.kind.two', {
+      first: head(first[0]),
+      second: say(`class.${second[0]}`),
+      tenths: tenths(first[1]),
+    }),
   ];
 }
 

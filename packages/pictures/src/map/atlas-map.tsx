@@ -3,7 +3,7 @@ import { ink } from '../drawing/ink.ts';
 import { linePath, type Point } from '../drawing/path.ts';
 import { Picture } from '../drawing/picture.tsx';
 import { cellOf } from './cell.ts';
-import { type LandShape, landShapes, type Rings } from './land-shapes.ts';
+import { landShapes, type Rings } from './land-shapes.ts';
 import { type MapFrame, mapFrame } from './map-frame.ts';
 import { keyLayout, MapKey, type MapKeyWords } from './map-key.tsx';
 import { drawCell, rowWidth } from './map-marks.ts';
@@ -29,23 +29,27 @@ export type AtlasMapProps = {
 export function AtlasMap(props: AtlasMapProps) {
   const { region, points, stepDeg, shows, outline, words, width, mostHeight = width } = props;
   const frame = mapFrame(region, width, mostHeight);
-  const land = [...landShapes(outline, frame)].map(shapePath).join('');
+  const shapes = [...landShapes(outline, frame)];
+  const land = shapes.map(({ corners }) => `${linePath(pairs(corners))}Z`).join('');
+  const coasts = shapes.flatMap((shape) => shape.coasts.map((coast) => linePath(pairs(coast)))).join('');
+  const discPx = discPxOf(stepDeg, frame);
   const key = keyLayout(shows, words, width, frame.height + 8);
   const pen = svgPen();
   for (const point of points) {
     const cell = cellOf(point, stepDeg, frame);
-    if (cell) drawCell(cell, point.entry, shows, pen);
+    if (cell) drawCell(cell, point.entry, shows, discPx, pen);
   }
   return (
     <Picture name="atlas" summary={words.summary} width={width} height={key.foot}>
       <clipPath id="atlas-land">
         <path d={land} />
       </clipPath>
-      <path d={land} fill={ink.paper2} stroke={ink.line} stroke-width={0.8} />
+      <path d={land} fill={ink.paper2} />
+      <path d={coasts} fill="none" stroke={ink.line} stroke-width={0.8} />
       <g clip-path="url(#atlas-land)">
         <MarkPaths paths={pen.paths()} rowWidth={rowWidthOf(stepDeg, frame)} />
       </g>
-      <MapKey layout={key} />
+      <MapKey layout={key} discPx={discPx} />
     </Picture>
   );
 }
@@ -57,8 +61,19 @@ export function rowWidthOf(stepDeg: number, frame: MapFrame): number {
   return cell ? rowWidth(cell) : 1;
 }
 
-function shapePath(shape: LandShape): string {
+/** Furthest from the equator that discs are made for, degrees: nearer to the poles they may touch. */
+const discsUpToDeg = 55;
+
+/** Across a disc of the largest bulb, px: the same all over a picture. */
+export function discPxOf(stepDeg: number, frame: MapFrame): number {
+  const farthest = Math.abs(frame.north) > Math.abs(frame.south) ? frame.north : frame.south;
+  const latitudeDeg = Math.sign(farthest) * Math.min(discsUpToDeg, Math.abs(farthest) - stepDeg);
+  const cell = cellOf({ latitudeDeg, longitudeDeg: frame.meridianDeg }, stepDeg, frame);
+  return cell ? Math.min(cell.width, cell.height) : 1;
+}
+
+function pairs(flat: readonly number[]): Point[] {
   const points: Point[] = [];
-  for (let i = 0; i < shape.length; i += 2) points.push([shape[i], shape[i + 1]]);
-  return `${linePath(points)}Z`;
+  for (let i = 0; i < flat.length; i += 2) points.push([flat[i], flat[i + 1]]);
+  return points;
 }

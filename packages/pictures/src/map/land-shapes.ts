@@ -4,10 +4,14 @@ import type { MapFrame } from './map-frame.ts';
 export type Rings = readonly ArrayLike<number>[];
 
 /** A closed shape on the picture: x and y in turn, px. */
-export type LandShape = readonly number[];
+export type LandShape = {
+  corners: readonly number[];
+  /** The same without the sides that were cut at the region's edge: lines, px. */
+  coasts: readonly (readonly number[])[];
+};
 
 /** Nearer than this to the corner before, a corner is not seen, px. */
-const leastPx = 0.5;
+const leastPx = 0.8;
 /** A straight line on the ground bends on the picture: it is drawn in parts no longer than this, degrees. */
 const longestDeg = 2;
 
@@ -21,7 +25,7 @@ export function* landShapes(rings: Rings, frame: MapFrame): Generator<LandShape>
     for (let shift = -2 * turn; shift <= 2 * turn; shift += turn) {
       if (most + shift < frame.west || least + shift > frame.east) continue;
       const shape = onPicture(cutToBox(shifted(ring, shift), frame), frame);
-      if (shape.length >= 6) yield shape;
+      if (shape.corners.length >= 6) yield shape;
     }
   }
 }
@@ -72,21 +76,40 @@ function cutAt(ring: readonly number[], axis: 0 | 1, limit: number, side: 1 | -1
   return kept;
 }
 
-function onPicture(ring: readonly number[], { at }: MapFrame): number[] {
-  const shape: number[] = [];
+function onPicture(ring: readonly number[], frame: MapFrame): LandShape {
+  const corners: number[] = [];
+  const coasts: number[][] = [];
+  let coast: number[] = [];
   const count = ring.length;
   let [lastX, lastY] = [Number.NaN, Number.NaN];
   for (let i = 0; i < count; i += 2) {
     const before = (i + count - 2) % count;
     const [x0, y0] = [ring[before], ring[before + 1]];
     const [dx, dy] = [ring[i] - x0, ring[i + 1] - y0];
+    const isCut = liesOnEdge(x0, y0, ring[i], ring[i + 1], frame);
+    if (isCut && coast.length > 0) {
+      coasts.push(coast);
+      coast = [];
+    }
     const parts = Math.max(1, Math.ceil(Math.max(Math.abs(dx), Math.abs(dy)) / longestDeg));
     for (let part = 1; part <= parts; part++) {
-      const [x, y] = at(y0 + (dy * part) / parts, x0 + (dx * part) / parts);
+      const [x, y] = frame.at(y0 + (dy * part) / parts, x0 + (dx * part) / parts);
       if (Math.abs(x - lastX) < leastPx && Math.abs(y - lastY) < leastPx) continue;
-      shape.push(x, y);
+      corners.push(x, y);
+      if (!isCut) {
+        if (coast.length === 0 && !Number.isNaN(lastX)) coast.push(lastX, lastY);
+        coast.push(x, y);
+      }
       [lastX, lastY] = [x, y];
     }
   }
-  return shape;
+  if (coast.length > 0) coasts.push(coast);
+  return { corners, coasts };
+}
+
+/** Whether both ends of a side lie on one edge of the region. */
+function liesOnEdge(x0: number, y0: number, x1: number, y1: number, frame: MapFrame): boolean {
+  const { west, east, south, north } = frame;
+  const isAt = (a: number, b: number, edge: number) => Math.abs(a - edge) < 1e-6 && Math.abs(b - edge) < 1e-6;
+  return isAt(x0, x1, west) || isAt(x0, x1, east) || isAt(y0, y1, south) || isAt(y0, y1, north);
 }

@@ -1,10 +1,10 @@
 import { onionTypes } from '@neckfall/engine';
 import { ink } from '../drawing/ink.ts';
 import { px } from '../drawing/path.ts';
-import { type as font, Label, lineHeight } from '../drawing/picture.tsx';
+import { type as font, Label, lineHeight, Picture } from '../drawing/picture.tsx';
 import { textWidth, wrapText } from '../drawing/text-fit.ts';
 import type { Cell } from './cell.ts';
-import { drawRows, fullCellMm, handAt, type Pen, slopeOf } from './map-marks.ts';
+import { drawBulb, drawRows, handAt, type Pen, slopeOf } from './map-marks.ts';
 import type { MapShows } from './map-shows.ts';
 import { MarkPaths } from './mark-paths.tsx';
 import { svgPen } from './svg-pen.ts';
@@ -16,6 +16,8 @@ export type MapKeyWords = {
   /** A field with seven of its ten rows. */
   rows: string;
   bare: string;
+  /** Land without a mark. */
+  unknown: string;
   /** The hand, and its four quarters of the year. */
   hand: string;
   quarters: readonly string[];
@@ -24,10 +26,11 @@ export type MapKeyWords = {
 };
 
 /** Bulbs shown in the key, mm across. */
-export const discsMm = [40, 70, 100] as const;
+export const discsMm = [40, 60, 80] as const;
 
-type Item = { draw: (cell: Cell, pen: Pen) => void; text: string };
+type Item = { draw: (cell: Cell, pen: Pen, discPx: number) => void; text: string };
 type Placed = Item & { lines: readonly string[]; x: number; y: number };
+type KeyLayout = { items: readonly Placed[]; foot: number };
 
 const sign = 26;
 const indent = sign + 8;
@@ -35,7 +38,7 @@ const gap = 18;
 const pad = 4;
 
 /** What the marks mean, in rows that are as full as they go, from `top` down. */
-export function keyLayout(shows: MapShows, words: MapKeyWords, width: number, top: number) {
+export function keyLayout(shows: MapShows, words: MapKeyWords, width: number, top: number): KeyLayout {
   const placed: Placed[] = [];
   let [x, y, rowLines] = [pad, top, 1];
   for (const item of itemsOf(shows, words)) {
@@ -58,6 +61,7 @@ function itemsOf(shows: MapShows, words: MapKeyWords): Item[] {
     text: words.bare,
     draw: ({ x, y }, pen) => pen.disc('bare', x, y, 1.6),
   };
+  const last = [bare, { text: words.unknown, draw: () => {} }];
   const rows: Item = { text: words.rows, draw: (cell, pen) => drawRows(cell, 'good', 90, 0.7, pen) };
   switch (shows) {
     case 'kind':
@@ -69,10 +73,10 @@ function itemsOf(shows: MapShows, words: MapKeyWords): Item[] {
           }),
         ),
         { ...rows, draw: (cell, pen) => drawRows(cell, 'short', slopeOf.short, 0.7, pen) },
-        bare,
+        ...last,
       ];
     case 'good':
-      return [rows, bare];
+      return [rows, ...last];
     case 'start':
     case 'tops':
       return [
@@ -83,28 +87,28 @@ function itemsOf(shows: MapShows, words: MapKeyWords): Item[] {
             draw: (cell, pen) => handAt(cell, (at + 0.5) / 4, pen),
           }),
         ),
-        bare,
+        ...last,
       ];
     case 'size':
       return [
         ...words.discs.map(
           (text, at): Item => ({
             text,
-            draw: ({ x, y, width }, pen) => pen.disc('disc', x, y, ((width / 2) * discsMm[at]) / fullCellMm),
+            draw: (cell, pen, discPx) => drawBulb(cell, discsMm[at], discPx, pen),
           }),
         ),
-        bare,
+        ...last,
       ];
   }
 }
 
-/** The signs with their words. */
-export function MapKey({ layout }: { layout: ReturnType<typeof keyLayout> }) {
+/** The signs with their words. @param discPx as on the map; a disc too large for its sign is drawn as large as fits */
+export function MapKey({ layout, discPx }: { layout: KeyLayout; discPx: number }) {
   return (
     <>
       {layout.items.map(({ draw, lines, x, y }) => {
         const pen = svgPen();
-        draw(signCell(x, y), pen);
+        draw(signCell(x, y), pen, discPx);
         return (
           <g key={lines.join(' ')}>
             <rect x={px(x)} y={px(y)} width={sign} height={sign} fill={ink.paper2} stroke={ink.line} />
@@ -136,4 +140,21 @@ function signCell(left: number, top: number): Cell {
     height: sign,
     turn: 0.5,
   };
+}
+
+/** The key alone, for a map that is painted apart from it. */
+export function AtlasKey(props: {
+  shows: MapShows;
+  words: MapKeyWords;
+  width: number;
+  discPx: number;
+  summary: string;
+}) {
+  const { shows, words, width, discPx, summary } = props;
+  const layout = keyLayout(shows, words, width, 0);
+  return (
+    <Picture name="atlas-key" summary={summary} width={width} height={layout.foot}>
+      <MapKey layout={layout} discPx={discPx} />
+    </Picture>
+  );
 }

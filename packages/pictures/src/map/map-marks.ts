@@ -38,9 +38,9 @@ export const inkings: Readonly<Record<MarkLook, Inking>> = {
   'quarter-4': { colour: 'earth', way: 'fill', opacity: 1 },
   'tropical-short': { colour: 'earth', way: 'stroke', opacity: 1 },
   short: { colour: 'skin', way: 'stroke', opacity: 1 },
-  intermediate: { colour: 'leaf', way: 'stroke', opacity: 1 },
+  intermediate: { colour: 'ink', way: 'stroke', opacity: 1 },
   'early-long': { colour: 'sky', way: 'stroke', opacity: 1 },
-  'northern-long': { colour: 'ink', way: 'stroke', opacity: 1 },
+  'northern-long': { colour: 'leaf', way: 'stroke', opacity: 1 },
   good: { colour: 'leaf', way: 'stroke', opacity: 1 },
   disc: { colour: 'skin', way: 'fill', opacity: 1 },
 };
@@ -54,8 +54,8 @@ export const slopeOf: Readonly<Record<OnionType, number>> = {
   'northern-long': 90,
 };
 
-/** A bulb as large as this fills its cell, mm. */
-export const fullCellMm = 110;
+/** A bulb as large as this fills the room of a disc, mm. */
+const largestMm = 100;
 /** Rows of a whole field: the good years in ten. */
 export const mostRows = 10;
 /** Rows stand no nearer than this, px. */
@@ -63,15 +63,15 @@ const rowPx = 3.1;
 /** Share of a cell that is planted: the rest is the path beside it. */
 const planted = 0.86;
 
-/** Draws what a cell shows of the onion that leads there. */
-export function drawCell(cell: Cell, entry: AtlasEntry, shows: MapShows, pen: Pen): void {
+/** Draws what a cell shows of the onion that leads there. @param discPx across a disc of the largest bulb, px */
+export function drawCell(cell: Cell, entry: AtlasEntry, shows: MapShows, discPx: number, pen: Pen): void {
   const { type, goodShare, startDay, neckFallDay, bulbDiameterMm } = entry;
   const day = shows === 'start' ? startDay : shows === 'tops' ? neckFallDay : null;
   if (isBareGround(entry)) drawBare(cell, pen);
   else if (shows === 'kind') drawRows(cell, type, slopeOf[type], goodShare, pen);
   else if (shows === 'good') drawRows(cell, 'good', 90, goodShare, pen);
   else if (day !== null) handAt(cell, partOfYear(day), pen);
-  else if (shows === 'size' && bulbDiameterMm !== null) drawBulb(cell, bulbDiameterMm, pen);
+  else if (shows === 'size' && bulbDiameterMm !== null) drawBulb(cell, bulbDiameterMm, discPx, pen);
   else drawBare(cell, pen);
 }
 
@@ -161,6 +161,6 @@ function handCorners(x: number, y: number, part: number, long: number): Point[] 
   ];
 }
 
-function drawBulb({ x, y, width, height }: Cell, diameterMm: number, pen: Pen): void {
-  pen.disc('disc', x, y, (Math.min(width, height) / 2) * Math.min(1, diameterMm / fullCellMm));
+export function drawBulb({ x, y }: Cell, diameterMm: number, discPx: number, pen: Pen): void {
+  pen.disc('disc', x, y, (discPx / 2) * Math.min(1, diameterMm / largestMm));
 }

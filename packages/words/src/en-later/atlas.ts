@@ -34,6 +34,7 @@ export const atlas = {
 
   'picture.atlas.rows': '7 rows of 10: good bulbs in 7 years in 10',
   'picture.atlas.bare': 'hardly ever good bulbs',
+  'picture.atlas.unknown': 'land without a mark: the point lies in water, or too far from climate records',
   'picture.atlas.hand': 'the hand goes round the year as on a clock: up is 1 January',
   'picture.atlas.quarter':
     '{quarter, select, 1 {January to March} 2 {April to June} 3 {July to September} other {October to December}}',
