@@ -12,7 +12,7 @@ export const atlasRegions = {
   'middle-america': { southDeg: 5, westDeg: -118, northDeg: 34, eastDeg: -58 },
   'south-america': { southDeg: -56, westDeg: -93, northDeg: 14, eastDeg: -33 },
   australia: { southDeg: -45, westDeg: 110, northDeg: -8, eastDeg: 157 },
-  pacific: { southDeg: -48, westDeg: 156, northDeg: 24, eastDeg: -140 },
+  pacific: { southDeg: -24, westDeg: 154, northDeg: -4, eastDeg: -168 },
   'new-zealand': { southDeg: -48, westDeg: 165, northDeg: -33, eastDeg: 180 },
 } as const satisfies Record<string, Region>;
 

@@ -12,12 +12,17 @@ const nearlyAll = 0.9;
 /** Less ground is not worth a word. */
 const worthAWord = 0.02;
 
-/** What stands out on a map, worked out from its points: two or three sentences. @param points not empty */
-export function atlasLead(points: readonly AtlasPoint[], shows: Shows, speaker: Speaker): string {
+/** What stands out on a map, worked out from its points: sentences, what matters most first. @param points not empty */
+export function atlasLead(
+  points: readonly AtlasPoint[],
+  { shows, class: only }: { shows: Shows; class: DayLengthClass | null },
+  speaker: Speaker,
+): string[] {
   const ground = atlasGround(points);
-  if (ground.bareShare >= 1 - worthAWord) return speaker.say('atlas.bare-all');
-  const lead = leads[shows](points, ground, speaker);
-  return [...lead, ...bareSentence(ground, speaker)].join(' ');
+  if (ground.bareShare >= 1 - worthAWord) return [speaker.say('atlas.bare-all')];
+  // of one kind alone it is no news that it leads
+  const lead = leads[shows === 'kind' && only !== null ? 'good' : shows];
+  return [...lead(points, ground, speaker), ...bareSentence(ground, speaker)];
 }
 
 type Lead = (points: readonly AtlasPoint[], ground: AtlasGround, speaker: Speaker) => string[];
@@ -34,8 +39,7 @@ function kindLead(points: readonly AtlasPoint[], ground: AtlasGround, { say }: S
   const [first, second] = (Object.entries(ground.classShares) as [DayLengthClass, number][]).sort(
     ([, a], [, b]) => b - a,
   );
-  const head = (name: DayLengthClass) => say(`class-head.${name}`);
-  if (first[1] >= nearlyAll) return [say('atlas.kind.one', { kind: head(first[0]) })];
+  if (first[1] >= nearlyAll) return [say('atlas.kind.one', { kind: first[0] })];
   const halves = halvesOf(points).flatMap(({ half, held }) => {
     const { longFromDeg, shortToDeg } = atlasBorders(held);
     if (longFromDeg === null && shortToDeg === null) return [];
@@ -50,8 +54,8 @@ function kindLead(points: readonly AtlasPoint[], ground: AtlasGround, { say }: S
   if (halves.length > 0) return halves;
   return [
     say('atlas.kind.two', {
-      first: head(first[0]),
-      second: say(`class.${second[0]}`),
+      first: first[0],
+      second: second[0],
       tenths: tenths(first[1]),
     }),
   ];

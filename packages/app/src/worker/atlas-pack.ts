@@ -48,6 +48,9 @@ export function unpackEntries(packed: Float32Array, from: DayNumber): AtlasEntry
 
 function codeOf({ type, outcome, gamble, isAtHome }: AtlasEntry): number {
   return (
-    (onionTypes.indexOf(type) << 6) | (verdicts.indexOf(outcome) << 2) | (Number(gamble) << 1) | Number(isAtHome)
+    (onionTypes.indexOf(type) << 6) |
+    (verdicts.indexOf(outcome) << 2) |
+    (Number(gamble) << 1) |
+    Number(isAtHome)
   );
 }

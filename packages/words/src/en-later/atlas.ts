@@ -1,8 +1,9 @@
 /** What maps of onions say: what stands out, bands of latitude, the key. */
 export const atlas = {
-  'atlas.kind.one': '{kind} onions do best on nearly all of this ground.',
+  'atlas.kind.one':
+    '{kind, select, short {Short-day} intermediate {Intermediate-day} other {Long-day}} onions do best on nearly all of this ground.',
   'atlas.kind.two':
-    '{first} onions do best on {tenths, plural, one {a tenth} other {# tenths}} of the ground that bears onions, {second} ones on most of the rest.',
+    '{first, select, short {Short-day} intermediate {Intermediate-day} other {Long-day}} onions do best on {tenths, plural, one {a tenth} other {# tenths}} of the ground that bears onions, {second, select, short {short-day} intermediate {intermediate-day} other {long-day}} ones on most of the rest.',
   'atlas.kind.north':
     '{long, select, none {Short-day onions do best up to about {short}° N; farther north it is mixed.} other {Long-day onions do best north of about {long}° N{short, select, none {; nearer the equator it is mixed.} other {, short-day ones up to about {short}° N{between, select, yes {; between them it is mixed.} other {.}}}}}}',
   'atlas.kind.south':

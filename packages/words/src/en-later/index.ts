@@ -1,6 +1,8 @@
 import { alliums } from './alliums.ts';
+import { americanAtlas } from './american-atlas.ts';
 import { americanWhy } from './american-why.ts';
 import { appAbout } from './app-about.ts';
+import { appAtlas } from './app-atlas.ts';
 import { appFeed } from './app-feed.ts';
 import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
@@ -33,6 +35,7 @@ import { whySymptoms } from './why-symptoms.ts';
 export const later = [
   alliums,
   appAbout,
+  appAtlas,
   appFeed,
   appGardenSteps,
   appJobs,
@@ -63,4 +66,4 @@ export const later = [
 ] as const;
 
 /** What an American gardener says otherwise of these. */
-export const laterAmerican = [americanWhy] as const;
+export const laterAmerican = [americanAtlas, americanWhy] as const;
