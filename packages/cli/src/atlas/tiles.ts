@@ -1,8 +1,8 @@
 import { type Grid, gridOf } from '@neckfall/engine';
 import type { AtlasSettings, Shard } from './settings.ts';
 
-/** Grid points of a tile, sea and all: some seconds of work, so that little is lost when a run is killed. */
-const tilePoints = 256;
+/** Grid points of a tile, sea and all: about a second of work, so that little is lost when a run is killed. */
+const tilePoints = 64;
 
 /** The map cut into tiles: stretches of its grid, in its order. */
 export type Tiles = { count: number; points: (tile: number) => ReturnType<Grid['at']>[] };

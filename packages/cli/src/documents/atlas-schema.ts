@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import { dayLengthClass, fullDate, onionType, positive, startMethod, verdict } from './schema-parts.ts';
 
-const latitude = v.pipe(v.number(), v.minValue(-90), v.maxValue(90));
-const longitude = v.pipe(v.number(), v.minValue(-180), v.maxValue(180));
+const degrees = v.pipe(v.number(), v.minValue(-180), v.maxValue(180));
 const sentence = v.pipe(v.string(), v.minLength(1));
 
 const row = {
@@ -34,11 +33,13 @@ export const atlasSchema = v.object({
   assumed: v.array(sentence),
   warnings: v.array(sentence),
   sources: v.array(sentence),
-  bbox: v.tuple([longitude, latitude, longitude, latitude]),
+  /** West, south, east, north. */
+  bbox: v.pipe(v.array(degrees), v.length(4)),
   features: v.array(
     v.object({
       type: v.literal('Feature'),
-      geometry: v.object({ type: v.literal('Point'), coordinates: v.tuple([longitude, latitude]) }),
+      /** Longitude, latitude. */
+      geometry: v.object({ type: v.literal('Point'), coordinates: v.pipe(v.array(degrees), v.length(2)) }),
       properties: v.object({
         elevationM: v.number(),
         ...row,
