@@ -49,14 +49,14 @@ const levels: Record<string, string[][]> = {
   ],
   cli: [
     ['assets-folder.ts', 'version.ts', 'refusal'],
-    ['files', 'output', 'values'],
+    ['files', 'output', 'threads', 'values'],
     ['options'],
     ['completion', 'place'],
     ['frame'],
     ['documents'],
     ['text'],
     ['answer'],
-    ['batch', 'grow'],
+    ['atlas', 'batch', 'grow'],
     ['commands'],
   ],
   app: [

@@ -1,4 +1,5 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
+import { atlasSchema } from '../src/documents/atlas-schema.ts';
 import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
 import { feedSchema } from '../src/documents/feed-schema.ts';
 import { gardenSchema } from '../src/documents/garden-schema.ts';
@@ -29,6 +30,7 @@ export const publishedSchemas = {
   jobs: toJsonSchema(jobsSchema),
   keep: toJsonSchema(keepSchema),
   why: toJsonSchema(whySchema),
+  atlas: toJsonSchema(atlasSchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),
 };

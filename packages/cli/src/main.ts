@@ -1,5 +1,6 @@
 import { isMainThread, workerData } from 'node:worker_threads';
 import { loadLater } from '@neckfall/words';
+import { serveTiles } from './atlas/serve-tiles.ts';
 import { serveBatch } from './batch/serve.ts';
 import { serveGrow } from './grow/serve-grow.ts';
 import { heedSignals } from './heed-signals.ts';
@@ -12,4 +13,5 @@ if (isMainThread) {
 }
 await loadLater();
 if ('grow' in workerData) serveGrow();
+else if ('tiles' in workerData) serveTiles();
 else serveBatch();

@@ -1,4 +1,8 @@
 export { type AdvisedYear, advisedYear } from './advised-year.ts';
+export { type AtlasBand, type AtlasGround, type AtlasPoint, atlasBands, atlasGround } from './atlas-bands.ts';
+export { atlasBorders } from './atlas-borders.ts';
+export { type AtlasRegionName, atlasRegionNames, atlasRegions, regionAbout } from './atlas-regions.ts';
+export { isBareGround } from './bare-ground.ts';
 export { bestStart } from './best-start.ts';
 export { betterThanLead } from './better-than-lead.ts';
 export { type CultivarFact, cultivarFacts, traitWords } from './cultivar-facts.ts';

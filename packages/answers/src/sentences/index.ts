@@ -6,6 +6,8 @@ export {
   type SiteSettings,
   sizesAssumption,
 } from './assumptions.ts';
+export { atlasLead } from './atlas-lead.ts';
+export { type AtlasRow, atlasRows } from './atlas-rows.ts';
 export {
   adviceOfList,
   adviceOfPlace,

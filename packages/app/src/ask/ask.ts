@@ -1,15 +1,19 @@
+import type { atlasGround } from '../worker/atlas-ground.ts';
 import type { EngineHandlers } from '../worker/engine-handlers.ts';
 import type { groundHandlers } from '../worker/ground-handlers.ts';
 import { openLine } from './line.ts';
 
 type Engine = EngineHandlers;
-type Ground = typeof groundHandlers;
+type Ground = typeof groundHandlers & { atlasGround: typeof atlasGround };
 
 const openEngine = () =>
   new Worker(new URL('../worker/engine-worker.ts', import.meta.url), { type: 'module' });
 
-const engine = openLine<Engine>(openEngine);
-const heavy = openLine<Engine>(openEngine);
+/** Another thread for the engine; whoever opens it closes it. */
+export const openEngineLine = () => openLine<Engine>(openEngine);
+
+const engine = openEngineLine();
+const heavy = openEngineLine();
 const ground = openLine<Ground>(
   () => new Worker(new URL('../worker/ground-worker.ts', import.meta.url), { type: 'module' }),
 );

@@ -133,5 +133,5 @@ export function openLine<Work extends Handlers>(open: () => Worker) {
     callOff(topic);
   }
 
-  return { ask, cancel };
+  return { ask, cancel, close: () => fail('closed') };
 }

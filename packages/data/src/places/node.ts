@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { gunzipSync } from 'node:zlib';
 import { type Gazetteer, openGazetteer } from './gazetteer.ts';
 import { type LandMask, openLandMask } from './land-mask.ts';
+import { type LandOutline, readLandOutline } from './land-outline.ts';
 
 /** Where the assets lie when this runs from the sources; a bundle passes its own folder. */
 const SOURCE_ASSETS = new URL('../../assets/', import.meta.url);
@@ -25,4 +26,9 @@ export function loadGazetteer(assetsFolder: URL = SOURCE_ASSETS): Gazetteer {
 /** The land mask, under the same conditions. */
 export function loadLandMask(assetsFolder: URL = SOURCE_ASSETS): LandMask {
   return openLandMask(readAsset(assetsFolder, 'land.bin.gz'));
+}
+
+/** Coastlines, under the same conditions. */
+export function loadLandOutline(assetsFolder: URL = SOURCE_ASSETS): LandOutline {
+  return readLandOutline(readFileSync(new URL('land-outline.txt', assetsFolder), 'utf8'));
 }

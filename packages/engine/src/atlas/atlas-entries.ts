@@ -1,5 +1,5 @@
 import type { DayNumber } from '../calendar/index.ts';
-import { isAutumnStart, surveyWays, waysOf } from '../choice/index.ts';
+import { type GrowingOptions, isAutumnStart, surveyWays, waysOf } from '../choice/index.ts';
 import {
   classOfType,
   type DayLengthClass,
@@ -33,12 +33,15 @@ export type AtlasEntry = {
   worth: number;
 };
 
+/** What is told of an entry: all but what orders them. */
+export type AtlasFigures = Omit<AtlasEntry, 'worth'>;
+
 /** Every class started every way, at its best start from a day on: classes in their order, ways in theirs within each. */
-export function atlasEntries(site: Site, from: DayNumber): AtlasEntry[] {
+export function atlasEntries(site: Site, from: DayNumber, options: GrowingOptions = {}): AtlasEntry[] {
   return dayLengthClasses.flatMap((dayLengthClass) =>
     startMethods.map((start): AtlasEntry => {
       const ways = waysOf(site, { class: dayLengthClass }, [start]);
-      const { summary, worth } = surveyWays(site, ways, from).best();
+      const { summary, worth } = surveyWays(site, ways, from, options).best();
       const { type, startDay } = summary.plan;
       return {
         class: classOfType[type],
@@ -69,4 +72,14 @@ export function leadingEntry(entries: readonly AtlasEntry[], asked: AtlasAsked):
       (asked.start === null || entry.start === asked.start),
   );
   return among.reduce((best, entry) => (entry.worth > best.worth ? entry : best));
+}
+
+/** The entry that leads at a place among those asked for. */
+export function leadAt(
+  site: Site,
+  from: DayNumber,
+  asked: AtlasAsked,
+  options: GrowingOptions = {},
+): AtlasEntry {
+  return leadingEntry(atlasEntries(site, from, options), asked);
 }

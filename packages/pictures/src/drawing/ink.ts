@@ -13,5 +13,7 @@ export const ink = {
   earth: 'var(--earth)',
 } as const;
 
+export type InkName = keyof typeof ink;
+
 /** Colours by the name of their custom property, without the dashes. */
 export type InkColours = Readonly<Record<string, string>>;

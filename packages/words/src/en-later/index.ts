@@ -1,7 +1,9 @@
 import { about } from './about.ts';
 import { alliums } from './alliums.ts';
+import { americanAtlas } from './american-atlas.ts';
 import { americanWhy } from './american-why.ts';
 import { appAbout } from './app-about.ts';
+import { appAtlas } from './app-atlas.ts';
 import { appFeed } from './app-feed.ts';
 import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
@@ -14,6 +16,7 @@ import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
 import { appWhy } from './app-why.ts';
+import { atlas } from './atlas.ts';
 import { beds } from './beds.ts';
 import { catalogue } from './catalogue.ts';
 import { feed } from './feed.ts';
@@ -37,6 +40,7 @@ export const later = [
   about,
   alliums,
   appAbout,
+  appAtlas,
   appFeed,
   appGardenSteps,
   appJobs,
@@ -49,6 +53,7 @@ export const later = [
   appWhich,
   appTeach,
   appWhy,
+  atlas,
   beds,
   catalogue,
   feed,
@@ -69,4 +74,4 @@ export const later = [
 ] as const;
 
 /** What an American gardener says otherwise of these. */
-export const laterAmerican = [americanWhy] as const;
+export const laterAmerican = [americanAtlas, americanWhy] as const;

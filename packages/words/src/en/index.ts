@@ -10,6 +10,7 @@ import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
 import { jobsCommand } from './command-line/jobs.ts';
 import { keepCommand } from './command-line/keep.ts';
+import { mapCommand } from './command-line/map.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
 import { wateringHelp } from './command-line/watering-help.ts';
@@ -44,6 +45,7 @@ export const en = [
   howWeKnow,
   jobsCommand,
   keepCommand,
+  mapCommand,
   packet,
   pictures,
   planting,

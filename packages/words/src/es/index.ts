@@ -2,6 +2,7 @@ import { about } from './about.ts';
 import { alliums } from './alliums.ts';
 import { app } from './app.ts';
 import { appAbout } from './app-about.ts';
+import { appAtlas } from './app-atlas.ts';
 import { appFeed } from './app-feed.ts';
 import { appGarden } from './app-garden.ts';
 import { appJobs } from './app-jobs.ts';
@@ -14,6 +15,7 @@ import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
 import { appWhich } from './app-which.ts';
 import { appWhy } from './app-why.ts';
+import { atlas } from './atlas.ts';
 import { beds } from './beds.ts';
 import { catalogue } from './catalogue.ts';
 import { ask } from './command-line/ask.ts';
@@ -25,6 +27,7 @@ import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
 import { jobsCommand } from './command-line/jobs.ts';
 import { keepCommand } from './command-line/keep.ts';
+import { mapCommand } from './command-line/map.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
 import { wateringHelp } from './command-line/watering-help.ts';
@@ -63,6 +66,7 @@ export const es = [
   alliums,
   app,
   appAbout,
+  appAtlas,
   appFeed,
   appGarden,
   appJobs,
@@ -77,6 +81,7 @@ export const es = [
   appWhy,
   ask,
   batch,
+  atlas,
   beds,
   catalogue,
   completion,
@@ -89,6 +94,7 @@ export const es = [
   howWeKnow,
   jobsCommand,
   keepCommand,
+  mapCommand,
   jobs,
   keep,
   odd,
