@@ -1,4 +1,5 @@
 import { alliums } from './alliums.ts';
+import { americanHandout } from './american-handout.ts';
 import { americanWhy } from './american-why.ts';
 import { appAbout } from './app-about.ts';
 import { appFeed } from './app-feed.ts';
@@ -8,6 +9,7 @@ import { appKeep } from './app-keep.ts';
 import { appSeason } from './app-season.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
+import { appSheet } from './app-sheet.ts';
 import { appTeach } from './app-teach.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
@@ -15,6 +17,7 @@ import { appWhich } from './app-which.ts';
 import { appWhy } from './app-why.ts';
 import { beds } from './beds.ts';
 import { feed } from './feed.ts';
+import { handout } from './handout.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
 import { lift } from './lift.ts';
@@ -39,6 +42,7 @@ export const later = [
   appSeason,
   appSeasonFolds,
   appSeen,
+  appSheet,
   appWeather,
   appWhen,
   appWhich,
@@ -46,6 +50,7 @@ export const later = [
   appWhy,
   beds,
   feed,
+  handout,
   jobs,
   keep,
   lift,
@@ -61,4 +66,4 @@ export const later = [
 ] as const;
 
 /** What an American gardener says otherwise of these. */
-export const laterAmerican = [americanWhy] as const;
+export const laterAmerican = [americanHandout, americanWhy] as const;

@@ -8,6 +8,7 @@ import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
+import { appSheet } from './app-sheet.ts';
 import { appTeach } from './app-teach.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
@@ -33,6 +34,7 @@ import { weatherFiles } from './command-line/weather-files.ts';
 import { whyCommand } from './command-line/why.ts';
 import { dates } from './dates.ts';
 import { feed } from './feed.ts';
+import { handout } from './handout.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
@@ -69,6 +71,7 @@ export const es = [
   appKeep,
   appSeason,
   appSeen,
+  appSheet,
   appWeather,
   appWhen,
   appWhere,
@@ -84,6 +87,7 @@ export const es = [
   demo,
   errors,
   feed,
+  handout,
   feedOptions,
   help,
   howWeKnow,
