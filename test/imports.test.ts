@@ -57,7 +57,7 @@ const levels: Record<string, string[][]> = {
     ['files', 'output', 'values'],
     ['options'],
     ['completion', 'place'],
-    ['frame'],
+    ['frame', 'print'],
     ['documents'],
     ['text'],
     ['answer'],

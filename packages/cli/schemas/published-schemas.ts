@@ -2,6 +2,7 @@ import { toJsonSchema } from '@valibot/to-json-schema';
 import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
 import { feedSchema } from '../src/documents/feed-schema.ts';
 import { gardenSchema } from '../src/documents/garden-schema.ts';
+import { handoutSchema } from '../src/documents/handout-schema.ts';
 import { jobsSchema } from '../src/documents/jobs-schema.ts';
 import { keepSchema } from '../src/documents/keep-schema.ts';
 import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.ts';
@@ -29,6 +30,7 @@ export const publishedSchemas = {
   jobs: toJsonSchema(jobsSchema),
   keep: toJsonSchema(keepSchema),
   why: toJsonSchema(whySchema),
+  handout: toJsonSchema(handoutSchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),
 };

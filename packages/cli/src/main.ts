@@ -10,4 +10,4 @@ if (isMainThread) {
   process.exit(await run(process.argv.slice(2)));
 }
 if ('grow' in workerData) serveGrow();
-else serveBatch();
+else await serveBatch();

@@ -2,6 +2,7 @@ import { languages, type Speaker } from '@neckfall/words';
 import { Command } from 'commander';
 import { addCultivars } from './commands/cultivars.ts';
 import { addFeed } from './commands/feed.ts';
+import { addHandout } from './commands/handout.ts';
 import { addJobs } from './commands/jobs.ts';
 import { addKeep } from './commands/keep.ts';
 import { addRecord } from './commands/record.ts';
@@ -55,6 +56,7 @@ export function program(voice: Speaker): Command {
   addJobs(root, say);
   addKeep(root, say);
   addWhy(root, say);
+  addHandout(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

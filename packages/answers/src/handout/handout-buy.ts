@@ -20,7 +20,7 @@ export function handoutBuy(summary: SeasonSummary, country: string | null, speak
   const { plan } = summary;
   const { say, quantity } = speaker;
   const size = plan.start === 'sets' ? quantity('bulbLength', plan.setSizeMm) : '';
-  const kind = say(`handout.buy.${plan.start}`, { type: say(`type-head.${plan.type}`), size });
+  const kind = say(`handout.buy.${plan.start}`, { type: say(`type.${plan.type}`), size });
   const row = rowSentence(summary, usualSpacing, speaker);
   return [kind, namesSentence(summary, country, speaker), ...(row === null ? [] : [row])];
 }

@@ -100,8 +100,8 @@ export function handoutOf(
       sources: [
         kept(climate),
         kept(tried),
-        ...assumed.flatMap((sentence) => spare(sentence, 10)),
-        ...spare(sizesAssumption(plan.water, speaker), 11),
+        ...assumed.flatMap((sentence, at) => spare(sentence, 10 + at)),
+        ...spare(sizesAssumption(plan.water, speaker), 19),
         kept(say('handout.sources', { version: engineVersion, sources })),
       ],
     };

@@ -48,8 +48,8 @@ function paint(doc: Document, look: Attributes, shape: () => void): void {
   doc.restore();
 }
 
-/** As the pattern of the page has it: lines of 2.4 px, 5 px apart, leaning by 45°. */
-const hatching = { width: 2.4, apart: 5 } as const;
+/** As the pattern of the page has it: lines 5 px apart that lean by 45°, of 2.4 px, half of which its tile cuts off. */
+const hatching = { width: 1.2, apart: 5 } as const;
 
 function hatch(doc: Document, shape: () => void): void {
   doc.save();

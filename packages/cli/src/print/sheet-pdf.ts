@@ -1,4 +1,4 @@
-import { type Group, looks, type Placed, type Sheet, setSheet, sheetColours } from '@neckfall/pictures';
+import { type Group, gaps, looks, type Placed, type Sheet, setSheet, sheetColours } from '@neckfall/pictures';
 import { drawPicture } from './draw-picture.ts';
 import { faceFile, measure, runsOf, widthOfRun } from './faces.ts';
 import { bytesOf, type Document, openDocument, useFace } from './open-document.ts';
@@ -103,7 +103,7 @@ function ornament(doc: Document, one: Exclude<Placed, { kind: 'line' | 'picture'
   doc.markContent('Artifact', { type: 'Layout' });
   if (one.kind === 'rule') {
     doc.moveTo(one.x, one.y).lineTo(one.x + one.width, one.y);
-    doc.lineWidth(0.6).stroke(sheetColours.line);
+    doc.lineWidth(gaps.rule).stroke(sheetColours.line);
   } else if (one.kind === 'dot') doc.circle(one.x, one.y, 1.25 * scale).fill(sheetColours['skin-2']);
   else doc.rect(one.x, one.y, one.width, one.height).fill(sheetColours['paper-2']);
   doc.endMarkedContent();

@@ -2,13 +2,17 @@ import type { Handout } from '@neckfall/answers';
 import { fitSheet, type Paper, type Sheet, type SheetYear, sheetHtml } from '@neckfall/pictures';
 import { embeddedFaces } from './embedded-faces.ts';
 import { lettersMissing, measure } from './faces.ts';
+import type { SheetForm } from './sheet-forms.ts';
 import { sheetPdf } from './sheet-pdf.ts';
 
-export const sheetForms = ['html', 'pdf'] as const;
-export type SheetForm = (typeof sheetForms)[number];
-
-/** What is written: plain data, so that what sets and writes it can be a program of its own. */
-export type SheetAsked = { handout: Handout; year: SheetYear; paper: Paper; dayMs: number };
+/** What is written: plain data, so that what sets and writes it can be a program of its own, or be in another thread. */
+export type SheetAsked = {
+  handout: Handout;
+  year: SheetYear;
+  paper: Paper;
+  /** The day it is dated, ms since 1970. */
+  dayMs: number;
+};
 
 /** Letters that a PDF has no type for, instead of the file. */
 export type Unwritten = { missing: readonly string[] };
@@ -50,7 +54,6 @@ function wordsOf({ heading, top, note, caption, columns, cautions, foot, picture
     ...note,
     caption ?? '',
     ...parts.flatMap(({ title, blocks }) => [title, ...blocks.flatMap(ofBlock)]),
-    ...foot.small,
     ...textsIn(picture.svg),
   ];
 }

@@ -5,4 +5,4 @@ export type { Measure, Sheet } from './sheet.ts';
 export { sheetBody } from './sheet-body.ts';
 export { pageRule, sheetCss } from './sheet-css.ts';
 export { type EmbeddedFace, sheetHtml } from './sheet-html.ts';
-export { type Face, looks, type Paper, papers, type SheetColour, sheetColours } from './sheet-look.ts';
+export { type Face, gaps, looks, type Paper, papers, type SheetColour, sheetColours } from './sheet-look.ts';

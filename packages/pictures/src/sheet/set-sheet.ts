@@ -50,7 +50,10 @@ export function setSheet(sheet: Omit<Sheet, 'leftOut'>, measure: Measure): Setti
     let at = y;
     for (const [index, cells] of [...(head ? [head] : []), ...rows].entries()) {
       const isHead = head !== null && index === 0;
-      if (index > 0) placed.push({ kind: 'rule', x, y: at, width: wide });
+      if (index > 0) {
+        placed.push({ kind: 'rule', x, y: at + gaps.rule / 2, width: wide });
+        at += gaps.rule;
+      }
       const top = at + gaps.row * scale;
       let from = x;
       const rowNumber = ++rowsSet;
@@ -88,7 +91,10 @@ export function setSheet(sheet: Omit<Sheet, 'leftOut'>, measure: Measure): Setti
 
   function part({ title, blocks }: Part, x: number, y: number, wide: number): number {
     const under = words(title, 'title', 'H2', x, y, wide) + 1.5 * scale;
-    return blocks.reduce((at, one) => block(one, x, at, wide), under);
+    return blocks.reduce(
+      (at, one, index) => block(one, x, index === 0 ? at : at + gaps.block * scale, wide),
+      under,
+    );
   }
 
   function parts(all: readonly Part[], x: number, y: number, wide: number): number {
@@ -109,14 +115,13 @@ export function setSheet(sheet: Omit<Sheet, 'leftOut'>, measure: Measure): Setti
   const ends = sheet.columns.map((some, at) =>
     parts(some, left + at * (columnWidth + gaps.column), columnTop, columnWidth),
   );
-  y = Math.max(...ends) + gaps.part * scale;
-  placed.push({ kind: 'rule', x: left, y: y - gaps.part * 0.5 * scale, width });
+  y = Math.max(...ends) + gaps.part * 0.5 * scale;
+  placed.push({ kind: 'rule', x: left, y: y + gaps.rule / 2, width });
+  y += gaps.rule + gaps.part * 0.5 * scale;
   const lower = [sheet.cautions, sheet.foot].map((one, at) =>
     part(one, left + at * (columnWidth + gaps.column), y, columnWidth),
   );
   y = Math.max(...lower);
-  if (sheet.foot.small.length > 0)
-    y = words(sheet.foot.small.join(' '), 'small', 'P', left, y + gaps.part * 0.6 * scale, width);
   return { placed, groups, bottom: y };
 
   function note(top: number): number {

@@ -28,7 +28,6 @@ export function sheetBody(sheet: Sheet, level: 1 | 2 = 1): string {
       .map(column)
       .join('')}</div>`,
     `<div class="columns lower">${column([cautions])}${column([foot])}</div>`,
-    foot.small.length > 0 ? paragraph(foot.small.join(' '), 'small') : '',
     '</article>',
   ]
     .filter((line) => line !== '')

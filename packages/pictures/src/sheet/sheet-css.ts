@@ -39,9 +39,9 @@ export function sheetCss(sheet: Pick<Sheet, 'paper' | 'scale'>, as: 'page' | 'fi
     '}',
     '@media screen and (max-width:56em){',
     '.sheet{font-size:18px;padding:1.1em;overflow-wrap:anywhere}',
-    '.columns{display:block}.columns>div+div{margin-top:.9em}',
+    '.sheet .columns{display:block}.sheet .columns>div+div{margin-top:.9em}',
     '.wide{display:none}.narrow{display:block}',
-    '.small{font-size:.85em}',
+    '.sheet .small{font-size:.85em}',
     '}',
   ].join('\n');
 }
@@ -54,7 +54,7 @@ export function pageRule({ paper }: Pick<Sheet, 'paper'>): string {
 
 function common({ scale }: Pick<Sheet, 'scale'>): string {
   const { body, title, small, caption } = looks;
-  const rule = `1px solid ${sheetColours.line}`;
+  const rule = `${gaps.rule}pt solid ${sheetColours.line}`;
   // the column's gap stays whatever the size
   const column = gaps.column / scale;
   return [
@@ -78,14 +78,14 @@ function common({ scale }: Pick<Sheet, 'scale'>): string {
     `.sheet li{${set('body')};position:relative;padding-left:${em(gaps.indent, body.sizePt)};margin:0}`,
     `.sheet li+li{margin-top:${em(gaps.item, body.sizePt)}}`,
     `.sheet li::before{content:"";position:absolute;left:.12em;top:.53em;width:.26em;height:.26em;border-radius:50%;background:${sheetColours['skin-2']}}`,
-    '.sheet table{border-collapse:collapse;table-layout:fixed;width:100%}',
+    '.sheet table{border-collapse:separate;border-spacing:0;table-layout:fixed;width:100%}',
     `.sheet th,.sheet td{${set('body')};vertical-align:top;text-align:left;border:0;background:none;padding:${em(gaps.row, body.sizePt)} ${em(gaps.cell, body.sizePt)} ${em(gaps.row, body.sizePt)} 0}`,
     '.sheet th:last-child,.sheet td:last-child{padding-right:0}',
     `.sheet tbody th{${set('first')}}`,
     `.sheet thead th{${set('head')}}`,
     `.sheet tr+tr>*,.sheet thead+tbody>tr:first-child>*{border-top:${rule}}`,
-    ...[30, 33, 35, 37, 65].map((share) => `.sheet .c${share}{width:${share}%}`),
-    `.sheet .small{${set('small')};margin-top:${em(gaps.part * 0.6, small.sizePt)}}`,
+    ...[30, 33, 37, 40, 60].map((share) => `.sheet .c${share}{width:${share}%}`),
+    `.sheet .small{${set('small')};margin-top:${em(gaps.block, small.sizePt)}}`,
   ]
     .filter((line) => line !== '')
     .join('\n');

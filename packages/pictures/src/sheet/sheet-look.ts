@@ -34,14 +34,16 @@ export type Look = keyof typeof looks;
 
 /** Distances on the page in points at full size; the margin stays whatever the size. */
 export const gaps = {
-  margin: 34,
-  column: 22,
+  margin: 31,
+  column: 21,
   /** Between two blocks, and over a part. */
   block: 3.2,
   part: 9,
   /** Over and under a row's words. */
   row: 1.5,
   cell: 7,
+  /** Thickness of a rule, whatever the size. */
+  rule: 0.75,
   /** Of list items. */
   indent: 9,
   item: 1.8,
@@ -50,7 +52,7 @@ export const gaps = {
 } as const;
 
 /** The year line is drawn so wide, px, and put on the page as wide as it is. */
-export const pictureWidth = 940;
+export const pictureWidth = 980;
 
 /** Words are set no smaller than this, and on a page with room no larger, of full size. */
 export const leastScale = 0.86;

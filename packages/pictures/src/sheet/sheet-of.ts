@@ -5,9 +5,9 @@ type Told = Pick<Sheet, 'heading' | 'top' | 'note' | 'caption' | 'columns' | 'ca
 
 /** Shares of a column that the cells of its rows take. */
 const whenShares = [0.33, 0.3, 0.37];
-const workShares = [0.35, 0.65];
+const workShares = [0.4, 0.6];
 
-const text = (look: 'dateline' | 'verdict' | 'because', words: string): Block => ({
+const text = (look: 'dateline' | 'verdict' | 'because' | 'small', words: string): Block => ({
   kind: 'text',
   look,
   text: words,
@@ -22,11 +22,11 @@ export function sparesOf({ because, work, sure, sources }: Handout, caption: str
 
 const captionSpare = 45;
 
-/** What stands where, once all up to a number is left out. */
-export function toldOn(handout: Handout, caption: string | null, leftOut: number): Told {
+/** What stands where, once the lines of some numbers are left out. */
+export function toldOn(handout: Handout, caption: string | null, leftOut: ReadonlySet<number>): Told {
   const { buy, when, whenHead, signs, year, work, cautions, titles } = handout;
   const kept = <Line extends HandoutLine>(lines: readonly Line[]) =>
-    lines.filter(({ spare }) => spare === null || spare > leftOut);
+    lines.filter(({ spare }) => spare === null || !leftOut.has(spare));
   const words = (lines: readonly HandoutLine[]) => kept(lines).map((line) => line.text);
   const part = (title: string, items: number, block: Block): Part[] =>
     items > 0 ? [{ title, blocks: [block] }] : [];
@@ -38,7 +38,7 @@ export function toldOn(handout: Handout, caption: string | null, leftOut: number
       ...words(handout.because).map((sentence) => text('because', sentence)),
     ],
     note: handout.note,
-    caption: leftOut >= captionSpare ? null : caption,
+    caption: leftOut.has(captionSpare) ? null : caption,
     columns: [
       [
         ...part(titles.buy, buy.length, list(buy)),
@@ -59,6 +59,9 @@ export function toldOn(handout: Handout, caption: string | null, leftOut: number
       }),
     ],
     cautions: { title: titles.cautions, blocks: [list(cautions)] },
-    foot: { title: titles.sure, blocks: [list(words(handout.sure))], small: words(handout.sources) },
+    foot: {
+      title: titles.sure,
+      blocks: [list(words(handout.sure)), text('small', words(handout.sources).join(' '))],
+    },
   };
 }

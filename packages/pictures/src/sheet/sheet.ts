@@ -30,7 +30,7 @@ export type Sheet = {
   caption: string | null;
   columns: readonly [readonly Part[], readonly Part[]];
   cautions: Part;
-  foot: Part & { small: readonly string[] };
+  foot: Part;
 };
 
 /** Width of a line of text in a face, in its own size. */

@@ -1,10 +1,11 @@
 /** What an American gardener says otherwise on the sheet to hand out. */
 export const americanHandout = {
-  'handout.buy.bought-transplants': '{type} onions as young plants (bundles).',
+  'handout.buy.bought-transplants': 'Young plants (bundles) of {type} onions.',
   'handout.sign.ripe':
     'To harvest: necks go soft just above the bulb and tops fall by themselves, about {date}. Wait until more than half are down.',
   'handout.sign.unripe':
     'To harvest: in most years necks stay thick here. Pull them before the cold stops them, and eat those first.',
+  'handout.work.trim': 'Trim the tops of seedlings to about 4 in, so that they stay stout.',
   'handout.work.thin': 'Pull every other plant as a green onion.',
   'handout.work.flies': 'Keep net or row cover closed: {flies}.',
   'handout.fly.onion': 'onion maggot',
