@@ -1,4 +1,5 @@
 import { feedAhead } from './feed-ahead.ts';
+import { handout } from './handout.ts';
 import { keepYear } from './keep-year.ts';
 import { liftAhead } from './lift-ahead.ts';
 import { ownOffers } from './own-offers.ts';
@@ -24,6 +25,7 @@ import { whyAhead } from './why-ahead.ts';
 /** What the first page does not ask: fetched when another does. */
 export const laterHandlers = {
   feedAhead,
+  handout,
   liftAhead,
   keepYear,
   ownOffers,

@@ -5,7 +5,7 @@ import { speakerFor } from '../options/speaker-for.ts';
 import type { Sink } from '../output/open-sink.ts';
 import { print } from '../output/print.ts';
 import { tell } from '../output/tell.ts';
-import { sheetFolder, writeSheetFiles } from '../print/sheet-files.ts';
+import { refuseFile, writeSheetFiles } from '../print/sheet-files.ts';
 import { type SheetForm, sheetForms } from '../print/sheet-forms.ts';
 import { refusalOf, refuse } from '../refusal/refusal.ts';
 import { refusalLine } from '../refusal/refusal-line.ts';
@@ -39,7 +39,7 @@ export async function handoutBatch(town: string | undefined, path: string, raw: 
   await loadWordsFor(job);
   const rows = openRows(path, 'handout', speaker);
   const seen = { rows: 0, failed: 0, first: '' };
-  sheetFolder(folder);
+  refuseFile(folder);
   const nameOf = sheetNames();
   const write = async (line: Line) => {
     if ('error' in line) return fail(line.id, line.error.message);

@@ -63,6 +63,8 @@ function errorOf(refusal: Refusal, metric: Speaker): RowError {
   return {
     code,
     field: field === '--at' ? 'latitude' : field && columnName(field),
-    message: refusalLine(said, metric).replace(/--[a-z-]+/g, columnName),
+    message: refusalLine(said, metric)
+      .replace('--at LAT,LON', '--at')
+      .replace(/--[a-z-]+/g, columnName),
   };
 }

@@ -61,24 +61,16 @@ const mostKnown = 20_000;
 /** A letter of another script is as wide as it is high at most. */
 const strangeWidth = 1;
 
-/** Width of a line in sizes of its face. */
-export const measure: Measure = (text, face) => {
-  const spaces = text.split(' ');
-  const words = spaces.map((word) => wordWidth(word, face));
-  return words.reduce((sum, width) => sum + width, 0) + (spaces.length - 1) * wordWidth(' ', face);
-};
-
-function wordWidth(word: string, face: Face): number {
+/** Width of a word in sizes of its face. */
+export const measure: Measure = (word, face) => {
   const key = `${face} ${word}`;
   let width = known.get(key);
   if (width === undefined) {
     const strange = lettersMissing([word]).length > 0 ? [...word].length * strangeWidth : 0;
-    width = Math.max(
-      strange,
-      runsOf(word, face).reduce((sum, run) => sum + widthOfRun(run), 0),
-    );
+    const own = runsOf(word, face).reduce((sum, run) => sum + widthOfRun(run), 0);
+    width = Math.max(strange, own);
     if (known.size >= mostKnown) known.clear();
     known.set(key, width);
   }
   return width;
-}
+};

@@ -1,4 +1,4 @@
-import { closeSync, mkdirSync, openSync, readSync, statSync } from 'node:fs';
+import { closeSync, existsSync, mkdirSync, openSync, readSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { refusing } from '../output/out-refusal.ts';
 import { wholeFile } from '../output/whole-file.ts';
@@ -11,20 +11,23 @@ const marks: Record<SheetForm, string> = {
   pdf: '/Producer (Neckfall)',
 };
 
-/** Makes the folder for sheets where it is not there yet; the one that holds it has to be. */
-export function sheetFolder(path: string): void {
+/** Refuses a folder that is a file. */
+export function refuseFile(path: string): void {
   const found = refusing(path, () => statSync(path, { throwIfNoEntry: false }));
   if (found && !found.isDirectory())
     throw refuse('sheet-not-folder', { field: '--out', exit: 3, values: { value: path } });
-  if (!found) refusing(path, () => mkdirSync(path));
 }
 
-/** Writes the files of a sheet, each whole or not at all; what is there already and is no sheet is left as it is. */
+/**
+ * Writes the files of a sheet, each whole or not at all; what is there already and is no sheet is left as it is. The folder
+ * is made where it is not there yet; the one that holds it has to be.
+ */
 export function writeSheetFiles(
   folder: string,
   name: string,
   files: readonly { form: SheetForm; bytes: Uint8Array }[],
 ): void {
+  if (!existsSync(folder)) refusing(folder, () => mkdirSync(folder));
   const paths = files.map(({ form }) => join(folder, `${name}.${form}`));
   for (const [at, path] of paths.entries()) {
     if (!isOurs(path, files[at].form)) throw refuse('sheet-other-file', { values: { value: path } });

@@ -25,7 +25,7 @@ export function sheetCss(sheet: Pick<Sheet, 'paper' | 'scale'>, as: 'page' | 'fi
     '.narrow{display:none}',
   ].join('\n');
   if (as === 'page') {
-    return `${common(sheet)}\n${page}\n.sheet{padding:${gaps.margin}pt;min-height:${heightPt - 2 * gaps.margin}pt}`;
+    return `${common(sheet)}\n${page}\n.sheet{padding:${gaps.margin}pt;min-height:${Math.floor(heightPt - 2 * gaps.margin - 2)}pt}`;
   }
   return [
     common(sheet),

@@ -33,5 +33,5 @@ export type Sheet = {
   foot: Part;
 };
 
-/** Width of a line of text in a face, in its own size. */
-export type Measure = (text: string, face: 'answers' | 'text' | 'bold') => number;
+/** Width of a word, or of a space, in a face, in sizes of it. */
+export type Measure = (word: string, face: 'answers' | 'text' | 'bold') => number;
