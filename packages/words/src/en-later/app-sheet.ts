@@ -21,5 +21,5 @@ export const appSheet = {
   'app.sheet.failed': 'The file could not be made ({reason}).',
   'app.sheet.larger': 'Set smaller, and with lines left out, so that all of it fits on one page.',
   'app.sheet.command':
-    'For many places at once there is the command line: `neckfall handout --batch`, as HTML or PDF.',
+    'For many places at once there is the command line: neckfall handout --batch, as HTML or PDF.',
 } as const;

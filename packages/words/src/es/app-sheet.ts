@@ -21,5 +21,5 @@ export const appSheet = {
   'app.sheet.failed': 'No se pudo hacer el archivo ({reason}).',
   'app.sheet.larger': 'En letra más pequeña y con líneas de menos, para que todo quepa en una página.',
   'app.sheet.command':
-    'Para muchos lugares a la vez está la línea de órdenes: `neckfall handout --batch`, en HTML o PDF.',
+    'Para muchos lugares a la vez está la línea de órdenes: neckfall handout --batch, en HTML o PDF.',
 } as const;
