@@ -51,7 +51,7 @@ describe('NOTICE, of the libraries shipped', () => {
   const rows = section('LIBRARIES')
     .split('\n')
     .map((line) => line.split(/ {2,}/))
-    .filter((cells) => cells.length === 3);
+    .filter((cells) => cells.length === 3 && cells[0] !== '');
 
   test('names what is in the bundles of command line and app, and no other', async () => {
     const files = [...(await filesInCommandLine()), ...(await filesInApp())];
