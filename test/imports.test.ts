@@ -40,19 +40,20 @@ const levels: Record<string, string[][]> = {
   data: [['fetch', 'live', 'weather-files'], ['climate', 'places'], ['catalogue', 'practice'], ['site']],
   // a folder a language
   words: [foldersIn('packages/words/src')],
-  answers: [['facts', 'place'], ['sentences'], ['calendar']],
+  answers: [['facts', 'place'], ['sentences'], ['calendar', 'handout']],
   // a folder a picture, over what they are drawn with
   pictures: [
     ['drawing'],
     ['section'],
-    foldersIn('packages/pictures/src').filter((name) => name !== 'drawing' && name !== 'section'),
+    foldersIn('packages/pictures/src').filter((name) => !['drawing', 'section', 'sheet'].includes(name)),
+    ['sheet'],
   ],
   cli: [
     ['assets-folder.ts', 'version.ts', 'refusal'],
     ['files', 'output', 'threads', 'values'],
     ['options'],
     ['completion', 'place'],
-    ['frame'],
+    ['frame', 'print'],
     ['documents'],
     ['text'],
     ['answer'],

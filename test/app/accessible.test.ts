@@ -18,6 +18,7 @@ const pages = [
     hash: `#/season?${place}&class=long&start=direct-seed&date=2027-03-10`,
   },
   { name: 'keep', hash: `#/keep?${place}&people=3&store=4,65` },
+  { name: 'a sheet to hand out', hash: `#/sheet?${place}&heading=Allotment+evening&note=Bring+soil` },
   { name: 'about', hash: `#/about?${place}` },
   { name: 'weather, none kept yet', hash: weatherHere },
   { name: 'a place at sea', hash: '#/where?at=0,-30' },

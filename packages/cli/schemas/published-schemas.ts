@@ -3,6 +3,7 @@ import { atlasSchema } from '../src/documents/atlas-schema.ts';
 import { cultivarsSchema } from '../src/documents/cultivars-schema.ts';
 import { feedSchema } from '../src/documents/feed-schema.ts';
 import { gardenSchema } from '../src/documents/garden-schema.ts';
+import { handoutSchema } from '../src/documents/handout-schema.ts';
 import { jobsSchema } from '../src/documents/jobs-schema.ts';
 import { keepSchema } from '../src/documents/keep-schema.ts';
 import { seasonLineSchema, whereLineSchema } from '../src/documents/line-schema.ts';
@@ -31,6 +32,7 @@ export const publishedSchemas = {
   keep: toJsonSchema(keepSchema),
   why: toJsonSchema(whySchema),
   atlas: toJsonSchema(atlasSchema),
+  handout: toJsonSchema(handoutSchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),
 };

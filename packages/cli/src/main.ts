@@ -14,4 +14,4 @@ if (isMainThread) {
 await loadLater();
 if ('grow' in workerData) serveGrow();
 else if ('tiles' in workerData) serveTiles();
-else serveBatch();
+else await serveBatch();

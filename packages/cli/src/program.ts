@@ -3,6 +3,7 @@ import { Command } from 'commander';
 import { addAtlas } from './commands/atlas.ts';
 import { addCultivars } from './commands/cultivars.ts';
 import { addFeed } from './commands/feed.ts';
+import { addHandout } from './commands/handout.ts';
 import { addJobs } from './commands/jobs.ts';
 import { addKeep } from './commands/keep.ts';
 import { addRecord } from './commands/record.ts';
@@ -57,6 +58,7 @@ export function program(voice: Speaker): Command {
   addKeep(root, say);
   addWhy(root, say);
   addAtlas(root, say);
+  addHandout(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

@@ -1,5 +1,6 @@
 import { atlasPoints } from './atlas-points.ts';
 import { feedAhead } from './feed-ahead.ts';
+import { handout } from './handout.ts';
 import { keepYear } from './keep-year.ts';
 import { liftAhead } from './lift-ahead.ts';
 import { ownOffers } from './own-offers.ts';
@@ -26,6 +27,7 @@ import { whyAhead } from './why-ahead.ts';
 export const laterHandlers = {
   atlasPoints,
   feedAhead,
+  handout,
   liftAhead,
   keepYear,
   ownOffers,

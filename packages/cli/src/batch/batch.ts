@@ -14,7 +14,7 @@ import { runBatch } from './run-batch.ts';
 
 /** `--batch FILE`, or `-`: a line of JSON for each row of a file. */
 export async function batch(
-  command: BatchCommand,
+  command: Exclude<BatchCommand, 'handout'>,
   town: string | undefined,
   path: string,
   raw: RawSeason,
@@ -33,7 +33,7 @@ export async function batch(
 }
 
 /** Threads run the bundled program; run from its sources, the work is done here. */
-function crewFor(job: BatchJob): Crew {
+export function crewFor(job: BatchJob): Crew {
   const program = new URL(import.meta.url);
   return program.pathname.endsWith('.mjs') ? threadCrew(job, program) : ownCrew(job);
 }

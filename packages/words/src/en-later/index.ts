@@ -1,6 +1,7 @@
 import { about } from './about.ts';
 import { alliums } from './alliums.ts';
 import { americanAtlas } from './american-atlas.ts';
+import { americanHandout } from './american-handout.ts';
 import { americanWhy } from './american-why.ts';
 import { appAbout } from './app-about.ts';
 import { appAtlas } from './app-atlas.ts';
@@ -11,6 +12,7 @@ import { appKeep } from './app-keep.ts';
 import { appSeason } from './app-season.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
+import { appSheet } from './app-sheet.ts';
 import { appTeach } from './app-teach.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
@@ -20,6 +22,7 @@ import { atlas } from './atlas.ts';
 import { beds } from './beds.ts';
 import { catalogue } from './catalogue.ts';
 import { feed } from './feed.ts';
+import { handout } from './handout.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
 import { learnt } from './learnt.ts';
@@ -48,6 +51,7 @@ export const later = [
   appSeason,
   appSeasonFolds,
   appSeen,
+  appSheet,
   appWeather,
   appWhen,
   appWhich,
@@ -57,6 +61,7 @@ export const later = [
   beds,
   catalogue,
   feed,
+  handout,
   jobs,
   keep,
   learnt,
@@ -74,4 +79,4 @@ export const later = [
 ] as const;
 
 /** What an American gardener says otherwise of these. */
-export const laterAmerican = [americanAtlas, americanWhy] as const;
+export const laterAmerican = [americanAtlas, americanHandout, americanWhy] as const;

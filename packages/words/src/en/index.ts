@@ -7,6 +7,7 @@ import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
+import { handoutCommand } from './command-line/handout.ts';
 import { help } from './command-line/help.ts';
 import { jobsCommand } from './command-line/jobs.ts';
 import { keepCommand } from './command-line/keep.ts';
@@ -41,6 +42,7 @@ export const en = [
   demo,
   errors,
   feedOptions,
+  handoutCommand,
   help,
   howWeKnow,
   jobsCommand,

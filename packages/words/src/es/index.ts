@@ -9,6 +9,7 @@ import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
+import { appSheet } from './app-sheet.ts';
 import { appTeach } from './app-teach.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
@@ -24,6 +25,7 @@ import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
+import { handoutCommand } from './command-line/handout.ts';
 import { help } from './command-line/help.ts';
 import { jobsCommand } from './command-line/jobs.ts';
 import { keepCommand } from './command-line/keep.ts';
@@ -36,6 +38,7 @@ import { weatherFiles } from './command-line/weather-files.ts';
 import { whyCommand } from './command-line/why.ts';
 import { dates } from './dates.ts';
 import { feed } from './feed.ts';
+import { handout } from './handout.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
@@ -73,6 +76,7 @@ export const es = [
   appKeep,
   appSeason,
   appSeen,
+  appSheet,
   appWeather,
   appWhen,
   appWhere,
@@ -89,7 +93,9 @@ export const es = [
   demo,
   errors,
   feed,
+  handout,
   feedOptions,
+  handoutCommand,
   help,
   howWeKnow,
   jobsCommand,
