@@ -1,2 +1,2 @@
-export { type AtlasAsked, type AtlasEntry, atlasEntries, leadingEntry } from './atlas-entries.ts';
+export { type AtlasAsked, type AtlasEntry, atlasEntries, leadAt, leadingEntry } from './atlas-entries.ts';
 export { type GridPoint, gridPoints, type Region, wholeWorld } from './grid.ts';
