@@ -36,6 +36,7 @@ const levels: Record<string, string[][]> = {
     ['keep'],
     ['jobs'],
     ['why'],
+    ['questions'],
   ],
   data: [
     ['fetch', 'live', 'weather-files'],

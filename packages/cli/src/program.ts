@@ -1,5 +1,6 @@
 import { languages, type Speaker } from '@neckfall/words';
 import { Command } from 'commander';
+import { addAnswer } from './commands/answer.ts';
 import { addCultivars } from './commands/cultivars.ts';
 import { addFeed } from './commands/feed.ts';
 import { addJobs } from './commands/jobs.ts';
@@ -55,6 +56,7 @@ export function program(voice: Speaker): Command {
   addJobs(root, say);
   addKeep(root, say);
   addWhy(root, say);
+  addAnswer(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

@@ -24,10 +24,11 @@ export type Column = 'id' | 'latitude' | 'longitude' | 'elevation_m' | keyof typ
 
 const placeColumns: readonly Column[] = ['id', 'latitude', 'longitude', 'elevation_m'];
 
-export type BatchCommand = 'season' | 'where';
+export type BatchCommand = 'season' | 'where' | 'answer';
 
 export const columnsOf: Record<BatchCommand, readonly Column[]> = {
   where: placeColumns,
+  answer: placeColumns,
   season: [...placeColumns, ...optionColumns.map(([column]) => column)],
 };
 

@@ -1,11 +1,13 @@
 import { type Speaker, speaker } from '@neckfall/words';
 import type { RawSeason } from '../answer/season-answer.ts';
 import type { Setting } from '../options/place-options.ts';
+import type { RawQuestionOptions } from '../options/question-options.ts';
 import { jsonText } from '../output/json-text.ts';
 import { ownAssets } from '../place/assets.ts';
 import { ownFault } from '../refusal/own-fault.ts';
 import { type Refusal, refusalOf } from '../refusal/refusal.ts';
 import { refusalLine } from '../refusal/refusal-line.ts';
+import { answersOfRow } from './answers-of-row.ts';
 import { type BatchCommand, columnName } from './columns.ts';
 import { type Row, refuseFault } from './rows.ts';
 import { seasonOfRow } from './season-of-row.ts';
@@ -13,7 +15,7 @@ import { sharedGround } from './shared-ground.ts';
 import { whereOfRow } from './where-of-row.ts';
 
 /** What is common to all rows: plain values, so that another thread can be handed them. */
-export type BatchJob = { command: BatchCommand; raw: RawSeason; setting: Setting };
+export type BatchJob = { command: BatchCommand; raw: RawSeason & RawQuestionOptions; setting: Setting };
 
 /** A row's answer as one line of JSON, and what it failed for. */
 export type Line = { text: string; failed: RowError | null };
@@ -29,10 +31,11 @@ export function lineMaker({ command, raw, setting }: BatchJob, assets = ownAsset
     const id = row.fault ? row.line : (row.cells.id ?? row.line);
     try {
       refuseFault(row);
-      const answer =
-        command === 'season'
-          ? seasonOfRow(row.cells, raw, setting, metric, open)
-          : whereOfRow(row.cells, setting, metric, open);
+      const answer = {
+        season: () => seasonOfRow(row.cells, raw, setting, metric, open),
+        where: () => whereOfRow(row.cells, setting, metric, open),
+        answer: () => answersOfRow(row.cells, raw, setting, metric, open),
+      }[command]();
       return { text: jsonText({ id, ...(answer.json() as object) }), failed: null };
     } catch (thrown) {
       const refusal = refusalOf(thrown) ?? ownFault(thrown);

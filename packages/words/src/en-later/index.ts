@@ -1,4 +1,5 @@
 import { alliums } from './alliums.ts';
+import { americanQuestions } from './american-questions.ts';
 import { americanWhy } from './american-why.ts';
 import { appAbout } from './app-about.ts';
 import { appFeed } from './app-feed.ts';
@@ -18,6 +19,8 @@ import { feed } from './feed.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
 import { lift } from './lift.ts';
+import { questions } from './questions.ts';
+import { questionsTold } from './questions-told.ts';
 import { spacing } from './spacing.ts';
 import { watering } from './watering.ts';
 import { why } from './why.ts';
@@ -49,6 +52,8 @@ export const later = [
   jobs,
   keep,
   lift,
+  questions,
+  questionsTold,
   spacing,
   watering,
   why,
@@ -61,4 +66,4 @@ export const later = [
 ] as const;
 
 /** What an American gardener says otherwise of these. */
-export const laterAmerican = [americanWhy] as const;
+export const laterAmerican = [americanQuestions, americanWhy] as const;

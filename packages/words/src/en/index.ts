@@ -3,6 +3,7 @@ import { app } from './app.ts';
 import { appGarden } from './app-garden.ts';
 import { appWhere } from './app-where.ts';
 import { catalogue } from './catalogue.ts';
+import { answersCommand } from './command-line/answers.ts';
 import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
@@ -38,6 +39,7 @@ export const en = [
   app,
   appGarden,
   appWhere,
+  answersCommand,
   ask,
   batch,
   catalogue,
