@@ -25,12 +25,12 @@ export const questionsTold = {
   'question.small.none':
     '{place}: none of the usual faults makes them much smaller here than {own}; look for hunger, weeds or sick roots.',
   'question.small.cause.late': 'a start {weeks} weeks late',
-  'question.small.cause.crowded': 'crowding ({density})',
+  'question.small.cause.crowded': 'crowding at {density}',
   'question.small.cause.unwatered': 'leaving the bed to the rain',
-  'question.small.cause.shaded': 'shade ({hours} hours of sun)',
-  'question.small.cause.other-kind': 'another kind ({kind} onions)',
-  'question.small.item': '{cause}, {size}',
-  'question.small.others': 'Then {count, plural, one {comes} other {come}}: {others}.',
+  'question.small.cause.shaded': 'shade with {hours} hours of sun',
+  'question.small.cause.other-kind': 'growing {kind} onions',
+  'question.small.item': '{cause} ({size})',
+  'question.small.others': 'Then {count, plural, one {comes} other {come}} {others}.',
   'question.small.own': 'All done well: {crop}. About {size} across, good bulbs {years}.',
   'question.small.leaves':
     'A bulb grows from the leaves that stand when it begins, {leaves, plural, one {about # leaf} other {about # leaves}} when all goes well: whatever costs leaves before that costs size.',

@@ -16,6 +16,7 @@ import { appWhich } from './app-which.ts';
 import { appWhy } from './app-why.ts';
 import { beds } from './beds.ts';
 import { catalogue } from './catalogue.ts';
+import { answersCommand } from './command-line/answers.ts';
 import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
@@ -41,6 +42,8 @@ import { lift } from './lift.ts';
 import { odd } from './odd.ts';
 import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
+import { questions } from './questions.ts';
+import { questionsTold } from './questions-told.ts';
 import { reasons } from './reasons.ts';
 import { season } from './season.ts';
 import { spacing } from './spacing.ts';
@@ -75,6 +78,7 @@ export const es = [
   appWhich,
   appTeach,
   appWhy,
+  answersCommand,
   ask,
   batch,
   beds,
@@ -97,6 +101,8 @@ export const es = [
   packet,
   pictures,
   planting,
+  questions,
+  questionsTold,
   reasons,
   record,
   season,
