@@ -3,7 +3,7 @@ import type { KeepYear } from '../keep/index.ts';
 import type { ClassAnswer, SeasonSummary, TodayAnswer, WhenAnswer } from '../season/index.ts';
 
 /** An onion that waits for days which never come, with the days it waits for, sun-up, h. */
-export type Stranger = { summary: SeasonSummary; neededSunUpH: number };
+type Stranger = { summary: SeasonSummary; neededSunUpH: number };
 
 export type NeverBulbedAnswer = {
   question: 'never-bulbed';

@@ -6,6 +6,7 @@ import { appFeed } from './app-feed.ts';
 import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
+import { appQuestions } from './app-questions.ts';
 import { appSeason } from './app-season.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
@@ -39,6 +40,7 @@ export const later = [
   appGardenSteps,
   appJobs,
   appKeep,
+  appQuestions,
   appSeason,
   appSeasonFolds,
   appSeen,
