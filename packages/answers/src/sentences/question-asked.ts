@@ -46,7 +46,8 @@ function meantBy(text: string, speaker: Speaker): QuestionsMeant {
       .map((phrase) => telling(phrase).sort().join(' '));
   const whole = [...asked].sort().join(' ');
   const called = commonQuestions.find((question) => phrases(question).includes(whole));
-  const holders = (word: string) => words.filter((of) => of.includes(word)).length;
+  const holders = (word: string) =>
+    words.filter((of) => of.some((own) => own === word || isPart(own, word))).length;
   const scored = commonQuestions
     .map((question, at) => ({ question, ...scoreOf(asked, words[at], holders) }))
     .filter(({ score }) => score > 0)
@@ -73,10 +74,9 @@ function scoreOf(
   let known = 0;
   for (const word of asked) {
     const whole = own.includes(word);
-    const part = whole ? undefined : own.find((of) => isPart(of, word));
-    if (!whole && part === undefined) continue;
+    if (!whole && !own.some((of) => isPart(of, word))) continue;
     known++;
-    score += (whole ? 1 : partTells) / Math.max(1, holders(part ?? word));
+    score += (whole ? 1 : partTells) / holders(word);
   }
   return { score, known: known / asked.length };
 }

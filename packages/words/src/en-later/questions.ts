@@ -20,7 +20,7 @@ export const questions = {
   'question.called.too-small':
     'small, so small, small bulbs, tiny, tiny bulbs, golf balls, marbles, not big, bigger bulbs, how do I get big onions',
   'question.called.sets-flower':
-    'sets flower, flowering sets, flowered, went to seed, run to seed, bolted, bolting, flower stalks, why do sets bolt',
+    'sets flower, flowering sets, flowered, went to seed, go to seed, run to seed, bolted, bolting, flower stalks, why do sets bolt',
   'question.called.kitchen-onions':
     'supermarket onions, supermarket, grocery store onions, shop onions, kitchen onions, sprouted onion, sprouting onion, plant an onion, regrow, store-bought onions',
   'question.called.from-abroad':
