@@ -75,7 +75,7 @@ const tellingSize = 0.05;
 
 /** How early trays are worth it, and whether early makes large. */
 export function startIndoorsSaid(
-  { window, bed, starts }: AnswerTo<'start-indoors'>,
+  { stretch, bed, starts }: AnswerTo<'start-indoors'>,
   { place, today }: QuestionContext,
   speaker: Speaker,
 ): QuestionSaid {
@@ -84,20 +84,20 @@ export function startIndoorsSaid(
   const cautions = [say('start-fact.lamps-and-water')];
   const inBed = seasonWords(bed, today, speaker);
   const bedSaid = bed.bulbDiameterMm ? [say('question.indoors.bed', inBed)] : [];
-  if (window === null) {
+  if (stretch === null) {
     const kind = say(`type.${starts.starts[0].summary.plan.type}`);
     return { headline: say('question.indoors.none', { place, kind }), because: bedSaid, cautions };
   }
   // the same weeks every year, whichever comes round first
-  const [first, best, last] = [window.first, window.best, window.last].map((of) => ({
+  const [first, best, last] = [stretch.first, stretch.best, stretch.last].map((of) => ({
     ...seasonWords(of, today, speaker),
     date: day(of.plan.startDay),
   }));
   const bestSaid = { place, best: best.date, bestSize: best.size };
-  if (window.isAllYear)
+  if (stretch.isAllYear)
     return { headline: say('question.indoors.any', bestSaid), because: bedSaid, cautions };
   const mm = ({ bulbDiameterMm }: typeof bed) => bulbDiameterMm?.p50 ?? 0;
-  const isBigger = mm(window.first) > (1 + tellingSize) * mm(window.best);
+  const isBigger = mm(stretch.first) > (1 + tellingSize) * mm(stretch.best);
   return {
     headline: say('question.indoors.head', {
       ...bestSaid,
@@ -107,8 +107,8 @@ export function startIndoorsSaid(
     }),
     because: [
       say('question.indoors.odds', { firstYears: first.years, bestYears: best.years }),
-      ...(flowering(window.first) >= 0.05
-        ? [say('question.indoors.flower', { some: plants(flowering(window.first)) })]
+      ...(flowering(stretch.first) >= 0.05
+        ? [say('question.indoors.flower', { some: plants(flowering(stretch.first)) })]
         : []),
       say('question.indoors.last', { last: last.date, lastSize: last.size }),
       ...bedSaid,

@@ -1,4 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import { loadLater } from '@neckfall/words';
 import { refusalOf } from '../refusal/refusal.ts';
 import { answerRows } from './answer-rows.ts';
 import type { Report } from './crew.ts';
@@ -11,7 +12,11 @@ export function serveBatch(): void {
   const { batch } = workerData as { batch: BatchJob };
   const lineOf = lineMaker(batch);
   const release = memoryReleaser();
-  parentPort?.on('message', (rows: Row[]) => parentPort?.postMessage(reportOn(rows)));
+  // a thread has words of its own to fetch; portions wait for them in turn
+  const words = batch.command === 'answer' ? loadLater() : Promise.resolve();
+  parentPort?.on('message', (rows: Row[]) => {
+    words.then(() => parentPort?.postMessage(reportOn(rows)));
+  });
 
   function reportOn(rows: readonly Row[]): Report {
     try {

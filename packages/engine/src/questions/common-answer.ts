@@ -91,7 +91,7 @@ export type StartIndoorsAnswer = {
   /** The onion of the place from trays, tried in every week. */
   starts: WhenAnswer;
   /** The first, best and last start about the best, while trays hold the same onion; null where none is in time. */
-  window: { first: SeasonSummary; best: SeasonSummary; last: SeasonSummary; isAllYear: boolean } | null;
+  stretch: { first: SeasonSummary; best: SeasonSummary; last: SeasonSummary; isAllYear: boolean } | null;
   /** The same onion sown in the bed at its best. */
   bed: SeasonSummary;
 };

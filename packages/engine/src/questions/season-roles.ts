@@ -72,11 +72,11 @@ export function seasonsIn(answer: CommonAnswer): SeasonInRole[] {
         ...of('spring', answer.spring),
       ];
     case 'start-indoors': {
-      const { window, bed } = answer;
+      const { stretch, bed } = answer;
       return [
-        ...of('trays-first', window?.first ?? null),
-        ...of('trays-best', window?.best ?? null),
-        ...of('trays-last', window?.last ?? null),
+        ...of('trays-first', stretch?.first ?? null),
+        ...of('trays-best', stretch?.best ?? null),
+        ...of('trays-last', stretch?.last ?? null),
         ...of('bed', bed),
       ];
     }

@@ -7,23 +7,23 @@ import type { CommonAsked } from './common-asked.ts';
 export function startIndoors(site: Site, { survey, today, options }: CommonAsked): StartIndoorsAnswer {
   const asked = { class: survey.lead().class };
   const starts = tryStarts(site, waysOf(site, asked, ['raised-seedlings']), options, today);
-  const window = starts.windows.find(({ best }) => best === starts.best);
+  const stretch = starts.windows.find(({ best }) => best === starts.best);
   return {
     question: 'start-indoors',
     starts,
-    window: window ? edgesOf(starts, window) : null,
+    stretch: stretch ? edgesOf(starts, stretch) : null,
     bed: surveyWays(site, waysOf(site, asked, ['direct-seed']), today, options).best().summary,
   };
 }
 
 const yearWeeks = weekStarts.length;
-/** With fewer weeks left out of a window the year has no first and no last. */
+/** With fewer weeks left out of a stretch the year has no first and no last. */
 const leastClosed = 3;
 
 /** Past summer trays hold another onion: that is another sowing, and left out. */
-function edgesOf({ starts }: WhenAnswer, window: StartWindow): StartIndoorsAnswer['window'] {
+function edgesOf({ starts }: WhenAnswer, stretch: StartWindow): StartIndoorsAnswer['stretch'] {
   const weekAt = (day: number) => starts.findIndex(({ dayOfYear }) => dayOfYear === day);
-  const [from, at, to] = [window.from, window.best, window.to].map(weekAt);
+  const [from, at, to] = [stretch.from, stretch.best, stretch.to].map(weekAt);
   const best = starts[at].summary;
   const isSame = (week: number) => starts[week].summary.plan.type === best.plan.type;
   const edge = (limit: number, step: 1 | -1) => {

@@ -4,8 +4,8 @@ import {
   answerCommon,
   type CommonQuestion,
   commonQuestions,
+  dayNumber,
   openSite,
-  parseDay,
   runPlan,
   type Site,
   seasonsIn,
@@ -24,7 +24,7 @@ const places: [string, number, number, number][] = [
   ['Buenos Aires', -34.61, -58.38, 20],
 ];
 
-const today = parseDay('2026-03-10');
+const today = dayNumber(2026, 3, 10);
 const years = 12;
 
 function asking(site: Site) {
@@ -83,13 +83,13 @@ describe.each(places)('at %s', (_, ...point) => {
   });
 
   test('trays are those of a year of starts', () => {
-    const { starts, window } = answer('start-indoors');
+    const { starts, stretch } = answer('start-indoors');
     const { class: printed } = surveyOf(site, today).lead();
     expect(starts).toEqual(
       tryStarts(site, waysOf(site, { class: printed }, ['raised-seedlings']), {}, today),
     );
-    if (window === null) return;
-    expect(new Set([window.first, window.best, window.last].map(({ plan }) => plan.type)).size).toBe(1);
+    if (stretch === null) return;
+    expect(new Set([stretch.first, stretch.best, stretch.last].map(({ plan }) => plan.type)).size).toBe(1);
   });
 });
 
@@ -113,7 +113,7 @@ test('long-day onions never bulb at the equator, where days stay near 12 hours',
 test('seed of spring sown in summer is too late in England', () => {
   const { late } = asking(siteOf(53.8, -1.55, 50))('never-bulbed');
   expect(late?.plan.start).toBe('direct-seed');
-  expect(late?.plan.startDay).toBeGreaterThan(parseDay('2026-05-01'));
+  expect(late?.plan.startDay).toBeGreaterThan(dayNumber(2026, 5, 1));
 });
 
 test('in the far north frost takes what is sown in autumn', () => {

@@ -67,7 +67,7 @@ export function linksOf(answer: CommonAnswer): Link[] {
         link('app.questions.to.when', 'when', startOf(answer.autumn.plan)),
       ];
     case 'start-indoors': {
-      const { plan } = answer.window?.best ?? answer.starts.starts[0].summary;
+      const { plan } = answer.stretch?.best ?? answer.starts.starts[0].summary;
       return [
         link('app.questions.to.when', 'when', startOf(plan)),
         link('app.questions.to.season', 'season', cropOf(plan)),
