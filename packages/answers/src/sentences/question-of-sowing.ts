@@ -38,7 +38,11 @@ export function sowAutumnSaid(
   const headline = isGood
     ? say('question.autumn.yes', { place, ...words })
     : isWinter
-      ? say('question.autumn.winter', { place, ...words, killed: plants(lost?.p50 ?? 0) })
+      ? say('question.autumn.winter', {
+          place,
+          ...words,
+          killed: years(autumn.seasonShares['winter-killed'], autumn.years),
+        })
       : say('question.autumn.no', {
           place,
           ...words,

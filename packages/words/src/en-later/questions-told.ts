@@ -89,7 +89,8 @@ export const questionsTold = {
     '{place}: yes. Sow {kind} seed in the bed about {date}: good bulbs {years}, ripe about {ripe}.',
   'question.autumn.tropics':
     '{place}: there is no winter here to sow before. Sown in the bed, {kind} seed does best about {date}: good bulbs {years}.',
-  'question.autumn.winter': '{place}: better not. Of seed sown about {date}, frost takes {killed}.',
+  'question.autumn.winter':
+    '{place}: better not. Even of the best sowing, about {date}, frost takes the crop {killed}.',
   'question.autumn.no':
     '{place}: better not. {kind} seed sown about {date} gives good bulbs {years}; sown about {spring}, {springYears}.',
   'question.autumn.sooner':

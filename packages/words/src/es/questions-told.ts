@@ -89,7 +89,8 @@ export const questionsTold = {
     '{place}: sí. Siembre semilla {kind} en el bancal hacia el {date}: buenos bulbos {years}, maduros hacia el {ripe}.',
   'question.autumn.tropics':
     '{place}: aquí no hay invierno que preceder. Sembrada en el bancal, la semilla {kind} va mejor hacia el {date}: buenos bulbos {years}.',
-  'question.autumn.winter': '{place}: mejor no. De lo sembrado hacia el {date} la helada se lleva: {killed}.',
+  'question.autumn.winter':
+    '{place}: mejor no. Hasta en la mejor siembra, hacia el {date}, la helada se lleva la cosecha {killed}.',
   'question.autumn.no':
     '{place}: mejor no. {kind}, sembrada hacia el {date}, da buenos bulbos {years}; sembrada hacia el {spring}, {springYears}.',
   'question.autumn.sooner':
