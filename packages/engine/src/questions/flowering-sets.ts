@@ -1,14 +1,17 @@
 import { isAutumnStart, surveyWays, waysOf } from '../choice/index.ts';
 import { dayLengthClasses } from '../plant/index.ts';
-import { type Plan, planFields, runPlan, type SeasonSummary, type Site } from '../season/index.ts';
+import { type Plan, runPlan, type SeasonSummary, type Site } from '../season/index.ts';
 import type { KitchenOnionsAnswer, SetsFlowerAnswer } from './common-answer.ts';
 import type { CommonAsked } from './common-asked.ts';
 
 /** Sets as shops sort them, small and large, mm across (common practice, no source). */
 const smallMm = 16;
 const largeMm = 26;
-/** The largest that a plan may say: kitchen bulbs are larger still, and flower no less. */
-export const kitchenBulbMm = planFields.setSizeMm.range[1];
+/**
+ * The largest that a plan may say (`planFields`, which the first answer does without): kitchen bulbs are larger still, and
+ * flower no less.
+ */
+export const kitchenBulbMm = 40;
 
 /** Why sets run to flower: small against large, cold-stored against warm, at the best planting of sets here. */
 export function setsFlower(site: Site, asked: CommonAsked): SetsFlowerAnswer {

@@ -5,7 +5,9 @@ import {
   type CommonQuestion,
   commonQuestions,
   dayNumber,
+  kitchenBulbMm,
   openSite,
+  planFields,
   runPlan,
   type Site,
   seasonsIn,
@@ -108,6 +110,10 @@ test('long-day onions never bulb at the equator, where days stay near 12 hours',
   expect(stranger?.summary.seasonShares['no-bulb']).toBe(1);
   // common practice, no source: long-day kinds ask for 14 hours and more
   expect(stranger?.neededSunUpH).toBeGreaterThan(13.5);
+});
+
+test('a kitchen bulb is run as the largest set that a plan may say', () => {
+  expect(kitchenBulbMm).toBe(planFields.setSizeMm.range[1]);
 });
 
 test('seed of spring sown in summer is too late in England', () => {
