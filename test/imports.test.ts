@@ -36,6 +36,7 @@ const levels: Record<string, string[][]> = {
     ['keep'],
     ['jobs'],
     ['why'],
+    ['questions'],
   ],
   data: [['fetch', 'live', 'weather-files'], ['climate', 'places'], ['catalogue', 'practice'], ['site']],
   // a folder a language

@@ -19,6 +19,7 @@ const pages = [
   },
   { name: 'keep', hash: `#/keep?${place}&people=3&store=4,65` },
   { name: 'a sheet to hand out', hash: `#/sheet?${place}&heading=Allotment+evening&note=Bring+soil` },
+  { name: 'ten questions', hash: `#/questions?${place}&shows=sets-flower` },
   { name: 'about', hash: `#/about?${place}` },
   { name: 'weather, none kept yet', hash: weatherHere },
   { name: 'a place at sea', hash: '#/where?at=0,-30' },

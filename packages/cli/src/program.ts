@@ -1,5 +1,6 @@
 import { languages, type Speaker } from '@neckfall/words';
 import { Command } from 'commander';
+import { addAnswer } from './commands/answer.ts';
 import { addAtlas } from './commands/atlas.ts';
 import { addCultivars } from './commands/cultivars.ts';
 import { addFeed } from './commands/feed.ts';
@@ -59,6 +60,7 @@ export function program(voice: Speaker): Command {
   addWhy(root, say);
   addAtlas(root, say);
   addHandout(root, say);
+  addAnswer(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

@@ -19,6 +19,8 @@ describe.each([
   [['keep']],
   [['why']],
   [['handout']],
+  [['answer']],
+  [['atlas']],
 ])('help of neckfall %s', (command) => {
   const { code, stdout, stderr } = neckfall(...command, '--help');
 

@@ -11,6 +11,7 @@ export * from './learn/index.ts';
 export * from './limits/index.ts';
 export * from './math/index.ts';
 export * from './plant/index.ts';
+export * from './questions/index.ts';
 export * from './season/index.ts';
 export * from './sky/index.ts';
 export * from './stand/index.ts';

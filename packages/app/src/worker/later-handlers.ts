@@ -1,4 +1,5 @@
 import { atlasPoints } from './atlas-points.ts';
+import { commonAnswer } from './common-answer.ts';
 import { feedAhead } from './feed-ahead.ts';
 import { handout } from './handout.ts';
 import { keepYear } from './keep-year.ts';
@@ -26,6 +27,7 @@ import { whyAhead } from './why-ahead.ts';
 /** What the first page does not ask: fetched when another does. */
 export const laterHandlers = {
   atlasPoints,
+  commonAnswer,
   feedAhead,
   handout,
   liftAhead,

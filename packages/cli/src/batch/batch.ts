@@ -1,6 +1,7 @@
 import type { MessageKey } from '@neckfall/words';
 import type { RawSeason } from '../answer/season-answer.ts';
 import { readSetting } from '../options/place-options.ts';
+import type { RawQuestionOptions } from '../options/question-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { openSink } from '../output/open-sink.ts';
 import { tell } from '../output/tell.ts';
@@ -17,7 +18,7 @@ export async function batch(
   command: Exclude<BatchCommand, 'handout'>,
   town: string | undefined,
   path: string,
-  raw: RawSeason,
+  raw: RawSeason & RawQuestionOptions,
 ): Promise<void> {
   const speaker = speakerFor({ ...raw, json: true, csv: false });
   const bar = (field: string, why: MessageKey) =>

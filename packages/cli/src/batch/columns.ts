@@ -32,10 +32,11 @@ export type Column =
 
 const placeColumns: readonly Column[] = ['id', 'latitude', 'longitude', 'elevation_m'];
 
-export type BatchCommand = 'season' | 'where' | 'handout';
+export type BatchCommand = 'season' | 'where' | 'handout' | 'answer';
 
 export const columnsOf: Record<BatchCommand, readonly Column[]> = {
   where: placeColumns,
+  answer: placeColumns,
   handout: [...placeColumns, ...sheetColumns],
   season: [...placeColumns, ...optionColumns.map(([column]) => column)],
 };

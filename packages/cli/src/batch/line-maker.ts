@@ -2,11 +2,13 @@ import { languages, loadLanguage, type Speaker, speaker } from '@neckfall/words'
 import type { RawHandout } from '../answer/handout-answer.ts';
 import type { RawSeason } from '../answer/season-answer.ts';
 import type { Setting } from '../options/place-options.ts';
+import type { RawQuestionOptions } from '../options/question-options.ts';
 import { jsonText } from '../output/json-text.ts';
 import { ownAssets } from '../place/assets.ts';
 import { ownFault } from '../refusal/own-fault.ts';
 import { type Refusal, refusalOf } from '../refusal/refusal.ts';
 import { refusalLine } from '../refusal/refusal-line.ts';
+import { answersOfRow } from './answers-of-row.ts';
 import { type BatchCommand, columnName } from './columns.ts';
 import { handoutOfRow } from './handout-of-row.ts';
 import { type Row, refuseFault } from './rows.ts';
@@ -15,7 +17,11 @@ import { sharedGround } from './shared-ground.ts';
 import { whereOfRow } from './where-of-row.ts';
 
 /** What is common to all rows: plain values, so that another thread can be handed them. */
-export type BatchJob = { command: BatchCommand; raw: RawSeason & RawHandout; setting: Setting };
+export type BatchJob = {
+  command: BatchCommand;
+  raw: RawSeason & RawHandout & RawQuestionOptions;
+  setting: Setting;
+};
 
 /** A row's answer as one line of JSON, and what it failed for. */
 export type Line = { text: string; failed: RowError | null };
@@ -42,10 +48,11 @@ export function lineMaker({ command, raw, setting }: BatchJob, assets = ownAsset
 
   function documentOf({ cells }: Row): object {
     if (command === 'handout') return handoutOfRow(cells, raw, setting, open);
-    const answer =
-      command === 'season'
-        ? seasonOfRow(cells, raw, setting, metric, open)
-        : whereOfRow(cells, setting, metric, open);
+    const answer = {
+      season: () => seasonOfRow(cells, raw, setting, metric, open),
+      where: () => whereOfRow(cells, setting, metric, open),
+      answer: () => answersOfRow(cells, raw, setting, metric, open),
+    }[command]();
     return answer.json() as object;
   }
 }

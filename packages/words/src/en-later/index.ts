@@ -2,6 +2,7 @@ import { about } from './about.ts';
 import { alliums } from './alliums.ts';
 import { americanAtlas } from './american-atlas.ts';
 import { americanHandout } from './american-handout.ts';
+import { americanQuestions } from './american-questions.ts';
 import { americanWhy } from './american-why.ts';
 import { appAbout } from './app-about.ts';
 import { appAtlas } from './app-atlas.ts';
@@ -9,6 +10,7 @@ import { appFeed } from './app-feed.ts';
 import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
+import { appQuestions } from './app-questions.ts';
 import { appSeason } from './app-season.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
@@ -28,6 +30,8 @@ import { keep } from './keep.ts';
 import { learnt } from './learnt.ts';
 import { lift } from './lift.ts';
 import { odd } from './odd.ts';
+import { questions } from './questions.ts';
+import { questionsTold } from './questions-told.ts';
 import { spacing } from './spacing.ts';
 import { watering } from './watering.ts';
 import { why } from './why.ts';
@@ -48,6 +52,7 @@ export const later = [
   appGardenSteps,
   appJobs,
   appKeep,
+  appQuestions,
   appSeason,
   appSeasonFolds,
   appSeen,
@@ -67,6 +72,8 @@ export const later = [
   learnt,
   lift,
   odd,
+  questions,
+  questionsTold,
   spacing,
   watering,
   why,
@@ -79,4 +86,4 @@ export const later = [
 ] as const;
 
 /** What an American gardener says otherwise of these. */
-export const laterAmerican = [americanAtlas, americanHandout, americanWhy] as const;
+export const laterAmerican = [americanAtlas, americanHandout, americanQuestions, americanWhy] as const;

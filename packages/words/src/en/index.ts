@@ -1,6 +1,7 @@
 import { app } from './app.ts';
 import { appGarden } from './app-garden.ts';
 import { appWhere } from './app-where.ts';
+import { answersCommand } from './command-line/answers.ts';
 import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
@@ -35,6 +36,7 @@ export const en = [
   app,
   appGarden,
   appWhere,
+  answersCommand,
   ask,
   batch,
   completion,

@@ -7,6 +7,7 @@ import { appFeed } from './app-feed.ts';
 import { appGarden } from './app-garden.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
+import { appQuestions } from './app-questions.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
 import { appSheet } from './app-sheet.ts';
@@ -19,6 +20,7 @@ import { appWhy } from './app-why.ts';
 import { atlas } from './atlas.ts';
 import { beds } from './beds.ts';
 import { catalogue } from './catalogue.ts';
+import { answersCommand } from './command-line/answers.ts';
 import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
@@ -47,6 +49,8 @@ import { lift } from './lift.ts';
 import { odd } from './odd.ts';
 import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
+import { questions } from './questions.ts';
+import { questionsTold } from './questions-told.ts';
 import { reasons } from './reasons.ts';
 import { season } from './season.ts';
 import { spacing } from './spacing.ts';
@@ -74,6 +78,7 @@ export const es = [
   appGarden,
   appJobs,
   appKeep,
+  appQuestions,
   appSeason,
   appSeen,
   appSheet,
@@ -83,6 +88,7 @@ export const es = [
   appWhich,
   appTeach,
   appWhy,
+  answersCommand,
   ask,
   batch,
   atlas,
@@ -109,6 +115,8 @@ export const es = [
   packet,
   pictures,
   planting,
+  questions,
+  questionsTold,
   reasons,
   record,
   season,
