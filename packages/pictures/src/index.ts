@@ -1,6 +1,7 @@
 /** Pictures: functions of plain props that draw SVG in the colours of the page. */
 export { ChanceBar } from './drawing/chance-bar.tsx';
 export { DataTable, type DataTableProps } from './drawing/data-table.tsx';
+export { dayAtX, dayAxis, xOfDay } from './drawing/day-axis.ts';
 export type { InkColours } from './drawing/ink.ts';
 export { pxPerRem } from './drawing/picture.tsx';
 export { svgText } from './drawing/svg-text.ts';

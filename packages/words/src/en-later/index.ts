@@ -1,4 +1,5 @@
 import { alliums } from './alliums.ts';
+import { americanTogether } from './american-together.ts';
 import { americanWhy } from './american-why.ts';
 import { appAbout } from './app-about.ts';
 import { appFeed } from './app-feed.ts';
@@ -9,6 +10,7 @@ import { appSeason } from './app-season.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
 import { appTeach } from './app-teach.ts';
+import { appTogether } from './app-together.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
@@ -43,6 +45,7 @@ export const later = [
   appWhen,
   appWhich,
   appTeach,
+  appTogether,
   appWhy,
   beds,
   feed,
@@ -61,4 +64,4 @@ export const later = [
 ] as const;
 
 /** What an American gardener says otherwise of these. */
-export const laterAmerican = [americanWhy] as const;
+export const laterAmerican = [americanTogether, americanWhy] as const;

@@ -9,6 +9,7 @@ import { appKeep } from './app-keep.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
 import { appTeach } from './app-teach.ts';
+import { appTogether } from './app-together.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
@@ -74,6 +75,7 @@ export const es = [
   appWhere,
   appWhich,
   appTeach,
+  appTogether,
   appWhy,
   ask,
   batch,
