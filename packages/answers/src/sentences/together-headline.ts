@@ -50,7 +50,7 @@ function afterLongest({ summary, latitudeDeg }: Line): number {
 
 function daysWords(lines: readonly Line[], speaker: Speaker): string {
   const { say, all, dayLength } = speaker;
-  const date = dateWords(lines, speaker);
+  const date = togetherDate(lines, speaker);
   const inOrder = lines.toSorted((a, b) => a.sunUpH - b.sunUpH);
   const [shortest, longest] = [inOrder[0], inOrder[inOrder.length - 1]];
   if (longest.sunUpH - shortest.sunUpH < alikeH) {
@@ -71,7 +71,10 @@ function daysWords(lines: readonly Line[], speaker: Speaker): string {
 }
 
 /** One date for all, or one for each half of the globe. */
-function dateWords(lines: readonly Line[], { say, day }: Speaker): string {
+export function togetherDate(
+  lines: readonly (Pick<OnOwnDay, 'day'> & Pick<SetBeside, 'latitudeDeg'>)[],
+  { say, day }: Speaker,
+): string {
   const north = lines.find(({ latitudeDeg }) => latitudeDeg >= 0);
   const south = lines.find(({ latitudeDeg }) => latitudeDeg < 0);
   if (!north || !south || day(north.day) === day(south.day)) return day(lines[0].day);

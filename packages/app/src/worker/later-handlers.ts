@@ -1,3 +1,4 @@
+import { beside } from './beside.ts';
 import { feedAhead } from './feed-ahead.ts';
 import { keepYear } from './keep-year.ts';
 import { liftAhead } from './lift-ahead.ts';
@@ -23,6 +24,7 @@ import { whyAhead } from './why-ahead.ts';
 
 /** What the first page does not ask: fetched when another does. */
 export const laterHandlers = {
+  beside,
   feedAhead,
   liftAhead,
   keepYear,
