@@ -8,7 +8,7 @@ export type OnOwnDay = { day: DayNumber; sunUpH: number };
 
 /** Days this near each other are told as alike, h. */
 const alikeH = 0.25;
-/** So many places are told one by one. */
+/** So many places are told one by one, and any number of both halves of the globe, where first and last say little. */
 const mostTold = 3;
 
 type Line = SetBeside & OnOwnDay;
@@ -21,14 +21,15 @@ export function togetherHeadline(lines: readonly Line[], speaker: Speaker): stri
   const never = lines.filter((line) => !starting.includes(line)).map(({ name }) => name);
   const dateOf = ({ summary }: Line) => day(summary.onset.days!.p50);
   if (starting.length === 0) return say('together.bulbs.none', { days });
-  if (lines.length <= mostTold) {
+  const isOfBoth = lines.some(isSouth) && !lines.every(isSouth);
+  if (lines.length <= mostTold || isOfBoth) {
     const list = [
       ...starting.map((line) => say('together.bulbs.at', { date: dateOf(line), place: line.name })),
       ...(never.length > 0 ? [say('together.bulbs.never', { places: all(never) })] : []),
     ];
     return say('together.bulbs', { days, list: all(list) });
   }
-  const inOrder = starting.toSorted((a, b) => afterLongest(a) - afterLongest(b));
+  const inOrder = starting.toSorted((a, b) => afterMidwinter(a) - afterMidwinter(b));
   const [first, last] = [inOrder[0], inOrder[inOrder.length - 1]];
   return say(first === last ? 'together.bulbs.only' : 'together.bulbs.range', {
     days,
@@ -40,10 +41,12 @@ export function togetherHeadline(lines: readonly Line[], speaker: Speaker): stri
   });
 }
 
-/** Days since the winter solstice of its own half of the globe: before and after say nothing between north and south. */
-function afterLongest({ summary, latitudeDeg }: Line): number {
+const isSouth = ({ latitudeDeg }: Line) => latitudeDeg < 0;
+
+/** Days since midwinter of its half of the globe: seasons are of any year. */
+function afterMidwinter({ summary, latitudeDeg }: Line): number {
   const yearDays = 365.2425;
-  // 21 December 1969 and 21 June 1970, day numbers
+  // 21 June 1970 and 21 December 1969, day numbers
   const midwinter = latitudeDeg < 0 ? 171 : -11;
   return (((summary.onset.days!.p50 - midwinter) % yearDays) + yearDays) % yearDays;
 }

@@ -68,6 +68,9 @@ export type YearLineProps = {
   /** In the tropics days hardly change: rain and heat lead. */
   lead: 'days' | 'weather';
   crop: CropLine | null;
-  /** Given where several stand under each other: each is low, and leaves the words of its marks to what is said beside it. */
+  /**
+   * Given where several stand under each other: each is low, without rain, and leaves the words of its marks to what is
+   * said beside it.
+   */
   common?: CommonScale;
 };

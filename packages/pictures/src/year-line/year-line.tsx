@@ -34,19 +34,21 @@ export function YearLine(props: YearLineProps) {
         </defs>
         <Land layout={layout} need={need} />
         <path d={linePath(layout.ridge)} fill="none" stroke={ink.ink2} stroke-width={1.6} />
-        <path
-          d={rainStrokes(
-            props.rainMm,
-            (i) => xOfDay(axis, axis.firstDay + i),
-            skyTop,
-            (i) => layout.surfaceY(i) - 3,
-            (...box) => inTheWay.every((words) => isClear(words, ...box)),
-          )}
-          stroke={ink.sky}
-          stroke-width={1.1}
-          stroke-linecap="round"
-          fill="none"
-        />
+        {!common && (
+          <path
+            d={rainStrokes(
+              props.rainMm,
+              (i) => xOfDay(axis, axis.firstDay + i),
+              skyTop,
+              (i) => layout.surfaceY(i) - 3,
+              (...box) => inTheWay.every((words) => isClear(words, ...box)),
+            )}
+            stroke={ink.sky}
+            stroke-width={1.1}
+            stroke-linecap="round"
+            fill="none"
+          />
+        )}
         <Heat layout={layout} />
         <rect
           x={px(left)}

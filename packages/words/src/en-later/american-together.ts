@@ -7,5 +7,6 @@ export const americanTogether = {
   'together.on.over': 'tops fallen, the bulb {across} across',
   'together.stage.over': 'tops fallen',
   'together.column.tops': 'Tops fall',
-  'app.together.rain-key': 'In the pictures {key}. Dots on the ground: begun, bulbs start, tops fall.',
+  'app.together.dots':
+    'Dots on the ground: begun, days and size enough, bulbs start, tops fall; behind them, where 8 years in 10 fall.',
 } as const;

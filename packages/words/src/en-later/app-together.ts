@@ -76,7 +76,8 @@ export const appTogether = {
     'One calendar for all: summer in the south stands half a year from summer in the north.',
   'app.together.lined-up':
     'Lined up by the longest day: the south is moved by half a year, so each line has its own months, and midsummer stands under midsummer.',
-  'app.together.rain-key': 'In the pictures {key}. Dots on the ground: begun, bulbs start, tops go over.',
+  'app.together.dots':
+    'Dots on the ground: begun, days and size enough, bulbs start, tops go over; behind them, where 8 years in 10 fall.',
   'app.together.slider': 'Day',
   'app.together.move':
     'Drag across the pictures, or move the slider: arrows by a day, Page Up and Page Down by a month.',
@@ -110,7 +111,7 @@ export const appTogether = {
   'app.together.to-places': 'Compare places instead',
   'app.together.sets': 'Ready sets',
   'app.together.set.winter': 'One winter, opposite onions: {places}',
-  'app.together.set.meridian': 'Down one meridian, 18° east: {places}',
+  'app.together.set.meridian': 'Down one meridian, near 18° east: {places}',
   'app.together.set.mirror': 'North and south, as far from the equator: {places}',
   'app.together.set.ways': 'Each way to start, on its best day',
   'app.together.set.months': 'The best start, a month sooner and a month later',

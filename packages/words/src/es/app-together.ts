@@ -77,8 +77,8 @@ export const appTogether = {
     'Un solo calendario para todos: el verano del sur queda a medio año del verano del norte.',
   'app.together.lined-up':
     'Alineado por el día más largo: el sur se desplaza medio año, de modo que cada línea tiene sus propios meses y los veranos quedan uno bajo otro.',
-  'app.together.rain-key':
-    'En las imágenes, {key}. Puntos en el suelo: comienzo, inicio de los bulbos, caída de las hojas.',
+  'app.together.dots':
+    'Puntos en el suelo: comienzo, días y tamaño suficientes, inicio de los bulbos, caída de las hojas; detrás, dónde caen 8 años de cada 10.',
   'app.together.slider': 'Día',
   'app.together.move':
     'Arrastre sobre las imágenes o mueva el control: con las flechas, un día; con Re Pág y Av Pág, un mes.',
@@ -112,7 +112,7 @@ export const appTogether = {
   'app.together.to-places': 'Comparar en cambio lugares',
   'app.together.sets': 'Grupos preparados',
   'app.together.set.winter': 'Un mismo invierno, cebollas opuestas: {places}',
-  'app.together.set.meridian': 'A lo largo de un meridiano, 18° este: {places}',
+  'app.together.set.meridian': 'A lo largo de un meridiano, cerca de 18° este: {places}',
   'app.together.set.mirror': 'Norte y sur, a igual distancia del ecuador: {places}',
   'app.together.set.ways': 'Cada forma de empezar, en su mejor día',
   'app.together.set.months': 'El mejor comienzo, un mes antes y un mes después',

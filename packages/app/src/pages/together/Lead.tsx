@@ -1,5 +1,6 @@
 import { kindsSentence, startsHeadline, togetherHeadline, zoneSentence } from '@neckfall/answers';
 import { classOfType } from '@neckfall/engine';
+import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { placeName } from '../../state/place.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -18,7 +19,7 @@ export function Lead({ drawn, compared }: Props) {
     const type = told[0].summary.plan.type;
     return (
       <>
-        <h1 class="answer">{startsHeadline(told, placeName.value, speaker)}</h1>
+        <AnswerHeading text={startsHeadline(told, placeName.value, speaker)} />
         <p class="because">
           {say('app.together.of-onion', { class: say(`class.${classOfType[type]}`), place: placeName.value })}
         </p>

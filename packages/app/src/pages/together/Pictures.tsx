@@ -35,7 +35,6 @@ export function Pictures({ drawn, compared }: Props) {
       </FitWidth>
     );
   }, [drawn, compared, speaker]);
-  const [{ rainText }] = useMemo(() => drawn.lines.map((line) => pictureOf(line, speaker)), [drawn, speaker]);
   return (
     <section aria-label={say('app.together')}>
       {isOfBothHalves(drawn) && (
@@ -52,7 +51,7 @@ export function Pictures({ drawn, compared }: Props) {
       )}
       <DayBar drawn={drawn} />
       {still}
-      <p class="picture-note">{say('app.together.rain-key', { key: rainText })}</p>
+      <p class="picture-note">{say('app.together.dots')}</p>
       <p class="hint on-screen">{say('app.together.move')}</p>
     </section>
   );

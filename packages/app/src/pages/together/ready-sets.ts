@@ -26,7 +26,7 @@ export const readySets: readonly ReadySet[] = [
       town('Stockholm', 59.329, 18.069),
       town('Gdańsk', 54.352, 18.649),
       town('Pécs', 46.073, 18.231),
-      town('Bangui', 4.361, 18.555),
+      town('Moundou', 8.574, 16.077),
       town('Windhoek', -22.559, 17.083),
       town('Cape Town', -33.926, 18.423),
     ],
