@@ -22,6 +22,11 @@ const pages = [
   { name: 'ten questions', hash: `#/questions?${place}&shows=sets-flower` },
   { name: 'about', hash: `#/about?${place}` },
   { name: 'weather, none kept yet', hash: weatherHere },
+  {
+    name: 'places side by side',
+    hash: '#/together?today=2027-05-03&view=longest-day&places=45.748,4.847~Lyon;-45.874,170.504~Dunedin',
+  },
+  { name: 'starts side by side', hash: `#/together?${place}&class=long&starts=sets~2027-03-25` },
   { name: 'a place at sea', hash: '#/where?at=0,-30' },
 ];
 

@@ -69,6 +69,12 @@ export { plantsSentences, seenSentences } from './seen-sentences.ts';
 export { freezesEachWinter, skyAndFrost } from './sky-and-frost.ts';
 export { spanPartsSentence, spanSentence } from './span-sentences.ts';
 export { meanwhileSentence, todaySentence } from './today-sentence.ts';
+export { type OnOwnDay, togetherDate, togetherHeadline } from './together-headline.ts';
+export { kindsSentence, zoneSentence } from './together-kinds.ts';
+export { lineSentence, type SetBeside, startName } from './together-line.ts';
+export { type LineOn, type OnWords, onWords } from './together-on.ts';
+export { startsHeadline } from './together-starts.ts';
+export { togetherTable } from './together-table.ts';
 export { tropicsSentence } from './tropics-sentence.ts';
 export {
   saltSentence,

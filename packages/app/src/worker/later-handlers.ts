@@ -1,4 +1,5 @@
 import { atlasPoints } from './atlas-points.ts';
+import { beside } from './beside.ts';
 import { commonAnswer } from './common-answer.ts';
 import { feedAhead } from './feed-ahead.ts';
 import { handout } from './handout.ts';
@@ -28,6 +29,7 @@ import { whyAhead } from './why-ahead.ts';
 export const laterHandlers = {
   atlasPoints,
   commonAnswer,
+  beside,
   feedAhead,
   handout,
   liftAhead,

@@ -3,6 +3,7 @@ import { alliums } from './alliums.ts';
 import { americanAtlas } from './american-atlas.ts';
 import { americanHandout } from './american-handout.ts';
 import { americanQuestions } from './american-questions.ts';
+import { americanTogether } from './american-together.ts';
 import { americanWhy } from './american-why.ts';
 import { appAbout } from './app-about.ts';
 import { appAtlas } from './app-atlas.ts';
@@ -16,6 +17,7 @@ import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
 import { appSheet } from './app-sheet.ts';
 import { appTeach } from './app-teach.ts';
+import { appTogether } from './app-together.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
@@ -61,6 +63,7 @@ export const later = [
   appWhen,
   appWhich,
   appTeach,
+  appTogether,
   appWhy,
   atlas,
   beds,
@@ -86,4 +89,10 @@ export const later = [
 ] as const;
 
 /** What an American gardener says otherwise of these. */
-export const laterAmerican = [americanAtlas, americanHandout, americanQuestions, americanWhy] as const;
+export const laterAmerican = [
+  americanAtlas,
+  americanHandout,
+  americanQuestions,
+  americanTogether,
+  americanWhy,
+] as const;

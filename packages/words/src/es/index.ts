@@ -12,6 +12,7 @@ import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
 import { appSheet } from './app-sheet.ts';
 import { appTeach } from './app-teach.ts';
+import { appTogether } from './app-together.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
@@ -87,6 +88,7 @@ export const es = [
   appWhere,
   appWhich,
   appTeach,
+  appTogether,
   appWhy,
   answersCommand,
   ask,
