@@ -17,6 +17,7 @@ const longestDeg = 2;
 
 /** The land of a region, ring by ring: what lies outside is cut off, across the date line too. */
 export function* landShapes(rings: Rings, frame: MapFrame): Generator<LandShape> {
+  const leastDeg = (leastPx / 2) * degreesPerPx(frame);
   for (const ring of rings) {
     const [least, most] = spanOf(ring);
     // what reaches over the date line comes twice in the outline, a turn apart
@@ -24,7 +25,7 @@ export function* landShapes(rings: Rings, frame: MapFrame): Generator<LandShape>
     const turn = 360;
     for (let shift = -2 * turn; shift <= 2 * turn; shift += turn) {
       if (most + shift < frame.west || least + shift > frame.east) continue;
-      const shape = onPicture(cutToBox(shifted(ring, shift), frame), frame);
+      const shape = onPicture(cutToBox(thinned(ring, shift, leastDeg), frame), frame);
       if (shape.corners.length >= 6) yield shape;
     }
   }
@@ -39,13 +40,23 @@ function spanOf(ring: ArrayLike<number>): [number, number] {
   return [least, most];
 }
 
-function shifted(ring: ArrayLike<number>, shift: number): number[] {
-  const moved = new Array<number>(ring.length);
+/** A ring moved by a turn, without corners that could not be seen: most of them, on a map of all land. */
+function thinned(ring: ArrayLike<number>, shift: number, leastDeg: number): number[] {
+  const kept: number[] = [];
+  let [lastX, lastY] = [Number.NaN, Number.NaN];
   for (let i = 0; i < ring.length; i += 2) {
-    moved[i] = ring[i] + shift;
-    moved[i + 1] = ring[i + 1];
+    if (Math.abs(ring[i] - lastX) < leastDeg && Math.abs(ring[i + 1] - lastY) < leastDeg) continue;
+    [lastX, lastY] = [ring[i], ring[i + 1]];
+    kept.push(lastX + shift, lastY);
   }
-  return moved;
+  return kept;
+}
+
+/** Across the middle of the picture. */
+function degreesPerPx({ at, south, north, meridianDeg }: MapFrame): number {
+  const [, top] = at(north, meridianDeg);
+  const [, foot] = at(south, meridianDeg);
+  return (north - south) / (foot - top);
 }
 
 function cutToBox(ring: number[], { west, east, south, north }: MapFrame): number[] {

@@ -57,7 +57,7 @@ export const slopeOf: Readonly<Record<OnionType, number>> = {
 /** A bulb as large as this fills the room of a disc, mm. */
 const largestMm = 100;
 /** Rows of a whole field: the good years in ten. */
-export const mostRows = 10;
+const mostRows = 10;
 /** Rows stand no nearer than this, px. */
 const rowPx = 3.1;
 /** Share of a cell that is planted: the rest is the path beside it. */

@@ -1,5 +1,5 @@
 /** A point of the map's plane, in radii of the Earth: x to the right, y up. */
-export type PlanePoint = readonly [x: number, y: number];
+type PlanePoint = readonly [x: number, y: number];
 
 /** An equal-area picture of the Earth: any two shapes of one area on the ground have one area on it. Degrees. */
 export type Projection = {

@@ -1,11 +1,11 @@
-import type { GridPoint } from '@neckfall/engine';
+import { type GridPoint, gridPoints } from '@neckfall/engine';
 import { type MapFrame, type MapShows, pxPerRem } from '@neckfall/pictures';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { inkOf } from '../../device/ink-of.ts';
 import { theme } from '../../state/settings.ts';
 import type { leadsOf } from './atlas-held.ts';
 import { openPainter, type Painted, type Painter } from './painter.ts';
-import { drawnStep } from './steps.ts';
+import { dotsPerPx, drawnStep } from './steps.ts';
 import type { Listener } from './use-atlas.ts';
 
 type Props = {
@@ -16,6 +16,8 @@ type Props = {
   leads: ReturnType<typeof leadsOf>;
   /** All of this grid is known, degrees. */
   wholeDeg: number | null;
+  /** Some of this one is, degrees. */
+  workingDeg: number | null;
   listener: { current: Listener | null };
   cross: GridPoint | null;
   onCross: (point: GridPoint) => void;
@@ -33,7 +35,8 @@ const moves: Record<string, [east: number, up: number]> = {
 
 /** The map as it fills in, with the cross that a finger, a pointer or the arrow keys set. */
 export function AtlasCanvas(props: Props) {
-  const { frame, outline, steps, shows, leads, wholeDeg, listener, cross, label, describedBy } = props;
+  const { frame, outline, steps, shows, leads, wholeDeg, workingDeg, listener, cross, label, describedBy } =
+    props;
   const canvas = useRef<HTMLCanvasElement>(null);
   const painter = useRef<Painter | null>(null);
   const painted = useRef<Painted | null>(null);
@@ -46,7 +49,7 @@ export function AtlasCanvas(props: Props) {
     return () => query.removeEventListener('change', look);
   }, []);
 
-  const scale = scaleOf();
+  const scale = dotsPerPx();
   useEffect(() => {
     const opened = openPainter(canvas.current!, frame, outline, scale);
     painter.current = opened;
@@ -63,6 +66,9 @@ export function AtlasCanvas(props: Props) {
     painted.current = { shows, leadAt: leads.leadAt, colours: inkOf(canvas.current!) };
     const step = wholeDeg === null ? null : Math.max(wholeDeg, finest);
     painter.current?.all(step ?? steps[0], painted.current, () => setStands(true));
+    if (step !== null && workingDeg !== null && workingDeg >= finest) {
+      painter.current?.over(gridPoints(frame.region, workingDeg), workingDeg, painted.current);
+    }
   }, [frame, outline, scale, shows, leads, finest, wholeDeg, theme.value, dark]);
 
   listener.current = {
@@ -124,12 +130,6 @@ export function AtlasCanvas(props: Props) {
 
 function isDark(): boolean {
   return matchMedia('(prefers-color-scheme: dark)').matches;
-}
-
-/** Dots of the screen to a px of the frame, whatever the reader's text size. */
-function scaleOf(): number {
-  const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
-  return (devicePixelRatio * rem) / pxPerRem;
 }
 
 const onGrid = (degrees: number, stepDeg: number) => Math.round(degrees / stepDeg) * stepDeg;

@@ -3,6 +3,7 @@ import type { LandOutline } from '@neckfall/data';
 import { fetchLandOutline } from '@neckfall/data/browser';
 import type { GridPoint, Region } from '@neckfall/engine';
 import { AtlasKey, discPxOf, type MapFrame, mapFrame } from '@neckfall/pictures';
+import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
@@ -22,15 +23,16 @@ import { HowMapsAreMade } from './HowMapsAreMade.tsx';
 import { type Cross, regionOf, showsAsked, viewAsked, viewText } from './map-asked.ts';
 import { keyWords } from './map-words.ts';
 import { PointAnswer } from './PointAnswer.tsx';
+import { PointLine } from './PointLine.tsx';
 import { ProgressLine } from './ProgressLine.tsx';
-import { pointLine } from './point-line.ts';
-import { drawnStep, stepsFor } from './steps.ts';
+import { dotsPerPx, drawnStep, stepsFor } from './steps.ts';
 import { TakeMap } from './TakeMap.tsx';
 import { type Listener, useAtlas } from './use-atlas.ts';
 
 /** What stands out on half the Earth or more is worked out from points so far apart: there are enough of them, degrees. */
 const leadFromDeg = 2;
 const isWide = ({ westDeg, eastDeg }: Region) => eastDeg - westDeg >= 180;
+const columns = ['band', 'kind', 'good', 'start', 'tops', 'size', 'points'] as const;
 /** A map is no taller than this share of its width, nor than a screen, px. */
 const tallest = { share: 1.15, px: 620 };
 
@@ -56,7 +58,7 @@ export function MapPage() {
   useEffect(() => {
     fetchLandOutline().then(setOutline, (error: Error) => setFailed(error.message));
   }, []);
-  const [hovered, hover] = useState<GridPoint | null>(null);
+  const hovered = useMemo(() => signal<GridPoint | null>(null), []);
   const takeCross = useCallback((point: GridPoint, name: string | null = null) => {
     const round = (degrees: number) => Math.round(degrees * 100) / 100;
     const { latitudeDeg, longitudeDeg } = point;
@@ -72,11 +74,15 @@ export function MapPage() {
     if (wholeDeg === null) return null;
     return leads.leadsOn(region, leadDeg);
   }, [leads, region, wholeDeg]);
-  const lead =
-    points &&
-    (points.length > 0
-      ? atlasLead(points, { shows, class: onlyClass }, speaker)
-      : [say('app.atlas.no-points')]);
+  const told = useMemo(() => {
+    if (!points) return null;
+    if (points.length === 0) return { lead: [say('app.atlas.no-points')], rows: [] };
+    return {
+      lead: atlasLead(points, { shows, class: onlyClass }, speaker),
+      rows: atlasRows(points, speaker).map((row) => columns.map((column) => row[column])),
+    };
+  }, [points, shows, onlyClass, speaker]);
+  const lead = told?.lead ?? null;
   const among = amongText();
   const regionName = say(`app.atlas.view.${view}`);
   if (failed !== null) return <Fault reason={failed} />;
@@ -104,7 +110,7 @@ export function MapPage() {
               {(width) => (
                 <Framed width={width} region={region}>
                   {(frame) => {
-                    const drawn = Math.max(wholeDeg ?? steps[0], drawnStep(steps, frame, devicePixelRatio));
+                    const drawn = Math.max(wholeDeg ?? steps[0], drawnStep(steps, frame, dotsPerPx()));
                     const words = keyWords(speaker);
                     return (
                       <>
@@ -115,14 +121,17 @@ export function MapPage() {
                           shows={shows}
                           leads={leads}
                           wholeDeg={wholeDeg}
+                          workingDeg={atlas.working?.stepDeg ?? null}
                           listener={listener}
                           cross={cross}
                           onCross={takeCross}
-                          onHover={hover}
+                          onHover={(point) => {
+                            hovered.value = point;
+                          }}
                           label={say('app.atlas.label', { region: regionName })}
                           describedBy="atlas-keys atlas-point"
                         />
-                        <p class="atlas-line">{pointLine(hovered, drawn, leads, speaker)}</p>
+                        <PointLine hovered={hovered} stepDeg={drawn} leads={leads} />
                         <AtlasKey
                           shows={shows}
                           words={words}
@@ -162,18 +171,8 @@ export function MapPage() {
         <>
           <Twin
             caption={say('app.atlas.table', { region: regionName, among })}
-            head={(['band', 'kind', 'good', 'start', 'tops', 'size', 'points'] as const).map((column) =>
-              say(`atlas.column.${column}`),
-            )}
-            rows={atlasRows(points, speaker).map((row) => [
-              row.band,
-              row.kind,
-              row.good,
-              row.start,
-              row.tops,
-              row.size,
-              row.points,
-            ])}
+            head={columns.map((column) => say(`atlas.column.${column}`))}
+            rows={told?.rows ?? []}
             note={say('app.atlas.table.note')}
           />
           <TakeMap

@@ -1,5 +1,5 @@
 import type { Region } from '@neckfall/engine';
-import { cellOf, type MapFrame } from '@neckfall/pictures';
+import { cellOf, type MapFrame, pxPerRem } from '@neckfall/pictures';
 
 /** From the coarsest grid to the finest, degrees: each has the points of the one before. */
 const allSteps = [16, 8, 4, 2, 1, 0.5] as const;
@@ -25,4 +25,10 @@ export function drawnStep(steps: readonly number[], frame: MapFrame, scale: numb
     return cell !== null && Math.min(cell.width, cell.height) * scale >= leastDots;
   });
   return seen.at(-1) ?? steps[0];
+}
+
+/** Dots of the screen to a px of a picture, whatever the reader's text size. */
+export function dotsPerPx(): number {
+  const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  return (devicePixelRatio * rem) / pxPerRem;
 }

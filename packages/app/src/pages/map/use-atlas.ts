@@ -5,7 +5,7 @@ import { type AtlasHeld, atlasHeld } from './atlas-held.ts';
 import { runAtlas } from './atlas-run.ts';
 
 /** How far a map has come. */
-export type Progress = {
+type Progress = {
   /** Step of the finest grid of which all is known, degrees; null before the first. */
   wholeDeg: number | null;
   /** Grid at work, with points that are still to be worked out; null when none is. */
@@ -34,12 +34,14 @@ export function useAtlas(
   listener: { current: Listener | null },
 ): Atlas {
   const held = atlasHeld(today);
-  const [progress, setProgress] = useState<Progress>(nothingYet);
+  const [kept, setKept] = useState<{ key: string; progress: Progress }>({ key, progress: nothingYet });
+  const progress = kept.key === key ? kept.progress : nothingYet;
   const [isStopped, setStopped] = useState(false);
-  useEffect(() => setProgress(nothingYet), [key]);
   useEffect(() => {
     if (isStopped) return;
     let isGone = false;
+    const setProgress = (change: (now: Progress) => Progress) =>
+      setKept((last) => ({ key, progress: change(last.key === key ? last.progress : nothingYet) }));
     // what came is counted in a task of its own, and many at once
     let left = 0;
     let counting: (() => void) | null = null;
@@ -62,7 +64,7 @@ export function useAtlas(
       done(stepDeg) {
         counting?.();
         counting = null;
-        if (!isGone) setProgress({ wholeDeg: stepDeg, working: null, failed: null });
+        if (!isGone) setProgress(() => ({ wholeDeg: stepDeg, working: null, failed: null }));
       },
       failed: (failed) => setProgress((now) => ({ ...now, working: null, failed })),
     });

@@ -1,13 +1,22 @@
 import { isBareGround } from '@neckfall/answers';
 import type { GridPoint } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import type { ReadonlySignal } from '@preact/signals';
+import { voice } from '../../state/settings.ts';
 import { type leadsOf, mapYears } from './atlas-held.ts';
 
-/** What the map has at a point, in a line: of the grid's point whose field it lies in. */
-export function pointLine(
+type Leads = ReturnType<typeof leadsOf>;
+type Props = { hovered: ReadonlySignal<GridPoint | null>; stepDeg: number; leads: Leads };
+
+/** What the map has under the pointer, in a line: of the grid's point whose field it lies in. */
+export function PointLine({ hovered, stepDeg, leads }: Props) {
+  return <p class="atlas-line">{lineOf(hovered.value, stepDeg, leads, voice.value)}</p>;
+}
+
+function lineOf(
   point: GridPoint | null,
   stepDeg: number,
-  { leadAt }: ReturnType<typeof leadsOf>,
+  { leadAt }: Leads,
   { say, day, years, quantity }: Speaker,
 ): string {
   if (point === null) return say('app.atlas.line.none');
