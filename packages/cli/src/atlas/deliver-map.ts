@@ -1,6 +1,7 @@
 import { shown } from '@neckfall/words';
+import { type RawAtlas, readShows } from '../options/atlas-options.ts';
 import { outputForm, type RawOutputOptions } from '../options/place-options.ts';
-import { speakerFor } from '../options/speaker-for.ts';
+import { readersSpeaker, speakerFor } from '../options/speaker-for.ts';
 import { openSink } from '../output/open-sink.ts';
 import { refuse } from '../refusal/refusal.ts';
 import { atlasText } from './atlas-text.ts';
@@ -11,8 +12,9 @@ import { geojsonWriter } from './write-geojson.ts';
 import { type AtlasWriter, mapEndings, writerFor } from './writers.ts';
 
 /** How a map is given, told before it is worked out. @throws Refusal of a file whose ending says no form */
-export function readMapForm(raw: RawOutputOptions): AtlasWriter {
+export function readMapForm(raw: RawAtlas): AtlasWriter {
   const form = outputForm(raw);
+  const shows = readShows(raw, readersSpeaker(raw));
   if (form === 'json') return geojsonWriter;
   if (form === 'csv') return csvWriter;
   const speaker = speakerFor(raw);
@@ -24,7 +26,7 @@ export function readMapForm(raw: RawOutputOptions): AtlasWriter {
       },
     };
   }
-  const writer = writerFor(raw.out);
+  const writer = writerFor(raw.out, shows, speaker);
   if (!writer) {
     const expected = speaker.any(mapEndings);
     throw refuse('map-ending', { field: '--out', values: { value: raw.out }, expected });

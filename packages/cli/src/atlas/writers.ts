@@ -1,7 +1,10 @@
+import type { MapShows } from '@neckfall/pictures';
+import type { Speaker } from '@neckfall/words';
 import type { AtlasPointRow } from './atlas-point.ts';
 import type { AtlasSettings } from './settings.ts';
 import { csvWriter } from './write-csv.ts';
 import { geojsonWriter } from './write-geojson.ts';
+import { svgWriter } from './write-svg.ts';
 
 /** A form of a map. */
 export type AtlasWriter = {
@@ -9,17 +12,21 @@ export type AtlasWriter = {
   texts: (settings: AtlasSettings, tiles: Iterable<AtlasPointRow[]>) => Iterable<string>;
 };
 
-/** Forms of a map by the ending of its file. */
-const writers: Readonly<Record<string, AtlasWriter>> = {
-  '.geojson': geojsonWriter,
-  '.json': geojsonWriter,
-  '.csv': csvWriter,
-};
+/** Endings of files that hold a map. */
+export const mapEndings = ['.geojson', '.json', '.csv', '.svg'] as const;
 
-export const mapEndings = Object.keys(writers);
-
-/** The form that a file's ending asks for; undefined: none that is known. */
-export function writerFor(path: string): AtlasWriter | undefined {
-  const ending = /\.\w+$/.exec(path)?.[0].toLowerCase() ?? '';
-  return Object.hasOwn(writers, ending) ? writers[ending] : undefined;
+/** The form that a file's ending asks for; null: none that is known. */
+export function writerFor(path: string, shows: MapShows, speaker: Speaker): AtlasWriter | null {
+  const ending = mapEndings.find((known) => path.toLowerCase().endsWith(known));
+  switch (ending) {
+    case '.geojson':
+    case '.json':
+      return geojsonWriter;
+    case '.csv':
+      return csvWriter;
+    case '.svg':
+      return svgWriter(shows, speaker);
+    case undefined:
+      return null;
+  }
 }

@@ -26,6 +26,7 @@ export function addAtlas(root: Command, say: Say): void {
     .option('--class <name>', say('help.map-class'))
     .option('--start <how>', say('help.map-start'))
     .option('--every', say('help.map-every'))
+    .option('--shows <kind|good|start|tops|size>', say('help.map-shows'))
     .option('--shard <i/n>', say('help.map-shard'))
     .option('--today <date>', say('help.today'))
     .option('--sun <hours>', say('help.sun'))

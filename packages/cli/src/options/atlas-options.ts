@@ -1,6 +1,7 @@
 import { type AtlasRegionName, atlasRegionNames, atlasRegions } from '@neckfall/answers';
 import { countryBox, type Gazetteer } from '@neckfall/data';
 import { dayLengthClasses, type Region, startMethods } from '@neckfall/engine';
+import { type MapShows, mapShows } from '@neckfall/pictures';
 import type { Speaker } from '@neckfall/words';
 import { nearest } from '../refusal/nearest.ts';
 import { refuse } from '../refusal/refusal.ts';
@@ -17,6 +18,7 @@ export type RawAtlas = Pick<RawPlaceOptions, 'sun' | 'warmer' | 'years' | 'seed'
     start?: string;
     every?: boolean;
     shard?: string;
+    shows?: string;
   };
 
 /** Weather years at a point unless asked otherwise: a map is looked at as a whole. */
@@ -107,4 +109,9 @@ export function refuseBesideJoin(raw: RawAtlas, { say }: Speaker): void {
   if (given === undefined) return;
   const field = `--${given}`;
   throw refuse('contradiction', { field, values: { other: 'join', why: say('clash.parts-say-all') } });
+}
+
+/** What of the onions a picture of the map shows. */
+export function readShows({ shows }: RawAtlas, speaker: Speaker): MapShows {
+  return shows === undefined ? 'kind' : parseChoice(shows, '--shows', mapShows, speaker);
 }

@@ -12,6 +12,8 @@ export const mapCommand = {
   'help.map-every': 'every kind started every way at each point, not what does best alone',
   'help.map-shard':
     'work out one part of several, such as 2/8; --out names the part, and `neckfall atlas join` makes the map of all',
+  'help.map-shows':
+    'what a picture of it shows: the kind that does best, good years in ten, best start, tops over, bulb size (kind)',
   'help.map-years': 'weather years tried at each point, 1 to 200 (10)',
   'mapping.progress':
     '{share}% done, {rate} points a second, {minutes, plural, =0 {about {seconds, plural, one {# second} other {# seconds}} left} other {about {minutes, plural, one {# minute} other {# minutes}} left}}',

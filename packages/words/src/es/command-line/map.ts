@@ -11,6 +11,8 @@ export const mapCommand = {
   'help.map-every': 'todos los tipos y formas de empezar en cada punto, no solo lo que va mejor',
   'help.map-shard':
     'calcular una parte de varias, como 2/8; --out nombra la parte, y `neckfall atlas join` hace el mapa de todas',
+  'help.map-shows':
+    'qué muestra el dibujo: el tipo que va mejor, años buenos de diez, mejor comienzo, caída de hojas, tamaño (kind)',
   'help.map-years': 'años de tiempo probados en cada punto, de 1 a 200 (10)',
   'mapping.progress':
     '{share} % hecho, {rate} puntos por segundo, {minutes, plural, =0 {quedan unos {seconds, plural, one {# segundo} other {# segundos}}} other {quedan unos {minutes, plural, one {# minuto} other {# minutos}}}}',
