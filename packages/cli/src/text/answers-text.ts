@@ -17,15 +17,11 @@ export function answersInShort(told: QuestionsTold): string {
     // the place stands at the head of all
     const short = headline.startsWith(front) ? headline.slice(front.length).trim() : headline;
     const asked = wrap(`${at + 1}. ${questionAsked(answer.question, speaker)} (${answer.question})`, 3);
-    return `${asked}\n   ${wrap(upper(short), 3)}`;
+    return `${asked}\n   ${wrap(short, 3)}`;
   });
   const more = wrap(say('answers-told.more'));
   const head = say('answers-told.head', { place: label });
   return `${[head, lines.join('\n'), more, howWeKnow(frame, null, null)].join('\n\n')}\n`;
-}
-
-function upper(sentence: string): string {
-  return sentence.slice(0, 1).toLocaleUpperCase() + sentence.slice(1);
 }
 
 /** One question: the answer, why, the seasons it was read from, where care is needed, what all this rests on. */
