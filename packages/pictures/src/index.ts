@@ -1,8 +1,9 @@
 /** Pictures: functions of plain props that draw SVG in the colours of the page. */
 export { ChanceBar } from './drawing/chance-bar.tsx';
 export { DataTable, type DataTableProps } from './drawing/data-table.tsx';
-export type { InkColours } from './drawing/ink.ts';
+export { paperColours } from './drawing/paper-colours.ts';
 export { pxPerRem } from './drawing/picture.tsx';
+export { stillFigure } from './drawing/still-figure.ts';
 export { svgText } from './drawing/svg-text.ts';
 export * from './section/index.ts';
 export * from './start-hills/index.ts';

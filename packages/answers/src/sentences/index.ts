@@ -52,6 +52,7 @@ export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from '.
 export { leastBulbMm, seeSentence, topsSentence } from './now-sentences.ts';
 export { oddSentence } from './odd-sentence.ts';
 export { autumnAssumption, cultivarAssumption, packetAssumptions } from './onion-assumptions.ts';
+export { pictureSource } from './picture-source.ts';
 export { type SeasonRow, type SeasonRowKey, seasonRows } from './season-rows.ts';
 export {
   leavesGoneSentence,

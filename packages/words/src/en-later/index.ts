@@ -19,6 +19,7 @@ import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
 import { lift } from './lift.ts';
 import { spacing } from './spacing.ts';
+import { takeAlong } from './take-along.ts';
 import { watering } from './watering.ts';
 import { why } from './why.ts';
 import { whyCauses } from './why-causes.ts';
@@ -50,6 +51,7 @@ export const later = [
   keep,
   lift,
   spacing,
+  takeAlong,
   watering,
   why,
   whyCauses,

@@ -26,6 +26,7 @@ import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
 import { reasons } from './reasons.ts';
 import { season } from './season.ts';
+import { take } from './take.ts';
 import { terms } from './terms.ts';
 import { when } from './when.ts';
 import { where } from './where.ts';
@@ -58,6 +59,7 @@ export const en = [
   reasons,
   record,
   season,
+  take,
   terms,
   wateringHelp,
   weather,

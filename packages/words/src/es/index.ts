@@ -44,6 +44,7 @@ import { pictures } from './pictures.ts';
 import { reasons } from './reasons.ts';
 import { season } from './season.ts';
 import { spacing } from './spacing.ts';
+import { takeAlong } from './take-along.ts';
 import { terms } from './terms.ts';
 import { watering } from './watering.ts';
 import { when } from './when.ts';
@@ -101,6 +102,7 @@ export const es = [
   record,
   season,
   spacing,
+  takeAlong,
   terms,
   watering,
   wateringHelp,

@@ -5,12 +5,16 @@ import {
   StartHills,
   StartMarkOverlay,
   startHillsOf,
+  startHillsTableOf,
   YearLine,
   yearLineOf,
+  yearTableOf,
 } from '@neckfall/pictures';
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
+import { grownSite } from '../../state/grown-site.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
@@ -35,15 +39,17 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
   const { firstDay } = year;
   const now = today.value;
   // the year does not change while a start is moved, and is not drawn anew
-  const { note, stillLine } = useMemo(() => {
+  const { note, line, stillLine } = useMemo(() => {
     const { note, ...line } = yearLineOf({ year, needSunUpH, today: now, crop: null, speaker });
     return {
       note,
       stillLine: (
         <FitWidth>{(width) => <YearLine id="starts-year" width={width} note={null} {...line} />}</FitWidth>
       ),
+      line,
     };
   }, [year, needSunUpH, now, speaker]);
+  const weather = grownSite.value?.weather ? 'some' : 'drawn';
   const hills = useMemo(
     () => startHillsOf({ answer, firstDay, today: now, chosen: null, speaker }),
     [answer, firstDay, now, speaker],
@@ -82,6 +88,31 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
           </button>
         )}
         <p class="hint on-screen">{say('app.when.year.move')}</p>
+        <TakePicture
+          opener={say('app.when.take.year')}
+          name="year"
+          what={say('app.take.of.place-year')}
+          draw={(width) => <YearLine id="kept-year" width={width} {...line} note={null} />}
+          summary={line.summary}
+          note={note}
+          table={() => yearTableOf({ year, speaker })}
+          weather={weather}
+        />
+        <TakePicture
+          opener={say('app.when.take.starts')}
+          name="starts"
+          what={say('app.when.year')}
+          draw={(width) => (
+            <StartHills
+              id="kept-hills"
+              width={width}
+              {...startHillsOf({ answer, firstDay, today: now, chosen: day, speaker })}
+            />
+          )}
+          summary={hills.summary}
+          table={() => startHillsTableOf({ answer, firstDay, today: now, chosen: null, speaker })}
+          weather={weather}
+        />
         <details>
           <summary>{say('app.when.year.read')}</summary>
           <p>{say('app.when.year.lead')}</p>
