@@ -53,7 +53,7 @@ const levels: Record<string, string[][]> = {
   ],
   cli: [
     ['assets-folder.ts', 'version.ts', 'refusal'],
-    ['files', 'output', 'values'],
+    ['files', 'output', 'raster', 'values'],
     ['options'],
     ['completion', 'place'],
     ['frame'],

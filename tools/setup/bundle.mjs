@@ -6,10 +6,25 @@ import { root } from './steps.mjs';
 const source = join(root, 'packages', 'cli', 'src');
 const target = join(root, 'packages', 'cli', 'dist');
 
+/** What makes images of drawings is large: a file of its own, read by the one command that needs it. */
+const rasteriser = 'png-of-svg-text';
+const apart = {
+  name: 'apart',
+  setup(build) {
+    build.onResolve({ filter: /\/png-of-svg-text\.ts$/ }, ({ kind }) =>
+      kind === 'dynamic-import' ? { path: `./${rasteriser}.mjs`, external: true } : undefined,
+    );
+  },
+};
+
 /** The command line and the demo, bundled as `options` of esbuild ask. */
 export function bundled(options) {
   return esbuild.build({
-    entryPoints: { neckfall: join(source, 'main.ts'), demo: join(source, 'demo.ts') },
+    entryPoints: {
+      neckfall: join(source, 'main.ts'),
+      demo: join(source, 'demo.ts'),
+      [rasteriser]: join(source, 'raster', `${rasteriser}.ts`),
+    },
     outdir: target,
     outExtension: { '.js': '.mjs' },
     bundle: true,
@@ -23,6 +38,7 @@ export function bundled(options) {
     logLevel: 'warning',
     // packages in the CommonJS form ask for require()
     banner: { js: "import{createRequire as _cr}from'node:module';const require=_cr(import.meta.url);" },
+    plugins: [apart],
     ...options,
   });
 }

@@ -1,6 +1,7 @@
 import { languages, type Speaker } from '@neckfall/words';
 import { Command } from 'commander';
 import { addCultivars } from './commands/cultivars.ts';
+import { addDraw } from './commands/draw.ts';
 import { addFeed } from './commands/feed.ts';
 import { addJobs } from './commands/jobs.ts';
 import { addKeep } from './commands/keep.ts';
@@ -48,6 +49,7 @@ export function program(voice: Speaker): Command {
   addWhen(root, say);
   addWhich(root, say);
   addCultivars(root, say);
+  addDraw(root, say);
   addWeather(root, say);
   addWater(root, say);
   addRecord(root, say);

@@ -1,7 +1,8 @@
 /** A level day length must reach, in words of the packet. */
 type Need = { hours: number; text: string };
 
-export type CropMarkKind = 'start' | 'out' | 'long' | 'big' | 'bulbs' | 'tops';
+/** `ready`: long days and a plant that is big and warm enough, together. */
+export type CropMarkKind = 'start' | 'out' | 'long' | 'big' | 'ready' | 'bulbs' | 'tops';
 
 /** Something of the crop at a day, in words; `span` is where it falls in 8 years of 10. */
 export type CropMark = {

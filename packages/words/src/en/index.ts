@@ -7,6 +7,7 @@ import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
+import { drawCommand } from './command-line/draw.ts';
 import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
@@ -45,6 +46,7 @@ export const en = [
   completion,
   dates,
   demo,
+  drawCommand,
   errors,
   feedOptions,
   help,

@@ -20,6 +20,7 @@ import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
+import { drawCommand } from './command-line/draw.ts';
 import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
 import { help } from './command-line/help.ts';
@@ -83,6 +84,7 @@ export const es = [
   completion,
   dates,
   demo,
+  drawCommand,
   errors,
   feed,
   feedOptions,

@@ -1,4 +1,4 @@
-import { type PlaceYear, tropicsSentence } from '@neckfall/answers';
+import { type PlaceYear, startsYearDays, tropicsSentence } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
 import {
   hillsDayAt,
@@ -18,7 +18,7 @@ import { grownSite } from '../../state/grown-site.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
-import { axisDays } from './axis-year.ts';
+
 import { StartSlider } from './StartSlider.tsx';
 
 type Props = {
@@ -72,7 +72,7 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
               <StartMarkOverlay
                 width={width}
                 firstDay={firstDay}
-                days={axisDays}
+                days={startsYearDays}
                 sizeText={hills.sizeText}
                 leavesText={hills.leavesText}
                 day={day}
@@ -147,7 +147,7 @@ function Handle({ width, firstDay, onDay, children }: HandleProps) {
     // a picture's px grow with the reader's text
     const box = svg.getBoundingClientRect();
     const x = ((event.clientX - box.left) / box.width) * width;
-    onDay(hillsDayAt({ width, firstDay, days: axisDays }, x));
+    onDay(hillsDayAt({ width, firstDay, days: startsYearDays }, x));
   };
   return (
     <div
