@@ -24,6 +24,7 @@ export function yearLineDocument(frame: Frame, numbers: YearLineNumbers): YearLi
     schema: 'neckfall/year-line@1',
     ...documentHead(frame),
     made: formatDay(frame.options.today),
+    weather: frame.options.weather ? 'some' : 'drawn',
     class: classOfType[plan.type],
     needSunUpH: round(needSunUpH, 2),
     firstDay: formatDay(year.firstDay),

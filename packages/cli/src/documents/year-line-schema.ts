@@ -10,6 +10,7 @@ export const yearLineSchema = v.object({
   schema: v.literal('neckfall/year-line@1'),
   ...head,
   made: fullDate,
+  weather: v.picklist(['drawn', 'some']),
   class: dayLengthClass,
   needSunUpH: hours,
   firstDay: fullDate,

@@ -52,8 +52,8 @@ export type YearLineProps = {
   months: readonly string[];
   frostText: string;
   heatText: string;
-  /** What one stroke of rain stands for. */
-  rainText: string;
+  /** What one stroke of rain stands for; null where no weather is known. */
+  rainText: string | null;
   /** In the tropics days hardly change: rain and heat lead. */
   lead: 'days' | 'weather';
   crop: CropLine | null;

@@ -14,6 +14,7 @@ import { appWhen } from './app-when.ts';
 import { appWhich } from './app-which.ts';
 import { appWhy } from './app-why.ts';
 import { beds } from './beds.ts';
+import { element } from './element.ts';
 import { feed } from './feed.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
@@ -46,6 +47,7 @@ export const later = [
   appTeach,
   appWhy,
   beds,
+  element,
   feed,
   jobs,
   keep,

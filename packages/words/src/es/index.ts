@@ -33,6 +33,7 @@ import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
 import { whyCommand } from './command-line/why.ts';
 import { dates } from './dates.ts';
+import { element } from './element.ts';
 import { feed } from './feed.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { jobs } from './jobs.ts';
@@ -83,6 +84,7 @@ export const es = [
   catalogue,
   completion,
   dates,
+  element,
   demo,
   drawCommand,
   errors,
