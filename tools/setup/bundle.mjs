@@ -6,13 +6,14 @@ import { root } from './steps.mjs';
 const source = join(root, 'packages', 'cli', 'src');
 const target = join(root, 'packages', 'cli', 'dist');
 
-/** The command line, what it writes sheets with, and the demo, bundled as `options` of esbuild ask. */
+/** The command line, what it writes sheets and images with, and the demo, bundled as `options` of esbuild ask. */
 export function bundled(options) {
   return esbuild.build({
     entryPoints: {
       neckfall: join(source, 'main.ts'),
       demo: join(source, 'demo.ts'),
       'write-sheet': join(source, 'print', 'write-sheet.ts'),
+      'png-of-svg-text': join(source, 'raster', 'png-of-svg-text.ts'),
     },
     outdir: target,
     outExtension: { '.js': '.mjs' },
@@ -32,12 +33,12 @@ export function bundled(options) {
   });
 }
 
-/** What only sheets need is a file beside the program, read when the first is written: every other command starts without it. */
+/** What only sheets and images need are files beside the program, read when the first is written: every other command starts without them. */
 const apart = {
   name: 'apart',
   setup(build) {
-    build.onResolve({ filter: /\/write-sheet\.ts$/ }, ({ kind }) =>
-      kind === 'dynamic-import' ? { path: './write-sheet.mjs', external: true } : null,
+    build.onResolve({ filter: /\/(write-sheet|png-of-svg-text)\.ts$/ }, ({ kind, path }) =>
+      kind === 'dynamic-import' ? { path: `./${basename(path, '.ts')}.mjs`, external: true } : null,
     );
     // unpacks a kind of typeface that none of ours is, with a dictionary larger than all the rest
     build.onResolve({ filter: /^brotli\/decompress\.js$/ }, () => ({ path: 'none', namespace: 'none' }));

@@ -16,6 +16,7 @@ import { whenSchema } from '../src/documents/when-schema.ts';
 import { whereSchema } from '../src/documents/where-schema.ts';
 import { whichSchema } from '../src/documents/which-schema.ts';
 import { whySchema } from '../src/documents/why-schema.ts';
+import { yearLineSchema } from '../src/documents/year-line-schema.ts';
 
 /** JSON Schemas of the documents, by the name in their `schema` field. */
 export const publishedSchemas = {
@@ -36,6 +37,7 @@ export const publishedSchemas = {
   handout: toJsonSchema(handoutSchema),
   answers: toJsonSchema(answersSchema),
   'answers-line': toJsonSchema(answersLineSchema),
+  'year-line': toJsonSchema(yearLineSchema),
   'season-line': toJsonSchema(seasonLineSchema),
   'where-line': toJsonSchema(whereLineSchema),
 };

@@ -3,6 +3,7 @@ import { Command } from 'commander';
 import { addAnswer } from './commands/answer.ts';
 import { addAtlas } from './commands/atlas.ts';
 import { addCultivars } from './commands/cultivars.ts';
+import { addDraw } from './commands/draw.ts';
 import { addFeed } from './commands/feed.ts';
 import { addHandout } from './commands/handout.ts';
 import { addJobs } from './commands/jobs.ts';
@@ -51,6 +52,7 @@ export function program(voice: Speaker): Command {
   addWhen(root, say);
   addWhich(root, say);
   addCultivars(root, say);
+  addDraw(root, say);
   addWeather(root, say);
   addWater(root, say);
   addRecord(root, say);

@@ -6,6 +6,7 @@ export type { Drawn, DrawnNode } from './drawing/drawn.ts';
 export type { InkColours } from './drawing/ink.ts';
 export { paperColours } from './drawing/paper-colours.ts';
 export { pxPerRem } from './drawing/picture.tsx';
+export { stillFigure } from './drawing/still-figure.ts';
 export { svgText } from './drawing/svg-text.ts';
 export * from './map/index.ts';
 export * from './section/index.ts';

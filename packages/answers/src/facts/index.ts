@@ -22,5 +22,6 @@ export { runsAlike, runsAround } from './runs-alike.ts';
 export { dayOf, waterDayOf } from './season-days.ts';
 export { seasonEnds } from './season-ends.ts';
 export { type StandOn, standOn } from './stand-on.ts';
+export { isInStartsYear, startsYearDays, startsYearFirst } from './starts-year.ts';
 export { cropYear, plainYearStart } from './told-year.ts';
 export { worthShowing } from './worth-showing.ts';

@@ -9,5 +9,5 @@ export {
 } from '@neckfall/data';
 export { countryOf } from './country-of.ts';
 export { elevationIsUnsure } from './elevation-is-unsure.ts';
-export { coordinateWords, placeLabel, pointLabel, townLabel } from './place-label.ts';
+export { coordinateWords, type LabelledPlace, placeLabel, pointLabel, townLabel } from './place-label.ts';
 export { standardOffsetH } from './standard-offset.ts';

@@ -32,7 +32,10 @@ export function coordinateWords({ latitudeDeg, longitudeDeg }: Point, { say, num
   };
 }
 
-export function placeLabel(place: Place, speaker: Speaker): string {
+/** As much of a place as it is called by. */
+export type LabelledPlace = Pick<Place, 'town' | 'near' | 'latitudeDeg' | 'longitudeDeg'>;
+
+export function placeLabel(place: LabelledPlace, speaker: Speaker): string {
   if (place.town) return townLabel(place.town, speaker);
   return place.near ? pointLabel(place, place.near.town, speaker) : '';
 }

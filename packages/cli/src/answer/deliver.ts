@@ -12,21 +12,30 @@ import type { Answer } from './answer.ts';
  * @param change what the answer tells of as done: it is done once the answer can be given, before it is
  */
 export async function deliver(answer: Answer, raw: RawOutputOptions, change?: () => void): Promise<void> {
-  const text = render(answer, outputForm(raw));
+  await hand(render(answer, outputForm(raw)), answer.warnings, raw.out, change);
+}
+
+/** Prints a text or some bytes, or writes them to the file of `--out`; warnings go to stderr. See {@link deliver}. */
+export async function hand(
+  content: string | Uint8Array,
+  warnings: readonly string[],
+  out: string | undefined,
+  change?: () => void,
+): Promise<void> {
   // Lets a Ctrl-C that came meanwhile end us before anything is written: signals are seen between two turns of
   // the event loop.
   await setImmediate();
   await setImmediate();
-  const sink = await openSink(raw.out);
+  const sink = await openSink(out);
   try {
     change?.();
   } catch (error) {
     sink.drop();
     throw error;
   }
-  await sink.write(text);
+  await sink.write(content);
   sink.keep();
-  for (const warning of answer.warnings) tell(warning);
+  for (const warning of warnings) tell(warning);
 }
 
 function render(answer: Answer, form: OutputForm): string {

@@ -79,7 +79,7 @@ const formsOf = (as: SheetForm | 'both'): readonly SheetForm[] => (as === 'both'
 function sinkOf(write: (line: Line) => Promise<void>): Sink {
   return {
     async write(text) {
-      for (const line of text.split('\n')) if (line !== '') await write(JSON.parse(line));
+      for (const line of String(text).split('\n')) if (line !== '') await write(JSON.parse(line));
       return true;
     },
     keep: () => {},

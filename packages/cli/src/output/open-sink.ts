@@ -6,10 +6,10 @@ import { refusing } from './out-refusal.ts';
 import { print } from './print.ts';
 import { wholeFile, writeAll } from './whole-file.ts';
 
-/** Where text goes: a stream, a device, or a file that appears only once it is kept. */
+/** Where text or bytes go: a stream, a device, or a file that appears only once it is kept. */
 export type Sink = {
   /** False once nobody reads any more. */
-  write(text: string): Promise<boolean>;
+  write(content: string | Uint8Array): Promise<boolean>;
   keep(): void;
   drop(): void;
 };
@@ -46,8 +46,8 @@ function printed(stream: Printed): Sink {
   if (!heeded.has(stream)) stream.on('error', () => unread.add(stream));
   heeded.add(stream);
   return {
-    async write(text) {
-      if (!unread.has(stream)) await print(text, stream);
+    async write(content) {
+      if (!unread.has(stream)) await print(content, stream);
       return !unread.has(stream) && !stream.destroyed;
     },
     keep: () => {},
@@ -58,8 +58,8 @@ function printed(stream: Printed): Sink {
 function device(out: string): Sink {
   const file = refusing(out, () => openSync(out, 'w'));
   return {
-    async write(text) {
-      refusing(out, () => writeAll(file, text));
+    async write(content) {
+      refusing(out, () => writeAll(file, content));
       return true;
     },
     keep: () => closeSync(file),
@@ -70,8 +70,8 @@ function device(out: string): Sink {
 function filed(out: string): Sink {
   const { write, keep, drop } = wholeFile(out);
   return {
-    async write(text) {
-      write(text);
+    async write(content) {
+      write(content);
       // lets a Ctrl-C that came meanwhile end us
       await setImmediate();
       return true;

@@ -1,7 +1,10 @@
 import { refuse } from '../refusal/refusal.ts';
 
-/** Prints all of a text; a reader that closes early is no error. */
-export function print(text: string, stream: NodeJS.WritableStream = process.stdout): Promise<void> {
+/** Prints all of a text, or of some bytes; a reader that closes early is no error. */
+export function print(
+  content: string | Uint8Array,
+  stream: NodeJS.WritableStream = process.stdout,
+): Promise<void> {
   return new Promise((resolve, reject) => {
     const fail = (error: NodeJS.ErrnoException) => {
       if (error.code === 'EPIPE' || error.code === 'ERR_STREAM_DESTROYED') resolve();
@@ -11,7 +14,7 @@ export function print(text: string, stream: NodeJS.WritableStream = process.stdo
       }
     };
     stream.once('error', fail);
-    stream.write(text, (error) => {
+    stream.write(content, (error) => {
       if (error) fail(error);
       else {
         stream.off('error', fail);

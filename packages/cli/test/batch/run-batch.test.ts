@@ -80,7 +80,7 @@ test('of 200,000 rows no more are read ahead than are in hand', async () => {
   const sink: Sink = {
     async write(text) {
       farthest = Math.max(farthest, pulled.rows - written);
-      written += text.split('\n').length - 1;
+      written += String(text).split('\n').length - 1;
       return true;
     },
     keep: () => {},

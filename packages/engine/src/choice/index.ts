@@ -8,6 +8,7 @@ export {
   growKinds,
 } from './choose-kinds.ts';
 export { choosePlan, likeliestClass, type PlanAsked, type PlanChosen, plantOutFor } from './choose-plan.ts';
+export { classNeedSunUpH } from './class-need.ts';
 export { type FortnightRace, fortnightRace } from './fortnight-race.ts';
 export type { GrowingOptions } from './growing-options.ts';
 export { type Kind, kindsOf, type Offer, plantKey, usualMonths } from './kind.ts';

@@ -1,6 +1,6 @@
 import { climateYearDays, type DayNumber, daysSinceLongest } from '../calendar/index.ts';
 import type { DayLengthClass, OnionType, StartMethod } from '../plant/index.ts';
-import type { Site } from '../season/index.ts';
+import type { SkyGround } from '../season/index.ts';
 
 /** Within the tropics short-day onions on sale are tropical types, h of longest sun-up day at 23.5° (computed). */
 const tropicsLongestH = 13.6;
@@ -21,7 +21,11 @@ const always = () => true;
  * autumn are kinds bred to winter, which start their bulbs sooner than the keepers of spring; long-day sets of spring
  * are keepers everywhere (common practice, no source).
  */
-export function usesOfClass(site: Site, dayLengthClass: DayLengthClass, start: StartMethod): ClassUse[] {
+export function usesOfClass(
+  site: Pick<SkyGround, 'climate' | 'longestDayH'>,
+  dayLengthClass: DayLengthClass,
+  start: StartMethod,
+): ClassUse[] {
   switch (dayLengthClass) {
     case 'short':
       return [{ type: site.longestDayH < tropicsLongestH ? 'tropical-short' : 'short', isUsual: always }];
@@ -41,7 +45,7 @@ export function usesOfClass(site: Site, dayLengthClass: DayLengthClass, start: S
 
 /** The type that a packet of a class most likely holds at this place, started this way on this day. */
 export function typeForClass(
-  site: Site,
+  site: Pick<SkyGround, 'climate' | 'longestDayH'>,
   dayLengthClass: DayLengthClass,
   start: StartMethod,
   startDay: DayNumber,

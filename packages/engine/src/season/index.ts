@@ -30,6 +30,7 @@ export { enoughDryG, referenceBulbG } from './reference-bulb.ts';
 export { type Runner, runnerOf } from './run.ts';
 export { longestSeason } from './season-end.ts';
 export { calendarYear, driverIndex, openSite, type Site, type SiteOptions } from './site.ts';
+export { type SkyGround, skyGround } from './sky-ground.ts';
 export { sowingFor } from './sowing-for.ts';
 export { type SpanPart, type SpanParts, spanParts } from './span-parts.ts';
 export { canopyOf } from './steps/index.ts';

@@ -9,7 +9,8 @@ import { emptyOutcome, type Outcome, stage } from './outcome.ts';
 import { type Plan, plantOutDayOf } from './plan.ts';
 import { copyPlant, emptyPlant, type PlantState } from './plant-state.ts';
 import { seasonEnd } from './season-end.ts';
-import { calendarYear, type DayTable, driverIndex, type Site } from './site.ts';
+import { calendarYear, driverIndex, type Site } from './site.ts';
+import type { DayTable } from './sky-ground.ts';
 import { type Terms, termsOf } from './terms.ts';
 import type { DayTrace } from './trace.ts';
 

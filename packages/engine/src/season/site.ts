@@ -1,4 +1,4 @@
-import { civilDate, climateDayOf, climateYearDays, type DayNumber, dayNumber } from '../calendar/index.ts';
+import { civilDate, climateDayOf, climateYearDays, type DayNumber } from '../calendar/index.ts';
 import { dailyCurve, type MonthlyClimate } from '../climate/index.ts';
 import {
   type Cover,
@@ -7,7 +7,6 @@ import {
   type StartMethod,
   valuesAt,
 } from '../plant/index.ts';
-import { fillDayLengths } from '../sky/index.ts';
 import {
   type DailyRecord,
   meanYear,
@@ -18,9 +17,7 @@ import {
 import { type Draw, drawsOf, noDraw } from './draws.ts';
 import { type Drivers, driversOf, repeatDrivers, type Smoothed } from './drivers.ts';
 import type { LocalPractice } from './local-practice.ts';
-
-/** Hours of day from 1 January of a year on, three years long. */
-export type DayTable = { firstDay: DayNumber; sunUpH: Float64Array; photoperiodH: Float64Array };
+import { type DayTable, seasonYears, skyGround } from './sky-ground.ts';
 
 /** A place made ready to try plans at: its climate, weather years, day lengths and parameter draws, each made when first asked for. */
 export type Site = {
@@ -78,8 +75,6 @@ export type SiteOptions = {
   record?: DailyRecord | null;
 };
 
-/** No season started in a year ends after the second year that follows. */
-const seasonYears = 3;
 // Share of the days with ≥ 0.1 mm that bring ≥ 1 mm (memory: about 0.7 in temperate records).
 const soakingShare = 0.7;
 
@@ -91,24 +86,11 @@ const soakingShare = 0.7;
 export function openSite(options: SiteOptions): Site {
   const { climate, years, seed, values = defaultPlantValues, practice = [], record = null } = options;
   const { growth } = values;
-  const longestDayH = longest(climate);
+  const { longestDayH, dayTable } = skyGround(climate);
   const means = new Map<Cover, Drivers>();
   const generated = new Map<number, Map<Cover, Drivers>>();
-  const tables = new Map<number, DayTable>();
   let weather: WeatherSeries | null = null;
   let draws: Draw[] | null = null;
-  const dayTable = (year: number): DayTable => {
-    let table = tables.get(year);
-    if (!table) {
-      const firstDay = dayNumber(year, 1, 1);
-      const length = dayNumber(year + seasonYears, 1, 1) - firstDay;
-      table = { firstDay, sunUpH: new Float64Array(length), photoperiodH: new Float64Array(length) };
-      fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, firstDay, 'sun-up', table.sunUpH);
-      fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, firstDay, 'civil', table.photoperiodH);
-      tables.set(year, table);
-    }
-    return table;
-  };
   return {
     climate,
     values: valuesAt(values, longestDayH),
@@ -157,12 +139,6 @@ export function openSite(options: SiteOptions): Site {
     referenceG: new Map(),
     reopened: (otherwise) => openSite({ ...options, ...otherwise }),
   };
-}
-
-function longest(climate: MonthlyClimate): number {
-  const hours = new Float64Array(climateYearDays);
-  fillDayLengths(climate.latitudeDeg, climate.longitudeDeg, dayNumber(2027, 1, 1), 'sun-up', hours);
-  return hours.reduce((a, b) => Math.max(a, b), 0);
 }
 
 /** Daily means vary a little less than daily minima (memory: 0.85 of it, mid-latitude records). */

@@ -7,7 +7,8 @@ import type { Plan } from './plan.ts';
 import { reasonFor } from './reason.ts';
 import { referenceBulbG } from './reference-bulb.ts';
 import { type Runner, runnerOf } from './run.ts';
-import type { DayTable, Site } from './site.ts';
+import type { Site } from './site.ts';
+import type { DayTable } from './sky-ground.ts';
 import type { DateSpread, SeasonShares, SeasonSummary, Spread } from './summary.ts';
 import { marketableKgM2, totalKgM2 } from './yield.ts';
 

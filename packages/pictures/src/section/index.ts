@@ -11,4 +11,4 @@ export {
 } from './section-of.ts';
 export { SectionRow } from './section-row.tsx';
 export { SoundBulbs } from './sound-bulbs.tsx';
-export { whatIfSectionOf } from './what-if-of.ts';
+export { whatIfSectionOf, whatIfTableOf } from './what-if-of.ts';

@@ -1,5 +1,6 @@
 import type { GrownSo, WhatIf } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
+import type { DataTableProps } from '../drawing/data-table.tsx';
 import { discMm, type OnionLook } from './onion.ts';
 import { type DrawnSeason, formWords, onionOf, sizeText, whole } from './section-of.ts';
 import type { CaptionedOnion, SectionRowProps } from './section-row.tsx';
@@ -25,6 +26,15 @@ export function whatIfSectionOf(
     summary: say('app.why.picture', { with: withIt, without }),
     onions,
     discText: say('picture.disc', { across: whole(speaker.quantity('bulbLength', discMm)) }),
+  };
+}
+
+/** The same as a table: each crop and what is said of it. */
+export function whatIfTableOf({ onions }: Pick<SectionRowProps, 'onions'>, { say }: Speaker): DataTableProps {
+  return {
+    caption: say('picture.section.table'),
+    head: [say('picture.section.onion'), say('app.why.picture.comes')],
+    rows: onions.map(({ lines: [name, ...said] }) => [name, said.join(', ')]),
   };
 }
 

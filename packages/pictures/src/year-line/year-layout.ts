@@ -71,7 +71,7 @@ export function yearLayout(
   const roomy = width >= 600;
   const lines = (text: string) => wordsBox({ text, x: 0, ...axis }).lines.length;
   const overSky = today
-    ? textWidth(props.rainText, font.small) + textWidth(today.text, font.text * boldWidth) + 14
+    ? textWidth(props.rainText ?? '', font.small) + textWidth(today.text, font.text * boldWidth) + 14
     : 0;
   const keyY = 14;
   const todayY = overSky > axis.right - axis.left ? keyY + lineHeight : keyY;

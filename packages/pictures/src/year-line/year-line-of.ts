@@ -23,7 +23,7 @@ const commonFrostNights = 5;
 /** All a year line needs but its id and width. */
 export function yearLineOf(input: YearLineInput): Omit<YearLineProps, 'id' | 'width'> {
   const { year, needSunUpH, today, crop, speaker } = input;
-  const { say, dayLength, quantity } = speaker;
+  const { say, quantity } = speaker;
   const { firstDay, sunUpH, rainMm, frostShare, highC } = year;
   const hottest = Math.max(...highC);
   return {
@@ -36,39 +36,83 @@ export function yearLineOf(input: YearLineInput): Omit<YearLineProps, 'id' | 'wi
     highC,
     need: needSunUpH === null ? null : { hours: needSunUpH, text: needText(needSunUpH, speaker) },
     dayTexts: dayTexts(year, speaker),
-    today: today === null ? null : { day: today, text: say('picture.today', { date: speaker.day(today) }) },
-    months: Array.from({ length: 12 }, (_, month) => speaker.month(month + 1)),
+    today: todayText(today, speaker),
+    months: monthNames(speaker),
     frostText: say('picture.frost'),
     heatText: say('picture.heat', { temperature: quantity('temperature', hottest) }),
     rainText: say('picture.rain-key', { amount: quantity('rain', mmPerStroke) }),
     lead: isFlat(year) ? 'weather' : 'days',
     crop,
   };
+}
 
-  function dayTexts({ sunUpH: hours }: PlaceYear, { dayLength: words }: Speaker): YearLineProps['dayTexts'] {
-    const high = indexOfExtreme(hours, 1);
-    const low = indexOfExtreme(hours, -1);
-    if (hours[high] - hours[low] < flatYearH) {
-      const text = say('picture.days-alike', { shortest: words(hours[low]), longest: words(hours[high]) });
-      return [{ day: firstDay + Math.floor(hours.length / 2), text, place: 'foot' }];
-    }
-    return [
-      hours[high] === 24
-        ? { day: firstDay + middleOfWidest(hours, 24), text: say('picture.sun-stays-up'), place: 'peak' }
-        : {
-            day: firstDay + high,
-            text: say('picture.longest', { hours: dayLength(hours[high]) }),
-            place: 'peak',
-          },
-      hours[low] === 0
-        ? { day: firstDay + middleOfWidest(hours, 0), text: say('picture.sun-stays-down'), place: 'trough' }
-        : {
-            day: firstDay + low,
-            text: say('picture.shortest', { hours: dayLength(hours[low]) }),
-            place: 'trough',
-          },
-    ];
+/** Day lengths, day by day from `firstDay` on. */
+type Days = Pick<PlaceYear, 'firstDay' | 'sunUpH'>;
+
+function dayTexts({ firstDay, sunUpH: hours }: Days, speaker: Speaker): YearLineProps['dayTexts'] {
+  const { say, dayLength } = speaker;
+  const high = indexOfExtreme(hours, 1);
+  const low = indexOfExtreme(hours, -1);
+  if (isFlat({ sunUpH: hours })) {
+    const text = say('picture.days-alike', {
+      shortest: dayLength(hours[low]),
+      longest: dayLength(hours[high]),
+    });
+    return [{ day: firstDay + Math.floor(hours.length / 2), text, place: 'foot' }];
   }
+  return [
+    hours[high] === 24
+      ? { day: firstDay + middleOfWidest(hours, 24), text: say('picture.sun-stays-up'), place: 'peak' }
+      : {
+          day: firstDay + high,
+          text: say('picture.longest', { hours: dayLength(hours[high]) }),
+          place: 'peak',
+        },
+    hours[low] === 0
+      ? { day: firstDay + middleOfWidest(hours, 0), text: say('picture.sun-stays-down'), place: 'trough' }
+      : {
+          day: firstDay + low,
+          text: say('picture.shortest', { hours: dayLength(hours[low]) }),
+          place: 'trough',
+        },
+  ];
+}
+
+function todayText(today: number | null, { say, day }: Speaker): YearLineProps['today'] {
+  return today === null ? null : { day: today, text: say('picture.today', { date: day(today) }) };
+}
+
+const monthNames = ({ month }: Speaker) => Array.from({ length: 12 }, (_, at) => month(at + 1));
+
+export type SkyLineInput = Days & Omit<YearLineInput, 'year'>;
+
+/** The same of day lengths alone, where neither weather nor a season is known. */
+export function skyLineOf(input: SkyLineInput): Omit<YearLineProps, 'id' | 'width'> {
+  const { firstDay, sunUpH, needSunUpH, today, crop, speaker } = input;
+  const none = sunUpH.map(() => 0);
+  const sentences = [
+    daysSentence(input, speaker),
+    ...(needSunUpH === null ? [] : [needSentence(input, needSunUpH, speaker)]),
+    ...(crop === null ? [] : [cropSentence(crop, speaker)]),
+  ];
+  return {
+    summary: sentences.join(' '),
+    note: needSunUpH === null ? null : needSentence(input, needSunUpH, speaker),
+    firstDay,
+    sunUpH,
+    rainMm: none,
+    frostShare: none,
+    highC: none,
+    need: needSunUpH === null ? null : { hours: needSunUpH, text: needText(needSunUpH, speaker) },
+    dayTexts: dayTexts(input, speaker),
+    today: todayText(today, speaker),
+    months: monthNames(speaker),
+    frostText: '',
+    heatText: '',
+    rainText: null,
+    lead: 'days',
+    crop,
+  };
 }
 
 /** The same year as a table, a month a row from the first of the picture on. */
@@ -117,10 +161,8 @@ function needText(hours: number, { say, dayLength }: Speaker): string {
 }
 
 function summaryOf({ year, needSunUpH, crop, speaker }: YearLineInput): string {
-  const { say, dayLength, day, all, quantity, month } = speaker;
-  const { firstDay, sunUpH, months } = year;
-  const high = indexOfExtreme(sunUpH, 1);
-  const low = indexOfExtreme(sunUpH, -1);
+  const { say, all, quantity, month } = speaker;
+  const { months } = year;
   const rain = months.map(({ rainMm }) => rainMm);
   const wet = indexOfExtreme(rain, 1);
   const dry = indexOfExtreme(rain, -1);
@@ -129,14 +171,7 @@ function summaryOf({ year, needSunUpH, crop, speaker }: YearLineInput): string {
   const frosty = names(({ frostNights }) => frostNights >= commonFrostNights);
   const hot = names(({ highC }) => highC >= hotC);
   const sentences = [
-    isFlat(year)
-      ? say('picture.year.days-alike', { shortest: dayLength(sunUpH[low]), longest: dayLength(sunUpH[high]) })
-      : say('picture.year.days', {
-          longest: dayLength(sunUpH[high]),
-          longestDate: day(firstDay + high),
-          shortest: dayLength(sunUpH[low]),
-          shortestDate: day(firstDay + low),
-        }),
+    daysSentence(year, speaker),
     say('picture.year.rain', {
       wettest: month(wet + 1),
       most: quantity('rain', rain[wet]),
@@ -148,7 +183,7 @@ function summaryOf({ year, needSunUpH, crop, speaker }: YearLineInput): string {
   if (hot !== '')
     sentences.push(say('picture.year.heat', { limit: quantity('temperature', hotC), months: hot }));
   if (needSunUpH !== null) sentences.push(needSentence(year, needSunUpH, speaker));
-  if (crop) sentences.push(say('picture.year.crop', { marks: all(crop.marks.map(({ text }) => text)) }));
+  if (crop) sentences.push(cropSentence(crop, speaker));
   if (crop && crop.counted.length > 0)
     sentences.push(say('app.seen.marks', { counts: all(crop.counted.map(({ text }) => text)) }));
   if (crop && crop.work.length > 0)
@@ -156,11 +191,23 @@ function summaryOf({ year, needSunUpH, crop, speaker }: YearLineInput): string {
   return sentences.join(' ');
 }
 
-function needSentence(
-  { firstDay, sunUpH }: PlaceYear,
-  need: number,
-  { say, dayLength, day }: Speaker,
-): string {
+function daysSentence({ firstDay, sunUpH }: Days, { say, dayLength, day }: Speaker): string {
+  const high = indexOfExtreme(sunUpH, 1);
+  const low = indexOfExtreme(sunUpH, -1);
+  const [shortest, longest] = [sunUpH[low], sunUpH[high]].map(dayLength);
+  if (isFlat({ sunUpH })) return say('picture.year.days-alike', { shortest, longest });
+  return say('picture.year.days', {
+    longest,
+    longestDate: day(firstDay + high),
+    shortest,
+    shortestDate: day(firstDay + low),
+  });
+}
+
+const cropSentence = ({ marks }: CropLine, { say, all }: Speaker) =>
+  say('picture.year.crop', { marks: all(marks.map(({ text }) => text)) });
+
+function needSentence({ firstDay, sunUpH }: Days, need: number, { say, dayLength, day }: Speaker): string {
   const hours = dayLength(Math.round(need * 4) / 4);
   const runs = runsOf(sunUpH.length, (i) => sunUpH[i] >= need);
   if (runs.length === 0) return say('picture.year.need-never', { hours });
@@ -171,7 +218,7 @@ function needSentence(
   return say('picture.year.need', { hours, from: day(firstDay + from), to: day(firstDay + last) });
 }
 
-function isFlat({ sunUpH }: PlaceYear): boolean {
+function isFlat({ sunUpH }: Pick<PlaceYear, 'sunUpH'>): boolean {
   return Math.max(...sunUpH) - Math.min(...sunUpH) < flatYearH;
 }
 

@@ -1,7 +1,8 @@
 /** A level day length must reach, in words of the packet. */
 type Need = { hours: number; text: string };
 
-export type CropMarkKind = 'start' | 'out' | 'long' | 'big' | 'bulbs' | 'tops';
+/** `ready`: long days and a plant that is big and warm enough, together. */
+export type CropMarkKind = 'start' | 'out' | 'long' | 'big' | 'ready' | 'bulbs' | 'tops';
 
 /** Something of the crop at a day, in words; `span` is where it falls in 8 years of 10. */
 export type CropMark = {
@@ -63,8 +64,8 @@ export type YearLineProps = {
   months: readonly string[];
   frostText: string;
   heatText: string;
-  /** What one stroke of rain stands for. */
-  rainText: string;
+  /** What one stroke of rain stands for; null where no weather is known. */
+  rainText: string | null;
   /** In the tropics days hardly change: rain and heat lead. */
   lead: 'days' | 'weather';
   crop: CropLine | null;

@@ -62,7 +62,7 @@ export function YearLine(props: YearLineProps) {
         {crop && <CropShape layout={layout} crop={crop} />}
         <path d={`M${px(left)} ${px(ground)}H${px(right)}`} stroke={ink.earth} stroke-width={1.5} />
         {today && (
-          <Today layout={layout} {...today} beside={{ text: props.rainText, isAtRight: keyAtRight }} />
+          <Today layout={layout} {...today} beside={{ text: props.rainText ?? '', isAtRight: keyAtRight }} />
         )}
         <Words words={words.heat} fill={ink.alarm} />
         <Words words={words.leaves} fill={ink.leaf} />
@@ -71,7 +71,7 @@ export function YearLine(props: YearLineProps) {
           <Words key={said.x} words={said} />
         ))}
         <MonthNames axis={axis} names={props.months} tickY={soilBottom} textY={layout.monthsY} />
-        {!common && (
+        {!common && props.rainText !== null && (
           <Label
             x={keyAtRight ? right : left}
             y={layout.keyY}

@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { paperColours } from '../../src/drawing/paper-colours.ts';
 import { svgText } from '../../src/drawing/svg-text.ts';
 import { SectionRow } from '../../src/section/index.ts';
 import { everyInk } from '../scenes.ts';
@@ -32,6 +34,35 @@ describe('a picture as a file', () => {
     expect(svg).toContain('&lt;script&gt;');
   });
 
+  test('leaves out what no XML may hold, and takes no word for a colour', () => {
+    const svg = svgText(picture('a\u0000b\ud800c var(--nothing)'), { colours: everyInk, title: 'x\u0008' });
+    expect(svg).toContain('>abc var(--nothing)<');
+    expect(svg).toContain('<title>x</title>');
+  });
+
+  test('a caption stands under it, wrapped to its width, and is kept whole as metadata', () => {
+    const source = 'Neckfall 0.1.0 · Lyon, 45.76° N, 4.84° E · thirty years of weather · made 3 May 2027';
+    const plain = svgText(picture('Ailsa'), { colours: everyInk, title: 'x' });
+    const svg = svgText(picture('Ailsa'), {
+      colours: everyInk,
+      title: 'x',
+      description: 'A & B',
+      caption: [source],
+    });
+    const heightOf = (text: string) => Number(/ height="([\d.]+)"/.exec(text)?.[1]);
+    const added = heightOf(svg) - heightOf(plain);
+    expect(svg).toContain(`viewBox="0 0 300 ${heightOf(svg)}"`);
+    expect(svg).toContain('<desc>A &amp; B</desc>');
+    expect(svg).toContain(`<metadata>${source}</metadata>`);
+    const lines = [...svg.matchAll(/<text x="6" y="([\d.]+)">([^<]*)</g)];
+    expect(lines.length).toBeGreaterThan(1);
+    expect(lines.map(([, , line]) => line).join(' ')).toBe(source);
+    for (const [, y] of lines) {
+      expect(Number(y)).toBeGreaterThan(heightOf(plain));
+      expect(Number(y)).toBeLessThan(heightOf(plain) + added);
+    }
+  });
+
   test('names a colour that is missing', () => {
     const { earth, ...others } = everyInk;
     expect(earth).toBeDefined();
@@ -41,4 +72,12 @@ describe('a picture as a file', () => {
   test('takes nothing but a picture', () => {
     expect(() => svgText(<p>no</p>, { colours: everyInk, title: 'x' })).toThrow('expected a picture');
   });
+});
+
+test('the colours of paper are the light ones of the look', () => {
+  const look = readFileSync(new URL('../../../app/src/look/colours.css', import.meta.url), 'utf8');
+  const light = /:root \{([^}]*)\}/.exec(look)?.[1] ?? '';
+  const named = [...light.matchAll(/--([\w-]+): (#\w+);/g)].map(([, name, colour]) => [name, colour]);
+  expect(named.length).toBeGreaterThan(8);
+  expect(Object.entries(paperColours)).toEqual(named);
 });

@@ -10,10 +10,6 @@ export const appSeasonFolds = {
   'app.season.yield.none': 'No crop worth keeping is likely from these.',
 
   'app.season.save': 'Copies to take along',
-  'app.season.save.year': 'Picture of the year',
-  'app.season.save.sections': 'Picture of the bulbs',
-  'app.season.save.svg': '{what} (SVG)',
-  'app.season.save.png': '{what} (PNG)',
   'app.season.save.csv': 'Day-by-day table (CSV)',
   'app.season.save.print': 'Print for the shed',
   'app.season.save.done': 'Saved as {file}.',

@@ -25,6 +25,7 @@ import { appWhy } from './app-why.ts';
 import { atlas } from './atlas.ts';
 import { beds } from './beds.ts';
 import { catalogue } from './catalogue.ts';
+import { element } from './element.ts';
 import { feed } from './feed.ts';
 import { handout } from './handout.ts';
 import { jobs } from './jobs.ts';
@@ -35,6 +36,7 @@ import { odd } from './odd.ts';
 import { questions } from './questions.ts';
 import { questionsTold } from './questions-told.ts';
 import { spacing } from './spacing.ts';
+import { takeAlong } from './take-along.ts';
 import { watering } from './watering.ts';
 import { why } from './why.ts';
 import { whyCauses } from './why-causes.ts';
@@ -68,6 +70,7 @@ export const later = [
   atlas,
   beds,
   catalogue,
+  element,
   feed,
   handout,
   jobs,
@@ -78,6 +81,7 @@ export const later = [
   questions,
   questionsTold,
   spacing,
+  takeAlong,
   watering,
   why,
   whyCauses,

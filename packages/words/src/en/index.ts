@@ -6,6 +6,7 @@ import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
+import { drawCommand } from './command-line/draw.ts';
 import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
 import { handoutCommand } from './command-line/handout.ts';
@@ -25,6 +26,7 @@ import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
 import { reasons } from './reasons.ts';
 import { season } from './season.ts';
+import { take } from './take.ts';
 import { terms } from './terms.ts';
 import { when } from './when.ts';
 import { where } from './where.ts';
@@ -42,6 +44,7 @@ export const en = [
   completion,
   dates,
   demo,
+  drawCommand,
   errors,
   feedOptions,
   handoutCommand,
@@ -56,6 +59,7 @@ export const en = [
   reasons,
   record,
   season,
+  take,
   terms,
   wateringHelp,
   weather,

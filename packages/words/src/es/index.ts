@@ -26,6 +26,7 @@ import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
+import { drawCommand } from './command-line/draw.ts';
 import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
 import { handoutCommand } from './command-line/handout.ts';
@@ -40,6 +41,7 @@ import { weather } from './command-line/weather.ts';
 import { weatherFiles } from './command-line/weather-files.ts';
 import { whyCommand } from './command-line/why.ts';
 import { dates } from './dates.ts';
+import { element } from './element.ts';
 import { feed } from './feed.ts';
 import { handout } from './handout.ts';
 import { howWeKnow } from './how-we-know.ts';
@@ -55,6 +57,7 @@ import { questionsTold } from './questions-told.ts';
 import { reasons } from './reasons.ts';
 import { season } from './season.ts';
 import { spacing } from './spacing.ts';
+import { takeAlong } from './take-along.ts';
 import { terms } from './terms.ts';
 import { watering } from './watering.ts';
 import { when } from './when.ts';
@@ -98,7 +101,9 @@ export const es = [
   catalogue,
   completion,
   dates,
+  element,
   demo,
+  drawCommand,
   errors,
   feed,
   handout,
@@ -123,6 +128,7 @@ export const es = [
   record,
   season,
   spacing,
+  takeAlong,
   terms,
   watering,
   wateringHelp,

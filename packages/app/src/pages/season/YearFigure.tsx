@@ -1,7 +1,16 @@
-import { cropLineOf, type WorkMark, workTableOf, YearLine, yearLineOf } from '@neckfall/pictures';
+import {
+  cropLineOf,
+  type WorkMark,
+  workTableOf,
+  YearLine,
+  yearLineOf,
+  yearTableOf,
+} from '@neckfall/pictures';
 import { useMemo } from 'preact/hooks';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
 import { YearTwin } from '../../controls/YearTwin.tsx';
+import { grownSite } from '../../state/grown-site.ts';
 import { seen } from '../../state/planting.ts';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
@@ -14,6 +23,7 @@ export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
   const speaker = voice.value;
   // its words are one task, its drawing another
   const line = useMemo(() => seasonYearLine(ahead), [ahead, speaker, seen.value]);
+  const work = () => (line.crop && line.crop.work.length > 0 ? workTableOf(line.crop, speaker) : null);
   return (
     <section class="the-year" aria-labelledby="the-year">
       <h2 id="the-year" class="unseen">
@@ -21,10 +31,17 @@ export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
       </h2>
       <InTurn>
         <FitWidth>{(width) => <YearLine id="season-year" width={width} {...line} note={null} />}</FitWidth>
-        <YearTwin
-          year={ahead.year}
+        <YearTwin year={ahead.year} note={line.note} also={work()} />
+        <TakePicture
+          name="year"
+          day={ahead.summary.plan.startDay}
+          what={speaker.say('app.season.picture')}
+          draw={(width) => <YearLine id="kept-year" width={width} {...line} note={null} />}
+          summary={line.summary}
           note={line.note}
-          also={line.crop && line.crop.work.length > 0 ? workTableOf(line.crop, speaker) : null}
+          table={() => yearTableOf({ year: ahead.year, speaker })}
+          also={work}
+          weather={grownSite.value?.weather ? 'some' : 'drawn'}
         />
       </InTurn>
     </section>

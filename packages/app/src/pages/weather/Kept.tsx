@@ -11,11 +11,13 @@ import { mostDrawn, WeatherDays, weatherDaysOf } from '@neckfall/pictures';
 import { shown } from '@neckfall/words';
 import { AnswerHeading } from '../../controls/AnswerHeading.tsx';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
 import { placeName } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { weatherFault } from '../../state/weather.ts';
 import { daysMeasured } from './days-measured.ts';
 import { againstSentences } from './found-words.ts';
+import { monthsTable } from './months-table.ts';
 
 type Props = { kept: GardenWeather; record: DailyRecord; usual: WeatherSeries | null };
 
@@ -65,7 +67,19 @@ export function KeptFigure({ kept, record, usual }: Props) {
     summary: summaryOf(record),
     speaker,
   });
-  return <FitWidth>{(width) => <WeatherDays width={width} {...drawn} />}</FitWidth>;
+  return (
+    <>
+      <FitWidth>{(width) => <WeatherDays width={width} {...drawn} />}</FitWidth>
+      <TakePicture
+        name="weather"
+        what={speaker.say('app.take.of.weather')}
+        draw={(width) => <WeatherDays width={width} {...drawn} />}
+        summary={drawn.summary}
+        table={() => monthsTable(record, usual, daysMeasured(record, forecastOf(kept)))}
+        weather="measured"
+      />
+    </>
+  );
 }
 
 function summaryOf(record: DailyRecord): string {

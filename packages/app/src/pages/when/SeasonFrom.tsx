@@ -4,6 +4,7 @@ import { DataTable, type OnionLook, SectionRow, sectionOf } from '@neckfall/pict
 import { useMemo } from 'preact/hooks';
 import { Fault } from '../../controls/Fault.tsx';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { grownSite, grownSiteKey } from '../../state/grown-site.ts';
 import { hrefTo } from '../../state/route.ts';
@@ -70,6 +71,15 @@ function Drawn({ summary, name, look, link }: Omit<Props, 'plan' | 'crop'> & { s
       <h2 id="season-from">{words}</h2>
       <p>{sharesSentence(summary, speaker)}</p>
       <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
+      <TakePicture
+        name="bulbs"
+        day={startDay}
+        what={words}
+        draw={(width) => <SectionRow width={width} {...picture} />}
+        summary={picture.summary}
+        table={() => table}
+        weather={grownSite.value?.weather ? 'some' : 'drawn'}
+      />
       <details class="fold">
         <summary>{say('season.table')}</summary>
         <p>{reason(summary.reason)}</p>

@@ -1,7 +1,7 @@
+import { startsYearDays } from '@neckfall/answers';
 import { type WhenAnswer, weekOf } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { voice } from '../../state/settings.ts';
-import { axisDays } from './axis-year.ts';
 
 type Props = { answer: WhenAnswer; firstDay: number; day: number; onDay: (day: number) => void };
 
@@ -10,7 +10,7 @@ const weekDays = 7;
 /** The start as a slider: arrows move it by days, Page Up and Page Down by weeks, Home and End to the ends. */
 export function StartSlider({ answer, firstDay, day, onDay }: Props) {
   const speaker = voice.value;
-  const lastDay = firstDay + axisDays - 1;
+  const lastDay = firstDay + startsYearDays - 1;
   const move = (event: KeyboardEvent & { currentTarget: HTMLInputElement }) => {
     const by = event.key === 'PageUp' ? weekDays : event.key === 'PageDown' ? -weekDays : 0;
     if (by === 0) return;

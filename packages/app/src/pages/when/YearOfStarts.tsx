@@ -1,20 +1,24 @@
-import { type PlaceYear, tropicsSentence } from '@neckfall/answers';
+import { type PlaceYear, startsYearDays, tropicsSentence } from '@neckfall/answers';
 import type { WhenAnswer } from '@neckfall/engine';
 import {
   hillsDayAt,
   StartHills,
   StartMarkOverlay,
   startHillsOf,
+  startHillsTableOf,
   YearLine,
   yearLineOf,
+  yearTableOf,
 } from '@neckfall/pictures';
 import type { ComponentChildren } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
+import { grownSite } from '../../state/grown-site.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
-import { axisDays } from './axis-year.ts';
+
 import { StartSlider } from './StartSlider.tsx';
 
 type Props = {
@@ -35,15 +39,17 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
   const { firstDay } = year;
   const now = today.value;
   // the year does not change while a start is moved, and is not drawn anew
-  const { note, stillLine } = useMemo(() => {
+  const { note, line, stillLine } = useMemo(() => {
     const { note, ...line } = yearLineOf({ year, needSunUpH, today: now, crop: null, speaker });
     return {
       note,
       stillLine: (
         <FitWidth>{(width) => <YearLine id="starts-year" width={width} note={null} {...line} />}</FitWidth>
       ),
+      line,
     };
   }, [year, needSunUpH, now, speaker]);
+  const weather = grownSite.value?.weather ? 'some' : 'drawn';
   const hills = useMemo(
     () => startHillsOf({ answer, firstDay, today: now, chosen: null, speaker }),
     [answer, firstDay, now, speaker],
@@ -66,7 +72,7 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
               <StartMarkOverlay
                 width={width}
                 firstDay={firstDay}
-                days={axisDays}
+                days={startsYearDays}
                 sizeText={hills.sizeText}
                 leavesText={hills.leavesText}
                 day={day}
@@ -82,6 +88,31 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
           </button>
         )}
         <p class="hint on-screen">{say('app.when.year.move')}</p>
+        <TakePicture
+          opener={say('app.when.take.year')}
+          name="year"
+          what={say('app.take.of.place-year')}
+          draw={(width) => <YearLine id="kept-year" width={width} {...line} note={null} />}
+          summary={line.summary}
+          note={note}
+          table={() => yearTableOf({ year, speaker })}
+          weather={weather}
+        />
+        <TakePicture
+          opener={say('app.when.take.starts')}
+          name="starts"
+          what={say('app.when.year')}
+          draw={(width) => (
+            <StartHills
+              id="kept-hills"
+              width={width}
+              {...startHillsOf({ answer, firstDay, today: now, chosen: day, speaker })}
+            />
+          )}
+          summary={hills.summary}
+          table={() => startHillsTableOf({ answer, firstDay, today: now, chosen: null, speaker })}
+          weather={weather}
+        />
         <details>
           <summary>{say('app.when.year.read')}</summary>
           <p>{say('app.when.year.lead')}</p>
@@ -116,7 +147,7 @@ function Handle({ width, firstDay, onDay, children }: HandleProps) {
     // a picture's px grow with the reader's text
     const box = svg.getBoundingClientRect();
     const x = ((event.clientX - box.left) / box.width) * width;
-    onDay(hillsDayAt({ width, firstDay, days: axisDays }, x));
+    onDay(hillsDayAt({ width, firstDay, days: startsYearDays }, x));
   };
   return (
     <div

@@ -1,7 +1,8 @@
 import type { AdvisedYear } from '@neckfall/answers';
 import type { ClassAnswer } from '@neckfall/engine';
-import { cropLineOf, YearLine, yearLineOf } from '@neckfall/pictures';
+import { cropLineOf, YearLine, yearLineOf, yearTableOf } from '@neckfall/pictures';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
 import { YearTwin } from '../../controls/YearTwin.tsx';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
@@ -24,6 +25,14 @@ export function YearFigure({ picture: { year, needSunUpH, days }, best: { summar
     <InTurn>
       <FitWidth>{(width) => <YearLine id="year-line" width={width} {...line} />}</FitWidth>
       <YearTwin year={year} />
+      <TakePicture
+        name="year"
+        what={speaker.say('app.take.of.place-year')}
+        draw={(width) => <YearLine id="kept-year" width={width} {...line} note={null} />}
+        summary={line.summary}
+        note={line.note}
+        table={() => yearTableOf({ year, speaker })}
+      />
     </InTurn>
   );
 }

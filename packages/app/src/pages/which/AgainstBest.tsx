@@ -6,6 +6,7 @@ import { ask } from '../../ask/ask.ts';
 import { useAnswer } from '../../ask/use-answer.ts';
 import { Fault } from '../../controls/Fault.tsx';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
 import { hrefOfList } from '../../state/onion-hrefs.ts';
 import { country, site } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
@@ -100,7 +101,7 @@ export function AgainstBest({ own, grown, isFresh, isNamed, look }: Props) {
   const isLevel = mine?.rank === 1 && !isSurer(best, own);
   const nameOf = ({ kind }: Choice) =>
     say('which.kind', { type: say(`type.${kind.type}`), start: say(`start.${kind.start}`) });
-  const { picture } = sectionRowOf(
+  const { picture, table } = sectionRowOf(
     [
       { name: own.kind.names[0], summary: own.summary, look },
       {
@@ -124,7 +125,18 @@ export function AgainstBest({ own, grown, isFresh, isNamed, look }: Props) {
             })}{' '}
         <a href={hrefOfList()}>{say('app.which.way.list')}</a>
       </p>
-      {!isLevel && <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>}
+      {!isLevel && (
+        <>
+          <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
+          <TakePicture
+            name="against"
+            what={say('app.which.packet.against')}
+            draw={(width) => <SectionRow width={width} {...picture} />}
+            summary={picture.summary}
+            table={() => table}
+          />
+        </>
+      )}
     </section>
   );
 }

@@ -2,6 +2,7 @@ import type { Kind } from '@neckfall/engine';
 import { SectionRow, sectionRowOf } from '@neckfall/pictures';
 import { mostBeside } from '../../address/address-form.ts';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
 import { onwardTo } from '../../state/onion-hrefs.ts';
 import { asked } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -20,7 +21,7 @@ export function Beside({ seasons }: { seasons: Seasons }) {
   const { kinds } = useAllKinds();
   const crops = cropsBeside(kinds, seasons);
   if (crops.length === 0) return null;
-  const { picture } = sectionRowOf(
+  const { picture, table } = sectionRowOf(
     crops.map(({ name, kind, summary }) => ({
       name: say('which.kind', { type: name, start: say(`start.${kind.start}`) }),
       summary,
@@ -36,6 +37,13 @@ export function Beside({ seasons }: { seasons: Seasons }) {
       {crops.length === 1 && <p>{say('app.which.beside.one')}</p>}
       {crops.length === mostBeside && <p>{say('app.which.beside.full')}</p>}
       <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
+      <TakePicture
+        name="beside"
+        what={say('app.which.beside')}
+        draw={(width) => <SectionRow width={width} {...picture} />}
+        summary={picture.summary}
+        table={() => table}
+      />
       <FactTable
         labelledBy="beside"
         rows={factRows}

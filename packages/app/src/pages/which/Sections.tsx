@@ -1,6 +1,7 @@
 import { type Choice, groupKinds } from '@neckfall/engine';
 import { DataTable, SectionRow, sectionRowOf } from '@neckfall/pictures';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import { lookOf } from './look-of.ts';
@@ -21,6 +22,7 @@ export function Sections({ choices }: Props) {
       <InTurn>
         <Drawn choices={choices} />
         <InNumbers choices={choices} />
+        <Taken choices={choices} />
       </InTurn>
     </div>
   );
@@ -29,6 +31,19 @@ export function Sections({ choices }: Props) {
 function Drawn({ choices }: Props) {
   const { picture } = sectionsOf(choices, mostDrawn);
   return <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>;
+}
+
+function Taken({ choices }: Props) {
+  const { picture, table } = sectionsOf(choices, mostDrawn);
+  return (
+    <TakePicture
+      name="kinds"
+      what={voice.value.say('app.which.sections')}
+      draw={(width) => <SectionRow width={width} {...picture} />}
+      summary={picture.summary}
+      table={() => table}
+    />
+  );
 }
 
 function InNumbers({ choices }: Props) {

@@ -2,6 +2,7 @@ import { setsWarning } from '@neckfall/answers';
 import { type Choice, type StartMethod, startMethods } from '@neckfall/engine';
 import { SectionRow, sectionRowOf } from '@neckfall/pictures';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
 import { onionLook } from '../../state/onion-look.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
@@ -15,7 +16,7 @@ type Props = { choices: readonly Choice[]; isNamed: boolean };
 /** What comes of each way to start one onion, cut through. */
 export function StartsDrawn({ choices }: { choices: readonly Choice[] }) {
   const speaker = voice.value;
-  const { picture } = sectionRowOf(
+  const { picture, table } = sectionRowOf(
     choices.map(({ kind, summary }) => ({
       name: speaker.say(`start-head.${kind.start}`),
       summary,
@@ -23,7 +24,18 @@ export function StartsDrawn({ choices }: { choices: readonly Choice[] }) {
     })),
     speaker,
   );
-  return <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>;
+  return (
+    <>
+      <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
+      <TakePicture
+        name="starts"
+        what={speaker.say('app.which.starts', { name: choices[0].kind.names[0] })}
+        draw={(width) => <SectionRow width={width} {...picture} />}
+        summary={picture.summary}
+        table={() => table}
+      />
+    </>
+  );
 }
 
 /** The ways to start one onion, set side by side: what comes of each here, then what is known of it, with sources. */

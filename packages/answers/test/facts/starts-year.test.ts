@@ -8,7 +8,7 @@ import {
 } from '@neckfall/engine';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { axisDays, firstShown, isShown } from '../../../src/pages/when/axis-year.ts';
+import { isInStartsYear, startsYearDays, startsYearFirst } from '../../src/index.ts';
 
 /** An invented year: weeks of one run are good. */
 function yearWith(windows: StartWindow[]): WhenAnswer {
@@ -37,9 +37,9 @@ describe('the year of starts shown', () => {
   test('begins with a month, one to four months before the day', () => {
     fc.assert(
       fc.property(days, fc.constantFrom(springWindow, winterWindow), (day, window) => {
-        const first = firstShown(yearWith([window]), day);
+        const first = startsYearFirst(yearWith([window]), day);
         expect(civilDate(first).day).toBe(1);
-        expect(isShown(first, day)).toBe(true);
+        expect(isInStartsYear(first, day)).toBe(true);
         expect(day - first).toBeGreaterThanOrEqual(28);
         expect(day - first).toBeLessThanOrEqual(153);
       }),
@@ -49,8 +49,8 @@ describe('the year of starts shown', () => {
 
   test('cuts no window in two where it need not', () => {
     // two months before 1 June the window is open; four months before it is not
-    const first = firstShown(yearWith([springWindow]), dayNumber(2027, 6, 1));
+    const first = startsYearFirst(yearWith([springWindow]), dayNumber(2027, 6, 1));
     expect(civilDate(first).month).toBe(3);
-    expect(axisDays).toBe(365);
+    expect(startsYearDays).toBe(365);
   });
 });
