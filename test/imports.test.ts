@@ -31,7 +31,7 @@ const levels: Record<string, string[][]> = {
     ['plant', 'bed'],
     ['season'],
     ['choice', 'garden'],
-    ['atlas', 'learn', 'stand'],
+    ['atlas', 'latitude', 'learn', 'stand'],
     ['tend'],
     ['keep'],
     ['jobs'],
@@ -49,7 +49,8 @@ const levels: Record<string, string[][]> = {
   pictures: [
     ['drawing'],
     ['section'],
-    foldersIn('packages/pictures/src').filter((name) => name !== 'drawing' && name !== 'section'),
+    ['year-line'],
+    foldersIn('packages/pictures/src').filter((name) => !['drawing', 'section', 'year-line'].includes(name)),
   ],
   cli: [
     ['assets-folder.ts', 'version.ts', 'refusal'],

@@ -4,6 +4,7 @@ export { DataTable, type DataTableProps } from './drawing/data-table.tsx';
 export type { InkColours } from './drawing/ink.ts';
 export { pxPerRem } from './drawing/picture.tsx';
 export { svgText } from './drawing/svg-text.ts';
+export * from './latitudes/index.ts';
 export * from './section/index.ts';
 export * from './start-hills/index.ts';
 export * from './store-year/index.ts';

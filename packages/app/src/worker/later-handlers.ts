@@ -1,5 +1,8 @@
 import { feedAhead } from './feed-ahead.ts';
 import { keepYear } from './keep-year.ts';
+import { latitudeLine } from './latitude-line.ts';
+import { latitudeSeason } from './latitude-season.ts';
+import { latitudeWinters } from './latitude-winters.ts';
 import { liftAhead } from './lift-ahead.ts';
 import { ownOffers } from './own-offers.ts';
 import { season } from './season.ts';
@@ -24,6 +27,9 @@ import { whyAhead } from './why-ahead.ts';
 /** What the first page does not ask: fetched when another does. */
 export const laterHandlers = {
   feedAhead,
+  latitudeLine,
+  latitudeSeason,
+  latitudeWinters,
   liftAhead,
   keepYear,
   ownOffers,

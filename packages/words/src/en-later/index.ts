@@ -5,6 +5,7 @@ import { appFeed } from './app-feed.ts';
 import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
+import { appLatitudes } from './app-latitudes.ts';
 import { appSeason } from './app-season.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
 import { appSeen } from './app-seen.ts';
@@ -36,6 +37,7 @@ export const later = [
   appGardenSteps,
   appJobs,
   appKeep,
+  appLatitudes,
   appSeason,
   appSeasonFolds,
   appSeen,

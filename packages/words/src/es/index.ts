@@ -6,6 +6,7 @@ import { appFeed } from './app-feed.ts';
 import { appGarden } from './app-garden.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
+import { appLatitudes } from './app-latitudes.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
 import { appTeach } from './app-teach.ts';
@@ -67,6 +68,7 @@ export const es = [
   appGarden,
   appJobs,
   appKeep,
+  appLatitudes,
   appSeason,
   appSeen,
   appWeather,

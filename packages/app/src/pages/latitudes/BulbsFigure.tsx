@@ -1,0 +1,39 @@
+import type { SeasonSummary } from '@neckfall/engine';
+import { SectionRow, sectionRowOf } from '@neckfall/pictures';
+import { FitWidth } from '../../controls/FitWidth.tsx';
+import { Twin } from '../../controls/Twin.tsx';
+import { voice } from '../../state/settings.ts';
+import { kindLooks } from './kind-looks.ts';
+
+/** Five large onions fill so many millimetres. */
+const rowMm = 440;
+const scales = { least: 1.1, most: 1.6 } as const;
+
+type Props = { summaries: readonly SeasonSummary[] };
+
+/** Kinds cut through, in a row and to one scale, which stays the same while a slider is moved. */
+export function BulbsFigure({ summaries }: Props) {
+  const speaker = voice.value;
+  const { picture, table } = sectionRowOf(
+    summaries.map((summary) => ({
+      name: speaker.say(`type-head.${summary.plan.type}`),
+      summary,
+      look: kindLooks[summary.plan.type],
+    })),
+    speaker,
+  );
+  return (
+    <>
+      <FitWidth>
+        {(width) => (
+          <SectionRow
+            width={width}
+            {...picture}
+            pxPerMm={Math.max(scales.least, Math.min(scales.most, width / rowMm))}
+          />
+        )}
+      </FitWidth>
+      <Twin {...table} />
+    </>
+  );
+}

@@ -1,0 +1,83 @@
+import { latitudeHeadline } from '@neckfall/answers';
+import { type LatitudeClimates, latitudeSeed, latitudeYears, lowM, sowingYear } from '@neckfall/engine';
+import { useMemo } from 'preact/hooks';
+import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
+import { Fault } from '../../controls/Fault.tsx';
+import { Working } from '../../controls/Working.tsx';
+import { asked, hrefTo } from '../../state/route.ts';
+import { voice } from '../../state/settings.ts';
+import { today } from '../../state/today.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
+import { BulbsFigure } from './BulbsFigure.tsx';
+import { Grounds } from './Grounds.tsx';
+import { LineFigure } from './LineFigure.tsx';
+import { RidgeFigure } from './RidgeFigure.tsx';
+import { Said } from './Said.tsx';
+import { Settings } from './Settings.tsx';
+import { addressOf, isSouth, settingOf } from './setting.ts';
+import { useLiveLatitude } from './use-live-latitude.ts';
+import { useMovedSetting } from './use-moved-setting.ts';
+import { Zone } from './Zone.tsx';
+
+/** The sliders, and all that follows them. */
+export function Walk({ climates }: { climates: LatitudeClimates }) {
+  const speaker = voice.value;
+  const { say } = speaker;
+  const { setting: resting, misread } = settingOf(asked.value, today.value);
+  const [setting, onMove] = useMovedSetting(resting);
+  const { reply, isFresh, failed } = useLiveLatitude(climates, setting);
+  const side = isSouth(setting.latitudeDeg) ? -1 : 1;
+  const from = sowingYear(setting.startDay, setting.latitudeDeg);
+  const zone = useMemo(
+    () => <Zone climates={climates} side={side} from={from} />,
+    [climates, side, from, speaker],
+  );
+  if (failed !== null) return <Fault reason={failed} />;
+  const told = reply && <Said reply={reply} isFresh={isFresh} />;
+  return (
+    <div data-waiting={isFresh ? undefined : true}>
+      <h1 class={reply ? 'answer' : 'unseen'}>
+        {reply ? latitudeHeadline(reply, speaker) : say('app.page.latitudes')}
+      </h1>
+      {misread.map(({ what, value }) => (
+        <p key={what} class="alarm" role="alert">
+          {say('app.latitudes.misread', { what, value })}
+        </p>
+      ))}
+      <div class="walk">
+        <InTurn live>
+          <div class="walk-moved">
+            <Settings setting={setting} reply={reply} onMove={onMove} />
+            {told}
+          </div>
+          <section class="walk-ridge" aria-labelledby="ridge">
+            <h2 id="ridge">{say('app.latitudes.year')}</h2>
+            {reply ? <RidgeFigure reply={reply} /> : <Working />}
+          </section>
+        </InTurn>
+      </div>
+      <InTurn live>
+        <section aria-labelledby="bulbs">
+          <h2 id="bulbs">{say('app.latitudes.bulbs')}</h2>
+          {reply ? <BulbsFigure summaries={reply.kinds.map(({ summary }) => summary)} /> : <Working />}
+        </section>
+        <section aria-labelledby="line">
+          <h2 id="line">{say('app.latitudes.line')}</h2>
+          <LineFigure
+            climates={climates}
+            side={side}
+            warmerC={resting.warmerC}
+            from={from}
+            here={Math.abs(setting.latitudeDeg)}
+          />
+        </section>
+        {zone}
+        <p>
+          <a href={hrefTo('where')}>{say('app.latitudes.real')}</a>
+        </p>
+        <Grounds lowM={lowM} years={latitudeYears} seed={latitudeSeed} />
+        <AnswerFoot shown={addressOf(setting)} />
+      </InTurn>
+    </div>
+  );
+}
