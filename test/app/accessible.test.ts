@@ -18,6 +18,7 @@ const pages = [
     hash: `#/season?${place}&class=long&start=direct-seed&date=2027-03-10`,
   },
   { name: 'keep', hash: `#/keep?${place}&people=3&store=4,65` },
+  { name: 'through the latitudes', hash: '#/latitudes?latitude=52&today=2027-05-03' },
   { name: 'about', hash: `#/about?${place}` },
   { name: 'weather, none kept yet', hash: weatherHere },
   { name: 'a place at sea', hash: '#/where?at=0,-30' },

@@ -126,13 +126,14 @@ function nextSentence({ kinds, chosen, best, earlier }: LatitudeTold, speaker: S
   }
   const now = ringsOf(summary);
   const then = ringsOf(earlier);
-  const isWorse = earlier.outcome !== summary.outcome && !isBulb(earlier);
-  if (isWorse || now === null || then === null)
+  const isOther = earlier.outcome !== summary.outcome && !(isBulb(earlier) && isBulb(summary));
+  if (isOther || now === null || then === null)
     return say('latitude.next.then', { date, what: say(`verdict.${earlier.outcome}`) });
   const widerMm = (earlier.bulbDiameterMm?.p50 ?? 0) - (summary.bulbDiameterMm?.p50 ?? 0);
   const size = Math.abs(widerMm) < seenMm ? 'alike' : widerMm > 0 ? 'wider' : 'narrower';
   const rings = then - now;
-  if (rings === 0 && size === 'alike') return say('latitude.next.same', { date });
+  if (rings === 0 && size === 'alike')
+    return say(comesUpWith(summary, earlier) ? 'latitude.next.cold' : 'latitude.next.same', { date });
   return say('latitude.next.rings', {
     date,
     change: rings === 0 ? 'none' : rings > 0 ? 'more' : 'fewer',
@@ -140,6 +141,14 @@ function nextSentence({ kinds, chosen, best, earlier }: LatitudeTold, speaker: S
     size,
     by: quantity('bulbLength', Math.abs(widerMm)),
   });
+}
+
+/** Sown so much earlier, seed that comes up within so many days of the later sown has waited for warmth. */
+const waitedDays = 7;
+
+function comesUpWith(later: SeasonSummary, earlier: SeasonSummary): boolean {
+  const [late, early] = [later.emergence.days, earlier.emergence.days];
+  return late !== null && early !== null && late.p50 - early.p50 <= waitedDays;
 }
 
 const isBulb = ({ outcome }: SeasonSummary) => outcome === 'good' || outcome === 'small';

@@ -64,7 +64,7 @@ export function bestOfSown(site: Site, kinds: readonly KindSown[]): KindSown {
 }
 
 function longEnough(site: Site, startDay: DayNumber, needH: number): LongEnough {
-  const midwinter = midwinterBefore(startDay, site.climate.latitudeDeg);
+  const midwinter = midwinterOf(startDay, site.climate.latitudeDeg);
   const hours = sunUp(site, midwinter);
   const from = hours.findIndex((h) => h >= needH);
   if (from < 0) return 'never';
@@ -72,12 +72,10 @@ function longEnough(site: Site, startDay: DayNumber, needH: number): LongEnough 
   return { from: midwinter + from, to: midwinter + hours.findLastIndex((h) => h >= needH) };
 }
 
-/** The solstice, to a day or two: 21 December north of the equator, 21 June south of it. */
-function midwinterBefore(day: DayNumber, latitudeDeg: number): DayNumber {
-  const [month, date] = latitudeDeg < 0 ? [6, 21] : [12, 21];
-  const { year } = civilDate(day);
-  const thisYear = dayNumber(year, month, date);
-  return day >= thisYear ? thisYear : dayNumber(year - 1, month, date);
+/** Solstice of the gardener's year that holds a day, to a day or two: 21 December, south of the equator 21 June. */
+function midwinterOf(day: DayNumber, latitudeDeg: number): DayNumber {
+  const { year } = civilDate(sowingYear(day, latitudeDeg));
+  return dayNumber(year, latitudeDeg < 0 ? 6 : 12, 21);
 }
 
 function sunUp(site: Site, from: DayNumber): Float64Array {
@@ -86,7 +84,7 @@ function sunUp(site: Site, from: DayNumber): Float64Array {
 }
 
 export function sunOverYear(site: Site, day: DayNumber): SunOverYear {
-  const hours = sunUp(site, midwinterBefore(day, site.climate.latitudeDeg));
+  const hours = sunUp(site, midwinterOf(day, site.climate.latitudeDeg));
   const count = (exactly: number) => hours.reduce((days, h) => days + (h === exactly ? 1 : 0), 0);
   return {
     longestH: Math.max(...hours),

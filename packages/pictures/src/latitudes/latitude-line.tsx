@@ -5,7 +5,7 @@ import { type as font, Label, lineHeight, Picture } from '../drawing/picture.tsx
 import { textWidth } from '../drawing/text-fit.ts';
 
 /** What does best at a degree; `type` null: no kind comes good. */
-export type LatitudeBest = { degree: number; type: OnionType | null };
+type LatitudeBest = { degree: number; type: OnionType | null };
 /** Degrees that follow each other and share a name. */
 export type LatitudeStretch = { from: number; to: number; text: string };
 

@@ -1,7 +1,7 @@
-import { type LatitudeTold, latitudeKindWords } from '@neckfall/answers';
+import { type LatitudeTold, latitudeKindWords, latitudeSentences } from '@neckfall/answers';
 import type { Speaker } from '@neckfall/words';
 import type { DataTableProps } from '../drawing/data-table.tsx';
-import { cropLineOf, type YearLineProps, yearLineOf } from '../year-line/index.ts';
+import { type CropMarkKind, cropLineOf, type YearLineProps, yearLineOf } from '../year-line/index.ts';
 import type { Waterline } from './waterlines.tsx';
 
 type LatitudeYearAnswer = {
@@ -11,21 +11,28 @@ type LatitudeYearAnswer = {
   kinds: DataTableProps;
 };
 
+/** When days are long enough is told by the levels. */
+const told: ReadonlySet<CropMarkKind> = new Set(['start', 'bulbs', 'tops']);
+
 /** The year at a latitude with the chosen kind on it; the days that all kinds ask for are marked. */
-export function latitudeYearOf(told: LatitudeTold, speaker: Speaker): LatitudeYearAnswer {
+export function latitudeYearOf(answer: LatitudeTold, speaker: Speaker): LatitudeYearAnswer {
   const { say } = speaker;
-  const { kinds, chosen, days, year } = told;
+  const { kinds, chosen, days, year } = answer;
   const { summary, needSunUpH } = kinds[chosen];
-  const line = yearLineOf({
-    year,
-    needSunUpH,
-    today: null,
-    crop: cropLineOf(summary, days, speaker),
-    speaker,
-  });
+  const crop = cropLineOf(summary, days, speaker);
+  const marks = crop.marks.filter(({ kind }) => told.has(kind));
+  const line = yearLineOf({ year, needSunUpH: null, today: null, crop: { ...crop, marks }, speaker });
+  const [, said] = latitudeSentences(answer, speaker);
   return {
-    // the lesson is of days, in the tropics too; what each kind asks is written on its own line
-    year: { ...line, lead: 'days', need: line.need && { ...line.need, text: '' } },
+    year: {
+      ...line,
+      // the lesson is of days, in the tropics too; what each kind asks is written on its own line
+      lead: 'days',
+      rainMm: [],
+      rainText: '',
+      need: { hours: needSunUpH, text: '' },
+      summary: `${line.summary} ${said}`,
+    },
     others: kinds.map((kind, at) => ({
       hours: kind.needSunUpH,
       text: latitudeKindWords(kind, speaker),

@@ -34,31 +34,33 @@ export function Waterlines({ year, lines }: { year: YearLineProps; lines: readon
       height={px(height)}
       style={wideAs(year.width)}
     >
-      {sorted.map(({ hours, text, bold }, i) => {
-        const y = waterLevel(layout, hours);
+      {sorted.map(({ hours, bold }) => {
+        const y = px(waterLevel(layout, hours));
+        // the chosen one's is the water of the year line
+        if (bold) return null;
         return (
-          <g key={text}>
-            {!bold && (
-              <path
-                d={`M${px(axis.left)} ${px(y)}H${px(axis.right)}`}
-                stroke={ink.sky}
-                stroke-width={1.3}
-                stroke-dasharray="2 4"
-              />
-            )}
-            <Label
-              x={atRight ? axis.right : axis.left}
-              y={feet[i]}
-              anchor={atRight ? 'end' : 'start'}
-              small
-              bold={bold}
-              fill={bold ? ink.ink : ink.sky}
-            >
-              {text}
-            </Label>
-          </g>
+          <path
+            key={hours}
+            d={`M${px(axis.left)} ${y}H${px(axis.right)}`}
+            stroke={ink.sky}
+            stroke-width={1.3}
+            stroke-dasharray="2 4"
+          />
         );
       })}
+      {sorted.map(({ text, bold }, i) => (
+        <Label
+          key={text}
+          x={atRight ? axis.right : axis.left}
+          y={feet[i]}
+          anchor={atRight ? 'end' : 'start'}
+          small
+          bold={bold}
+          fill={bold ? ink.ink : ink.sky}
+        >
+          {text}
+        </Label>
+      ))}
     </svg>
   );
 }

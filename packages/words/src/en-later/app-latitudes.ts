@@ -70,6 +70,8 @@ export const appLatitudes = {
   'latitude.next.rings':
     'Sow three weeks earlier, on {date}, and each bulb {change, select, more {has {rings, plural, one {one more ring} other {# more rings}}} fewer {has {rings, plural, one {one ring less} other {# rings fewer}}} other {has as many rings}}{size, select, wider { and is {by} wider} narrower { and is {by} narrower} other {, and is no wider}}.',
   'latitude.next.same': 'Sow three weeks earlier, on {date}, and nothing is won: the bulbs are the same.',
+  'latitude.next.cold':
+    'Sow three weeks earlier, on {date}, and nothing is won: the seed waits in cold ground and comes up with the later sown.',
   'latitude.next.then': 'Sow three weeks earlier, on {date}, and it comes to this: {what}.',
   'latitude.next.other':
     'No earlier sowing mends that, it is the wrong kind for these days: {type} onions sown the same day come to {what}, {across} across.',

@@ -1,4 +1,5 @@
 import { alliums } from './alliums.ts';
+import { americanLatitudes } from './american-latitudes.ts';
 import { americanWhy } from './american-why.ts';
 import { appAbout } from './app-about.ts';
 import { appFeed } from './app-feed.ts';
@@ -63,4 +64,4 @@ export const later = [
 ] as const;
 
 /** What an American gardener says otherwise of these. */
-export const laterAmerican = [americanWhy] as const;
+export const laterAmerican = [americanLatitudes, americanWhy] as const;

@@ -70,6 +70,8 @@ export const appLatitudes = {
   'latitude.next.rings':
     'Siembre tres semanas antes, el {date}, y cada bulbo {change, select, more {tiene {rings, plural, one {una capa más} other {# capas más}}} fewer {tiene {rings, plural, one {una capa menos} other {# capas menos}}} other {tiene las mismas capas}}{size, select, wider { y es {by} más ancho} narrower { y es {by} más estrecho} other {, y no es más ancho}}.',
   'latitude.next.same': 'Siembre tres semanas antes, el {date}, y nada se gana: los bulbos son los mismos.',
+  'latitude.next.cold':
+    'Siembre tres semanas antes, el {date}, y nada se gana: la semilla espera en la tierra fría y nace con la sembrada después.',
   'latitude.next.then': 'Siembre tres semanas antes, el {date}, y el resultado es este: {what}.',
   'latitude.next.other':
     'Sembrar antes no lo arregla, es el tipo equivocado para estos días: las cebollas {type} sembradas el mismo día dan {what}, de {across} de ancho.',

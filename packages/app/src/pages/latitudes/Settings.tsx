@@ -14,32 +14,25 @@ type Props = {
 };
 
 /** The tropics and the polar circles lie at 23.4° and 66.6°; the rest are where gardeners live. */
-const stops = [0, 23, 30, 37, 45, 52, 60, 67] as const;
+const stops = [
+  { degrees: 0, words: 'app.latitudes.stop.equator' },
+  { degrees: 23, words: 'app.latitudes.stop.tropic' },
+  ...[30, 37, 45, 52, 60].map((degrees) => ({ degrees, words: 'app.latitudes.stop.degrees' }) as const),
+  { degrees: 67, words: 'app.latitudes.stop.circle' },
+] as const;
 const warmths = [-5, 0, 5] as const;
 const threeWeeks = 21;
 const lastOfYear = 364;
 
-/** All that can be moved, each also without dragging. */
-export function Settings({ setting, reply, onMove }: Props) {
+/** How far from the equator, with stops on the way. */
+export function LatitudeSetting({ setting, onMove }: Omit<Props, 'reply'>) {
   const speaker = voice.value;
   const { say } = speaker;
-  const { latitudeDeg, warmerC, startDay, type } = setting;
-  const side = isSouth(latitudeDeg) ? -1 : 1;
-  const from = sowingYear(startDay, latitudeDeg);
-  const clamped = (day: number) => Math.max(from, Math.min(from + lastOfYear, day));
-  const stopWords = (degrees: number) =>
-    say(
-      degrees === 0
-        ? 'app.latitudes.stop.equator'
-        : degrees === 23
-          ? 'app.latitudes.stop.tropic'
-          : degrees === 67
-            ? 'app.latitudes.stop.circle'
-            : 'app.latitudes.stop.degrees',
-      { degrees },
-    );
+  const { latitudeDeg } = setting;
+  const moveTo = (degrees: number) =>
+    onMove({ ...setting, latitudeDeg: latitudeOn(isSouth(latitudeDeg) ? -1 : 1, degrees) });
   return (
-    <form class="settings" onSubmit={(event) => event.preventDefault()}>
+    <form class="walk-latitude" onSubmit={(event) => event.preventDefault()}>
       <SettingSlider
         label={say('app.latitudes.latitude')}
         text={latitudeName(latitudeDeg, speaker)}
@@ -48,22 +41,36 @@ export function Settings({ setting, reply, onMove }: Props) {
         max={lastLatitude}
         step={1}
         page={5}
-        onValue={(degrees) => onMove({ ...setting, latitudeDeg: latitudeOn(side, degrees) })}
+        onValue={moveTo}
       >
         <fieldset class="stops">
           <legend class="unseen">{say('app.latitudes.stops')}</legend>
-          {stops.map((degrees) => (
+          {stops.map(({ degrees, words }) => (
             <button
               key={degrees}
               type="button"
               aria-current={Math.abs(latitudeDeg) === degrees ? 'true' : undefined}
-              onClick={() => onMove({ ...setting, latitudeDeg: latitudeOn(side, degrees) })}
+              onClick={() => moveTo(degrees)}
             >
-              {stopWords(degrees)}
+              {say(words, { degrees })}
             </button>
           ))}
         </fieldset>
       </SettingSlider>
+    </form>
+  );
+}
+
+/** All else that can be moved. */
+export function OtherSettings({ setting, reply, onMove }: Props) {
+  const speaker = voice.value;
+  const { say } = speaker;
+  const { latitudeDeg, warmerC, startDay, type } = setting;
+  const side = isSouth(latitudeDeg) ? -1 : 1;
+  const from = sowingYear(startDay, latitudeDeg);
+  const clamped = (day: number) => Math.max(from, Math.min(from + lastOfYear, day));
+  return (
+    <form class="walk-others" onSubmit={(event) => event.preventDefault()}>
       <SettingSlider
         label={say('app.latitudes.warmth')}
         text={

@@ -13,7 +13,7 @@ import { Grounds } from './Grounds.tsx';
 import { LineFigure } from './LineFigure.tsx';
 import { RidgeFigure } from './RidgeFigure.tsx';
 import { Said } from './Said.tsx';
-import { Settings } from './Settings.tsx';
+import { LatitudeSetting, OtherSettings } from './Settings.tsx';
 import { addressOf, isSouth, settingOf } from './setting.ts';
 import { useLiveLatitude } from './use-live-latitude.ts';
 import { useMovedSetting } from './use-moved-setting.ts';
@@ -33,9 +33,8 @@ export function Walk({ climates }: { climates: LatitudeClimates }) {
     [climates, side, from, speaker],
   );
   if (failed !== null) return <Fault reason={failed} />;
-  const told = reply && <Said reply={reply} isFresh={isFresh} />;
   return (
-    <div data-waiting={isFresh ? undefined : true}>
+    <div class="latitudes" data-waiting={isFresh ? undefined : true}>
       <h1 class={reply ? 'answer' : 'unseen'}>
         {reply ? latitudeHeadline(reply, speaker) : say('app.page.latitudes')}
       </h1>
@@ -46,14 +45,15 @@ export function Walk({ climates }: { climates: LatitudeClimates }) {
       ))}
       <div class="walk">
         <InTurn live>
-          <div class="walk-moved">
-            <Settings setting={setting} reply={reply} onMove={onMove} />
-            {told}
-          </div>
+          <LatitudeSetting setting={setting} onMove={onMove} />
           <section class="walk-ridge" aria-labelledby="ridge">
             <h2 id="ridge">{say('app.latitudes.year')}</h2>
             {reply ? <RidgeFigure reply={reply} /> : <Working />}
           </section>
+          <div class="walk-rest">
+            <OtherSettings setting={setting} reply={reply} onMove={onMove} />
+            {reply && <Said reply={reply} isFresh={isFresh} />}
+          </div>
         </InTurn>
       </div>
       <InTurn live>
