@@ -1,5 +1,6 @@
 import { feedAhead } from './feed-ahead.ts';
 import { keepYear } from './keep-year.ts';
+import { latitudeClimates } from './latitude-climates.ts';
 import { latitudeLine } from './latitude-line.ts';
 import { latitudeSeason } from './latitude-season.ts';
 import { latitudeWinters } from './latitude-winters.ts';
@@ -27,6 +28,7 @@ import { whyAhead } from './why-ahead.ts';
 /** What the first page does not ask: fetched when another does. */
 export const laterHandlers = {
   feedAhead,
+  latitudeClimates,
   latitudeLine,
   latitudeSeason,
   latitudeWinters,

@@ -1,7 +1,6 @@
 import { lastLatitude, type OnionType } from '@neckfall/engine';
 import { loadLater, speaker } from '@neckfall/words';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { ink } from '../../src/drawing/ink.ts';
 import { svgText } from '../../src/drawing/svg-text.ts';
 import {
   type BestOfDegree,
@@ -10,10 +9,8 @@ import {
   latitudeTableOf,
 } from '../../src/latitudes/index.ts';
 import { apart } from '../../src/latitudes/waterlines.tsx';
+import { everyInk } from '../scenes.ts';
 
-const everyInk = Object.fromEntries(
-  Object.values(ink).map((name) => [name.replace(/^var\(--|\)$/g, ''), '#000']),
-);
 const metric = speaker('metric');
 beforeAll(() => loadLater());
 

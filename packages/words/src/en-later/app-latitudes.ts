@@ -22,6 +22,7 @@ export const appLatitudes = {
     'The link says {value}, which is no {what, select, latitude {latitude from −70 to 70 in whole degrees} warmth {warmth from −8 to 8 °C} other {kind of onion}}: the page shows the usual one.',
   'app.latitudes.year': 'The days of the year, and what each kind asks of them',
   'app.latitudes.bulbs': 'All five kinds, sown that day',
+  'app.latitudes.bulbs.table': 'The five kinds cut through, in numbers',
   'app.latitudes.line': 'What does best on the way, each kind sown on its own best day',
   'app.latitudes.line.working': 'The line is being worked out: {known} of {all} degrees so far.',
   'app.latitudes.zone': 'Why one hardiness zone holds opposite kinds',

@@ -21,6 +21,7 @@ export const appLatitudes = {
     'El enlace dice {value}, que no es {what, select, latitude {una latitud de −70 a 70 en grados enteros} warmth {un calor de −8 a 8 °C} other {un tipo de cebolla}}: la página muestra lo habitual.',
   'app.latitudes.year': 'Los días del año, y qué pide de ellos cada tipo',
   'app.latitudes.bulbs': 'Los cinco tipos, sembrados ese día',
+  'app.latitudes.bulbs.table': 'Los cinco tipos cortados, en números',
   'app.latitudes.line': 'Qué va mejor por el camino, cada tipo sembrado en su mejor día',
   'app.latitudes.line.working': 'La línea se está calculando: {known} de {all} grados hasta ahora.',
   'app.latitudes.zone': 'Por qué una misma zona de rusticidad tiene tipos opuestos',

@@ -3,16 +3,21 @@ import { SectionRow, sectionRowOf } from '@neckfall/pictures';
 import { FitWidth } from '../../controls/FitWidth.tsx';
 import { Twin } from '../../controls/Twin.tsx';
 import { voice } from '../../state/settings.ts';
+import { InTurn } from '../../turns/InTurn.tsx';
 import { kindLooks } from './kind-looks.ts';
 
 /** Five large onions fill so many millimetres. */
 const rowMm = 440;
 const scales = { least: 1.1, most: 1.6 } as const;
 
-type Props = { summaries: readonly SeasonSummary[] };
+type Props = {
+  /** What its table is called: no two on the page alike. */
+  title: string;
+  summaries: readonly SeasonSummary[];
+};
 
 /** Kinds cut through, in a row and to one scale, which stays the same while a slider is moved. */
-export function BulbsFigure({ summaries }: Props) {
+export function BulbsFigure({ title, summaries }: Props) {
   const speaker = voice.value;
   const { picture, table } = sectionRowOf(
     summaries.map((summary) => ({
@@ -23,7 +28,7 @@ export function BulbsFigure({ summaries }: Props) {
     speaker,
   );
   return (
-    <>
+    <InTurn>
       <FitWidth>
         {(width) => (
           <SectionRow
@@ -33,7 +38,7 @@ export function BulbsFigure({ summaries }: Props) {
           />
         )}
       </FitWidth>
-      <Twin {...table} />
-    </>
+      <Twin {...table} caption={title} />
+    </InTurn>
   );
 }

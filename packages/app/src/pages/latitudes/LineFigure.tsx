@@ -1,5 +1,6 @@
 import { type LatitudeClimates, lastLatitude } from '@neckfall/engine';
 import { LatitudeLine, latitudeLineOf, latitudeTableOf } from '@neckfall/pictures';
+import { useMemo } from 'preact/hooks';
 import { FitWidth } from '../../controls/FitWidth.tsx';
 import { Twin } from '../../controls/Twin.tsx';
 import { Working } from '../../controls/Working.tsx';
@@ -20,11 +21,9 @@ type Props = {
 export function LineFigure({ climates, side, warmerC, from, here }: Props) {
   const speaker = voice.value;
   const { known, isWhole } = useLine(climates, side, warmerC, from);
-  if (known.length === 0) return <Working />;
-  const line = latitudeLineOf({ known, here, side, speaker });
-  return (
-    <div data-waiting={isWhole ? undefined : true}>
-      <FitWidth>{(width) => <LatitudeLine id="latitude-line" width={width} {...line} />}</FitWidth>
+  // it says nothing of where one stands
+  const table = useMemo(
+    () => (
       <Twin
         {...latitudeTableOf({ known, side, speaker })}
         note={
@@ -33,6 +32,15 @@ export function LineFigure({ climates, side, warmerC, from, here }: Props) {
             : speaker.say('app.latitudes.line.working', { known: known.length, all: lastLatitude + 1 })
         }
       />
+    ),
+    [known, isWhole, side, speaker],
+  );
+  if (known.length === 0) return <Working />;
+  const line = latitudeLineOf({ known, here, side, speaker });
+  return (
+    <div data-waiting={isWhole ? undefined : true}>
+      <FitWidth>{(width) => <LatitudeLine id="latitude-line" width={width} {...line} />}</FitWidth>
+      {table}
     </div>
   );
 }

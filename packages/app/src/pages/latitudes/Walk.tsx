@@ -32,6 +32,46 @@ export function Walk({ climates }: { climates: LatitudeClimates }) {
     () => <Zone climates={climates} side={side} from={from} />,
     [climates, side, from, speaker],
   );
+  const said = useMemo(() => reply && <Said reply={reply} isFresh={isFresh} />, [reply, isFresh, speaker]);
+  const ridge = useMemo(() => reply && <RidgeFigure reply={reply} />, [reply, speaker]);
+  const bulbs = useMemo(
+    () => (
+      <section key="bulbs" aria-labelledby="bulbs">
+        <h2 id="bulbs">{say('app.latitudes.bulbs')}</h2>
+        {reply ? (
+          <BulbsFigure
+            title={say('app.latitudes.bulbs.table')}
+            summaries={reply.kinds.map(({ summary }) => summary)}
+          />
+        ) : (
+          <Working />
+        )}
+      </section>
+    ),
+    [reply, speaker],
+  );
+  const here = Math.abs(setting.latitudeDeg);
+  const { warmerC } = resting;
+  const line = useMemo(
+    () => (
+      <section key="line" aria-labelledby="line">
+        <h2 id="line">{say('app.latitudes.line')}</h2>
+        <LineFigure climates={climates} side={side} warmerC={warmerC} from={from} here={here} />
+      </section>
+    ),
+    [climates, side, warmerC, from, here, speaker],
+  );
+  const grounds = useMemo(
+    () => (
+      <div key="grounds">
+        <p>
+          <a href={hrefTo('where')}>{say('app.latitudes.real')}</a>
+        </p>
+        <Grounds lowM={lowM} years={latitudeYears} seed={latitudeSeed} />
+      </div>
+    ),
+    [speaker],
+  );
   if (failed !== null) return <Fault reason={failed} />;
   return (
     <div class="latitudes" data-waiting={isFresh ? undefined : true}>
@@ -44,38 +84,21 @@ export function Walk({ climates }: { climates: LatitudeClimates }) {
         </p>
       ))}
       <div class="walk">
-        <InTurn live>
-          <LatitudeSetting setting={setting} onMove={onMove} />
-          <section class="walk-ridge" aria-labelledby="ridge">
-            <h2 id="ridge">{say('app.latitudes.year')}</h2>
-            {reply ? <RidgeFigure reply={reply} /> : <Working />}
-          </section>
-          <div class="walk-rest">
-            <OtherSettings setting={setting} reply={reply} onMove={onMove} />
-            {reply && <Said reply={reply} isFresh={isFresh} />}
-          </div>
-        </InTurn>
+        <LatitudeSetting setting={setting} onMove={onMove} />
+        <section class="walk-ridge" aria-labelledby="ridge">
+          <h2 id="ridge">{say('app.latitudes.year')}</h2>
+          {reply ? ridge : <Working />}
+        </section>
+        <div class="walk-rest">
+          <OtherSettings setting={setting} reply={reply} onMove={onMove} />
+          <InTurn>{said}</InTurn>
+        </div>
       </div>
-      <InTurn live>
-        <section aria-labelledby="bulbs">
-          <h2 id="bulbs">{say('app.latitudes.bulbs')}</h2>
-          {reply ? <BulbsFigure summaries={reply.kinds.map(({ summary }) => summary)} /> : <Working />}
-        </section>
-        <section aria-labelledby="line">
-          <h2 id="line">{say('app.latitudes.line')}</h2>
-          <LineFigure
-            climates={climates}
-            side={side}
-            warmerC={resting.warmerC}
-            from={from}
-            here={Math.abs(setting.latitudeDeg)}
-          />
-        </section>
+      <InTurn>
+        {bulbs}
+        {line}
         {zone}
-        <p>
-          <a href={hrefTo('where')}>{say('app.latitudes.real')}</a>
-        </p>
-        <Grounds lowM={lowM} years={latitudeYears} seed={latitudeSeed} />
+        {grounds}
         <AnswerFoot shown={addressOf(setting)} />
       </InTurn>
     </div>

@@ -45,12 +45,13 @@ function Opposite({ found }: { found: SameWinter }) {
         {found.opposite.map(({ latitudeDeg, warmerC, best, stranger }, at) => {
           const place = latitudeName(latitudeDeg, speaker);
           const { type, startDay } = best.summary.plan;
+          const title = say('app.latitudes.zone.bulbs', { place, date: day(startDay) });
           const setting = { latitudeDeg, warmerC: Math.round(warmerC * 2) / 2, startDay, type };
           const own = [best.summary, stranger];
           return (
             <div key={latitudeDeg}>
-              <h3>{say('app.latitudes.zone.bulbs', { place, date: day(startDay) })}</h3>
-              <BulbsFigure summaries={at === 0 ? own : own.toReversed()} />
+              <h3>{title}</h3>
+              <BulbsFigure title={title} summaries={at === 0 ? own : own.toReversed()} />
               <p>{at === 0 ? one : other}</p>
               <p>
                 <a href={hrefTo('latitudes', addressOf(setting))}>
