@@ -1,5 +1,7 @@
 import type { SeasonSummary } from '@neckfall/engine';
 import { SectionRow, sectionRowOf } from '@neckfall/pictures';
+import type { Speaker } from '@neckfall/words';
+import { useMemo } from 'preact/hooks';
 import { FitWidth } from '../../controls/FitWidth.tsx';
 import { Twin } from '../../controls/Twin.tsx';
 import { voice } from '../../state/settings.ts';
@@ -14,18 +16,17 @@ type Props = {
   /** What its table is called: no two on the page alike. */
   title: string;
   summaries: readonly SeasonSummary[];
+  /** Those whose numbers stand in the table, where they are others. */
+  read?: readonly SeasonSummary[] | undefined;
 };
 
 /** Kinds cut through, in a row and to one scale, which stays the same while a slider is moved. */
-export function BulbsFigure({ title, summaries }: Props) {
+export function BulbsFigure({ title, summaries, read = summaries }: Props) {
   const speaker = voice.value;
-  const { picture, table } = sectionRowOf(
-    summaries.map((summary) => ({
-      name: speaker.say(`type-head.${summary.plan.type}`),
-      summary,
-      look: kindLooks[summary.plan.type],
-    })),
-    speaker,
+  const { picture } = rowOf(summaries, speaker);
+  const table = useMemo(
+    () => <Twin {...rowOf(read, speaker).table} caption={title} />,
+    [read[0], title, speaker],
   );
   return (
     <InTurn>
@@ -38,7 +39,18 @@ export function BulbsFigure({ title, summaries }: Props) {
           />
         )}
       </FitWidth>
-      <Twin {...table} caption={title} />
+      {table}
     </InTurn>
+  );
+}
+
+function rowOf(summaries: readonly SeasonSummary[], speaker: Speaker) {
+  return sectionRowOf(
+    summaries.map((summary) => ({
+      name: speaker.say(`type-head.${summary.plan.type}`),
+      summary,
+      look: kindLooks[summary.plan.type],
+    })),
+    speaker,
   );
 }

@@ -1,13 +1,15 @@
 import { latitudeHeadline } from '@neckfall/answers';
 import { type LatitudeClimates, latitudeSeed, latitudeYears, lowM, sowingYear } from '@neckfall/engine';
-import { useMemo } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { AnswerFoot } from '../../controls/AnswerFoot.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { Working } from '../../controls/Working.tsx';
+import { place } from '../../state/place.ts';
 import { asked, hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
+import type { LatitudeReply } from '../../worker/latitude-season.ts';
 import { BulbsFigure } from './BulbsFigure.tsx';
 import { Grounds } from './Grounds.tsx';
 import { LineFigure } from './LineFigure.tsx';
@@ -23,7 +25,7 @@ import { Zone } from './Zone.tsx';
 export function Walk({ climates }: { climates: LatitudeClimates }) {
   const speaker = voice.value;
   const { say } = speaker;
-  const { setting: resting, misread } = settingOf(asked.value, today.value);
+  const { setting: resting, misread } = settingOf(asked.value, today.value, place.value?.latitudeDeg ?? null);
   const [setting, onMove] = useMovedSetting(resting);
   const { reply, isFresh, failed } = useLiveLatitude(climates, setting);
   const side = isSouth(setting.latitudeDeg) ? -1 : 1;
@@ -32,8 +34,15 @@ export function Walk({ climates }: { climates: LatitudeClimates }) {
     () => <Zone climates={climates} side={side} from={from} />,
     [climates, side, from, speaker],
   );
+  // tables are for reading: they follow once the hand rests
+  const rested = useRef<LatitudeReply | null>(null);
+  if (reply && (rested.current === null || (isFresh && setting === resting))) rested.current = reply;
+  const read = rested.current;
   const said = useMemo(() => reply && <Said reply={reply} isFresh={isFresh} />, [reply, isFresh, speaker]);
-  const ridge = useMemo(() => reply && <RidgeFigure reply={reply} />, [reply, speaker]);
+  const ridge = useMemo(
+    () => reply && <RidgeFigure reply={reply} read={read ?? reply} />,
+    [reply, read, speaker],
+  );
   const bulbs = useMemo(
     () => (
       <section key="bulbs" aria-labelledby="bulbs">
@@ -42,13 +51,14 @@ export function Walk({ climates }: { climates: LatitudeClimates }) {
           <BulbsFigure
             title={say('app.latitudes.bulbs.table')}
             summaries={reply.kinds.map(({ summary }) => summary)}
+            read={read?.kinds.map(({ summary }) => summary)}
           />
         ) : (
           <Working />
         )}
       </section>
     ),
-    [reply, speaker],
+    [reply, read, speaker],
   );
   const here = Math.abs(setting.latitudeDeg);
   const { warmerC } = resting;
@@ -83,18 +93,19 @@ export function Walk({ climates }: { climates: LatitudeClimates }) {
           {say('app.latitudes.misread', { what, value })}
         </p>
       ))}
-      <div class="walk">
-        <LatitudeSetting setting={setting} onMove={onMove} />
-        <section class="walk-ridge" aria-labelledby="ridge">
-          <h2 id="ridge">{say('app.latitudes.year')}</h2>
-          {reply ? ridge : <Working />}
-        </section>
-        <div class="walk-rest">
-          <OtherSettings setting={setting} reply={reply} onMove={onMove} />
-          <InTurn>{said}</InTurn>
-        </div>
-      </div>
+      {/* what holds the sliders comes first, and at once; each further picture in a task of its own */}
       <InTurn>
+        <div key="walk" class="walk">
+          <LatitudeSetting setting={setting} onMove={onMove} />
+          <section class="walk-ridge" aria-labelledby="ridge">
+            <h2 id="ridge">{say('app.latitudes.year')}</h2>
+            {reply ? ridge : <Working />}
+          </section>
+          <div class="walk-rest">
+            <OtherSettings setting={setting} reply={reply} onMove={onMove} />
+            {said}
+          </div>
+        </div>
         {bulbs}
         {line}
         {zone}

@@ -8,7 +8,7 @@ import { Working } from '../../controls/Working.tsx';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { BulbsFigure } from './BulbsFigure.tsx';
-import { addressOf } from './setting.ts';
+import { addressOf, type Setting } from './setting.ts';
 
 type Props = { climates: LatitudeClimates; side: 1 | -1; from: number };
 
@@ -53,11 +53,7 @@ function Opposite({ found }: { found: SameWinter }) {
               <h3>{title}</h3>
               <BulbsFigure title={title} summaries={at === 0 ? own : own.toReversed()} />
               <p>{at === 0 ? one : other}</p>
-              <p>
-                <a href={hrefTo('latitudes', addressOf(setting))}>
-                  {say('app.latitudes.zone.go', { place })}
-                </a>
-              </p>
+              <Go setting={setting} place={place} />
             </div>
           );
         })}
@@ -83,5 +79,16 @@ function Opposite({ found }: { found: SameWinter }) {
         ])}
       />
     </>
+  );
+}
+
+/** By itself: its address follows what is asked, and the pictures beside it do not. */
+function Go({ setting, place }: { setting: Setting; place: string }) {
+  return (
+    <p>
+      <a href={hrefTo('latitudes', addressOf(setting))}>
+        {voice.value.say('app.latitudes.zone.go', { place })}
+      </a>
+    </p>
   );
 }

@@ -30,8 +30,16 @@ const typeOfClass: Readonly<Record<DayLengthClass, OnionType>> = {
   long: 'northern-long',
 };
 
-/** The setting that an address asks for, and what of it could not be read. */
-export function settingOf(asked: Asked, today: number): { setting: Setting; misread: Misread[] } {
+/**
+ * The setting that an address asks for, and what of it could not be read.
+ *
+ * @param homeDeg latitude of the reader's own place, from which the walk sets out; null where none is known
+ */
+export function settingOf(
+  asked: Asked,
+  today: number,
+  homeDeg: number | null,
+): { setting: Setting; misread: Misread[] } {
   const misread: Misread[] = [];
   const read = <Value>(what: Misread['what'], text: string | null, way: (text: string) => Value | null) => {
     const value = text === null ? null : way(text);
@@ -44,7 +52,7 @@ export function settingOf(asked: Asked, today: number): { setting: Setting; misr
       return degrees !== null && Number.isInteger(degrees) && Math.abs(degrees) <= lastLatitude
         ? degrees
         : null;
-    }) ?? usualLatitude;
+    }) ?? startingFrom(homeDeg);
   const warmerC =
     read('warmth', asked.warmth, (text) => {
       const degrees = readNumber(text);
@@ -85,6 +93,11 @@ export function turned(setting: Setting): Setting {
   const { year, month, day } = civilDate(setting.startDay);
   const [turnedYear, turnedMonth] = month > 6 ? [year + 1, month - 6] : [year, month + 6];
   return { ...setting, latitudeDeg, startDay: dayNumber(turnedYear, turnedMonth, Math.min(day, 28)) };
+}
+
+function startingFrom(homeDeg: number | null): number {
+  if (homeDeg === null) return usualLatitude;
+  return Math.max(-lastLatitude, Math.min(lastLatitude, Math.round(homeDeg)));
 }
 
 /** 20 March of the gardener's year that holds today; 20 September south of the equator. */
