@@ -32,7 +32,7 @@ const levels: Record<string, string[][]> = {
     ['plant', 'bed'],
     ['season'],
     ['choice', 'garden'],
-    ['atlas', 'learn', 'stand'],
+    ['atlas', 'latitude', 'learn', 'stand'],
     ['tend'],
     ['keep'],
     ['jobs'],
@@ -49,6 +49,8 @@ const levels: Record<string, string[][]> = {
     ['section'],
     foldersIn('packages/pictures/src').filter((name) => !['drawing', 'section', 'sheet'].includes(name)),
     ['sheet'],
+    ['year-line'],
+    foldersIn('packages/pictures/src').filter((name) => !['drawing', 'section', 'year-line'].includes(name)),
   ],
   // one file that a page loads, of a few modules
   element: [[]],

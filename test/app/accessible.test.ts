@@ -20,6 +20,7 @@ const pages = [
   { name: 'keep', hash: `#/keep?${place}&people=3&store=4,65` },
   { name: 'a sheet to hand out', hash: `#/sheet?${place}&heading=Allotment+evening&note=Bring+soil` },
   { name: 'ten questions', hash: `#/questions?${place}&shows=sets-flower` },
+  { name: 'through the latitudes', hash: '#/latitudes?latitude=52&today=2027-05-03' },
   { name: 'about', hash: `#/about?${place}` },
   { name: 'weather, none kept yet', hash: weatherHere },
   {

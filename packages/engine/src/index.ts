@@ -7,6 +7,7 @@ export * from './climate/index.ts';
 export * from './garden/index.ts';
 export * from './jobs/index.ts';
 export * from './keep/index.ts';
+export * from './latitude/index.ts';
 export * from './learn/index.ts';
 export * from './limits/index.ts';
 export * from './math/index.ts';

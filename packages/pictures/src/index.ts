@@ -8,6 +8,7 @@ export { paperColours } from './drawing/paper-colours.ts';
 export { pxPerRem } from './drawing/picture.tsx';
 export { stillFigure } from './drawing/still-figure.ts';
 export { svgText } from './drawing/svg-text.ts';
+export * from './latitudes/index.ts';
 export * from './map/index.ts';
 export * from './section/index.ts';
 export * from './sheet/index.ts';

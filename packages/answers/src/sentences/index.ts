@@ -47,6 +47,15 @@ export { keepGrounds, storeName, useSource } from './keep-grounds.ts';
 export { isGreenLot, keepKind, keepLotSentence, keepNames, neededOf, ofLot } from './keep-lots.ts';
 export { keepCautions, keepGapSentence, keepHeadline, keepUnmetSentence } from './keep-sentences.ts';
 export { type ShoppingItem, shoppingOf, shoppingSentence } from './keep-shopping.ts';
+export {
+  type LatitudeTold,
+  latitudeHeadline,
+  latitudeKindWords,
+  latitudeName,
+  latitudeSentences,
+  sameWinterSentences,
+  warmthWords,
+} from './latitude-sentences.ts';
 export { leafCheckSentence } from './leaf-check.ts';
 export { shiftSentence } from './learnt-sentences.ts';
 export { type LiftTold, liftTold } from './lift-told.ts';

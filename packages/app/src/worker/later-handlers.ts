@@ -4,6 +4,10 @@ import { commonAnswer } from './common-answer.ts';
 import { feedAhead } from './feed-ahead.ts';
 import { handout } from './handout.ts';
 import { keepYear } from './keep-year.ts';
+import { latitudeClimates } from './latitude-climates.ts';
+import { latitudeLine } from './latitude-line.ts';
+import { latitudeSeason } from './latitude-season.ts';
+import { latitudeWinters } from './latitude-winters.ts';
 import { liftAhead } from './lift-ahead.ts';
 import { ownOffers } from './own-offers.ts';
 import { season } from './season.ts';
@@ -32,6 +36,10 @@ export const laterHandlers = {
   beside,
   feedAhead,
   handout,
+  latitudeClimates,
+  latitudeLine,
+  latitudeSeason,
+  latitudeWinters,
   liftAhead,
   keepYear,
   ownOffers,

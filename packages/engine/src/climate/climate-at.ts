@@ -45,8 +45,7 @@ export function climateAt(
   const elevation = elevationM ?? nodes.elevationM[around.nearest];
   const weights = siteWeights(nodes, { ...ground, elevationM: elevation }, lookupSettings);
 
-  const climate = { latitudeDeg, longitudeDeg, elevationM: elevation } as FittedClimate;
-  for (const field of climateFields) climate[field] = blend(nodes, weights, field, elevation);
+  const climate = blendedClimate(nodes, weights, { latitudeDeg, longitudeDeg, elevationM: elevation });
   return {
     ...climate,
     minTempSdC: minTempSd(climate),
@@ -54,6 +53,17 @@ export function climateAt(
     elevationFrom: elevationM === null ? 'nearest-node' : 'given',
     nodeElevationSpreadM: around.spreadM,
   };
+}
+
+/** Monthly climate of nodes blended by weights that sum to 1; with none below 0, no month leaves the range of the nodes. */
+export function blendedClimate(
+  nodes: ClimateNodes,
+  weights: SiteWeights,
+  at: Pick<FittedClimate, 'latitudeDeg' | 'longitudeDeg' | 'elevationM'>,
+): FittedClimate {
+  const climate = { ...at } as FittedClimate;
+  for (const field of climateFields) climate[field] = blend(nodes, weights, field, at.elevationM);
+  return climate;
 }
 
 function check(name: string, value: number, low: number, high: number, unit: string): void {

@@ -1,4 +1,4 @@
-export { climateAt } from './climate-at.ts';
+export { blendedClimate, climateAt } from './climate-at.ts';
 export {
   type ClimateField,
   type ClimateNodes,

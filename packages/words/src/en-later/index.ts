@@ -2,6 +2,7 @@ import { about } from './about.ts';
 import { alliums } from './alliums.ts';
 import { americanAtlas } from './american-atlas.ts';
 import { americanHandout } from './american-handout.ts';
+import { americanLatitudes } from './american-latitudes.ts';
 import { americanQuestions } from './american-questions.ts';
 import { americanTogether } from './american-together.ts';
 import { americanWhy } from './american-why.ts';
@@ -11,6 +12,7 @@ import { appFeed } from './app-feed.ts';
 import { appGardenSteps } from './app-garden-steps.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
+import { appLatitudes } from './app-latitudes.ts';
 import { appQuestions } from './app-questions.ts';
 import { appSeason } from './app-season.ts';
 import { appSeasonFolds } from './app-season-folds.ts';
@@ -57,6 +59,7 @@ export const later = [
   appJobs,
   appKeep,
   appQuestions,
+  appLatitudes,
   appSeason,
   appSeasonFolds,
   appSeen,
@@ -96,6 +99,7 @@ export const later = [
 export const laterAmerican = [
   americanAtlas,
   americanHandout,
+  americanLatitudes,
   americanQuestions,
   americanTogether,
   americanWhy,

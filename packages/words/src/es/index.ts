@@ -7,6 +7,7 @@ import { appFeed } from './app-feed.ts';
 import { appGarden } from './app-garden.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
+import { appLatitudes } from './app-latitudes.ts';
 import { appQuestions } from './app-questions.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
@@ -83,6 +84,7 @@ export const es = [
   appJobs,
   appKeep,
   appQuestions,
+  appLatitudes,
   appSeason,
   appSeen,
   appSheet,

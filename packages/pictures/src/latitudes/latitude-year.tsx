@@ -1,0 +1,14 @@
+import { YearLine, type YearLineProps } from '../year-line/index.ts';
+import { type Waterline, Waterlines } from './waterlines.tsx';
+
+type Props = { year: YearLineProps; others: readonly Waterline[] };
+
+/** The year at a latitude with the onion chosen on it, and the days that the other kinds ask for. */
+export function LatitudeYear({ year, others }: Props) {
+  return (
+    <div class="latitude-year">
+      <YearLine {...year} />
+      <Waterlines year={year} lines={others} />
+    </div>
+  );
+}
