@@ -2,6 +2,7 @@ export { byYears, type CommonAxis, commonAxisOf, halfYearDays, yearsToAxis } fro
 export { commonScaleOf } from './common-scale.ts';
 export { cropInYear } from './crop-in-year.ts';
 export { cropLineOf } from './crop-line-of.ts';
+export { LowYearLine } from './low-year-line.tsx';
 export { YearLine } from './year-line.tsx';
 export { workTableOf, yearLineOf, yearTableOf } from './year-line-of.ts';
 export type { CommonScale, WorkMark, YearLineProps } from './year-line-props.ts';
