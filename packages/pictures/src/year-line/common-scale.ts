@@ -6,6 +6,10 @@ import { allWords, yearWords } from './year-words.ts';
 /** Room over the words that stand highest, px. */
 const overWords = 4;
 const leastSky = 10;
+/** Lower than a picture by itself, px; as there, higher from a width on. */
+const ridge = { roomy: 104, narrow: 84 } as const;
+const roomyWidth = 600;
+const soil = 30;
 
 /**
  * What years that stand under each other share, so that they can be compared by eye: the hours at the foot and the
@@ -27,6 +31,8 @@ export function commonScaleOf(
     leaves: most(({ crop }) => (crop ? leavesHigh(crop) : 0), 0),
     bulbMm: most(({ crop }) => (crop ? bulbsWide(crop) : 0), 0),
     skyPx: 0,
+    ridgePx: ridge[width >= roomyWidth ? 'roomy' : 'narrow'],
+    soilPx: soil,
   };
   // laid out without a sky, words show how far they reach into one
   const tops = lines.flatMap((line) => {

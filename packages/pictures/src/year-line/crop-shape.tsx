@@ -151,37 +151,6 @@ export function CropMarks({ layout, marks, months }: MarksProps) {
   );
 }
 
-/** The same without their words, on the ground: each day, and where it falls in 8 years of 10. */
-export function MarkDots({ layout, crop }: { layout: YearLayout; crop: CropLine }) {
-  const { axis, ground } = layout;
-  return (
-    <>
-      {crop.marks.map(({ kind, span }) =>
-        span ? (
-          <path
-            key={kind}
-            d={`M${px(xOfDay(axis, span.from))} ${px(ground)}H${px(xOfDay(axis, span.to + 1))}`}
-            stroke={ink.skin2}
-            stroke-width={6}
-            stroke-linecap="round"
-          />
-        ) : null,
-      )}
-      {crop.marks.map(({ kind, day }) => (
-        <circle
-          key={kind}
-          cx={px(xOfDay(axis, day))}
-          cy={px(ground)}
-          r={3.2}
-          fill={ink.paper}
-          stroke={ink.ink}
-          stroke-width={1.6}
-        />
-      ))}
-    </>
-  );
-}
-
 type WordsProps = { x: number; y: number; anchor: PlacedMark['anchor']; small: boolean; text: string };
 
 /** Words on paper of their own, so that plumb lines pass behind them. */

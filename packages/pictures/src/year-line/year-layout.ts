@@ -57,10 +57,6 @@ const leastWave = 6;
 const dayStep = 3;
 const workRow = 32;
 
-/** Of years under each other, px: the ridge, and the soil under it. */
-const lowRidge = { roomy: 104, narrow: 84 } as const;
-const lowSoil = 30;
-
 export function yearLayout(
   props: Omit<YearLineProps, 'id' | 'summary' | 'note' | 'months' | 'rainMm' | 'frostShare' | 'frostText'>,
 ): YearLayout {
@@ -97,10 +93,8 @@ export function yearLayout(
   const wordsRoom = (lead === 'days' ? overHeat : 0) + (peakLines - 1) * lineHeight;
   const sky = common?.skyPx ?? wordsRoom + (lead === 'weather' ? (roomy ? 70 : 60) : roomy ? 54 : 46);
   const ridgeTop = skyTop + sky;
-  const ground =
-    ridgeTop +
-    (common ? lowRidge[roomy ? 'roomy' : 'narrow'] : (roomy ? 170 : 140) * (lead === 'weather' ? 0.8 : 1));
-  const soilBottom = ground + (common ? lowSoil : crop ? 40 : 26);
+  const ground = ridgeTop + (common?.ridgePx ?? (roomy ? 170 : 140) * (lead === 'weather' ? 0.8 : 1));
+  const soilBottom = ground + (common?.soilPx ?? (crop ? 40 : 26));
   const monthsY = soilBottom + 18;
   const work = placeWork(crop?.work ?? [], axis);
   const workY = monthsY + (work.length > 0 ? workRow : 0);

@@ -38,8 +38,10 @@ export type CommonScale = {
   /** Leaves that reach the top of the stairs, and a bulb that fills the soil, mm across. */
   leaves: number;
   bulbMm: number;
-  /** Room over the ridge's top, px. */
+  /** Room over the ridge's top, the ridge, and the soil under it, px. */
   skyPx: number;
+  ridgePx: number;
+  soilPx: number;
 };
 
 export type YearLineProps = {

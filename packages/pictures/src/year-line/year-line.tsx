@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { xOfDay } from '../drawing/day-axis.ts';
 import { ink } from '../drawing/ink.ts';
 import { MonthNames } from '../drawing/month-names.tsx';
@@ -6,7 +7,7 @@ import { Label, lineHeight, Picture, type } from '../drawing/picture.tsx';
 import { rainStrokes } from '../drawing/rain-strokes.ts';
 import { boldWidth, textWidth } from '../drawing/text-fit.ts';
 import { isClear, type WordsBox } from '../drawing/words-box.ts';
-import { CropMarks, CropShape, MarkDots } from './crop-shape.tsx';
+import { CropMarks, CropShape } from './crop-shape.tsx';
 import { CropWork } from './crop-work.tsx';
 import { Frost, FrostPattern, Heat } from './frost-and-heat.tsx';
 import { waterLevel, type YearLayout, yearLayout } from './year-layout.ts';
@@ -17,8 +18,8 @@ import { allWords, yearWords } from './year-words.ts';
  * The year of a place: day length as a ridge, what the onion needs as the water it must rise out of, rain and heat
  * above, frost in the ground, and if wanted a crop on it.
  */
-export function YearLine(props: YearLineProps) {
-  const { id, width, summary, need, today, crop, common } = props;
+export function YearLine(props: YearLineProps & { onGround?: (layout: YearLayout) => ComponentChildren }) {
+  const { id, width, summary, need, today, crop, common, onGround } = props;
   const layout = yearLayout(props);
   const words = yearWords(layout, props);
   const inTheWay = allWords(words);
@@ -82,7 +83,7 @@ export function YearLine(props: YearLineProps) {
             {props.rainText}
           </Label>
         )}
-        {crop && common && <MarkDots layout={layout} crop={crop} />}
+        {onGround?.(layout)}
         {crop && <CropMarks layout={layout} marks={layout.marks} months={props.months} />}
         <CropWork layout={layout} />
       </Picture>

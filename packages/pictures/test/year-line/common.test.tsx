@@ -12,7 +12,7 @@ import {
   cropInYear,
   cropLineOf,
   halfYearDays,
-  YearLine,
+  LowYearLine,
   yearLineOf,
   yearsToAxis,
 } from '../../src/year-line/index.ts';
@@ -146,7 +146,7 @@ describe('years under each other', () => {
             expect(y - 14).toBeGreaterThanOrEqual(0);
             expect(y).toBeLessThan(layout.height);
           }
-          const svg = svgText(<YearLine {...props} />, { colours: everyInk, title: 'a year' });
+          const svg = svgText(<LowYearLine {...props} />, { colours: everyInk, title: 'a year' });
           expect(svg).not.toMatch(/NaN|undefined|null/);
           expect(svg).not.toContain(line.rainText);
         }

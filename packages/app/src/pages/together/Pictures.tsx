@@ -1,5 +1,5 @@
 import { lineSentence, onWords } from '@neckfall/answers';
-import { commonScaleOf, pxPerRem, YearLine, type YearLineProps } from '@neckfall/pictures';
+import { commonScaleOf, LowYearLine, pxPerRem, type YearLineProps } from '@neckfall/pictures';
 import { useMemo } from 'preact/hooks';
 import { FitWidth } from '../../controls/FitWidth.tsx';
 import { go } from '../../state/route.ts';
@@ -73,7 +73,7 @@ function Lines({ width, drawn, compared, pictures }: LinesProps) {
             <h2 id={`line-${i}`}>{compared === 'starts' ? told[i].name : longName(line, speaker)}</h2>
             <p class="beside-crop">{lineSentence(told[i], speaker)}</p>
             <div class="beside-drag" {...drag}>
-              <YearLine id={`beside-${i}`} width={width} {...pictures[i]} common={common} />
+              <LowYearLine id={`beside-${i}`} width={width} {...pictures[i]} common={common} />
             </div>
             <OnDay drawn={drawn} line={line} />
           </section>
