@@ -10,7 +10,7 @@ test('help tells when seedlings go out by the numbers of the model', () => {
   );
 });
 
-describe.each([[[]], [['where']], [['season']], [['when']], [['feed']], [['keep']], [['why']]])(
+describe.each([[[]], [['where']], [['season']], [['when']], [['draw']], [['feed']], [['keep']], [['why']]])(
   'help of neckfall %s',
   (command) => {
     const { code, stdout, stderr } = neckfall(...command, '--help');

@@ -61,9 +61,9 @@ export function shownOf(
         <summary>{say('element.numbers')}</summary>
         {tables.map((table) => (
           // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reached by keyboard
-          <div key={table.caption} class="scroll" role="region" aria-label={table.caption} tabIndex={0}>
+          <section key={table.caption} class="scroll" aria-label={table.caption} tabIndex={0}>
             <DataTable {...table} />
-          </div>
+          </section>
         ))}
       </details>
       <p class="source">{source}</p>
