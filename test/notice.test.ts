@@ -1,8 +1,10 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Metafile } from 'esbuild';
 import { describe, expect, test } from 'vitest';
 import { buildApp } from '../tools/setup/build-app.mjs';
+import { buildElement } from '../tools/setup/build-element.mjs';
 import { bundled } from '../tools/setup/bundle.mjs';
 
 const ROOT = new URL('../', import.meta.url);
@@ -53,8 +55,8 @@ describe('NOTICE, of the libraries shipped', () => {
     .map((line) => line.split(/ {2,}/))
     .filter((cells) => cells.length === 3 && cells[0] !== '');
 
-  test('names what is in the bundles of command line and app, and no other', async () => {
-    const files = [...(await filesInCommandLine()), ...(await filesInApp())];
+  test('names what is in the bundles of command line, app and element, and no other', async () => {
+    const files = [...(await filesInCommandLine()), ...(await filesInElement()), ...(await filesInApp())];
     const shipped = new Set(files.map(packageOf).filter((name) => name !== null));
     expect(rows.map(([name]) => name)).toEqual([...shipped].sort());
     expect(files.length - shipped.size).toBeGreaterThan(100);
@@ -64,11 +66,12 @@ describe('NOTICE, of the libraries shipped', () => {
     'gives the licence and the copyright line that %s states: %s, %s',
     (name, licence, copyright) => {
       const folder = `node_modules/${name}`;
-      const text = readdirSync(new URL(folder, ROOT)).find((file) => /^licen[cs]e/i.test(file));
+      const files = readdirSync(new URL(folder, ROOT));
+      const text = files.find((file) => /^licen[cs]e/i.test(file)) ?? 'README.md';
       const { license, author } = JSON.parse(read(`${folder}/package.json`));
-      // some carry no text of their licence, and name it with their author; one has the text alone
-      const stated = text === undefined ? JSON.stringify(author) : read(`${folder}/${text}`);
-      expect(license ?? /^MIT(?= License)/.exec(stated)?.[0]).toBe(licence);
+      // some carry no text of their licence, and name it with their author or in their README; one has the text alone
+      const stated = `${JSON.stringify(author)} ${read(`${folder}/${text}`)}`;
+      expect(license ?? /^MIT(?= License)/.exec(read(`${folder}/${text}`))?.[0]).toBe(licence);
       expect(stated).toContain(copyright);
     },
   );
@@ -78,6 +81,7 @@ describe('NOTICE, of the libraries shipped', () => {
       MIT: 'The text of the MIT License is in LICENSE',
       'BSD-3-Clause': 'Redistributions in binary form must reproduce',
       'Apache-2.0': 'Version 2.0, January 2004',
+      'MPL-2.0': 'subject to the terms of the Mozilla Public License, v. 2.0',
     };
     for (const [, licence] of rows) expect(notice).toContain(texts[licence]);
     expect(read('LICENSE')).toContain('MIT License');
@@ -97,7 +101,16 @@ test.each([
 
 async function filesInCommandLine(): Promise<string[]> {
   const { metafile } = await bundled({ write: false, metafile: true });
-  return Object.values(metafile.outputs).flatMap(({ inputs }) =>
+  return filesIn(metafile);
+}
+
+async function filesInElement(): Promise<string[]> {
+  const { metafile } = await buildElement({ write: false, metafile: true });
+  return filesIn(metafile);
+}
+
+function filesIn({ outputs }: Metafile): string[] {
+  return Object.values(outputs).flatMap(({ inputs }) =>
     Object.entries(inputs).flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : [])),
   );
 }

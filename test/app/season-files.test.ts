@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { download } from './download.ts';
 import { fileOfBytes } from './file-of-bytes.ts';
 import { type App, hasChromium, openApp, openFolds, ready } from './open-app.ts';
+import { taken } from './taken.ts';
 
 const bank =
   '#/season?at=52.08,-3.13&name=Pencarreg+Bank&class=long&start=raised-seedlings&date=2027-02-20&plant-out=2027-04-12&row-cm=30&plants=250&today=2027-06-20';
@@ -63,25 +64,6 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     app = await openApp();
   });
   afterAll(() => app.close());
-
-  test.each(['year', 'bulbs'])('the picture of the %s stands alone as SVG and PNG', async (what) => {
-    const page = await app.at(bank);
-    const svg = await download(page, `Picture of the ${what} (SVG)`);
-    expect(svg.name).toBe(`neckfall-pencarreg-bank-2027-02-20-${what}.svg`);
-    const { title, isFaulty, rest } = await page.evaluate((text) => {
-      const read = new DOMParser().parseFromString(text, 'image/svg+xml');
-      return {
-        title: read.querySelector('title')?.textContent ?? '',
-        isFaulty: read.querySelector('parsererror') !== null,
-        rest: /var\(|https?:\/\/(?!www\.w3\.org\/2000\/svg)|<script/.exec(text)?.[0] ?? null,
-      };
-    }, svg.bytes.toString());
-    expect({ isFaulty, rest }).toEqual({ isFaulty: false, rest: null });
-    expect(title).toContain('Pencarreg Bank');
-    const png = await download(page, `Picture of the ${what} (PNG)`);
-    expect(png.bytes.subarray(1, 4).toString()).toBe('PNG');
-    expect(png.bytes.readUInt32BE(16)).toBe(1920);
-  });
 
   test('the plan comes back from its file as it was', async () => {
     const page = await app.page(bank);
@@ -176,7 +158,7 @@ describe.skipIf(!hasChromium)('copies to keep of a season', () => {
     await ready(page);
     expect(await page.locator('main').textContent()).toContain(`called “${nasty}”`);
     expect(await page.locator('main img, main script, .place img').count()).toBe(0);
-    const svg = (await download(page, 'Picture of the year (SVG)')).bytes.toString();
+    const { svg } = await taken(page, '.the-year');
     expect(svg).not.toMatch(/<(img|script)/);
     expect(await whole(page)).toHaveProperty([nasty], nasty);
     await page.close();

@@ -21,6 +21,7 @@ describe.each([
   [['handout']],
   [['answer']],
   [['atlas']],
+  [['draw']],
 ])('help of neckfall %s', (command) => {
   const { code, stdout, stderr } = neckfall(...command, '--help');
 

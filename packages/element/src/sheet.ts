@@ -1,7 +1,7 @@
 import { paperColours } from '@neckfall/pictures';
 
-/** After dark, where the page follows the reader's choice of it: those of the app. */
-const nightColours: typeof paperColours | Record<keyof typeof paperColours, string> = {
+/** After dark, on pages that say they follow the reader's choice of it (`color-scheme: light dark`): those of the app. */
+const nightColours: Readonly<Record<keyof typeof paperColours, string>> = {
   paper: '#1b1610',
   'paper-2': '#282017',
   ink: '#f4ecdd',
@@ -15,24 +15,27 @@ const nightColours: typeof paperColours | Record<keyof typeof paperColours, stri
   earth: '#c49c74',
 };
 
+type Name = keyof typeof paperColours;
+const names = Object.keys(paperColours) as Name[];
+
 /** A page sets a colour by the property `--neckfall-NAME`. */
-function properties(colours: Readonly<Record<string, string>>): string {
-  return Object.entries(colours)
-    .map(([name, colour]) => `--${name}: var(--neckfall-${name}, ${colour});`)
-    .join(' ');
+function properties(colourOf: (name: Name) => string): string {
+  return names.map((name) => `--${name}: var(--neckfall-${name}, ${colourOf(name)});`).join(' ');
 }
 
+const byDay = properties((name) => paperColours[name]);
+const byBoth = properties((name) => `light-dark(${paperColours[name]}, ${nightColours[name]})`);
+
 const rules = `
-:host { display: block; ${properties(paperColours)} background: var(--paper); color: var(--ink); font: 1rem/1.4 var(--neckfall-font, "Source Sans 3", Helvetica, Arial, sans-serif); }
+:host { display: block; padding-block: 0.4rem; ${byDay} background: var(--paper); color: var(--ink); font: 1rem/1.4 var(--neckfall-font, "Source Sans 3", Helvetica, Arial, sans-serif); }
 :host([hidden]) { display: none; }
-@media (prefers-color-scheme: dark) { :host { ${properties(nightColours)} } }
+@supports (color: light-dark(#000, #fff)) { :host { ${byBoth} } }
 figure { margin: 0; }
 svg { display: block; max-width: 100%; height: auto; font-family: inherit; }
-p { margin: 0.4rem 0; }
+p, details { margin: 0.4rem 0; padding-inline: 6px; }
 .told { font-weight: 600; }
 .source { color: var(--ink-2); font-size: 0.875rem; }
 .problem { border-left: 4px solid var(--alarm); padding-left: 0.6rem; }
-details { margin: 0.4rem 0; }
 summary { cursor: pointer; }
 .scroll { overflow-x: auto; }
 table { border-collapse: collapse; margin: 0.6rem 0; font-variant-numeric: tabular-nums; }

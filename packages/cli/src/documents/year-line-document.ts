@@ -17,6 +17,9 @@ export type YearLineNumbers = {
   crop: CropFacts | null;
 };
 
+/** Days about the longest differ by seconds, and it is told by its date: h to so many digits. */
+const hourDigits = 5;
+
 /** What a year line is drawn from. */
 export function yearLineDocument(frame: Frame, numbers: YearLineNumbers): YearLineDocument {
   const { year, needSunUpH, plan, cultivar, crop } = numbers;
@@ -26,18 +29,18 @@ export function yearLineDocument(frame: Frame, numbers: YearLineNumbers): YearLi
     made: formatDay(frame.options.today),
     weather: frame.options.weather ? 'some' : 'drawn',
     class: classOfType[plan.type],
-    needSunUpH: round(needSunUpH, 2),
+    needSunUpH: round(needSunUpH, hourDigits),
     firstDay: formatDay(year.firstDay),
-    sunUpH: year.sunUpH.map((hours) => round(hours, 2)),
-    rainMm: year.rainMm.map((rain) => round(rain, 2)),
-    frostShare: year.frostShare.map((share) => round(share)),
-    highC: year.highC.map((temp) => round(temp, 1)),
+    sunUpH: year.sunUpH.map((hours) => round(hours, hourDigits)),
+    rainMm: year.rainMm.map((rain) => round(rain)),
+    frostShare: year.frostShare.map((share) => round(share, 4)),
+    highC: year.highC.map((temp) => round(temp, 2)),
     months: year.months.map(({ sunUpH, rainMm, frostNights, highC }, month) => ({
       month: month + 1,
-      sunUpH: round(sunUpH, 2),
-      rainMm: round(rainMm, 1),
-      frostNights: round(frostNights, 1),
-      highC: round(highC, 1),
+      sunUpH: round(sunUpH),
+      rainMm: round(rainMm),
+      frostNights: round(frostNights),
+      highC: round(highC, 2),
     })),
     plan: crop && planDocument(plan, cultivar),
     crop: crop && cropDocument(crop),

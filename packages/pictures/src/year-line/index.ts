@@ -4,13 +4,9 @@ export { type CropFacts, cropFactsOf } from './crop-facts.ts';
 export { cropInYear } from './crop-in-year.ts';
 export { cropLineOf } from './crop-line-of.ts';
 
-
 export { cropSaid } from './crop-said.ts';
-export { waterLevel, yearLayout } from './year-layout.ts';
-
-
 export { LowYearLine } from './low-year-line.tsx';
-
+export { waterLevel, yearLayout } from './year-layout.ts';
 
 export { YearLine } from './year-line.tsx';
 export { skyLineOf, workTableOf, yearLineOf, yearTableOf } from './year-line-of.ts';

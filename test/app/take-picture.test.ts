@@ -1,0 +1,96 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { neckfall } from './command-line.ts';
+import { type App, axe, hasChromium, openApp, openFolds, ready } from './open-app.ts';
+import { taken } from './taken.ts';
+
+const lyon = 'at=45.748,4.847&name=Lyon&today=2027-05-03';
+const bank =
+  '#/season?at=52.08,-3.13&name=Pencarreg+Bank&class=long&start=raised-seedlings&date=2027-02-20&today=2027-06-20';
+
+/** Pages with the parts of them that hold a picture, and what its files are called. */
+const pictures: [hash: string, part: string, name: string, opener?: string][] = [
+  [`#/where?${lyon}`, '.seen', 'neckfall-lyon-year'],
+  [bank, '.the-year', 'neckfall-pencarreg-bank-2027-02-20-year'],
+  [bank, '.cut', 'neckfall-pencarreg-bank-2027-02-20-bulbs'],
+  [`#/when?${lyon}&class=long&start=sets`, 'main', 'neckfall-lyon-year', 'Take the year along'],
+  [`#/when?${lyon}&class=long&start=sets`, 'main', 'neckfall-lyon-starts', 'Take the starts along'],
+  [`#/which?${lyon}`, 'main', 'neckfall-lyon-kinds'],
+  [`#/keep?${lyon}&people=2`, 'main', 'neckfall-lyon-store'],
+];
+
+describe.skipIf(!hasChromium)('a picture taken along', () => {
+  let app: App;
+  beforeAll(async () => {
+    app = await openApp();
+  });
+  afterAll(() => app.close());
+
+  test.each(pictures)('of %s, %s: three files that stand alone', async (hash, part, name, opener) => {
+    const page = await app.page(hash);
+    await openFolds(page);
+    const { names, svg, png, html } = await taken(page, part, opener);
+    expect(names).toEqual(['.svg', '.png', '.html'].map((ending) => name + ending));
+    const read = await page.evaluate((text) => {
+      const found = new DOMParser().parseFromString(text, 'image/svg+xml');
+      const textOf = (tag: string) => found.querySelector(tag)?.textContent ?? '';
+      const isFaulty = found.querySelector('parsererror') !== null;
+      const width = found.documentElement.getAttribute('width');
+      return { isFaulty, title: textOf('title'), desc: textOf('desc'), source: textOf('metadata'), width };
+    }, svg);
+    expect(read.isFaulty).toBe(false);
+    expect(read.desc.length).toBeGreaterThan(20);
+    const place = hash.includes('Lyon') ? 'Lyon' : 'Pencarreg Bank';
+    expect(read.title).toContain(place);
+    expect(read.source).toMatch(
+      new RegExp(`^Neckfall [\\d.]+ · ${place}.*30 years of weather.*CHELSA.*CRU.*GeoNames.*made .* 2027$`),
+    );
+    // PNG (ISO/IEC 15948): its mark, then the width as four bytes
+    expect(png.subarray(1, 4).toString()).toBe('PNG');
+    expect(png.readUInt32BE(16)).toBe(2 * Number(read.width));
+    for (const text of [svg, html])
+      expect(/var\(|https?:\/\/(?!www\.w3\.org\/2000\/svg)|<script|\bon\w+="/.exec(text)?.[0]).toBe(
+        undefined,
+      );
+    expect(html).toContain('<table>');
+    expect(html).toContain(read.source.replaceAll('&', '&amp;'));
+    expect(await axe(page)).toEqual([]);
+    await page.close();
+  });
+
+  test('is the one that the command line draws', async () => {
+    const page = await app.page(`#/season?${lyon}&class=long&start=sets&date=2027-03-25`);
+    const { svg } = await taken(page, '.cut');
+    const drawn = await neckfall(
+      ...['draw', 'Lyon', '--picture', 'bulbs', '--class', 'long', '--start', 'sets'],
+      ...['--date', '2027-03-25', '--today', '2027-05-03'],
+    );
+    const withoutTitle = (text: string) => text.replace(/<title>[^<]*<\/title>/, '');
+    expect(withoutTitle(svg)).toBe(withoutTitle(drawn));
+    await page.close();
+  });
+
+  test('as a page it needs nobody, and anybody can read it', async () => {
+    const page = await app.page(`#/where?${lyon}`);
+    const { html } = await taken(page, '.seen');
+    const still = await (await app.context()).newPage();
+    const asked: string[] = [];
+    still.on('request', (request) => asked.push(request.url()));
+    await still.setContent(html);
+    expect(asked.filter((url) => !url.startsWith('about:'))).toEqual([]);
+    expect(await still.getByRole('img').getAttribute('aria-label')).toContain('longest day');
+    expect(await still.locator('tbody tr').count()).toBe(12);
+    expect(await axe(still)).toEqual([]);
+    await still.context().close();
+    await page.close();
+  });
+
+  test('is light whatever the page is, and is offered again in another language', async () => {
+    const page = await app.page(`#/where?${lyon}`, { dark: true, locale: 'es' });
+    await ready(page);
+    const { svg } = await taken(page, '.seen', 'Llevarse esta imagen');
+    expect(svg).toContain('fill="#fbf7ee"');
+    expect(svg).toContain('30 años de tiempo');
+    await page.close();
+    app.expectClean();
+  });
+});
