@@ -14,6 +14,7 @@ import {
   waysOf,
   weatherYears,
 } from '../packages/engine/src/index.ts';
+import { atlasRows } from './atlas.ts';
 import { greatGarden, makeGreatGarden } from './great-garden.ts';
 import { growInCRows } from './grow-in-c.ts';
 import { keepRows } from './keep.ts';
@@ -135,6 +136,7 @@ rows.push(
   ...keepRows(climate, years, plan.startDay),
   ...learnRows(climate, years),
   ...whyRows(climate, years, plan.startDay),
+  ...atlasRows(climate, plan.startDay),
 );
 
 process.stdout.write(JSON.stringify({ calibration, rows }));

@@ -59,6 +59,7 @@ export {
 export { leafCheckSentence } from './leaf-check.ts';
 export { shiftSentence } from './learnt-sentences.ts';
 export { type LiftTold, liftTold } from './lift-told.ts';
+export { mapSource } from './map-source.ts';
 export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from './names-here-sentences.ts';
 export { leastBulbMm, seeSentence, topsSentence } from './now-sentences.ts';
 export { oddSentence } from './odd-sentence.ts';

@@ -38,7 +38,8 @@ export function readMapForm(raw: RawAtlas): AtlasWriter {
 export async function deliverMap(part: Part, form: AtlasWriter, { out }: RawOutputOptions): Promise<void> {
   const sink = await openSink(out);
   try {
-    for (const text of form.texts(part.settings, rowsOfPart(part))) if (!(await sink.write(text))) break;
+    for await (const text of form.texts(part.settings, rowsOfPart(part)))
+      if (!(await sink.write(text))) break;
     sink.keep();
   } finally {
     // without effect on what has been kept

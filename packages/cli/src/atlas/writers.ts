@@ -4,16 +4,19 @@ import type { AtlasPointRow } from './atlas-point.ts';
 import type { AtlasSettings } from './settings.ts';
 import { csvWriter } from './write-csv.ts';
 import { geojsonWriter } from './write-geojson.ts';
-import { svgWriter } from './write-svg.ts';
+import { pngWriter, svgWriter } from './write-svg.ts';
 
 /** A form of a map. */
 export type AtlasWriter = {
-  /** Its text, piece by piece. @param tiles the points of each tile, in the order of the grid */
-  texts: (settings: AtlasSettings, tiles: Iterable<AtlasPointRow[]>) => Iterable<string>;
+  /** Its text or bytes, piece by piece. @param tiles the points of each tile, in the order of the grid */
+  texts: (
+    settings: AtlasSettings,
+    tiles: Iterable<AtlasPointRow[]>,
+  ) => Iterable<string> | AsyncIterable<Uint8Array>;
 };
 
 /** Endings of files that hold a map. */
-export const mapEndings = ['.geojson', '.json', '.csv', '.svg'] as const;
+export const mapEndings = ['.geojson', '.json', '.csv', '.svg', '.png'] as const;
 
 /** The form that a file's ending asks for; null: none that is known. */
 export function writerFor(path: string, shows: MapShows, speaker: Speaker): AtlasWriter | null {
@@ -26,6 +29,8 @@ export function writerFor(path: string, shows: MapShows, speaker: Speaker): Atla
       return csvWriter;
     case '.svg':
       return svgWriter(shows, speaker);
+    case '.png':
+      return pngWriter(shows, speaker);
     case undefined:
       return null;
   }

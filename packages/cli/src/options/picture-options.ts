@@ -5,7 +5,7 @@ import type { RawOutputOptions } from './place-options.ts';
 import type { RawPlanOptions } from './plan-options.ts';
 
 /** The year of a place or a crop, the bulbs of a crop, the starts of a year. */
-export const pictures = ['year', 'bulbs', 'starts'] as const;
+const pictures = ['year', 'bulbs', 'starts'] as const;
 export type PictureName = (typeof pictures)[number];
 
 /** The files a picture may be written as, by the ending of their names; without a file it is drawn as text (SVG). */

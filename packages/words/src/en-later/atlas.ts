@@ -42,4 +42,6 @@ export const atlas = {
   'picture.atlas.disc': '{size} across',
   'picture.atlas.summary':
     'Map of {region}: {shows, select, kind {the kind of onion that does best} good {in how many years in ten onions come good} start {the best start} tops {when tops go over} other {how large bulbs get}}. {lead}',
+  'picture.atlas.source':
+    'Neckfall {version} · {region}, a point every {step}°, {years, plural, one {# made-up year} other {# made-up years}} of weather at each · {sources} · {date}',
 } as const;

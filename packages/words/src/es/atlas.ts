@@ -42,4 +42,6 @@ export const atlas = {
   'picture.atlas.disc': '{size} de ancho',
   'picture.atlas.summary':
     'Mapa de {region}: {shows, select, kind {la clase de cebolla que mejor va} good {en cuántos años de cada diez salen bien las cebollas} start {la mejor fecha para empezar} tops {cuándo caen las hojas} other {de qué tamaño son los bulbos}}. {lead}',
+  'picture.atlas.source':
+    'Neckfall {version} · {region}, un punto cada {step}°, {years, plural, one {# año de tiempo inventado} other {# años de tiempo inventados}} en cada uno · {sources} · {date}',
 } as const;

@@ -1,15 +1,23 @@
+import { mapSource } from '@neckfall/answers';
 import type { LandOutline } from '@neckfall/data';
 import { formatDay, type Region } from '@neckfall/engine';
-import { AtlasMap, type MapPoint, type MapShows, mapKeyWords, svgText } from '@neckfall/pictures';
+import {
+  AtlasMap,
+  type MapPoint,
+  type MapShows,
+  mapKeyWords,
+  paperColours,
+  svgText,
+} from '@neckfall/pictures';
 import { useState } from 'preact/hooks';
 import { Fold } from '../../controls/Fold.tsx';
-import { inkOf } from '../../device/ink-of.ts';
 import { pngOfSvg } from '../../device/png-of-svg.ts';
 import { csvText } from '../../files/csv-text.ts';
 import { fileName } from '../../files/file-name.ts';
 import { saveFile } from '../../files/save-file.ts';
 import { voice } from '../../state/settings.ts';
-import type { leadsOf } from './atlas-held.ts';
+import { today } from '../../state/today.ts';
+import { type leadsOf, mapYears } from './atlas-held.ts';
 
 type Props = {
   region: Region;
@@ -39,8 +47,13 @@ export function TakeMap({ region, regionName, shows, outline, leads, wholeDeg, l
     const summary = say('picture.atlas.summary', { region: regionName, shows, lead });
     const all = { region, points: points(), stepDeg: wholeDeg, shows, outline, width, mostHeight };
     return svgText(<AtlasMap {...all} words={{ ...mapKeyWords(speaker), summary }} />, {
-      colours: inkOf(document.documentElement),
-      title: summary,
+      // kept to be put on paper, which is light whatever the page is
+      colours: paperColours,
+      title: regionName,
+      description: summary,
+      caption: [
+        mapSource({ region: regionName, stepDeg: wholeDeg, years: mapYears, today: today.value }, speaker),
+      ],
     });
   };
 
