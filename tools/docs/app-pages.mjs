@@ -34,6 +34,11 @@ const pages = [
     size: desk,
     scheme: 'light',
   },
+  { name: 'map-page', hash: '#/map?view=europe&today=2027-03-01', size: desk, scheme: 'light' },
+  { name: 'together', hash: '#/together?today=2027-05-03', size: desk, scheme: 'light' },
+  { name: 'latitudes', hash: '#/latitudes?latitude=52&date=2027-03-20&today=2027-03-01', size: desk, scheme: 'light' },
+  { name: 'sheet', hash: `#/sheet?${garden}&heading=Garden+club`, size: desk, scheme: 'light' },
+  { name: 'questions', hash: `#/questions?${garden}&shows=kitchen-onions`, size: desk, scheme: 'light' },
 ];
 
 // the same garden with leaves counted, as far as its invented grower did
@@ -150,7 +155,9 @@ for (const { name, hash, size, scheme, gardenFile: held, gives } of pages) {
   }
   await page.goto(url + hash);
   await page.locator('main :is(h1, [role=alert])').first().waitFor();
-  await page.waitForFunction(() => document.querySelector('[data-waiting]') === null);
+  // a map has a button to stop it until it is whole
+  const unfinished = '[data-waiting], .atlas-progress button';
+  await page.waitForFunction((waits) => document.querySelector(waits) === null, unfinished, { timeout: 600_000 });
   if (gives) {
     // the page goes to what was found
     await page.locator('input[type=file]').setInputFiles(gives);
