@@ -20,6 +20,7 @@ const pages = [
   { name: 'keep', hash: `#/keep?${place}&people=3&store=4,65` },
   { name: 'about', hash: `#/about?${place}` },
   { name: 'weather, none kept yet', hash: weatherHere },
+  { name: 'a map with a point asked', hash: '#/map?view=new-zealand~-41.29,174.78&today=2027-05-03' },
   { name: 'a place at sea', hash: '#/where?at=0,-30' },
 ];
 
