@@ -6,6 +6,8 @@ import { withoutOrigins } from './without-origins.ts';
 export default defineConfig({
   // any folder of any static host will do
   base: './',
+  // the library is its sources
+  resolve: { tsconfigPaths: true },
   build: {
     target: 'es2022',
     // one file in dist for each asset: inlined ones would need a wider content policy

@@ -18,9 +18,16 @@ const pages = [
     hash: `#/season?${place}&class=long&start=direct-seed&date=2027-03-10`,
   },
   { name: 'keep', hash: `#/keep?${place}&people=3&store=4,65` },
+  { name: 'a sheet to hand out', hash: `#/sheet?${place}&heading=Allotment+evening&note=Bring+soil` },
+  { name: 'ten questions', hash: `#/questions?${place}&shows=sets-flower` },
   { name: 'about', hash: `#/about?${place}` },
   { name: 'weather, none kept yet', hash: weatherHere },
   { name: 'a map with a point asked', hash: '#/map?view=new-zealand~-41.29,174.78&today=2027-05-03' },
+  {
+    name: 'places side by side',
+    hash: '#/together?today=2027-05-03&view=longest-day&places=45.748,4.847~Lyon;-45.874,170.504~Dunedin',
+  },
+  { name: 'starts side by side', hash: `#/together?${place}&class=long&starts=sets~2027-03-25` },
   { name: 'a place at sea', hash: '#/where?at=0,-30' },
 ];
 

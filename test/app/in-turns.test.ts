@@ -27,6 +27,7 @@ describe.skipIf(!hasChromium)('a page comes in turns, between which a finger is 
     ['When', `#/when?${place}&class=long&start=sets`, 700, 340],
     ['Season', `#/season?${place}&class=long&start=sets&date=2027-02-01`, 400, 130],
     ['Keep', `#/keep?${place}&people=4`, 200, 180],
+    ['Side by side', `#/together?${place}`, 250, 150],
     ['Why, what may be seen', `#/why?${place}`, 300, 130],
     ['Why, an answer', `#/why?${place}&class=long&start=sets&date=2027-02-01&saw=small`, 200, 130],
   ])('%s', async (_, hash, atLeast, mostAtOnce) => {

@@ -1,5 +1,6 @@
-// node tools/fonts/build.mjs: makes the app's typefaces from those of @fontsource, cut down to what its pages say.
-import { readFileSync, writeFileSync } from 'node:fs';
+// node tools/fonts/build.mjs: makes our typefaces from those of @fontsource, cut down to what is said: for the app's pages,
+// and for the sheets that the command line writes, whose names of towns and notes may be in more scripts.
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import subsetFont from 'subset-font';
 
 const root = new URL('../../', import.meta.url);
@@ -11,6 +12,15 @@ const span = (first, last) =>
 const latin = `${span(0x20, 0x7e)}${span(0xa0, 0xff)}ıŒœ\u2009\u202f‐\u2011‒–—‘’‚“”„•…′″−→`;
 /** Names of towns and onions in the other languages of Europe and in Turkish. */
 const latinExt = `${span(0x100, 0x17f)}ȘșȚț`;
+
+/** On sheets: every Latin letter of the faces, those of Vietnamese, Greek and Cyrillic. */
+const sheetSets = {
+  latin,
+  'latin-ext': `${span(0x100, 0x2bf)}${span(0x1e00, 0x1e9f)}`,
+  vietnamese: `${span(0x102, 0x1b0)}${span(0x300, 0x323)}${span(0x1ea0, 0x1ef9)}₫`,
+  greek: span(0x370, 0x3ff),
+  cyrillic: `${span(0x400, 0x45f)}${span(0x490, 0x491)}${span(0x4b0, 0x4b1)}№`,
+};
 
 /** Numerals of one width are for tables; other features of the faces are not used. */
 const keepFeatures = ['kern', 'mark', 'mkmk', 'ccmp', 'locl', 'lnum', 'tnum'];
@@ -29,21 +39,38 @@ const faces = [
   })),
 ];
 
-for (const { name, from, weight, axes } of faces) {
+const sheetFolder = new URL('packages/cli/fonts/', root);
+mkdirSync(sheetFolder, { recursive: true });
+
+for (const face of faces) {
   for (const [set, text] of [
     ['latin', latin],
     ['latin-ext', latinExt],
   ]) {
-    const whole = readFileSync(new URL(`node_modules/${from}-${set}-${weight}-normal.woff2`, root));
-    const cut = await subsetFont(whole, text, { targetFormat: 'sfnt', keepFeatures, ...axes });
-    const packed = await subsetFont(renamed(cut), null, {
+    const packed = await subsetFont(await cutFrom(face, set, text), null, {
       targetFormat: 'woff2',
       keepFeatures,
       keepAllGlyphs: true,
     });
-    writeFileSync(new URL(`packages/app/src/look/fonts/${name}-${set}.woff2`, root), packed);
-    process.stdout.write(`${name}-${set}: ${packed.length} bytes\n`);
+    write(new URL(`packages/app/src/look/fonts/${face.name}-${set}.woff2`, root), packed);
   }
+  for (const [set, text] of Object.entries(sheetSets))
+    write(new URL(`${face.name}-${set}.ttf`, sheetFolder), ended(await cutFrom(face, set, text)));
+}
+
+async function cutFrom({ from, weight, axes }, set, text) {
+  const whole = readFileSync(new URL(`node_modules/${from}-${set}-${weight}-normal.woff2`, root));
+  return renamed(await subsetFont(whole, text, { targetFormat: 'sfnt', keepFeatures, ...axes }));
+}
+
+function write(file, bytes) {
+  writeFileSync(file, bytes);
+  process.stdout.write(`${file.pathname.split('/').at(-1)}: ${bytes.length} bytes\n`);
+}
+
+/** A reader of fonts looks for the bounds of a space behind the last outline: there have to be some bytes. */
+function ended(font) {
+  return Buffer.concat([font, Buffer.alloc(16)]);
 }
 
 /** A face that was changed may not bear a name its makers reserved: "Source Sans" becomes as long a one of our own. */

@@ -1,4 +1,4 @@
-// npm test: lint, types, what nothing uses, and every test; the last line counts them.
+// npm test: lint, types, pages of the API, what nothing uses, and every test; the last line counts them.
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -23,6 +23,10 @@ const steps = [
   ['lint', () => show(node, [packageProgram('@biomejs', 'biome', 'bin', 'biome'), 'check', '.'])],
   ['types', () => types()],
   ['types of the app', () => types('--project', join('packages', 'app'))],
+  [
+    'pages of the API',
+    () => show(node, [packageProgram('typedoc', 'bin', 'typedoc'), '--emit', 'none', '--logLevel', 'Warn']),
+  ],
   ['nothing unused', () => show(node, [packageProgram('knip', 'bin', 'knip.js')])],
 ];
 const failedSteps = steps.filter(([, run]) => run() !== 0).map(([name]) => name);

@@ -1,4 +1,6 @@
 import { isMainThread, workerData } from 'node:worker_threads';
+import { loadLater } from '@neckfall/words';
+import { serveTiles } from './atlas/serve-tiles.ts';
 import { serveBatch } from './batch/serve.ts';
 import { serveGrow } from './grow/serve-grow.ts';
 import { heedSignals } from './heed-signals.ts';
@@ -9,5 +11,7 @@ if (isMainThread) {
   // All output is flushed by then; nothing left open may keep the process waiting.
   process.exit(await run(process.argv.slice(2)));
 }
+await loadLater();
 if ('grow' in workerData) serveGrow();
-else serveBatch();
+else if ('tiles' in workerData) serveTiles();
+else await serveBatch();

@@ -1,7 +1,10 @@
 import { languages, type Speaker } from '@neckfall/words';
 import { Command } from 'commander';
+import { addAnswer } from './commands/answer.ts';
+import { addAtlas } from './commands/atlas.ts';
 import { addCultivars } from './commands/cultivars.ts';
 import { addFeed } from './commands/feed.ts';
+import { addHandout } from './commands/handout.ts';
 import { addJobs } from './commands/jobs.ts';
 import { addKeep } from './commands/keep.ts';
 import { addRecord } from './commands/record.ts';
@@ -55,6 +58,9 @@ export function program(voice: Speaker): Command {
   addJobs(root, say);
   addKeep(root, say);
   addWhy(root, say);
+  addAtlas(root, say);
+  addHandout(root, say);
+  addAnswer(root, say);
   addCompletion(root, voice);
   for (const command of [root, ...root.commands]) {
     command

@@ -1,4 +1,4 @@
-import type { Speaker } from '@neckfall/words';
+import { loadLater, type Speaker } from '@neckfall/words';
 import { type Command, CommanderError } from 'commander';
 import { about } from './commands/about.ts';
 import { firstSpeaker } from './options/speaker-for.ts';
@@ -12,6 +12,8 @@ import { missingCommand, missingValue, usageRefusal } from './refusal/usage-refu
 
 /** Runs one command line; the result is the exit code. */
 export async function run(args: readonly string[]): Promise<number> {
+  // of the words none are fetched here: they lie in the bundle
+  await loadLater();
   const voice = await firstSpeaker(args);
   try {
     await answer(program(voice), args, voice);

@@ -2,3 +2,4 @@
 export { readClimateNodes } from './climate/index.ts';
 export { loadGazetteer, loadLandMask, loadLandOutline } from './places/node.ts';
 export { publishedPractice } from './practice/node.ts';
+export { readSiteAssets } from './site/node.ts';

@@ -11,6 +11,7 @@ export * from './learn/index.ts';
 export * from './limits/index.ts';
 export * from './math/index.ts';
 export * from './plant/index.ts';
+export * from './questions/index.ts';
 export * from './season/index.ts';
 export * from './sky/index.ts';
 export * from './stand/index.ts';
@@ -19,4 +20,5 @@ export * from './units/index.ts';
 export * from './weather/index.ts';
 export * from './why/index.ts';
 
+/** Version of engine and data, which go together. */
 export const engineVersion = '0.1.0';

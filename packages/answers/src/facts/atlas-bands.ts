@@ -1,5 +1,5 @@
 import {
-  type AtlasEntry,
+  type AtlasFigures,
   civilDate,
   type DayLengthClass,
   type DayNumber,
@@ -9,7 +9,7 @@ import {
 import { isBareGround } from './bare-ground.ts';
 
 /** A point of a map with the entry that leads there among those asked for. */
-export type AtlasPoint = GridPoint & { entry: AtlasEntry };
+export type AtlasPoint = GridPoint & { entry: AtlasFigures };
 
 /** What onions do on the ground of some points; shares of ground by area, 0…1. */
 export type AtlasGround = {

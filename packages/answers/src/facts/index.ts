@@ -5,6 +5,7 @@ export { type AtlasRegionName, atlasRegionNames, atlasRegions, regionAbout } fro
 export { isBareGround } from './bare-ground.ts';
 export { bestStart } from './best-start.ts';
 export { betterThanLead } from './better-than-lead.ts';
+export { type CropOn, type CropStage, cropOn, isUsual } from './crop-on.ts';
 export { type CultivarFact, cultivarFacts, traitWords } from './cultivar-facts.ts';
 export { round } from './figures.ts';
 export { inStoreOf, type NamedStore, storeLookedAt } from './in-store.ts';

@@ -1,4 +1,4 @@
-import type { Place } from './place.ts';
+import type { Place } from '@neckfall/data';
 
 /** So far from the nearest town a border may lie between. */
 const sameCountryKm = 60;

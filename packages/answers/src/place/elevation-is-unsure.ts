@@ -1,5 +1,5 @@
+import type { Place } from '@neckfall/data';
 import { elevationSpreadWarningM } from '@neckfall/engine';
-import type { Place } from './place.ts';
 
 /** A guessed elevation where the ground nearby lies at very different heights. */
 export function elevationIsUnsure({ elevationFrom, climate }: Place): boolean {

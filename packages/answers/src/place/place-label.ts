@@ -1,6 +1,5 @@
-import type { Town } from '@neckfall/data';
+import type { Place, Town } from '@neckfall/data';
 import type { Speaker } from '@neckfall/words';
-import type { Place } from './place.ts';
 
 /** "Lyon, France", but "Singapore"; in the United States with the state, by which people tell towns apart. */
 export function townLabel(town: Town, { say, country }: Speaker): string {

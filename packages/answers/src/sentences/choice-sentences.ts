@@ -20,7 +20,7 @@ export function adviceOfList(choices: readonly Choice[], now: SeasonSummary | nu
 /** The same of a place, for all that might be grown there. */
 export type PlaceAdvice = { lead: ClassAnswer; better: ClassAnswer | null; now: ClassNow | null };
 
-export function adviceOfPlace(survey: ClassSurvey): PlaceAdvice {
+export function adviceOfPlace(survey: Pick<ClassSurvey, 'lead' | 'now' | 'classes'>): PlaceAdvice {
   const lead = survey.lead();
   const now = survey.now();
   // the other classes take their time, and no headline speaks of all where one that is good is named

@@ -54,6 +54,10 @@ export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from '.
 export { leastBulbMm, seeSentence, topsSentence } from './now-sentences.ts';
 export { oddSentence } from './odd-sentence.ts';
 export { autumnAssumption, cultivarAssumption, packetAssumptions } from './onion-assumptions.ts';
+export { type QuestionsMeant, questionAsked, questionsMeant } from './question-asked.ts';
+export type { QuestionContext, QuestionSaid } from './question-context.ts';
+export { type QuestionTable, questionTable } from './question-rows.ts';
+export { questionSaid } from './question-said.ts';
 export { type SeasonRow, type SeasonRowKey, seasonRows } from './season-rows.ts';
 export {
   leavesGoneSentence,
@@ -65,6 +69,12 @@ export { plantsSentences, seenSentences } from './seen-sentences.ts';
 export { freezesEachWinter, skyAndFrost } from './sky-and-frost.ts';
 export { spanPartsSentence, spanSentence } from './span-sentences.ts';
 export { meanwhileSentence, todaySentence } from './today-sentence.ts';
+export { type OnOwnDay, togetherDate, togetherHeadline } from './together-headline.ts';
+export { kindsSentence, zoneSentence } from './together-kinds.ts';
+export { lineSentence, type SetBeside, startName } from './together-line.ts';
+export { type LineOn, type OnWords, onWords } from './together-on.ts';
+export { startsHeadline } from './together-starts.ts';
+export { togetherTable } from './together-table.ts';
 export { tropicsSentence } from './tropics-sentence.ts';
 export {
   saltSentence,

@@ -1,9 +1,7 @@
-import { type PlaceProblem, townLabel } from '@neckfall/answers';
-import { coverageKm } from '@neckfall/engine';
-import type { Speaker } from '@neckfall/words';
 import type { ComponentChildren } from 'preact';
 import { OpenGarden } from '../controls/OpenGarden.tsx';
 import { PlacePicker } from '../controls/PlacePicker.tsx';
+import { problemSentence } from '../controls/problem-sentence.ts';
 import { placeState } from '../state/place.ts';
 import { voice } from '../state/settings.ts';
 
@@ -51,23 +49,5 @@ export function NeedsPlace({ children }: { children: ComponentChildren }) {
       );
     case 'found':
       return <>{children}</>;
-  }
-}
-
-function problemSentence(problem: PlaceProblem, speaker: Speaker): string {
-  const { say, quantity } = speaker;
-  switch (problem.problem) {
-    case 'beyond-latitudes':
-      return say('app.place.beyond-latitudes');
-    case 'at-sea':
-      return say('app.place.at-sea', {
-        town: townLabel(problem.near.town, speaker),
-        distance: quantity('distance', problem.near.distanceKm),
-      });
-    case 'beyond-nodes':
-      return say('app.place.beyond-nodes', {
-        distance: quantity('distance', problem.nearestNodeKm),
-        limit: quantity('distance', coverageKm),
-      });
   }
 }

@@ -1,5 +1,8 @@
 import { atlasPoints } from './atlas-points.ts';
+import { beside } from './beside.ts';
+import { commonAnswer } from './common-answer.ts';
 import { feedAhead } from './feed-ahead.ts';
+import { handout } from './handout.ts';
 import { keepYear } from './keep-year.ts';
 import { liftAhead } from './lift-ahead.ts';
 import { ownOffers } from './own-offers.ts';
@@ -25,7 +28,10 @@ import { whyAhead } from './why-ahead.ts';
 /** What the first page does not ask: fetched when another does. */
 export const laterHandlers = {
   atlasPoints,
+  commonAnswer,
+  beside,
   feedAhead,
+  handout,
   liftAhead,
   keepYear,
   ownOffers,

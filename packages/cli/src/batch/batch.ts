@@ -1,6 +1,7 @@
 import type { MessageKey } from '@neckfall/words';
 import type { RawSeason } from '../answer/season-answer.ts';
 import { readSetting } from '../options/place-options.ts';
+import type { RawQuestionOptions } from '../options/question-options.ts';
 import { speakerFor } from '../options/speaker-for.ts';
 import { openSink } from '../output/open-sink.ts';
 import { tell } from '../output/tell.ts';
@@ -14,10 +15,10 @@ import { runBatch } from './run-batch.ts';
 
 /** `--batch FILE`, or `-`: a line of JSON for each row of a file. */
 export async function batch(
-  command: BatchCommand,
+  command: Exclude<BatchCommand, 'handout'>,
   town: string | undefined,
   path: string,
-  raw: RawSeason,
+  raw: RawSeason & RawQuestionOptions,
 ): Promise<void> {
   const speaker = speakerFor({ ...raw, json: true, csv: false });
   const bar = (field: string, why: MessageKey) =>
@@ -33,7 +34,7 @@ export async function batch(
 }
 
 /** Threads run the bundled program; run from its sources, the work is done here. */
-function crewFor(job: BatchJob): Crew {
+export function crewFor(job: BatchJob): Crew {
   const program = new URL(import.meta.url);
   return program.pathname.endsWith('.mjs') ? threadCrew(job, program) : ownCrew(job);
 }

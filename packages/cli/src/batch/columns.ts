@@ -20,18 +20,32 @@ const planColumns = {
 /** Columns of a batch that stand for an option of the command. */
 export const optionColumns = Object.entries(planColumns) as [keyof typeof planColumns, PlanColumn][];
 
-export type Column = 'id' | 'latitude' | 'longitude' | 'elevation_m' | keyof typeof planColumns;
+const sheetColumns = ['place', 'name', 'heading', 'note', 'paper', 'units', 'lang'] as const;
+
+export type Column =
+  | 'id'
+  | 'latitude'
+  | 'longitude'
+  | 'elevation_m'
+  | keyof typeof planColumns
+  | (typeof sheetColumns)[number];
 
 const placeColumns: readonly Column[] = ['id', 'latitude', 'longitude', 'elevation_m'];
 
-export type BatchCommand = 'season' | 'where';
+export type BatchCommand = 'season' | 'where' | 'handout' | 'answer';
 
 export const columnsOf: Record<BatchCommand, readonly Column[]> = {
   where: placeColumns,
+  answer: placeColumns,
+  handout: [...placeColumns, ...sheetColumns],
   season: [...placeColumns, ...optionColumns.map(([column]) => column)],
 };
 
-const columnOfFlag = new Map<string, string>(optionColumns.map(([column, { flag }]) => [flag, column]));
+const columnOfFlag = new Map<string, string>([
+  ...optionColumns.map(([column, { flag }]): [string, string] => [flag, column]),
+  ['--units', 'units'],
+  ['--lang', 'lang'],
+]);
 
 /** What an option is called in a table; anything else keeps its name. */
 export function columnName(flag: string): string {

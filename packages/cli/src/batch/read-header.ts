@@ -29,10 +29,11 @@ export function readHeader(
       throw refuse('batch-column-twice', { ...details, values: { value: path, column } });
     }
   }
-  for (const column of ['latitude', 'longitude']) {
-    if (!names.includes(column)) {
-      throw refuse('batch-column-missing', { ...details, values: { value: path, column } });
-    }
+  const needed = command === 'handout' && names.includes('place') ? [] : ['latitude', 'longitude'];
+  for (const column of needed) {
+    if (names.includes(column)) continue;
+    const values = { value: path, column };
+    throw refuse(command === 'handout' ? 'batch-no-place' : 'batch-column-missing', { ...details, values });
   }
   return names as Column[];
 }

@@ -35,12 +35,17 @@ export function rowOf({ line, cells, fault }: CsvRecord, columns: readonly Colum
   for (const [at, column] of columns.entries()) {
     if (cells[at]?.trim()) named[column] = withoutMark(cells[at]);
   }
-  return { line, cells: named, fault: fault ?? faultOf(cells, columns.length) };
+  return { line, cells: named, fault: fault ?? faultOf(cells, columns) };
 }
 
-function faultOf(cells: readonly string[], expected: number): Row['fault'] {
+/** Of words that a sheet sets, how many it has room for is told better where they are read. */
+const ofAnyLength: readonly (Column | undefined)[] = ['heading', 'note'];
+
+function faultOf(cells: readonly string[], columns: readonly Column[]): Row['fault'] {
+  const expected = columns.length;
   if (cells.some((cell) => cell.includes('\ufffd'))) return 'encoding';
-  if (cells.some((cell) => cell.length > longestCell)) return 'long-cell';
+  if (cells.some((cell, at) => cell.length > longestCell && !ofAnyLength.includes(columns[at])))
+    return 'long-cell';
   return cells.length === expected ? null : { received: cells.length, expected };
 }
 

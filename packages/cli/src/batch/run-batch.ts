@@ -8,7 +8,7 @@ import { progress } from './progress.ts';
 import type { Row } from './rows.ts';
 
 /** Rows handed to a thread at a time: enough to spare messages, few enough to share short files out. */
-const portion: Record<BatchCommand, number> = { season: 6, where: 1 };
+const portion: Record<BatchCommand, number> = { season: 6, where: 1, handout: 1, answer: 1 };
 /** Portions under way for each hand: one answered, one waiting, two to fill the gaps of rows that take longer. */
 const portionsAhead = 4;
 

@@ -1,5 +1,5 @@
 import { gardenRanges, organicFeeds } from '@neckfall/engine';
-import { loadLater, type Say, type Speaker } from '@neckfall/words';
+import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import { deliver } from '../answer/deliver.ts';
 import { feedAnswer, type RawFeed } from '../answer/feed-answer.ts';
@@ -28,7 +28,6 @@ export function addFeed(root: Command, { say, any }: Speaker): void {
       example(say, 'feed Lyon --class long --start sets --date 03-20 --product 10-10-10 --bed-m2 4'),
     )
     .action(async (place: string | undefined, raw: RawFeed) => {
-      await loadLater();
       await deliver(feedAnswer(place, raw, speakerFor(raw)), raw);
     });
 }

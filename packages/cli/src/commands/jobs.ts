@@ -1,4 +1,4 @@
-import { loadLater, type Say } from '@neckfall/words';
+import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import { deliverChange } from '../answer/change-garden.ts';
 import { jobsAnswer } from '../answer/jobs-answer.ts';
@@ -31,7 +31,6 @@ export function addJobs(root: Command, say: Say): void {
 
 /** What to do on crops, when and why. */
 async function jobs(target: string | undefined, raw: Raw): Promise<void> {
-  await loadLater();
   const speaker = speakerFor(raw);
   const garden = target?.endsWith('.json') ? target : raw.garden;
   for (const written of ['out', 'ics'] as const) {

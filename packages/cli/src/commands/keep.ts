@@ -1,5 +1,5 @@
 import { gardenRanges, likes, seedAges, storePlaces } from '@neckfall/engine';
-import { loadLater, type Say } from '@neckfall/words';
+import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import { deliver } from '../answer/deliver.ts';
 import { keepAnswer } from '../answer/keep-answer.ts';
@@ -27,7 +27,6 @@ export function addKeep(root: Command, say: Say): void {
   command
     .addHelpText('after', example(say, 'keep Leeds --people 4 --store shed'))
     .action(async (target: string | undefined, raw: RawKeep) => {
-      await loadLater();
       return deliver(keepAnswer(target, raw, speakerFor(raw)), raw);
     });
 }

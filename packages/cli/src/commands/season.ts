@@ -1,4 +1,4 @@
-import { loadLater, type Say } from '@neckfall/words';
+import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer/answer.ts';
 import { deliver } from '../answer/deliver.ts';
@@ -24,8 +24,6 @@ export function addSeason(root: Command, say: Say): void {
     .addHelpText('after', example(say, 'season Lyon --class long --start direct-seed --date 03-25'))
     .action(async (place: string | undefined, raw: RawSeason & RawPlantingOption) => {
       if (raw.batch !== undefined) return batch('season', place, raw.batch, raw);
-      // what a bed carried before is told of plantings alone
-      if (raw.planting !== undefined) await loadLater();
       return deliver(season(place, raw), raw);
     });
 }

@@ -1,5 +1,5 @@
 import { efficiencyOf, gardenRanges, wateringWays } from '@neckfall/engine';
-import { loadLater, type Say } from '@neckfall/words';
+import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import { deliver } from '../answer/deliver.ts';
 import type { RawTended } from '../answer/tended.ts';
@@ -32,7 +32,6 @@ export function addWater(root: Command, say: Say): void {
   command
     .addHelpText('after', example(say, 'water Lyon --class long --start direct-seed --date 03-25 --bed-m2 3'))
     .action(async (target: string | undefined, raw: RawTended & RawWaterOptions) => {
-      await loadLater();
       return deliver(waterAnswer(target, raw), raw);
     });
 }

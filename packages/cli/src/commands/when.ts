@@ -1,6 +1,6 @@
 import { autumnAssumption, districtAssumption, practiceAssumptions } from '@neckfall/answers';
 import { beliefSite, tryStarts, waysOf } from '@neckfall/engine';
-import { loadLater, type Say, type Speaker } from '@neckfall/words';
+import type { Say, Speaker } from '@neckfall/words';
 import type { Command } from 'commander';
 import type { Answer } from '../answer/answer.ts';
 import { deliver } from '../answer/deliver.ts';
@@ -31,8 +31,6 @@ export function addWhen(root: Command, say: Say): void {
   command
     .addHelpText('after', example(say, 'when Lyon --class long --start sets'))
     .action(async (place: string | undefined, raw: Raw) => {
-      // what a bed carried before is told of plantings alone
-      if (raw.planting !== undefined) await loadLater();
       return deliver(when(place, raw), raw);
     });
 }

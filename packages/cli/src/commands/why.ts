@@ -1,5 +1,5 @@
 import { mostSymptoms, passedOver, storePlaces } from '@neckfall/engine';
-import { loadLater, type Say } from '@neckfall/words';
+import type { Say } from '@neckfall/words';
 import type { Command } from 'commander';
 import { deliver } from '../answer/deliver.ts';
 import { symptomsAnswer, whyAnswer } from '../answer/why-answer.ts';
@@ -29,7 +29,6 @@ export function addWhy(root: Command, say: Say): void {
   command
     .addHelpText('after', example(say, 'why Leeds --start sets --date 04-05 --seen flowered'))
     .action(async (target: string | undefined, raw: RawWhy) => {
-      await loadLater();
       const speaker = speakerFor(raw);
       return deliver(raw.list ? symptomsAnswer(speaker) : whyAnswer(target, raw, speaker), raw);
     });

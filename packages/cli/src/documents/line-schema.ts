@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { answersSchema } from './answers-schema.ts';
 import { seasonSchema } from './season-schema.ts';
 import { whereSchema } from './where-schema.ts';
 
@@ -16,4 +17,5 @@ const failedLine = v.strictObject({ id, error });
 
 /** A line of `--batch`: the document of its row, or why there is none. */
 export const seasonLineSchema = v.union([failedLine, v.object({ id, ...seasonSchema.entries })]);
+export const answersLineSchema = v.union([failedLine, v.object({ id, ...answersSchema.entries })]);
 export const whereLineSchema = v.union([failedLine, v.object({ id, ...whereSchema.entries })]);

@@ -1,7 +1,7 @@
 import { type Place, placeAssumptions, placeLabel, sourceNames } from '@neckfall/answers';
-import { practiceNear } from '@neckfall/data';
+import { siteOptionsAt, usualSite } from '@neckfall/data';
 import { publishedPractice } from '@neckfall/data/node';
-import { landWarmingSinceNormalsC, openSite, type Site, type SiteOptions, warmed } from '@neckfall/engine';
+import { openSite, type Site, type SiteOptions } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { WeatherFile } from '../files/weather-file.ts';
 import type { PlaceOptions } from '../options/place-options.ts';
@@ -32,7 +32,7 @@ export type Ground = Pick<Frame, 'place' | 'warmerC' | 'site'> & {
 
 export function openGround(options: PlaceOptions, speaker: Speaker, assets: Assets): Ground {
   const place = resolvePlace(options.asked, assets, speaker);
-  const warmerC = options.warmerC ?? landWarmingSinceNormalsC;
+  const warmerC = options.warmerC ?? usualSite.warmerC;
   const weather = options.weather?.at(place) ?? null;
   const site = openSite(siteOptionsOf({ place, warmerC, options: { ...options, weather } }));
   return { place, warmerC, site, weather };
@@ -44,13 +44,9 @@ export function siteOptionsOf({
   warmerC,
   options,
 }: Pick<Frame, 'place' | 'warmerC' | 'options'>): SiteOptions {
-  return {
-    climate: warmed(place.climate, warmerC),
-    years: options.years,
-    seed: options.seed,
-    practice: practiceNear(publishedPractice, place.climate),
-    record: options.weather?.record ?? null,
-  };
+  const { years, seed, weather } = options;
+  const asked = { years, seed, warmerC, record: weather?.record ?? null };
+  return siteOptionsAt(place.climate, publishedPractice, asked);
 }
 
 /** How a command comes by its frame; many rows of one place share its ground. */

@@ -1,3 +1,4 @@
+import { usualSite } from '@neckfall/data';
 import { readWeatherFiles, type WeatherFile } from '../files/weather-file.ts';
 import { refuse } from '../refusal/refusal.ts';
 import { today as machineToday } from '../values/clock.ts';
@@ -33,9 +34,6 @@ export type PlaceOptions = {
 
 export type Setting = Omit<PlaceOptions, 'asked'>;
 
-const defaultYears = 30;
-const defaultSeed = 1;
-
 export function readPlaceOptions(town: string | undefined, raw: RawPlaceOptions): PlaceOptions {
   return { asked: askedPlace(town, raw.at), ...readSetting(raw) };
 }
@@ -48,8 +46,8 @@ export function readSetting(raw: RawPlaceOptions): Setting {
     sunHours: readSun(raw.sun),
     warmerC: number(raw.warmer, { field: '--warmer', min: -5, max: 10, unit: '°C' }),
     weather: raw.weather === undefined ? null : readWeatherFiles(raw.weather),
-    years: number(raw.years, { field: '--years', min: 1, max: 200, whole: true }) ?? defaultYears,
-    seed: number(raw.seed, { field: '--seed', min: 0, max: 2 ** 31 - 1, whole: true }) ?? defaultSeed,
+    years: number(raw.years, { field: '--years', min: 1, max: 200, whole: true }) ?? usualSite.years,
+    seed: number(raw.seed, { field: '--seed', min: 0, max: 2 ** 31 - 1, whole: true }) ?? usualSite.seed,
     today: raw.today === undefined ? machineToday() : parseToday(raw.today),
   };
 }

@@ -22,7 +22,7 @@ import { refusing } from './out-refusal.ts';
 
 /** A file in the making: nothing is seen of it until it is kept. */
 export type WholeFile = {
-  write(text: string): void;
+  write(content: string | Uint8Array): void;
   /** @param last looks at what is there just before it is replaced; where it throws, all stays as it was */
   keep(last?: () => void): void;
   /** Whether no other process is about to replace the file: who comes later sees this one's draft, or what it made. */
@@ -65,7 +65,7 @@ export function wholeFile(path: string, field = '--out'): WholeFile {
   };
   process.on('exit', drop);
   return {
-    write: (text) => orDrop(() => writeAll(file, text)),
+    write: (content) => orDrop(() => writeAll(file, content)),
     keep: (last) =>
       orDrop(() => {
         fsyncSync(file);
@@ -80,9 +80,9 @@ export function wholeFile(path: string, field = '--out'): WholeFile {
   };
 }
 
-/** Writes all of a text to an open file. */
-export function writeAll(file: number, text: string): void {
-  const bytes = Buffer.from(text);
+/** Writes all of a text, or of bytes, to an open file. */
+export function writeAll(file: number, content: string | Uint8Array): void {
+  const bytes = typeof content === 'string' ? Buffer.from(content) : content;
   let written = 0;
   while (written < bytes.length) written += writeSync(file, bytes, written);
 }

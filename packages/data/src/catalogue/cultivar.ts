@@ -2,14 +2,17 @@ import type { DayLengthClass, OnionType, StartMethod } from '@neckfall/engine';
 
 /** Only bulb onions are modelled and ranked; the others are listed so that a grower finds out why not. */
 export type CropKind = 'bulb-onion' | 'shallot' | 'multiplier';
+/** What is grown as an onion. */
 export const cropKinds: readonly CropKind[] = ['bulb-onion', 'shallot', 'multiplier'];
 
 /** Colour of the dry skin. */
 export type Colour = 'yellow' | 'brown' | 'red' | 'pink' | 'white';
+/** Colours of the dry skin. */
 export const colours: readonly Colour[] = ['yellow', 'brown', 'red', 'pink', 'white'];
 
 /** `top`: deep, tapering to the root (Grano kinds); `cluster`: several small bulbs together. */
 export type Shape = 'flat' | 'flattened-globe' | 'globe' | 'tall-globe' | 'top' | 'long' | 'cluster';
+/** Shapes of the bulb. */
 export const shapes: readonly Shape[] = [
   'flat',
   'flattened-globe',
@@ -20,6 +23,7 @@ export const shapes: readonly Shape[] = [
   'cluster',
 ];
 
+/** What an onion is grown for. */
 export type Use =
   | 'sets'
   | 'overwinters'
@@ -29,6 +33,7 @@ export type Use =
   | 'pickling'
   | 'drying'
   | 'wet-season';
+/** What an onion is grown for. */
 export const cultivarUses: readonly Use[] = [
   'sets',
   'overwinters',
@@ -40,11 +45,14 @@ export const cultivarUses: readonly Use[] = [
   'wet-season',
 ];
 
+/** When it ripens among others of its class. */
 export type Maturity = 'early' | 'middle' | 'late';
+/** From the earliest. */
 export const maturities: readonly Maturity[] = ['early', 'middle', 'late'];
 
 /** What told the type: see docs/catalogue.md. */
 export type TypeReason = 'printed' | 'need' | 'region' | 'use' | 'maturity' | 'keeping';
+/** What may have told the type, the surest first. */
 export const typeReasons: readonly TypeReason[] = ['printed', 'need', 'region', 'use', 'maturity', 'keeping'];
 
 /**
@@ -63,6 +71,7 @@ export type PublishedNeed = {
 /** Where a field comes from: the key of a source, or general knowledge that was not checked. */
 export type Origin = string | 'memory';
 
+/** A publication. */
 export type Source = { title: string; url: string };
 
 /** A named onion. What is null is not known. */

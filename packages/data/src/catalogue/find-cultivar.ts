@@ -3,6 +3,7 @@ import type { Cultivar } from './cultivar.ts';
 import { cultivars } from './cultivars.ts';
 import { editDistance } from './edit-distance.ts';
 
+/** The onion of a name, or the names nearest to it. */
 export type CultivarAnswer = { match: Cultivar } | { match: null; nearest: readonly string[] };
 
 /** Words that packets add to a name. */

@@ -36,6 +36,7 @@ function neighbours(country: string): ReadonlySet<string> {
 
 /** How near a name is to the shops of a country, the nearest first. */
 export const nearnesses = ['sold', 'grown', 'neighbour', 'far'] as const;
+/** One of {@link nearnesses}, the nearest first. */
 export type Nearness = (typeof nearnesses)[number];
 
 /** `sold` or `grown` in the country (ISO 3166-1 alpha-2), or either where seed is bought alike; as far as is known. */

@@ -2,6 +2,7 @@ import type { Origin } from './cultivar.ts';
 
 /** What ways of starting are compared by. */
 export type StartTopic = 'time' | 'choice' | 'bolting' | 'losses' | 'work' | 'cost' | 'cautions';
+/** In the order in which they are told. */
 export const startTopics: readonly StartTopic[] = [
   'time',
   'choice',
@@ -25,6 +26,7 @@ export type StartFact = {
   origin: Origin | 'practice';
 };
 
+/** What is known of one way of starting. */
 export type StartFacts = {
   /** Common practice, no source. Message `start-level.<topic>.<level>`. */
   levels: Readonly<Record<Exclude<StartTopic, 'time' | 'cautions'>, StartLevel>>;

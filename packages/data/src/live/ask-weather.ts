@@ -12,10 +12,11 @@ export type AskRefusal =
   | { code: 'too-big'; limitMb: number }
   | { code: 'not-text' };
 
+/** What the service sent, or why there is nothing. */
 export type AskAnswer = { ok: true; text: string } | { ok: false; refusal: AskRefusal };
 
 type Asked = {
-  /** Origin of the service; see {@link ./weather-request.ts weatherHost}. */
+  /** Origin of the service; see {@link weatherHost}. */
   host: string;
   point: AskedPoint;
   fetch: (url: URL, init: RequestInit & { cache: 'no-store' }) => Promise<Response>;

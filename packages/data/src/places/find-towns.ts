@@ -14,6 +14,7 @@ const MOST_TOWNS = 100;
 /** How near towns are to what was typed, the nearest first. */
 const NEAR = { wholeName: 0, begunNameOrItsArea: 1, nameInBegunArea: 2, begunNameInArea: 3, elsewhere: 4 };
 
+/** Towns for what was typed. */
 export type TownsFound = {
   readonly towns: readonly Town[];
   /**

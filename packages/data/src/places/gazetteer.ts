@@ -40,6 +40,7 @@ export type GazetteerPart = {
   readonly population: Uint8Array;
 };
 
+/** Towns ready to be looked up. */
 export type Gazetteer = { readonly parts: readonly GazetteerPart[]; readonly townCount: number };
 
 /**

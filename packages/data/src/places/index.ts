@@ -1,3 +1,4 @@
+export { type CountryBox, countryBox } from './country-box.ts';
 export { greatCircleKm } from './distance.ts';
 export { findTowns, type TownsFound } from './find-towns.ts';
 export { foldName } from './fold-name.ts';

@@ -1,2 +1,9 @@
-export { type AtlasAsked, type AtlasEntry, atlasEntries, leadingEntry } from './atlas-entries.ts';
-export { type GridPoint, gridPoints, type Region, wholeWorld } from './grid.ts';
+export {
+  type AtlasAsked,
+  type AtlasEntry,
+  type AtlasFigures,
+  atlasEntries,
+  leadAt,
+  leadingEntry,
+} from './atlas-entries.ts';
+export { type Grid, type GridPoint, gridOf, gridPoints, type Region, wholeWorld } from './grid.ts';

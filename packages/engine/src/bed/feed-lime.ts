@@ -9,6 +9,7 @@ const lowestAnywhere = 5.5;
 const lowestUsual = 6;
 const highest = 7;
 
+/** What a soil's pH asks for; see {@link LimeAdvice} for the limits and their sources. */
 export function limeAdvice(soilPh: number): LimeAdvice {
   if (soilPh < lowestAnywhere) return 'lime';
   if (soilPh < lowestUsual) return 'lime-perhaps';

@@ -8,7 +8,9 @@ import type { SoilTexture } from './soil-texture.ts';
  * 12–14 g, what lies in the soil down to 600 mm counted in (Khokhar 2019, review of onion nutrition). California measured
  * 1.97 g per kg, 0.8–3.1 (CDFA, nitrogen of onions).
  */
+/** Nitrogen a crop takes away with it, g per kg of bulbs; sources above. */
 export const nitrogenRemovedGPerKg = 10.8 / 6;
+/** Nitrogen a crop has to be able to draw on, g per kg of bulbs; see {@link nitrogenRemovedGPerKg}. */
 export const nitrogenSuppliedGPerKg = 13 / 6;
 
 /**
@@ -24,6 +26,7 @@ const legumeNitrogenG = 3;
 const lostOnCoarse = 0.25;
 const coarseSoils: readonly SoilTexture[] = ['sand', 'loamy-sand'];
 
+/** Whether rain takes nitrogen below the roots before onions have it: sand and loamy sand. */
 export function isCoarse(texture: SoilTexture): boolean {
   return coarseSoils.includes(texture);
 }
@@ -31,6 +34,10 @@ export function isCoarse(texture: SoilTexture): boolean {
 /** What a bed gives without feed, g N per m². */
 export type BedNitrogen = { soil: number; compost: number; legume: number };
 
+/**
+ * What a bed gives without feed, g N per m².
+ * @param compostKgPerM2 compost spread, kg per m²
+ */
 export function bedNitrogen(
   fertility: Fertility,
   compostKgPerM2: number,
@@ -60,6 +67,10 @@ const taken = [
   [7.5, 0.375],
 ] as const;
 
+/**
+ * Share of its nitrogen, 0…1, that a crop has taken up by so many leaves, before bulbs begin (memory; see the table
+ * above).
+ */
 export function nitrogenTakenShare(leaves: number): number {
   for (let at = 1; at < taken.length; at++) {
     const [[before, least], [after, most]] = [taken[at - 1], taken[at]];

@@ -34,6 +34,7 @@ const organics: Readonly<Record<string, Organic>> = {
   compost: { nPct: 1, released: 0.1, leadDays: 28, mostFeeds: 1 },
 };
 
+/** Names of the feeds that rot first. */
 export const organicFeeds: readonly string[] = Object.keys(organics);
 
 const dashes = /\s*[-‐‑–−]\s*/;
@@ -64,6 +65,7 @@ export function readFeedProduct(text: string): FeedProduct | null {
   };
 }
 
+/** Whether a feed gives its nitrogen slowly, as it rots. */
 export function isOrganic({ name }: Pick<FeedProduct, 'name'>): boolean {
   return Object.hasOwn(organics, name);
 }

@@ -10,6 +10,7 @@ export type SoilTexture =
   | 'silty-clay'
   | 'clay';
 
+/** What is known of a soil of one texture. */
 export type Soil = {
   /** Water between field capacity and wilting point, m³ m⁻³: lowest and highest of the class. */
   availableWater: readonly [number, number];
@@ -84,6 +85,7 @@ export const soils: Readonly<Record<SoilTexture, Soil>> = {
   },
 };
 
+/** The names of {@link soils}. */
 export const soilTextures = Object.keys(soils) as readonly SoilTexture[];
 
 /** Water the soil holds for plants, mm per m of depth: the middle of its class. */

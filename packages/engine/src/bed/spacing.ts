@@ -12,6 +12,7 @@ export const usualSpacing: Spacing = { rowCm: 25, plantCm: 10, perStation: 1 };
 const cm2PerM2 = 10_000;
 const cmPerM = 100;
 
+/** Plants per m² at a spacing. */
 export function plantsPerM2({ rowCm, plantCm, perStation }: Spacing): number {
   return (perStation * cm2PerM2) / (rowCm * plantCm);
 }
@@ -19,6 +20,7 @@ export function plantsPerM2({ rowCm, plantCm, perStation }: Spacing): number {
 /** The places, the row and the ground that so many plants take. */
 export type Stand = { plants: number; stations: number; rowM: number; areaM2: number };
 
+/** The places, rows and ground that so many plants take at a spacing. */
 export function standOf(plants: number, spacing: Spacing): Stand {
   const stations = Math.ceil(plants / spacing.perStation);
   return {
@@ -32,6 +34,7 @@ export function standOf(plants: number, spacing: Spacing): Stand {
 /** A bed full of plants, in rows along its longer side; half a distance stays free at each edge. */
 export type FullBed = { rows: number; stationsPerRow: number; plants: number };
 
+/** Rows and plants that fit into a bed, the rows along its longer side. */
 export function fillBed(lengthM: number, widthM: number, { rowCm, plantCm, perStation }: Spacing): FullBed {
   const rows = fitting(Math.min(lengthM, widthM), rowCm);
   const stationsPerRow = fitting(Math.max(lengthM, widthM), plantCm);

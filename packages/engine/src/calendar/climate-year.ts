@@ -4,6 +4,7 @@ import { civilDate } from './day-number.ts';
 /** A climate year has 365 days; 29 February shares the climate of the 28th. */
 export const climateYearDays = 365;
 
+/** Days in each month of a year without 29 February. */
 export const monthLengths: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /** Climate day (0 = 1 January) on which each month (0 = January) begins. */

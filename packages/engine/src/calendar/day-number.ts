@@ -37,10 +37,12 @@ export function civilDate(day: DayNumber): CivilDate {
   };
 }
 
+/** Whether a year of the Gregorian calendar has a 29 February. */
 export function isLeapYear(year: number): boolean {
   return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 }
 
+/** 365 or 366, by the Gregorian calendar. */
 export function daysInYear(year: number): number {
   return isLeapYear(year) ? 366 : 365;
 }

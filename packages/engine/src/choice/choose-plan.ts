@@ -25,6 +25,7 @@ export type PlanAsked = {
   startDay: DayNumber | null;
 };
 
+/** Onion, start and day that were said or chosen. */
 export type PlanChosen = { crop: CropAsked; start: StartMethod; startDay: DayNumber };
 
 /**

@@ -8,12 +8,13 @@ export {
   growKinds,
 } from './choose-kinds.ts';
 export { choosePlan, likeliestClass, type PlanAsked, type PlanChosen, plantOutFor } from './choose-plan.ts';
+export { type FortnightRace, fortnightRace } from './fortnight-race.ts';
 export type { GrowingOptions } from './growing-options.ts';
 export { type Kind, kindsOf, type Offer, plantKey, usualMonths } from './kind.ts';
 export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
 export { type Choice, type ChoiceReason, choiceReasonCodes, rankChoices } from './rank.ts';
-export { type MeanTrial, type StartScan, scanStarts } from './start-scan.ts';
+export { type BestStart, type MeanTrial, type StartScan, scanStarts } from './start-scan.ts';
 export { startToday } from './start-today.ts';
 export { type ClassNow, type ClassSurvey, type PlaceAnswer, surveyOf, surveyPlace } from './survey.ts';
 export { type StartNow, surveyWays, type WaySurvey } from './survey-ways.ts';

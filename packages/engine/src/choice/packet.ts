@@ -49,6 +49,7 @@ export type PacketNote =
   /** No usual start of the type ripens here, so the days say nothing. */
   | { code: 'days-unused'; days: number };
 
+/** The plant that a packet describes, with what was made of its words. */
 export type PacketPlant = { type: OnionType; traits: CultivarTraits | null; notes: PacketNote[] };
 
 /** Onions of one type ripen within a fifth of each other (model start values, memory). */

@@ -17,12 +17,9 @@ import {
 import { bestStretch, middleOf } from './best-stretch.ts';
 import { harvester } from './harvest.ts';
 import { once } from './once.ts';
-import { weekStarts, weeksAhead } from './week-starts.ts';
+import { commonYearStart, weekStarts, weeksAhead } from './week-starts.ts';
 import { hindranceOn } from './workable.ts';
 import { total, worthParts } from './worth.ts';
-
-/** 1 January 2027, of a year without a leap day. */
-const commonYearStart: DayNumber = 20_819;
 
 /** One start in the mean climate: what is known before any weather year is tried. */
 export type MeanTrial = {
@@ -67,7 +64,6 @@ export function scanStarts(
 ): StartScan {
   const runner = runnerOf(site, startedOn(plan, today));
   const weeks = weeksAhead(today);
-  // tried in one year for all, lest a leap day settle what nothing else does
   const tried = site.isDated ? weeks : weeksAhead(commonYearStart);
   const mean = tried.flatMap((startDay, week) =>
     week % 2 === 0 && isUsual(startDay) ? [meanTrial(site, plan, runner, week, startDay)] : [],

@@ -13,6 +13,7 @@ import { type StartNow, surveyWays } from './survey-ways.ts';
 import { isAutumnStart } from './type-for-class.ts';
 import { type Way, waysOf } from './ways.ts';
 
+/** What a place says of every class: in the year and today. */
 export type PlaceAnswer = {
   classes: readonly ClassAnswer[];
   today: readonly TodayAnswer[];

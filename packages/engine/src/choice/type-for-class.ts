@@ -8,7 +8,11 @@ const tropicsLongestH = 13.6;
 const northernLongestH = 15.4;
 
 /** A type that a packet of a class may hold at a place, and the days on which a start of it is usual. */
-export type ClassUse = { type: OnionType; isUsual: (startDay: DayNumber) => boolean };
+export type ClassUse = {
+  type: OnionType;
+  /** Whether growers start it on that day. */
+  isUsual: (startDay: DayNumber) => boolean;
+};
 
 const always = () => true;
 
@@ -49,6 +53,7 @@ export function typeForClass(
 /** A crop started from a week after the longest day to the shortest is meant to winter. */
 const afterLongestDays = 7;
 
+/** Whether a day lies in the half of the year in which crops are started to stand through the winter. */
 export function isAutumnStart(day: DayNumber, latitudeDeg: number): boolean {
   const since = daysSinceLongest(day, latitudeDeg);
   return since >= afterLongestDays && since < climateYearDays / 2;

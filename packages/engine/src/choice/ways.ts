@@ -8,6 +8,7 @@ export type Way = {
   type: OnionType;
   traits: CultivarTraits | null;
   start: StartMethod;
+  /** Whether growers start it so on that day. */
   isUsual: (startDay: DayNumber) => boolean;
 };
 

@@ -11,6 +11,9 @@ import {
 /** Days of a common year on which starts are tried: 1, 8, …, 358. */
 export const weekStarts: readonly CommonYearDay[] = Array.from({ length: 52 }, (_, week) => 1 + 7 * week);
 
+/** 1 January 2027, of a year without a leap day: starts are weighed in it, lest a leap day settle what nothing else does. */
+export const commonYearStart: DayNumber = 20_819;
+
 /** The date on which a day of a common year falls: a leap day shifts none of them. @param dayOfYear 1…365 */
 export function dayInYear(year: number, dayOfYear: CommonYearDay): DayNumber {
   const leapDay = isLeapYear(year) && dayOfYear > firstDayOfMonth[2] ? 1 : 0;

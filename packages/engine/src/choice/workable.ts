@@ -17,6 +17,7 @@ export function isWorkable(site: Site, start: StartMethod, day: DayNumber): bool
 
 /** Seedlings are planted out no sooner and stand no longer in their trays, weeks (common practice, no source). */
 const shortestTrayWeeks = 6;
+/** Seedlings are long outgrown after so many weeks in trays. */
 export const longestTrayWeeks = 17;
 
 /** Whether beds stay too cold for seedlings sown on a day until they have long outgrown their trays. */

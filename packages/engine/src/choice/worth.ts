@@ -91,18 +91,30 @@ export function worthParts(site: Site, plan: Plan, harvest: Harvest, keepsMonths
     keepsMonths === null
       ? (dryMatterShare - sweetShare) / (storageShare - sweetShare)
       : (keepsMonths - shortestKeep) / (longestKeep - shortestKeep);
-  return {
-    chance: harvest.goodShare + worthWeights.small * harvest.smallShare,
-    flower: -worthWeights.flower * harvest.boltedShare,
-    size: worthWeights.size * Math.min(1, harvest.dryG / fullSizeDryG),
+  const parts = {
+    chance: 0,
+    flower: 0,
+    size: 0,
     keeping: worthWeights.keeping * Math.max(0, Math.min(1, keeps)),
-    time: (-worthWeights.careYear * Math.max(0, (harvest.days ?? 365) - easyDays)) / 365,
+    time: 0,
     work: -workOf[plan.start],
     coldBed: waitsForBed(site, plan) ? -coldBedCost : 0,
-    drying: harvest.days === null ? -coolDryingMost : -coolDryingCost(site, plan.startDay + harvest.days),
+    drying: 0,
     practice: isPractised(site, plan) ? worthWeights.practice : 0,
     scarce: -scarcity(site, plan),
   };
+  reapInto(parts, site, plan, harvest);
+  return parts;
+}
+
+/** Puts what hangs on a harvest into the parts of its plan, in place. */
+export function reapInto(parts: WorthParts, site: Site, plan: Plan, harvest: Harvest): void {
+  parts.chance = harvest.goodShare + worthWeights.small * harvest.smallShare;
+  parts.flower = -worthWeights.flower * harvest.boltedShare;
+  parts.size = worthWeights.size * Math.min(1, harvest.dryG / fullSizeDryG);
+  parts.time = (-worthWeights.careYear * Math.max(0, (harvest.days ?? 365) - easyDays)) / 365;
+  parts.drying =
+    harvest.days === null ? -coolDryingMost : -coolDryingCost(site, plan.startDay + harvest.days);
 }
 
 function waitsForBed(site: Site, { start, startDay }: Plan): boolean {

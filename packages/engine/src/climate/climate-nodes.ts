@@ -1,6 +1,7 @@
 import type { FittedClimate } from './monthly-climate.ts';
 import type { Sites } from './sites.ts';
 
+/** A quantity of the climatology that is fitted and stored. */
 export type ClimateField = Exclude<keyof FittedClimate, 'latitudeDeg' | 'longitudeDeg' | 'elevationM'>;
 
 /** Cooling with height that the fit takes out of mean temperature before nodes are blended, °C per m (`model.md` §1: 5.5 °C/km). */
@@ -21,6 +22,7 @@ export const fieldForms: Record<ClimateField, 'plain' | 'root' | 'sea-level'> = 
   frostNights: 'plain',
 };
 
+/** The quantities, in the order in which they are stored. */
 export const climateFields = Object.keys(fieldForms) as ClimateField[];
 
 /** A field's year at every node: mean + Σ score × component, twelve months each. */

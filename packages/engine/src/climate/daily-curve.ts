@@ -1,5 +1,6 @@
 import { climateYearDays, firstDayOfMonth, monthLengths } from '../calendar/index.ts';
 
+/** What the days between monthly means may be. */
 export type DailyCurveOptions = {
   /** For rain and wet days: no day below zero; the monthly means stay. */
   nonNegative?: boolean;

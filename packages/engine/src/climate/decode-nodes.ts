@@ -12,9 +12,12 @@ import { sitesAt } from './sites.ts';
  *                 `nodes` high bytes of 16-bit differences to the node before, zigzag-coded, wrapping at 65,536
  */
 export const climateFileMagic = 'NFCL';
+/** The one version there is. */
 export const climateFileVersion = 1;
+/** Byte at which the head begins. */
 export const climateFileHeadStart = 9;
 
+/** The head of a climate file: what its columns are to be read by. */
 export type ClimateFileHead = {
   nodes: number;
   /** Size of one unit in the position columns: degrees, degrees, m. */

@@ -7,6 +7,7 @@ import { chordSquared, type Position, type Sites } from './sites.ts';
  */
 export type SiteWeights = { site: Int32Array; weight: Float64Array };
 
+/** How a value is carried from sites to a point between them. */
 export type WeightSettings = {
   /** Number of nearest sites that take part. */
   neighbours: number;
@@ -29,6 +30,7 @@ function covarianceAt(squaredKm: number): number {
   return Math.exp(-((squaredKm / covarianceRangeKm ** 2) ** (covariancePower / 2)));
 }
 
+/** The nearest sites of a point with their weights. */
 export function siteWeights(sites: Sites, at: Position, settings: WeightSettings): SiteWeights {
   const site = nearestSites(sites, at, settings.neighbours);
   return { site, weight: krigingWeights(sites, site, at, settings.nugget) };

@@ -12,8 +12,10 @@ export type Sites = {
   elevationM: Float64Array;
 };
 
+/** A point in space, km from the centre of the Earth, with its elevation, m. */
 export type Position = { xKm: number; yKm: number; zKm: number; elevationM: number };
 
+/** The point in space of a latitude and longitude, degrees, on a sphere; elevation in m. */
 export function positionAt(latitudeDeg: number, longitudeDeg: number, elevationM: number): Position {
   const latitude = latitudeDeg * degreesToRadians;
   const longitude = longitudeDeg * degreesToRadians;
@@ -25,6 +27,7 @@ export function positionAt(latitudeDeg: number, longitudeDeg: number, elevationM
   };
 }
 
+/** Many of them, in columns; degrees and m. */
 export function sitesAt(
   latitudeDeg: ArrayLike<number>,
   longitudeDeg: ArrayLike<number>,

@@ -8,7 +8,7 @@ import { givenId, isNumberIn, type RestoreEntry, type Tell, type Unknown } from 
 export type WeatherSource = Unknown & {
   /** Name of the file, or the host that was asked. */
   name: string;
-  /** What it was found to be; see {@link ../weather}. */
+  /** What it was found to be; see `weatherFormats`. */
   format: string | null;
   /** ISO dates of its first and last day. */
   from: string;

@@ -9,6 +9,7 @@ import type { Observation } from './observation.ts';
 import type { GardenPlanting } from './planting.ts';
 import type { Unknown } from './restoring.ts';
 
+/** What a garden file says of itself. */
 export const gardenSchemaName = 'neckfall/garden@1';
 
 /** A place of the grower's own. */
@@ -37,6 +38,7 @@ export type OwnCultivar = Unknown & {
   keepsMonths: readonly [number, number] | null;
 };
 
+/** All that a garden file holds. */
 export type Garden = Unknown & {
   schema: typeof gardenSchemaName;
   places: GardenPlace[];
@@ -53,6 +55,7 @@ export type Garden = Unknown & {
   kitchen: GardenKitchen | null;
 };
 
+/** A garden in which nothing is kept yet. */
 export function emptyGarden(): Garden {
   return {
     schema: gardenSchemaName,

@@ -1,7 +1,9 @@
 import { isDate } from './observation.ts';
 import { givenId, type RestoreEntry, type Unknown } from './restoring.ts';
 
+/** What a grower can say of a piece of work. */
 export const jobMarkStates = ['done', 'left-out', 'put-off'] as const;
+/** One of {@link jobMarkStates}. */
 export type JobMarkState = (typeof jobMarkStates)[number];
 
 /** What became of a piece of work on a planting, as its grower says. */

@@ -25,6 +25,7 @@ export type ComingWeather = {
 /** Where both say otherwise: `ask` gives the question back, `keep` holds what is there, `take` takes what comes. */
 export type OverlapChoice = 'ask' | 'keep' | 'take';
 
+/** The weather kept after a record is added, or what has to be asked first. */
 export type JoinedWeather =
   | { weather: GardenWeather; question: null }
   /** Nothing is changed before it is answered. */

@@ -21,6 +21,7 @@ export const observedNumbers = [
   'rottenCount',
 ] as const;
 
+/** One of {@link observedNumbers}. */
 export type ObservedNumber = (typeof observedNumbers)[number];
 
 /**

@@ -18,6 +18,7 @@ export type OddValue =
   | { code: 'long-after'; values: { day: DayNumber; startDay: DayNumber } }
   | { code: 'in-future'; values: { day: DayNumber; today: DayNumber } };
 
+/** What is odd, as the code of a message. */
 export type OddCode = OddValue['code'];
 
 /*

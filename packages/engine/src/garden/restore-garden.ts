@@ -29,6 +29,7 @@ import {
 
 type MakeId = (at: number) => string;
 
+/** A garden that was read, with what had to be changed for that. */
 export type RestoredGarden = { garden: Garden; changes: GardenChange[] };
 
 /**

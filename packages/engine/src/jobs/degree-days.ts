@@ -5,6 +5,7 @@ import { asinClamped } from '../math/index.ts';
  * pests were counted in.
  */
 
+/** Degree-days of one day by its lowest and highest temperature between a base and an upper limit, °C. */
 export type DegreeDays = (lowC: number, highC: number, baseC: number, upperC: number) => number;
 
 /** The mean of the day above the base. Source: as printed with the sums (University of Wisconsin Extension XHT1087). */

@@ -25,8 +25,10 @@ export const jobNames = [
   'check-store',
 ] as const;
 
+/** One of {@link jobNames}. */
 export type JobName = (typeof jobNames)[number];
 
+/** Where a job stands: by its days, or by what the grower said of it. */
 export type JobState = 'gone-by' | 'now' | 'coming' | 'done' | 'left-out';
 
 /** Where rules come from; their titles stand in the table of sources. Of two nothing was read: they say so. */
@@ -51,6 +53,7 @@ export const jobSources = [
   'memory',
 ] as const;
 
+/** One of {@link jobSources}. */
 export type JobSource = (typeof jobSources)[number];
 
 /** What can hurt someone at the work, or beside it. */
@@ -71,6 +74,7 @@ export const jobCautions = [
   'lofts',
 ] as const;
 
+/** One of {@link jobCautions}. */
 export type JobCaution = (typeof jobCautions)[number];
 
 /** Why a job falls when it does: the code of a message, with the numbers of this run that decided. */

@@ -10,7 +10,7 @@ const mostDue = 5;
 const mostNext = 3;
 const weekDays = 7;
 
-/** @param today first day of the week */
+/** The jobs of a week, the most urgent first; where there are none, what comes next. @param today first day of the week */
 export function jobsInWeek(jobs: readonly Job[], today: DayNumber): WeekJobs {
   const open = jobs.filter(({ state, to }) => (state === 'now' || state === 'coming') && to >= today);
   const due = open.filter(({ from }) => from < today + weekDays).sort((a, b) => urgency(a) - urgency(b));

@@ -17,6 +17,7 @@ const noLimit = Number.POSITIVE_INFINITY;
 /** Of one generation of onion thrips, egg to adult, above 8.1 °C, °C d. Source: Jamieson et al. 2012, New Zealand Plant Prot. 65:126–132. */
 const thripsGeneration = 221;
 
+/** Degree-days at which pests are about, each with its source. */
 export const pests = {
   /** Flies of three broods. Source: University of Wisconsin Extension XHT1087 (680, 1950 and 3230 °F d above 40 °F). */
   onionFly: { baseC: 4.4, upperC: noLimit, degrees: averageDegrees, sums: [378, 1083, 1794] },

@@ -14,6 +14,7 @@ import {
 
 /** Where onions dry once they are lifted. */
 export const dryingPlaces = ['outdoors', 'under-roof', 'warm-room'] as const;
+/** One of {@link dryingPlaces}. */
 export type DryingPlace = (typeof dryingPlaces)[number];
 
 /** Days from lifting until necks are tight, 1, 5 and 9 of ten years below; null where they don't get there. */
@@ -29,6 +30,7 @@ export type DryingDays = {
 /** Weather of several seasons, by day; `from` says where the day of lifting stands in each. */
 export type LiftedWeather = {
   seasons: number;
+  /** The day of lifting in a season. */
   from: (season: number) => number;
   tempMinC: ArrayLike<number>;
   tempMaxC: ArrayLike<number>;

@@ -2,8 +2,10 @@ import type { StoredNow } from './stored-now.ts';
 
 /** Why a lot comes where it does: necks that never closed, bulbs that are going, or what is over soonest. */
 export const eatReasons = ['thick-necks', 'going', 'ends-soonest'] as const;
+/** One of {@link eatReasons}. */
 export type EatReason = (typeof eatReasons)[number];
 
+/** A lot of the store with why it is eaten in its turn. */
 export type Eaten = { plantingId: string; reason: EatReason };
 
 /** A lot with more thick necks, or that loses more in a month, is eaten before any other (common practice, no source). */

@@ -35,6 +35,7 @@ export type LiftAdvice = {
 const lately = 14;
 /** A stand judged by eye tells no share finer than this. */
 const edge = 0.02;
+/** Days of forecast that are looked at for a day to lift. */
 export const rainAheadDays = 10;
 
 /** Whether to lift a crop today, and what it is to dry; null where no bulbs come in most seasons. */

@@ -3,6 +3,7 @@ import { evenNormals, randomSource } from '../math/index.ts';
 /** How fast one store loses onions against the usual: factors on the rates. */
 export type StoreDraw = { sprouting: number; rotting: number; drying: number };
 
+/** The usual store: all its rates as they are. */
 export const noStoreDraw: StoreDraw = { sprouting: 1, rotting: 1, drying: 1 };
 
 /**

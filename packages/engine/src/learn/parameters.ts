@@ -2,6 +2,7 @@ import { type Draw, drawSpread, leastFactor, noDraw } from '../season/index.ts';
 
 /** What a season can tell of its plants: day length needed, °C d to ripen, °C d a leaf, growth; all against the type's. */
 export const learntParameters = ['criticalH', 'ripening', 'phyllochron', 'growth'] as const;
+/** One of {@link learntParameters}. */
 export type LearntParameter = (typeof learntParameters)[number];
 
 /** What is made of each parameter, by its name. */

@@ -1,5 +1,6 @@
 import { xoroshiro128plusFromState } from 'pure-rand/generator/xoroshiro128plus';
 
+/** Numbers by chance that are the same for the same seed. */
 export type RandomSource = {
   /** Uniform in the open interval (0, 1). */
   uniform(): number;

@@ -1,9 +1,12 @@
+/** Radians in a degree. */
 export const degreesToRadians = Math.PI / 180;
 
+/** The value, or the limit it lies beyond. */
 export function clamp(value: number, low: number, high: number): number {
   return value < low ? low : Math.min(value, high);
 }
 
+/** The value within 0…1. */
 export function clamp01(value: number): number {
   return value < 0 ? 0 : Math.min(value, 1);
 }

@@ -9,6 +9,7 @@ export const covers = {
   tunnel: { minC: 1.3, maxC: 4.2, light: 0.8 },
 } as const;
 
+/** What lies over the plants: a name of {@link covers}. */
 export type Cover = keyof typeof covers;
 
 /** A cover lies on for this many days from the start, and again on nights below this temperature. */

@@ -1,9 +1,11 @@
 /** Day-length class as printed on packets. */
 export type DayLengthClass = 'short' | 'intermediate' | 'long';
+/** The classes, from the lowest latitudes up. */
 export const dayLengthClasses: readonly DayLengthClass[] = ['short', 'intermediate', 'long'];
 
 /** The five types behind the three classes. */
 export type OnionType = 'tropical-short' | 'short' | 'intermediate' | 'early-long' | 'northern-long';
+/** The types, from the lowest latitudes up. */
 export const onionTypes: readonly OnionType[] = [
   'tropical-short',
   'short',
@@ -12,6 +14,7 @@ export const onionTypes: readonly OnionType[] = [
   'northern-long',
 ];
 
+/** The class a type is sold as. */
 export const classOfType: Readonly<Record<OnionType, DayLengthClass>> = {
   'tropical-short': 'short',
   short: 'short',
@@ -22,6 +25,7 @@ export const classOfType: Readonly<Record<OnionType, DayLengthClass>> = {
 
 /** How a crop is started. */
 export type StartMethod = 'direct-seed' | 'raised-seedlings' | 'bought-transplants' | 'sets';
+/** The four ways to start a crop. */
 export const startMethods: readonly StartMethod[] = [
   'direct-seed',
   'raised-seedlings',
@@ -29,6 +33,7 @@ export const startMethods: readonly StartMethod[] = [
   'sets',
 ];
 
+/** How a season ends; `good` where bulbs ripen at the size that was to be had. */
 export type Verdict = 'winter-killed' | 'bolts' | 'no-bulb' | 'not-ripe' | 'small' | 'good';
 /** In the order in which a season is judged. */
 export const verdicts: readonly Verdict[] = [

@@ -275,7 +275,9 @@ export const typeParameters = {
 } as const satisfies Record<string, PerType>;
 
 type Values<T> = { [K in keyof T]: number };
+/** What all types share; units at {@link growthParameters}. */
 export type GrowthValues = Values<typeof growthParameters>;
+/** What makes a type; units at {@link typeParameters}. */
 export type TypeValues = Values<typeof typeParameters>;
 /** The numbers a run reads. */
 export type PlantValues = { growth: GrowthValues; types: Record<OnionType, TypeValues> };
@@ -290,10 +292,8 @@ function typeValues(type: OnionType): TypeValues {
   ) as TypeValues;
 }
 
+/** The fitted numbers, each as {@link growthParameters} and {@link typeParameters} have it. */
 export const defaultPlantValues: PlantValues = {
   growth: valuesOf(growthParameters),
-  types: Object.fromEntries(onionTypes.map((type) => [type, typeValues(type)])) as Record<
-    OnionType,
-    TypeValues
-  >,
+  types: Object.fromEntries(onionTypes.map((type) => [type, typeValues(type)])) as PlantValues['types'],
 };

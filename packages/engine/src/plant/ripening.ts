@@ -31,6 +31,7 @@ export const finalTransferShare = 0.3;
 
 /** Leaves go on appearing until this ripening, at this share of the earlier rate (memory; 1–2 short leaves seen, Brewster 2008 p. 40). */
 export const lastLeavesRipening = 0.25;
+/** See {@link lastLeavesRipening}. */
 export const lastLeavesRate = 0.6;
 
 /**

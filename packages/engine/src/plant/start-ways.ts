@@ -17,6 +17,7 @@ export type StartWay = {
 /** The fate of sets has mostly been settled by their store (set by hand: Sapporo; spring sets in Germany). */
 const setColdPace = 0.1;
 
+/** What tells the ways of starting apart in a run. */
 export const startWays: Readonly<Record<StartMethod, StartWay>> = {
   'direct-seed': { from: 'seed', standsInTrays: false, rootsAnew: false, comesUp: 'emergence', coldPace: 1 },
   'raised-seedlings': {

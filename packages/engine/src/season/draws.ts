@@ -9,6 +9,7 @@ export type Draw = {
   growthFactor: number;
 };
 
+/** The middle plant: nothing otherwise than its type. */
 export const noDraw: Draw = {
   criticalShiftH: 0,
   ripeningFactor: 1,

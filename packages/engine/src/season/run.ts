@@ -36,6 +36,7 @@ export type Runner = {
   quickSeason: (year: number, trace?: DayTrace | null) => Outcome;
 };
 
+/** A plan made ready to be run at a site, season by season. It holds one outcome, which the next run writes over. */
 export function runnerOf(site: Site, plan: Plan): Runner {
   const crop = cropOf(plan, site.values, site.longestDayH);
   const outcome = emptyOutcome();

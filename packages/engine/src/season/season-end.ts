@@ -22,5 +22,5 @@ export function seasonEnd(startClimateDay: ClimateDay, latitudeDeg: number): Sea
   return toLongest < toShortest ? toShortest : toShortest + climateYearDays - secondAutumnCut;
 }
 
-/** Longest season {@link seasonEnd} gives, days. */
+/** No season lasts longer, days from its start. */
 export const longestSeason = climateYearDays + 184;

@@ -52,6 +52,7 @@ export type Site = {
   draws: () => readonly Draw[];
   /** The middle of the draws. */
   middleDraw: Draw;
+  /** Day lengths here from a calendar year on. */
   dayTable: (year: number) => DayTable;
   /** Whether a record makes one calendar year differ from another. */
   isDated: boolean;
@@ -63,6 +64,7 @@ export type Site = {
   reopened: (otherwise: Partial<Pick<SiteOptions, 'climate' | 'years' | 'record'>>) => Site;
 };
 
+/** What a site is opened with. */
 export type SiteOptions = {
   /** Climate with any warming already added. */
   climate: MonthlyClimate;
@@ -81,6 +83,11 @@ const seasonYears = 3;
 // Share of the days with ≥ 0.1 mm that bring ≥ 1 mm (memory: about 0.7 in temperate records).
 const soakingShare = 0.7;
 
+/**
+ * A place made ready to try plans at. Cheap in itself: weather years, day lengths and draws are made when a plan first
+ * asks for them, then kept (a few MB), so open one for a place and use it for every plan there. `siteAt` of
+ * `@neckfall/data` opens the site of a point.
+ */
 export function openSite(options: SiteOptions): Site {
   const { climate, years, seed, values = defaultPlantValues, practice = [], record = null } = options;
   const { growth } = values;
@@ -177,6 +184,7 @@ export function driverIndex(site: Site, day: DayNumber, season: number): number 
   return site.weatherYear(season) * site.strideDays + climateDayOf(day);
 }
 
+/** The calendar year of a day. */
 export function calendarYear(day: DayNumber): number {
   return civilDate(day).year;
 }

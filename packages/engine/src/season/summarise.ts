@@ -11,7 +11,18 @@ import type { DayTable, Site } from './site.ts';
 import type { DateSpread, SeasonShares, SeasonSummary, Spread } from './summary.ts';
 import { marketableKgM2, totalKgM2 } from './yield.ts';
 
-/** Runs a plan over the site's weather years. */
+/**
+ * Runs a plan over the site's weather years: how seasons end, when bulbs begin and tops go over, how large bulbs are.
+ * Shares are 0…1, days are day numbers, sizes are mm of the median plant, spreads the 10th, 50th and 90th of a hundred
+ * seasons. About 15 ms for thirty years once the site is warm.
+ *
+ * @example
+ * ```js
+ * const plan = { ...planDefaults, type: 'northern-long', start: 'sets', startDay: parseDay('2027-03-25') };
+ * const { seasonShares, neckFall } = runPlan(site, plan);
+ * console.log(seasonShares.good, formatDay(neckFall.days.p50));
+ * ```
+ */
 export function runPlan(site: Site, plan: Plan): SeasonSummary {
   return summarise(site, plan, runnerOf(site, plan));
 }

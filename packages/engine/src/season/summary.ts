@@ -123,6 +123,7 @@ export type StartTrial = {
 /** A run of week starts that end well; `from` may be later in the year than `to`. Days of the year. */
 export type StartWindow = { from: CommonYearDay; to: CommonYearDay; best: CommonYearDay };
 
+/** The year tried week by week. */
 export type WhenAnswer = {
   starts: StartTrial[];
   windows: StartWindow[];

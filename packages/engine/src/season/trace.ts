@@ -8,6 +8,7 @@ export type DayTrace = {
   ripening: Float64Array;
   /** One past the last day written. */
   length: number;
+  /** Writes a day: leaves, g of dry matter a plant, and how far bulbing and ripening have come (1: done). */
   put(
     day: number,
     leavesMade: number,
@@ -19,6 +20,7 @@ export type DayTrace = {
   ): void;
 };
 
+/** An empty trace for so many days. */
 export function dayTrace(days: number): DayTrace {
   const column = () => new Float64Array(days);
   return {

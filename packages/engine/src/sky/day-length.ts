@@ -9,6 +9,7 @@ import { sinDeclination } from './sun.ts';
  */
 export type DayLengthConvention = 'sun-up' | 'civil';
 
+/** Hours of day, with why there are 24 or none. */
 export type DayLength = { hours: number; kind: 'rises-and-sets' | 'polar-day' | 'polar-night' };
 
 /**
@@ -22,6 +23,11 @@ const altitudes: Readonly<Record<DayLengthConvention, number>> = { 'sun-up': -0.
  * @param latitudeDeg −90…90
  * @param longitudeDeg −180…180, east positive
  * @throws RangeError naming a value outside these limits
+ *
+ * @example
+ * ```js
+ * dayLength(45.76, 4.84, parseDay('2027-06-21'), 'sun-up').hours; // 15.7
+ * ```
  */
 export function dayLength(
   latitudeDeg: number,

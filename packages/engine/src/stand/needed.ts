@@ -4,6 +4,7 @@ import { bulbMassG, fieldFactor, type StartMethod, startWays } from '../plant/in
 /** From the least to the most, where sources give no one figure. */
 export type Between = readonly [least: number, most: number];
 
+/** Ages of seed that are told apart. */
 export const seedAges = ['fresh', 'one-year', 'two-years'] as const;
 /** How old the seed is, kept in an ordinary room. */
 export type SeedAge = (typeof seedAges)[number];

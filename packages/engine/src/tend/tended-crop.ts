@@ -17,6 +17,7 @@ export type Ground = {
   feedProduct: string | null;
 };
 
+/** A ground of which nothing is known. */
 export const groundUnsaid: Ground = {
   areaM2: null,
   watering: null,

@@ -16,6 +16,7 @@ import { type BedAccount, type BedMeans, followBed, toLetOut } from './water-bal
 import { alwaysWatered, givenSoFar } from './water-given.ts';
 import { waterSeasons } from './water-season.ts';
 
+/** How a bed is watered. */
 export type WaterOptions = {
   /** Share of the water let out that comes to the roots; null: that of the way of watering. */
   efficiency: number | null;

@@ -16,7 +16,7 @@ export type AgainstUsual = {
 /**
  * How the days of a record were for the place: a station in another climate shows here.
  *
- * @param usual one year of mean climate; see {@link ./mean-year.ts meanYear}
+ * @param usual one year of mean climate; see {@link meanYear}
  * @param days of the record, from its first on; all unless fewer are meant
  */
 export function againstUsual(record: DailyRecord, usual: WeatherSeries, days = record.days): AgainstUsual {

@@ -12,6 +12,7 @@ export type DailyRecord = {
 
 /** The measured quantities, in the units of a weather series. */
 export const recordFields = ['tempMinC', 'tempMaxC', 'rainMm', 'solarMJ'] as const;
+/** One of {@link recordFields}. */
 export type RecordField = (typeof recordFields)[number];
 
 /** A record of that many days in which nothing is known yet. */

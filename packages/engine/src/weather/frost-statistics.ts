@@ -13,6 +13,7 @@ export type FrostDate = {
   days: { p10: ClimateDay; p50: ClimateDay; p90: ClimateDay } | null;
 };
 
+/** Last and first frost of the growing year, over its years. */
 export type FrostStatistics = {
   lastSpring: FrostDate;
   firstAutumn: FrostDate;

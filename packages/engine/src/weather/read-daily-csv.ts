@@ -30,6 +30,7 @@ export type DailyCsvIssue = {
   expected: string;
 };
 
+/** The record of a CSV, or all that stands against it. */
 export type DailyCsvResult =
   /** `rows`: days that have a line. */
   | { ok: true; record: DailyRecord; missingCodes: MissingCode[]; rows: number }

@@ -17,6 +17,7 @@ export type WeatherFinding =
 /** Why a record can't be one of the place: its temperatures never change, or its seasons are the other hemisphere's. */
 export type WeatherImpossible = 'constant' | 'other-hemisphere';
 
+/** What is impossible in a record, and what is doubtful. */
 export type WeatherCheck = { impossible: WeatherImpossible | null; findings: WeatherFinding[] };
 
 /** More in a day falls in tropical storms only, mm (memory: a few stations on earth have had 1,000). */

@@ -7,6 +7,7 @@ import type { AnswerOf, Question } from './questions.ts';
  */
 type Odds = { usual: readonly number[]; with: Partial<Record<Cause, readonly number[]>> };
 
+/** How growers answer each question, by what their crop has. */
 export const answerOdds: Readonly<Record<Question, Odds>> = {
   watering: {
     usual: [0.4, 0.4, 0.2],

@@ -28,6 +28,7 @@ export type WhyAsked = {
   answers: Said;
 };
 
+/** A cause with its chance, what speaks for and against it, and the season without it. */
 export type CauseFound = {
   cause: Cause;
   /** 0…1. */
@@ -38,6 +39,7 @@ export type CauseFound = {
   whatIf: WhatIf | null;
 };
 
+/** What can be saved of a crop that failed, and what it failed by. */
 export type WhyAnswer = {
   /** Of the symptoms together: the strictest that any asks for. */
   rescue: WhyRescue;

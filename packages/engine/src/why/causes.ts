@@ -54,7 +54,10 @@ export const causeKinds = {
   'nothing-wrong': 'seen',
 } as const satisfies Record<string, 'run' | 'seen'>;
 
+/** A name of {@link causeKinds}. */
 export type Cause = keyof typeof causeKinds;
 export type RunCause = { [C in Cause]: (typeof causeKinds)[C] extends 'run' ? C : never }[Cause];
+/** A cause of which no run can know. */
 export type SeenCause = Exclude<Cause, RunCause>;
+/** The names of {@link causeKinds}. */
 export const causes = Object.keys(causeKinds) as readonly Cause[];

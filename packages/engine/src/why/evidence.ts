@@ -51,4 +51,5 @@ export type Evidence =
   /** The grower said it otherwise than the cause needs it. */
   | { code: 'plan-says'; field: 'water' | 'density' | 'sun' | 'set-size' | 'set-store'; start: StartMethod };
 
+/** What speaks for or against a cause, as the code of a message. */
 export type EvidenceCode = Evidence['code'];

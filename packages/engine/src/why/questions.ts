@@ -21,8 +21,11 @@ export const questionAnswers = {
   'alliums-before': ['not-for-years', 'lately'],
 } as const satisfies Record<string, readonly string[]>;
 
+/** A name of {@link questionAnswers}. */
 export type Question = keyof typeof questionAnswers;
+/** The answers to a question. */
 export type AnswerOf<Q extends Question = Question> = (typeof questionAnswers)[Q][number];
+/** The names of {@link questionAnswers}. */
 export const questions = Object.keys(questionAnswers) as readonly Question[];
 
 /** A question that was put and passed over tells nothing and is not put again. */

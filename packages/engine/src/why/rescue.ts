@@ -15,6 +15,7 @@ export const whyCautions = [
   'pesticide-local-rules',
   'green-is-not-potato',
 ] as const;
+/** One of {@link whyCautions}. */
 export type WhyCaution = (typeof whyCautions)[number];
 
 /** What is still to be had from a crop. */

@@ -10,6 +10,7 @@ type SeenCauseTable = {
   shows: Partial<Record<Symptom, number>>;
 };
 
+/** How often each comes, and what it shows. */
 export const seenCauses: Readonly<Record<SeenCause, SeenCauseTable>> = {
   hunger: { prior: 0.05, shows: { small: 0.55, 'dry-tips': 0.3, 'fell-early': 0.15 } },
   // seen: University of Minnesota Extension (late, thick necks, soft bulbs, green flesh)

@@ -39,7 +39,9 @@ export const symptomTimes = {
   glassy: 'store',
 } as const satisfies Record<string, SymptomTime>;
 
+/** A name of {@link symptomTimes}. */
 export type Symptom = keyof typeof symptomTimes;
+/** The names of {@link symptomTimes}. */
 export const symptoms = Object.keys(symptomTimes) as readonly Symptom[];
 
 /** More at once tell nothing more. */

@@ -27,6 +27,7 @@ export type Change =
   | { code: 'usual-weather' }
   | { code: 'other-weather'; byC: number };
 
+/** What is changed, as the code of a message. */
 export type ChangeCode = Change['code'];
 
 /** A season as grown, or as it might have been, over the seasons run. */

@@ -1,5 +1,7 @@
-import { type ComponentChildren, isValidElement, type VNode } from 'preact';
+import type { VNode } from 'preact';
+import { type Drawn, type DrawnNode, drawnOf, svgIn } from './drawn.ts';
 import type { InkColours } from './ink.ts';
+import { markupText } from './markup-text.ts';
 
 export type SvgTextOptions = {
   colours: InkColours;
@@ -10,45 +12,43 @@ export type SvgTextOptions = {
 
 /**
  * A picture as an SVG file that stands alone: colours written out, paper behind, a title.
- * Pictures are functions of their props without state, so they can be written without a page.
  * @throws Error naming a colour that is missing
  */
 export function svgText(picture: VNode, options: SvgTextOptions): string {
+  const svg = svgIn(drawnOf(picture));
+  if (svg === null) throw new Error('svgText: expected a picture, got no <svg>');
+  return drawnText(svg, options);
+}
+
+/** The same of a picture that is drawn already. */
+export function drawnText(svg: Drawn, options: SvgTextOptions): string {
   const { colours, title, fontFamily = "'Source Sans 3', Helvetica, Arial, sans-serif" } = options;
-  const all = markup(picture);
-  const [, attributes, inside] = /<svg([^>]*)>([\s\S]*)<\/svg>/.exec(all) ?? [];
-  if (inside === undefined) throw new Error('svgText: expected a picture, got no <svg>');
-  const own = attributes.replace(/ (class|aria-hidden)="[^"]*"/g, '');
-  const head = `<svg xmlns="http://www.w3.org/2000/svg" font-family="${escaped(fontFamily)}"${own}>`;
+  const { class: _, 'aria-hidden': __, ...own } = svg.attributes;
+  const inside = svg.children.map(markup).join('');
+  const head = `<svg xmlns="http://www.w3.org/2000/svg" font-family="${markupText(fontFamily)}"${written(own)}>`;
   const paper = '<rect width="100%" height="100%" fill="var(--paper)"/>';
-  return withColours(`${head}<title>${escaped(title)}</title>${paper}${inside}</svg>\n`, colours);
+  return withColours(`${head}<title>${markupText(title)}</title>${paper}${inside}</svg>\n`, colours);
 }
 
 function withColours(text: string, colours: InkColours): string {
   return text.replace(/var\(--([a-z0-9-]+)\)/g, (_, name: string) => {
     const colour = colours[name];
     if (!colour) throw new Error(`svgText: expected a colour for --${name}, got none`);
-    return escaped(colour);
+    return markupText(colour);
   });
 }
 
-function markup(node: ComponentChildren): string {
-  if (node === null || node === undefined || typeof node === 'boolean') return '';
-  if (Array.isArray(node)) return node.map(markup).join('');
-  if (!isValidElement(node)) return escaped(String(node));
-  const { type, props } = node as VNode<Record<string, unknown>>;
-  if (typeof type === 'function') return markup((type as (props: unknown) => ComponentChildren)(props));
-  const attributes = Object.entries(props)
-    .filter(
-      ([name, value]) =>
-        name !== 'children' && name !== 'style' && value !== undefined && value !== null && value !== false,
-    )
-    .map(([name, value]) => ` ${name}="${escaped(String(value))}"`)
-    .join('');
-  const inside = markup(props.children as ComponentChildren);
-  return inside === '' ? `<${type}${attributes}/>` : `<${type}${attributes}>${inside}</${type}>`;
+function markup(node: DrawnNode): string {
+  if (typeof node === 'string') return markupText(node);
+  const { type, attributes, children } = node;
+  const inside = children.map(markup).join('');
+  return inside === ''
+    ? `<${type}${written(attributes)}/>`
+    : `<${type}${written(attributes)}>${inside}</${type}>`;
 }
 
-function escaped(text: string): string {
-  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+function written(attributes: Readonly<Record<string, string>>): string {
+  return Object.entries(attributes)
+    .map(([name, value]) => ` ${name}="${markupText(value)}"`)
+    .join('');
 }

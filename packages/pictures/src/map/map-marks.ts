@@ -1,6 +1,6 @@
 import { isBareGround } from '@neckfall/answers';
 import {
-  type AtlasEntry,
+  type AtlasFigures,
   civilDate,
   type DayNumber,
   dayOfYear,
@@ -64,7 +64,7 @@ const rowPx = 3.1;
 const planted = 0.86;
 
 /** Draws what a cell shows of the onion that leads there. @param discPx across a disc of the largest bulb, px */
-export function drawCell(cell: Cell, entry: AtlasEntry, shows: MapShows, discPx: number, pen: Pen): void {
+export function drawCell(cell: Cell, entry: AtlasFigures, shows: MapShows, discPx: number, pen: Pen): void {
   const { type, goodShare, startDay, neckFallDay, bulbDiameterMm } = entry;
   const day = shows === 'start' ? startDay : shows === 'tops' ? neckFallDay : null;
   if (isBareGround(entry)) drawBare(cell, pen);

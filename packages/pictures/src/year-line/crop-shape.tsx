@@ -6,11 +6,8 @@ import { type as font, Label, lineHeight } from '../drawing/picture.tsx';
 import { textWidth } from '../drawing/text-fit.ts';
 import { onionPaint } from '../section/index.ts';
 import type { PlacedMark } from './place-marks.ts';
-import { stepHeights, type YearLayout } from './year-layout.ts';
+import { bulbsWide, stepHeights, type YearLayout } from './year-layout.ts';
 import type { CropLine } from './year-line-props.ts';
-
-/** A bulb this wide fills the soil's depth, mm; a wider one is drawn to its own scale. */
-const usualBulbMm = 90;
 
 /** Leaves climb as steps, one a leaf; under them the bulb swells; at the end the tops lie down. */
 export function CropShape({ layout, crop }: { layout: YearLayout; crop: CropLine }) {
@@ -69,8 +66,8 @@ function Notch({ x, y }: { x: number; y: number }) {
 /** The bulb, lying in the soil, as wide as it is that day. */
 function Bulb({ layout, bulb }: { layout: YearLayout; bulb: CropLine['bulb'] }) {
   if (bulb.length < 2) return null;
-  const { axis, ground, soilBottom } = layout;
-  const widest = Math.max(usualBulbMm, ...bulb.map(({ acrossMm }) => acrossMm));
+  const { axis, ground, soilBottom, common } = layout;
+  const widest = common?.bulbMm ?? bulbsWide({ bulb });
   const line = (part: number): Point[] => {
     const points = bulb.map(
       ({ day, acrossMm }): Point => [
@@ -149,6 +146,37 @@ export function CropMarks({ layout, marks, months }: MarksProps) {
             />
           ))}
         </g>
+      ))}
+    </>
+  );
+}
+
+/** The same without their words, on the ground: each day, and where it falls in 8 years of 10. */
+export function MarkDots({ layout, crop }: { layout: YearLayout; crop: CropLine }) {
+  const { axis, ground } = layout;
+  return (
+    <>
+      {crop.marks.map(({ kind, span }) =>
+        span ? (
+          <path
+            key={kind}
+            d={`M${px(xOfDay(axis, span.from))} ${px(ground)}H${px(xOfDay(axis, span.to + 1))}`}
+            stroke={ink.skin2}
+            stroke-width={6}
+            stroke-linecap="round"
+          />
+        ) : null,
+      )}
+      {crop.marks.map(({ kind, day }) => (
+        <circle
+          key={kind}
+          cx={px(xOfDay(axis, day))}
+          cy={px(ground)}
+          r={3.2}
+          fill={ink.paper}
+          stroke={ink.ink}
+          stroke-width={1.6}
+        />
       ))}
     </>
   );

@@ -5,10 +5,10 @@ import { boldWidth, textWidth } from '../drawing/text-fit.ts';
 import { wordsBox } from '../drawing/words-box.ts';
 import { type PlacedMark, placeMarks } from './place-marks.ts';
 import { type PlacedWork, placeWork } from './place-work.ts';
-import type { CropLine, YearLineProps } from './year-line-props.ts';
+import type { CommonScale, CropLine, YearLineProps } from './year-line-props.ts';
 
 /** Hours at the foot and the top of the ridge: the same for most places, so that two of them can be compared. */
-const usualHours = { low: 7, high: 17 } as const;
+export const usualHours = { low: 7, high: 17 } as const;
 
 /** Where things of a year line stand, px. */
 export type YearLayout = {
@@ -29,6 +29,7 @@ export type YearLayout = {
   marks: PlacedMark[];
   height: number;
   lead: YearLineProps['lead'];
+  common: CommonScale | null;
   /** Waves of heat over the hottest days, and where on the axis they are. */
   waves: number;
   shimmer: { wave: number; from: number; to: number }[];
@@ -56,13 +57,17 @@ const leastWave = 6;
 const dayStep = 3;
 const workRow = 32;
 
+/** Of years under each other, px: the ridge, and the soil under it. */
+const lowRidge = { roomy: 104, narrow: 84 } as const;
+const lowSoil = 30;
+
 export function yearLayout(
   props: Omit<YearLineProps, 'id' | 'summary' | 'note' | 'months' | 'rainMm' | 'frostShare' | 'frostText'>,
 ): YearLayout {
-  const { width, firstDay, sunUpH, highC, need, lead, crop, today } = props;
+  const { width, firstDay, sunUpH, highC, need, lead, crop, today, common = null } = props;
   const axis = dayAxis(firstDay, sunUpH.length, width);
-  const low = Math.min(usualHours.low, ...sunUpH);
-  const high = Math.max(usualHours.high, ...sunUpH);
+  const low = common?.lowH ?? Math.min(usualHours.low, ...sunUpH);
+  const high = common?.highH ?? Math.max(usualHours.high, ...sunUpH);
   const roomy = width >= 600;
   const lines = (text: string) => wordsBox({ text, x: 0, ...axis }).lines.length;
   const overSky = today
@@ -70,7 +75,7 @@ export function yearLayout(
     : 0;
   const keyY = 14;
   const todayY = overSky > axis.right - axis.left ? keyY + lineHeight : keyY;
-  const skyTop = todayY + 10;
+  const skyTop = common ? 2 : todayY + 10;
   const hottest = Math.max(...highC);
   const waves = hottest < hotC ? 0 : Math.min(mostWaves, 1 + Math.floor((hottest - hotC) / waveC));
   const shimmer = Array.from({ length: waves }, (_, wave) =>
@@ -90,14 +95,17 @@ export function yearLayout(
   );
   // room for the words of heat over those of the longest day
   const wordsRoom = (lead === 'days' ? overHeat : 0) + (peakLines - 1) * lineHeight;
-  const ridgeTop = skyTop + wordsRoom + (lead === 'weather' ? (roomy ? 70 : 60) : roomy ? 54 : 46);
-  const ground = ridgeTop + (roomy ? 170 : 140) * (lead === 'weather' ? 0.8 : 1);
-  const soilBottom = ground + (crop ? 40 : 26);
+  const sky = common?.skyPx ?? wordsRoom + (lead === 'weather' ? (roomy ? 70 : 60) : roomy ? 54 : 46);
+  const ridgeTop = skyTop + sky;
+  const ground =
+    ridgeTop +
+    (common ? lowRidge[roomy ? 'roomy' : 'narrow'] : (roomy ? 170 : 140) * (lead === 'weather' ? 0.8 : 1));
+  const soilBottom = ground + (common ? lowSoil : crop ? 40 : 26);
   const monthsY = soilBottom + 18;
   const work = placeWork(crop?.work ?? [], axis);
   const workY = monthsY + (work.length > 0 ? workRow : 0);
   const firstMarkY = workY + 20;
-  const marks = placeMarks(crop?.marks ?? [], axis);
+  const marks = placeMarks(common ? [] : (crop?.marks ?? []), axis);
   const yOfHours = (hours: number) => ground - ((hours - low) / (high - low)) * (ground - ridgeTop);
   const waterY = need ? Math.min(ground, Math.max(ridgeTop, yOfHours(need.hours))) : ground;
   const ridge: Point[] = [];
@@ -121,6 +129,7 @@ export function yearLayout(
     height: marks.placed.length > 0 ? firstMarkY + marks.height - 8 : workY + 8,
     yOfHours,
     lead,
+    common,
     waves,
     shimmer,
     heatLines,
@@ -141,14 +150,26 @@ export function waterLevel(layout: YearLayout, needHours: number): number {
 /** The stairs of leaves end a little below the ridge's top at this many; more leaves make lower steps. */
 const usualLeaves = 13;
 const partOfRidge = 0.9;
+/** A bulb this wide fills the soil's depth, mm; a wider one is drawn to its own scale. */
+const usualBulbMm = 90;
+
+/** Leaves that reach the top of the stairs. */
+export function leavesHigh({ leaves }: Pick<CropLine, 'leaves'>): number {
+  return Math.max(usualLeaves, ...leaves.map(({ made }) => made));
+}
+
+/** The bulb that fills the soil, mm across. */
+export function bulbsWide({ bulb }: Pick<CropLine, 'bulb'>): number {
+  return Math.max(usualBulbMm, ...bulb.map(({ acrossMm }) => acrossMm));
+}
 
 /** y of so many leaves. */
 export function stepHeights(
-  { lead, ridgeTop, ridge, ground }: YearLayout,
-  { leaves }: Pick<CropLine, 'leaves'>,
+  { lead, ridgeTop, ridge, ground, common }: YearLayout,
+  crop: Pick<CropLine, 'leaves'>,
 ): (made: number) => number {
-  const most = Math.max(usualLeaves, ...leaves.map(({ made }) => made));
-  const top = lead === 'weather' ? ridgeTop : Math.min(...ridge.map(([, y]) => y));
+  const most = common?.leaves ?? leavesHigh(crop);
+  const top = lead === 'weather' || common ? ridgeTop : Math.min(...ridge.map(([, y]) => y));
   return (made) => ground - (made / most) * partOfRidge * (ground - top);
 }
 

@@ -29,6 +29,18 @@ export type CropLine = {
   work: readonly WorkMark[];
 };
 
+/** What years that stand under each other have in common. */
+export type CommonScale = {
+  /** Hours at the foot and the top of the ridge. */
+  lowH: number;
+  highH: number;
+  /** Leaves that reach the top of the stairs, and a bulb that fills the soil, mm across. */
+  leaves: number;
+  bulbMm: number;
+  /** Room over the ridge's top, px. */
+  skyPx: number;
+};
+
 export type YearLineProps = {
   /** Tells the patterns of pictures on one page apart. */
   id: string;
@@ -56,4 +68,9 @@ export type YearLineProps = {
   /** In the tropics days hardly change: rain and heat lead. */
   lead: 'days' | 'weather';
   crop: CropLine | null;
+  /**
+   * Given where several stand under each other: each is low, without rain, and leaves the words of its marks to what is
+   * said beside it.
+   */
+  common?: CommonScale;
 };

@@ -6,7 +6,7 @@ import { Label, lineHeight, Picture, type } from '../drawing/picture.tsx';
 import { rainStrokes } from '../drawing/rain-strokes.ts';
 import { boldWidth, textWidth } from '../drawing/text-fit.ts';
 import { isClear, type WordsBox } from '../drawing/words-box.ts';
-import { CropMarks, CropShape } from './crop-shape.tsx';
+import { CropMarks, CropShape, MarkDots } from './crop-shape.tsx';
 import { CropWork } from './crop-work.tsx';
 import { Frost, FrostPattern, Heat } from './frost-and-heat.tsx';
 import { waterLevel, type YearLayout, yearLayout } from './year-layout.ts';
@@ -18,7 +18,7 @@ import { allWords, yearWords } from './year-words.ts';
  * above, frost in the ground, and if wanted a crop on it.
  */
 export function YearLine(props: YearLineProps) {
-  const { id, width, summary, need, today, crop } = props;
+  const { id, width, summary, need, today, crop, common } = props;
   const layout = yearLayout(props);
   const words = yearWords(layout, props);
   const inTheWay = allWords(words);
@@ -34,19 +34,21 @@ export function YearLine(props: YearLineProps) {
         </defs>
         <Land layout={layout} need={need} />
         <path d={linePath(layout.ridge)} fill="none" stroke={ink.ink2} stroke-width={1.6} />
-        <path
-          d={rainStrokes(
-            props.rainMm,
-            (i) => xOfDay(axis, axis.firstDay + i),
-            skyTop,
-            (i) => layout.surfaceY(i) - 3,
-            (...box) => inTheWay.every((words) => isClear(words, ...box)),
-          )}
-          stroke={ink.sky}
-          stroke-width={1.1}
-          stroke-linecap="round"
-          fill="none"
-        />
+        {!common && (
+          <path
+            d={rainStrokes(
+              props.rainMm,
+              (i) => xOfDay(axis, axis.firstDay + i),
+              skyTop,
+              (i) => layout.surfaceY(i) - 3,
+              (...box) => inTheWay.every((words) => isClear(words, ...box)),
+            )}
+            stroke={ink.sky}
+            stroke-width={1.1}
+            stroke-linecap="round"
+            fill="none"
+          />
+        )}
         <Heat layout={layout} />
         <rect
           x={px(left)}
@@ -69,15 +71,18 @@ export function YearLine(props: YearLineProps) {
           <Words key={said.x} words={said} />
         ))}
         <MonthNames axis={axis} names={props.months} tickY={soilBottom} textY={layout.monthsY} />
-        <Label
-          x={keyAtRight ? right : left}
-          y={layout.keyY}
-          anchor={keyAtRight ? 'end' : 'start'}
-          small
-          fill={ink.ink2}
-        >
-          {props.rainText}
-        </Label>
+        {!common && (
+          <Label
+            x={keyAtRight ? right : left}
+            y={layout.keyY}
+            anchor={keyAtRight ? 'end' : 'start'}
+            small
+            fill={ink.ink2}
+          >
+            {props.rainText}
+          </Label>
+        )}
+        {crop && common && <MarkDots layout={layout} crop={crop} />}
         {crop && <CropMarks layout={layout} marks={layout.marks} months={props.months} />}
         <CropWork layout={layout} />
       </Picture>

@@ -4,7 +4,7 @@ export const appTeach = {
   'app.teach.lead':
     'Every figure is worked out for the place you name, says how sure it is, and is yours to use with its source line.',
   'app.teach.map':
-    'Which onion does best where, in how many years it comes good, when it is started, when its tops go over.',
+    'Which onion does best where, in how many years it comes good, when it is started and when it is ready.',
   'app.teach.together':
     'Up to six places, or six starts, one under the other on the same months, with one day to move.',
   'app.teach.latitudes':

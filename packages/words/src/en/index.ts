@@ -1,17 +1,18 @@
-import { about } from './about.ts';
 import { app } from './app.ts';
 import { appGarden } from './app-garden.ts';
 import { appWhere } from './app-where.ts';
-import { catalogue } from './catalogue.ts';
+import { answersCommand } from './command-line/answers.ts';
 import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
+import { handoutCommand } from './command-line/handout.ts';
 import { help } from './command-line/help.ts';
 import { jobsCommand } from './command-line/jobs.ts';
 import { keepCommand } from './command-line/keep.ts';
+import { mapCommand } from './command-line/map.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
 import { wateringHelp } from './command-line/watering-help.ts';
@@ -20,8 +21,6 @@ import { weatherFiles } from './command-line/weather-files.ts';
 import { whyCommand } from './command-line/why.ts';
 import { dates } from './dates.ts';
 import { howWeKnow } from './how-we-know.ts';
-import { learnt } from './learnt.ts';
-import { odd } from './odd.ts';
 import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
 import { reasons } from './reasons.ts';
@@ -34,24 +33,23 @@ import { wordList } from './word-list.ts';
 
 /** Kept apart, as putting a thousand messages into one object takes a phone longer than any sentence is worth. */
 export const en = [
-  about,
   app,
   appGarden,
   appWhere,
+  answersCommand,
   ask,
   batch,
-  catalogue,
   completion,
   dates,
   demo,
   errors,
   feedOptions,
+  handoutCommand,
   help,
   howWeKnow,
   jobsCommand,
   keepCommand,
-  odd,
-  learnt,
+  mapCommand,
   packet,
   pictures,
   planting,

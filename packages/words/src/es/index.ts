@@ -7,9 +7,12 @@ import { appFeed } from './app-feed.ts';
 import { appGarden } from './app-garden.ts';
 import { appJobs } from './app-jobs.ts';
 import { appKeep } from './app-keep.ts';
+import { appQuestions } from './app-questions.ts';
 import { appSeason } from './app-season.ts';
 import { appSeen } from './app-seen.ts';
+import { appSheet } from './app-sheet.ts';
 import { appTeach } from './app-teach.ts';
+import { appTogether } from './app-together.ts';
 import { appWeather } from './app-weather.ts';
 import { appWhen } from './app-when.ts';
 import { appWhere } from './app-where.ts';
@@ -18,15 +21,18 @@ import { appWhy } from './app-why.ts';
 import { atlas } from './atlas.ts';
 import { beds } from './beds.ts';
 import { catalogue } from './catalogue.ts';
+import { answersCommand } from './command-line/answers.ts';
 import { ask } from './command-line/ask.ts';
 import { batch } from './command-line/batch.ts';
 import { completion } from './command-line/completion.ts';
 import { demo } from './command-line/demo.ts';
 import { errors } from './command-line/errors.ts';
 import { feedOptions } from './command-line/feed.ts';
+import { handoutCommand } from './command-line/handout.ts';
 import { help } from './command-line/help.ts';
 import { jobsCommand } from './command-line/jobs.ts';
 import { keepCommand } from './command-line/keep.ts';
+import { mapCommand } from './command-line/map.ts';
 import { planting } from './command-line/planting.ts';
 import { record } from './command-line/record.ts';
 import { wateringHelp } from './command-line/watering-help.ts';
@@ -35,6 +41,7 @@ import { weatherFiles } from './command-line/weather-files.ts';
 import { whyCommand } from './command-line/why.ts';
 import { dates } from './dates.ts';
 import { feed } from './feed.ts';
+import { handout } from './handout.ts';
 import { howWeKnow } from './how-we-know.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
@@ -43,6 +50,8 @@ import { lift } from './lift.ts';
 import { odd } from './odd.ts';
 import { packet } from './packet.ts';
 import { pictures } from './pictures.ts';
+import { questions } from './questions.ts';
+import { questionsTold } from './questions-told.ts';
 import { reasons } from './reasons.ts';
 import { season } from './season.ts';
 import { spacing } from './spacing.ts';
@@ -70,14 +79,18 @@ export const es = [
   appGarden,
   appJobs,
   appKeep,
+  appQuestions,
   appSeason,
   appSeen,
+  appSheet,
   appWeather,
   appWhen,
   appWhere,
   appWhich,
   appTeach,
+  appTogether,
   appWhy,
+  answersCommand,
   ask,
   batch,
   atlas,
@@ -88,11 +101,14 @@ export const es = [
   demo,
   errors,
   feed,
+  handout,
   feedOptions,
+  handoutCommand,
   help,
   howWeKnow,
   jobsCommand,
   keepCommand,
+  mapCommand,
   jobs,
   keep,
   odd,
@@ -101,6 +117,8 @@ export const es = [
   packet,
   pictures,
   planting,
+  questions,
+  questionsTold,
   reasons,
   record,
   season,

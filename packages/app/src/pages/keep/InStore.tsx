@@ -18,11 +18,12 @@ import { askedOf } from '../../garden/asked-of.ts';
 import { seenOf } from '../../garden/seen.ts';
 import { gardenStanding } from '../../state/garden.ts';
 import { household } from '../../state/kitchen.ts';
+import { type CheckField, checkFields, isCheck, placesHere } from '../../state/looked-at.ts';
 import { site, siteKey } from '../../state/place.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';
 import { today } from '../../state/today.ts';
-import { type CheckField, checkFields, isCheck, liftedHere, noteCheck, placesHere } from './store-checks.ts';
+import { liftedHere, noteCheck } from './store-checks.ts';
 
 /** What was lifted here and lies in store, each with a place to note a look at it. */
 export function InStore() {

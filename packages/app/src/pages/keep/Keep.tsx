@@ -6,6 +6,7 @@ import { HeadingToCome } from '../../controls/AnswerHeading.tsx';
 import { Fault } from '../../controls/Fault.tsx';
 import { gardenStanding, ownOnions } from '../../state/garden.ts';
 import { household } from '../../state/kitchen.ts';
+import { lookedAtHere } from '../../state/looked-at.ts';
 import { country, site, siteKey } from '../../state/place.ts';
 import { voice } from '../../state/settings.ts';
 import { startOptions } from '../../state/start-options.ts';
@@ -13,7 +14,6 @@ import { today } from '../../state/today.ts';
 import '../../look/keep.css';
 import { KeepAnswer } from './KeepAnswer.tsx';
 import { KitchenForm } from './KitchenForm.tsx';
-import { lookedAtHere } from './store-checks.ts';
 import { useGardenKitchen } from './use-garden-kitchen.ts';
 
 const progress = signal({ done: 0, total: 1 });

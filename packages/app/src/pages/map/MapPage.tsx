@@ -2,7 +2,7 @@ import { atlasLead, atlasRows } from '@neckfall/answers';
 import type { LandOutline } from '@neckfall/data';
 import { fetchLandOutline } from '@neckfall/data/browser';
 import type { GridPoint, Region } from '@neckfall/engine';
-import { AtlasKey, discPxOf, type MapFrame, mapFrame } from '@neckfall/pictures';
+import { AtlasKey, discPxOf, type MapFrame, mapFrame, mapKeyWords } from '@neckfall/pictures';
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
@@ -21,7 +21,6 @@ import { leadsOf } from './atlas-held.ts';
 import { Choices } from './Choices.tsx';
 import { HowMapsAreMade } from './HowMapsAreMade.tsx';
 import { type Cross, regionOf, showsAsked, viewAsked, viewText } from './map-asked.ts';
-import { keyWords } from './map-words.ts';
 import { PointAnswer } from './PointAnswer.tsx';
 import { PointLine } from './PointLine.tsx';
 import { ProgressLine } from './ProgressLine.tsx';
@@ -111,7 +110,7 @@ export function MapPage() {
                 <Framed width={width} region={region}>
                   {(frame) => {
                     const drawn = Math.max(wholeDeg ?? steps[0], drawnStep(steps, frame, dotsPerPx()));
-                    const words = keyWords(speaker);
+                    const words = mapKeyWords(speaker);
                     return (
                       <>
                         <AtlasCanvas

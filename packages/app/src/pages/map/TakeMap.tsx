@@ -1,6 +1,6 @@
 import type { LandOutline } from '@neckfall/data';
 import { formatDay, type Region } from '@neckfall/engine';
-import { AtlasMap, type MapPoint, type MapShows, svgText } from '@neckfall/pictures';
+import { AtlasMap, type MapPoint, type MapShows, mapKeyWords, svgText } from '@neckfall/pictures';
 import { useState } from 'preact/hooks';
 import { Fold } from '../../controls/Fold.tsx';
 import { inkOf } from '../../device/ink-of.ts';
@@ -10,7 +10,6 @@ import { fileName } from '../../files/file-name.ts';
 import { saveFile } from '../../files/save-file.ts';
 import { voice } from '../../state/settings.ts';
 import type { leadsOf } from './atlas-held.ts';
-import { keyWords } from './map-words.ts';
 
 type Props = {
   region: Region;
@@ -39,7 +38,7 @@ export function TakeMap({ region, regionName, shows, outline, leads, wholeDeg, l
   const picture = (outline: LandOutline) => {
     const summary = say('picture.atlas.summary', { region: regionName, shows, lead });
     const all = { region, points: points(), stepDeg: wholeDeg, shows, outline, width, mostHeight };
-    return svgText(<AtlasMap {...all} words={{ ...keyWords(speaker), summary }} />, {
+    return svgText(<AtlasMap {...all} words={{ ...mapKeyWords(speaker), summary }} />, {
       colours: inkOf(document.documentElement),
       title: summary,
     });

@@ -1,3 +1,4 @@
+import '../../look/teach.css';
 import { pagesToTeach } from '../../address/address.ts';
 import { hrefTo } from '../../state/route.ts';
 import { voice } from '../../state/settings.ts';

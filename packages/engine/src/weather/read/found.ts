@@ -21,6 +21,7 @@ export const weatherFormats = [
   'bom-daily',
   'inmet-hourly',
 ] as const;
+/** One of {@link weatherFormats}. */
 export type WeatherFormat = (typeof weatherFormats)[number];
 
 /**
@@ -44,8 +45,10 @@ export const weatherQuantities = [
   'solarMJ',
   'solarW',
 ] as const;
+/** One of {@link weatherQuantities}. */
 export type WeatherQuantity = (typeof weatherQuantities)[number];
 
+/** In which order a date is written: year, month and day. */
 export type DateOrder = 'ymd' | 'dmy' | 'mdy';
 
 /** What a reader says of a file that was guessed otherwise. */
@@ -57,10 +60,13 @@ export type WeatherCorrections = {
   utcOffsetH: number | null;
 };
 
+/** Everything as it was found. */
 export const noCorrections: WeatherCorrections = { columns: [], dateOrder: null, utcOffsetH: null };
 
+/** A column with what it was taken for and its unit, if one is known. */
 export type FoundColumn = { column: string; as: WeatherQuantity; unit: string | null };
 
+/** The station a file names, as far as it does. */
 export type FoundStation = {
   name: string | null;
   latitudeDeg: number | null;

@@ -21,6 +21,7 @@ const agreesWithin = 0.05;
 const rounding = 1e-6;
 const mostExamples = 5;
 
+/** The days that both records have, and how far they say the same. */
 export function overlapOf(earlier: DailyRecord, later: DailyRecord): Overlap {
   const overlap: Overlap = {
     days: 0,

@@ -24,6 +24,7 @@ export type WeatherReading = {
   totals: WeatherTotals;
 };
 
+/** A reading, or the first thing that stands against one. */
 export type WeatherResult =
   | { ok: true; reading: WeatherReading }
   /** Nothing is taken of any file where one is refused. */

@@ -25,6 +25,7 @@ export function readerOf(text: string): WeatherFormatReader | null {
   return readers.find((reader) => reader.knows(text)) ?? null;
 }
 
+/** The format a text is in, by its content; null where none fits. */
 export function weatherFormatOf(text: string): WeatherFormat | null {
   return readerOf(text)?.format ?? null;
 }

@@ -14,6 +14,7 @@ export type WeatherTotals = {
   lowestC: number | null;
 };
 
+/** Sums and means of a record, over the days that are known. */
 export function totalsOf(record: DailyRecord): WeatherTotals {
   const known = { tempMinC: 0, tempMaxC: 0, rainMm: 0, solarMJ: 0 };
   const sums = { ...known };

@@ -1,9 +1,9 @@
 import { onionTypes } from '@neckfall/engine';
-import { discsMm, type MapKeyWords } from '@neckfall/pictures';
 import type { Speaker } from '@neckfall/words';
+import { discsMm, type MapKeyWords } from './map-key.tsx';
 
 /** Words of the map's key. */
-export function keyWords({ say, quantity }: Speaker): MapKeyWords {
+export function mapKeyWords({ say, quantity }: Speaker): MapKeyWords {
   return {
     kinds: onionTypes.map((type) => say(`type.${type}`)),
     rows: say('picture.atlas.rows'),

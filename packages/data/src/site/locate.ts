@@ -1,11 +1,14 @@
-import { type Gazetteer, isLand, type LandMask, nearestTown, type Town } from '@neckfall/data';
 import { type ClimateNodes, type ClimatePoint, climateAt, coverageKm } from '@neckfall/engine';
+import { type Gazetteer, isLand, type LandMask, nearestTown, type Town } from '../places/index.ts';
 import type { Place } from './place.ts';
 
 /** The data files, each opened when first asked for. */
 export type PlaceAssets = {
+  /** All towns. */
   gazetteer: () => Gazetteer;
+  /** What is land. */
   land: () => LandMask;
+  /** The climatology. */
   climate: () => ClimateNodes;
 };
 

@@ -1,5 +1,5 @@
-import type { Town } from '@neckfall/data';
 import type { ClimatePoint } from '@neckfall/engine';
+import type { Town } from '../places/index.ts';
 
 /** A place that can be planned for. */
 export type Place = {

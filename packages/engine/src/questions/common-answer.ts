@@ -1,0 +1,111 @@
+import type { ClassNow } from '../choice/index.ts';
+import type { KeepYear } from '../keep/index.ts';
+import type { ClassAnswer, SeasonSummary, TodayAnswer, WhenAnswer } from '../season/index.ts';
+
+/** An onion that waits for days which never come, with the days it waits for, sun-up, h. */
+type Stranger = { summary: SeasonSummary; neededSunUpH: number };
+
+export type NeverBulbedAnswer = {
+  question: 'never-bulbed';
+  /** The onion that suits the place, at its best start. */
+  own: SeasonSummary;
+  /** Longest day of the place, sun-up, h. */
+  longestSunUpH: number;
+  /** The kind that often makes no bulbs here even at its best start, and waits for the longest days; null: each mostly makes some. */
+  stranger: Stranger | null;
+  /** Seed of the own onion, sown in the bed in the first week after its best from which it mostly makes none; null: it always makes some. */
+  late: SeasonSummary | null;
+};
+
+export type WhichOnionAnswer = {
+  question: 'which-onion';
+  /** All classes, the leading one first. */
+  classes: readonly ClassAnswer[];
+  now: ClassNow | null;
+};
+
+export type TooLateAnswer = {
+  question: 'too-late';
+  classes: readonly ClassAnswer[];
+  now: ClassNow | null;
+  today: readonly TodayAnswer[];
+  /** The onion to start today, else that of the year, tried in every week. */
+  starts: WhenAnswer;
+};
+
+/** What makes bulbs small, and the season with that alone done otherwise. */
+export const smallCauses = ['late', 'crowded', 'unwatered', 'shaded', 'other-kind'] as const;
+export type SmallCause = (typeof smallCauses)[number];
+export type SmallTrial = { cause: SmallCause; summary: SeasonSummary };
+
+export type TooSmallAnswer = {
+  question: 'too-small';
+  own: SeasonSummary;
+  /** The smallest bulbs first. */
+  trials: readonly SmallTrial[];
+};
+
+export type SetsFlowerAnswer = {
+  question: 'sets-flower';
+  /** Small sets from a cold store, large ones from the same, and large ones kept warm. */
+  small: SeasonSummary;
+  large: SeasonSummary;
+  warm: SeasonSummary;
+};
+
+export type KitchenOnionsAnswer = {
+  question: 'kitchen-onions';
+  /** A bulb from a kitchen planted as a set that met the cold, the same kept warm, and a set as shops sell it. */
+  bulb: SeasonSummary;
+  warm: SeasonSummary;
+  set: SeasonSummary;
+};
+
+/** Where a friend may live. */
+export type Abroad = 'tropics' | 'north';
+export type FromAbroad = Stranger & { from: Abroad };
+
+export type FromAbroadAnswer = {
+  question: 'from-abroad';
+  own: SeasonSummary;
+  longestSunUpH: number;
+  /** Kinds of far latitudes at their best start here, those alone that are no kinds of the place; one at least. */
+  kinds: readonly FromAbroad[];
+};
+
+export type SowAutumnAnswer = {
+  question: 'sow-autumn';
+  /** The best sowing in the bed that is to stand the winter, in the open and under fleece. */
+  autumn: SeasonSummary;
+  fleece: SeasonSummary;
+  /** The best sowing in the bed in the other half of the year. */
+  spring: SeasonSummary;
+  /** Days by which tops of the autumn sowing go over sooner than those of spring (later: less than 0); null where one's do not. */
+  soonerDays: number | null;
+  /** Between the tropics there is no winter to stand. */
+  isTropical: boolean;
+};
+
+export type StartIndoorsAnswer = {
+  question: 'start-indoors';
+  /** The onion of the place from trays, tried in every week. */
+  starts: WhenAnswer;
+  /** The first, best and last start about the best, while trays hold the same onion; null where none is in time. */
+  stretch: { first: SeasonSummary; best: SeasonSummary; last: SeasonSummary; isAllYear: boolean } | null;
+  /** The same onion sown in the bed at its best. */
+  bed: SeasonSummary;
+};
+
+export type HowManyAnswer = { question: 'how-many'; year: KeepYear };
+
+export type CommonAnswer =
+  | NeverBulbedAnswer
+  | WhichOnionAnswer
+  | TooLateAnswer
+  | TooSmallAnswer
+  | SetsFlowerAnswer
+  | KitchenOnionsAnswer
+  | FromAbroadAnswer
+  | SowAutumnAnswer
+  | StartIndoorsAnswer
+  | HowManyAnswer;

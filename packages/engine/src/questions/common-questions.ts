@@ -1,0 +1,15 @@
+/** What home growers ask again and again (common practice, no source), in the order in which a teacher hears it. */
+export const commonQuestions = [
+  'never-bulbed',
+  'which-onion',
+  'too-late',
+  'too-small',
+  'sets-flower',
+  'kitchen-onions',
+  'from-abroad',
+  'sow-autumn',
+  'start-indoors',
+  'how-many',
+] as const;
+
+export type CommonQuestion = (typeof commonQuestions)[number];

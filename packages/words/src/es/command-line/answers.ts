@@ -1,0 +1,16 @@
+export const answersCommand = {
+  'help.answer':
+    'Diez preguntas de quienes cultivan en casa, respondidas para un lugar cultivándolo allí: las diez en breve, o una entera. --batch responde las diez para cada fila de un archivo.',
+  'help.answer.question':
+    'una de --list, por su nombre o con palabras propias, como "plantar cebollas del supermercado"; con --at va sola',
+  'help.answer.list': 'enumera las diez preguntas',
+  'help.answer.people':
+    'cuántas personas comen, de {min} a {max}, para saber cuántas cebollas plantar; si se omite: {usual}',
+
+  'answers-told.head': '{place}: diez preguntas',
+  'answers-told.more': 'Una entera, con sus cifras y avisos: ponga su nombre detrás del lugar.',
+  'answers-told.list': 'Lo que se puede preguntar, por su nombre o con palabras propias:',
+
+  'error.question-unknown':
+    '«{value}» no es ninguna de las diez preguntas.{near, plural, =0 {} other { Las más parecidas: {nearest}.}} `neckfall answer --list` las enumera.',
+} as const;
