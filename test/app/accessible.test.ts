@@ -23,6 +23,7 @@ const pages = [
   { name: 'through the latitudes', hash: '#/latitudes?latitude=52&today=2027-05-03' },
   { name: 'about', hash: `#/about?${place}` },
   { name: 'weather, none kept yet', hash: weatherHere },
+  { name: 'a map with a point asked', hash: '#/map?view=new-zealand~-41.29,174.78&today=2027-05-03' },
   {
     name: 'places side by side',
     hash: '#/together?today=2027-05-03&view=longest-day&places=45.748,4.847~Lyon;-45.874,170.504~Dunedin',
