@@ -7,7 +7,12 @@ export type GridPoint = { latitudeDeg: number; longitudeDeg: number };
 export const wholeWorld: Region = { southDeg: -60, westDeg: -180, northDeg: 72, eastDeg: 180 };
 
 /** Grid points of a region, by number: from north to south, in each row from west to east. */
-export type Grid = { count: number; at: (number: number) => GridPoint };
+export type Grid = {
+  /** Points in all, land and sea. */
+  count: number;
+  /** The point of a number from 0 to `count` − 1. */
+  at: (number: number) => GridPoint;
+};
 
 /**
  * The points of a region whose latitude and longitude are whole multiples of a step. A point of a step is one of half

@@ -7,6 +7,7 @@ import { type BestAtLatitude, bestSown, sownInPlace } from './sown-at-latitude.t
 
 /** Weather years behind every answer of the lesson, and the seed that draws them. */
 export const latitudeYears = 30;
+/** Series of made-up weather of the lesson. */
 export const latitudeSeed = 1;
 
 /** A made-up place made ready to sow at. @throws RangeError see {@link latitudeClimate} */
@@ -31,6 +32,7 @@ export type WinterPlace = {
 /** Two places with one winter: what does best at each, and what the best of the other comes to when sown the same day. */
 export type OppositePlace = WinterPlace & { coldestC: number; stranger: SeasonSummary };
 
+/** Two latitudes with one coldest night and opposite onions. */
 export type SameWinter = {
   coldestNightC: number;
   /** Latitudes that can have it, from the equator on. */

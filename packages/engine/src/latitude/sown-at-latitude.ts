@@ -83,6 +83,7 @@ function sunUp(site: Site, from: DayNumber): Float64Array {
   return sunUpH.subarray(from - firstDay, from - firstDay + yearDays);
 }
 
+/** What the sun does at a site over the year in which a day lies. */
 export function sunOverYear(site: Site, day: DayNumber): SunOverYear {
   const hours = sunUp(site, midwinterOf(day, site.climate.latitudeDeg));
   const count = (exactly: number) => hours.reduce((days, h) => days + (h === exactly ? 1 : 0), 0);
@@ -97,7 +98,7 @@ export function sunOverYear(site: Site, day: DayNumber): SunOverYear {
 /** The kind that does best when each is sown in place on its own best day; `isGood`: in most years it comes good. */
 export type BestAtLatitude = { summary: SeasonSummary; isGood: boolean };
 
-/** @param from the starts of the year from this day on are tried */
+/** The kind that does best at a site. @param from the starts of the year from this day on are tried */
 export function bestSown(site: Site, from: DayNumber): BestAtLatitude {
   const ways = onionTypes.map((type) => ({ type, traits: null, start, isUsual: () => true }) as const);
   const { summary } = surveyWays(site, ways, from).best();

@@ -5,6 +5,7 @@ import type { ClassAnswer, SeasonSummary, TodayAnswer, WhenAnswer } from '../sea
 /** An onion that waits for days which never come, with the days it waits for, sun-up, h. */
 type Stranger = { summary: SeasonSummary; neededSunUpH: number };
 
+/** “Why did mine never bulb?”: the onion of the place, one that waits for longer days, one sown too late. */
 export type NeverBulbedAnswer = {
   question: 'never-bulbed';
   /** The onion that suits the place, at its best start. */
@@ -17,6 +18,7 @@ export type NeverBulbedAnswer = {
   late: SeasonSummary | null;
 };
 
+/** “Which onion do I buy here?”: each class at its best start, and what is in time today. */
 export type WhichOnionAnswer = {
   question: 'which-onion';
   /** All classes, the leading one first. */
@@ -24,6 +26,7 @@ export type WhichOnionAnswer = {
   now: ClassNow | null;
 };
 
+/** “Is it too late today?”: what is still in time, and the weeks of the year. */
 export type TooLateAnswer = {
   question: 'too-late';
   classes: readonly ClassAnswer[];
@@ -36,8 +39,10 @@ export type TooLateAnswer = {
 /** What makes bulbs small, and the season with that alone done otherwise. */
 export const smallCauses = ['late', 'crowded', 'unwatered', 'shaded', 'other-kind'] as const;
 export type SmallCause = (typeof smallCauses)[number];
+/** A season in which one thing alone makes bulbs smaller. */
 export type SmallTrial = { cause: SmallCause; summary: SeasonSummary };
 
+/** “Why are mine so small?”: the season at its best beside seasons with one fault each. */
 export type TooSmallAnswer = {
   question: 'too-small';
   own: SeasonSummary;
@@ -45,6 +50,7 @@ export type TooSmallAnswer = {
   trials: readonly SmallTrial[];
 };
 
+/** “Why do my neighbour’s sets flower?”: sets by size and store. */
 export type SetsFlowerAnswer = {
   question: 'sets-flower';
   /** Small sets from a cold store, large ones from the same, and large ones kept warm. */
@@ -53,6 +59,7 @@ export type SetsFlowerAnswer = {
   warm: SeasonSummary;
 };
 
+/** “Can I plant supermarket onions?”: a kitchen bulb planted beside a set. */
 export type KitchenOnionsAnswer = {
   question: 'kitchen-onions';
   /** A bulb from a kitchen planted as a set that met the cold, the same kept warm, and a set as shops sell it. */
@@ -63,8 +70,10 @@ export type KitchenOnionsAnswer = {
 
 /** Where a friend may live. */
 export type Abroad = 'tropics' | 'north';
+/** A kind of a far latitude grown here, with where it is at home. */
 export type FromAbroad = Stranger & { from: Abroad };
 
+/** “Can I grow the onion my friend abroad grows?”: kinds of far latitudes at their best start here. */
 export type FromAbroadAnswer = {
   question: 'from-abroad';
   own: SeasonSummary;
@@ -73,6 +82,7 @@ export type FromAbroadAnswer = {
   kinds: readonly FromAbroad[];
 };
 
+/** “Can I sow in autumn?”: the best sowing that is to stand the winter beside that of spring. */
 export type SowAutumnAnswer = {
   question: 'sow-autumn';
   /** The best sowing in the bed that is to stand the winter, in the open and under fleece. */
@@ -86,6 +96,7 @@ export type SowAutumnAnswer = {
   isTropical: boolean;
 };
 
+/** “How early can I sow indoors?”: trays started first, best and last, beside seed in the bed. */
 export type StartIndoorsAnswer = {
   question: 'start-indoors';
   /** The onion of the place from trays, tried in every week. */
@@ -96,8 +107,10 @@ export type StartIndoorsAnswer = {
   bed: SeasonSummary;
 };
 
+/** “How many do I plant for a year?”: the year of a kitchen, as `keep` plans it. */
 export type HowManyAnswer = { question: 'how-many'; year: KeepYear };
 
+/** What growers ask, answered for a place by runs: told apart by `question`. */
 export type CommonAnswer =
   | NeverBulbedAnswer
   | WhichOnionAnswer

@@ -12,4 +12,5 @@ export const commonQuestions = [
   'how-many',
 ] as const;
 
+/** One of the questions, by its id. */
 export type CommonQuestion = (typeof commonQuestions)[number];

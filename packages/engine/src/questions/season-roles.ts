@@ -28,8 +28,10 @@ export const seasonRoles = [
   'lot',
 ] as const;
 
+/** What one season shows in its answer. */
 export type SeasonRole = (typeof seasonRoles)[number];
 
+/** A season with what it shows in its answer. */
 export type SeasonInRole = { role: SeasonRole; summary: SeasonSummary };
 
 /** The seasons that an answer was read from, in the order in which they are told. */

@@ -14,6 +14,7 @@ export type SkyGround = {
   climate: Point;
   /** Longest sun-up day, h. */
   longestDayH: number;
+  /** Hours of day from 1 January of a year on. */
   dayTable: (year: number) => DayTable;
 };
 
