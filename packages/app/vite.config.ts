@@ -12,7 +12,11 @@ export default defineConfig({
     target: 'es2022',
     // one file in dist for each asset: inlined ones would need a wider content policy
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      polyfill: false,
+      // what copies of pictures stand on is mostly there by then, and its list would be part of the first answer
+      resolveDependencies: (file, needed) => (file.includes('PictureCopies') ? [] : needed),
+    },
     reportCompressedSize: false,
     rollupOptions: {
       // a language is named after its folder, so that the service worker knows it; English of later pages goes with them

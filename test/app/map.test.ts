@@ -101,14 +101,16 @@ describe.skipIf(!hasChromium)('the map', () => {
 
   test('takes a tap, and tells water from land', async () => {
     const page = await app.page(newZealand);
-    const box = (await page.locator('.atlas-canvas').boundingBox())!;
-    await page.mouse.click(box.x + box.width / 2, box.y + box.height * 0.95);
+    const canvas = page.locator('.atlas-canvas');
+    const { width, height } = (await canvas.boundingBox())!;
+    await canvas.click({ position: { x: width / 2, y: height * 0.95 } });
     await page.locator('#atlas-point', { hasText: 'lies in water' }).waitFor();
     await page.close();
   });
 
   test('gives its points as a table and itself as a picture that stands alone', async () => {
     const page = await app.page(newZealand);
+    await untilWhole(page, 2);
     const csv = await download(page, 'Keep its points as CSV');
     expect(csv.name).toMatch(/^neckfall-.*new-zealand.*\.csv$/);
     const [head, ...rows] = csv.bytes.toString().trim().split('\r\n');

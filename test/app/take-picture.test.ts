@@ -64,8 +64,10 @@ describe.skipIf(!hasChromium)('a picture taken along', () => {
       ...['draw', 'Lyon', '--picture', 'bulbs', '--class', 'long', '--start', 'sets'],
       ...['--date', '2027-03-25', '--today', '2027-05-03'],
     );
-    const withoutTitle = (text: string) => text.replace(/<title>[^<]*<\/title>/, '');
-    expect(withoutTitle(svg)).toBe(withoutTitle(drawn));
+    // each has its own title, and no two machines take the same sines to the last digit
+    const alike = (text: string) =>
+      text.replace(/<title>[^<]*<\/title>/, '').replace(/\d+\.\d{5,}/g, (long) => Number(long).toFixed(3));
+    expect(alike(svg)).toBe(alike(drawn));
     await page.close();
   });
 

@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Ajv2020 } from 'ajv/dist/2020.js';
+import { Ajv } from 'ajv';
 import { afterAll, describe, expect, test } from 'vitest';
 import { neckfallQuick, testDay } from './run-neckfall.ts';
 
@@ -78,7 +78,7 @@ describe('neckfall draw', () => {
       const schema = JSON.parse(
         readFileSync(new URL('../schemas/year-line@1.json', import.meta.url), 'utf8'),
       );
-      const validate = new Ajv2020({ strict: false }).compile(schema);
+      const validate = new Ajv({ strict: true, allErrors: true }).compile(schema);
       const document = JSON.parse(neckfallQuick('draw', 'Lyon', ...args, '--json').stdout);
       validate(document);
       expect(validate.errors).toBeNull();

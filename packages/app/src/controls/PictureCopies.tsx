@@ -17,8 +17,8 @@ export type PictureToTake = {
   name: string;
   /** The day of the crop it shows, which its files are called by too; null or left out where it has none. */
   day?: number | null;
-  /** What it shows: the head of the page, and the title of the file. */
-  what: string;
+  /** What it shows: the head of the page, and the title of the file. Its words may come with those of the copies. */
+  what: () => string;
   /** Draws it anew, px wide. */
   draw: (width: number) => VNode;
   /** What it says, for those who don't see it. */
@@ -42,7 +42,7 @@ export function PictureCopies(picture: PictureToTake) {
   const [told, tell] = useState<Told | null>(null);
   const { name, day = null, what, summary, note = null } = picture;
   const called = asked.value.name ?? placeName.value;
-  const title = say('app.take.title', { what, place: called });
+  const title = say('app.take.title', { what: what(), place: called });
 
   async function save(ending: string, make: () => Promise<Blob>): Promise<void> {
     const file = fileName([called, ...(day === null ? [] : [formatDay(day)]), name], ending);

@@ -17,7 +17,7 @@ export function StoreFigure({ year }: { year: KeepYear }) {
       <Twin {...storeTableOf(year, speaker)} />
       <TakePicture
         name="store"
-        what={speaker.say('app.take.of.store')}
+        what={() => speaker.say('app.take.of.store')}
         draw={(width) => <StoreYear width={width} {...picture} />}
         summary={picture.summary}
         table={() => storeTableOf(year, speaker)}

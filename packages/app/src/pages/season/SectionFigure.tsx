@@ -19,7 +19,7 @@ export function SectionFigure({ summary }: { summary: SeasonSummary }) {
       <TakePicture
         name="bulbs"
         day={summary.plan.startDay}
-        what={say('app.season.sections')}
+        what={() => say('app.season.sections')}
         draw={(width) => <SectionRow width={width} {...picture} />}
         summary={picture.summary}
         table={() => table}

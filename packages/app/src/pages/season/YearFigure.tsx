@@ -35,7 +35,7 @@ export function YearFigure({ ahead }: { ahead: SeasonAhead }) {
         <TakePicture
           name="year"
           day={ahead.summary.plan.startDay}
-          what={speaker.say('app.season.picture')}
+          what={() => speaker.say('app.season.picture')}
           draw={(width) => <YearLine id="kept-year" width={width} {...line} note={null} />}
           summary={line.summary}
           note={line.note}

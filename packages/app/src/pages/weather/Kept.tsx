@@ -72,7 +72,7 @@ export function KeptFigure({ kept, record, usual }: Props) {
       <FitWidth>{(width) => <WeatherDays width={width} {...drawn} />}</FitWidth>
       <TakePicture
         name="weather"
-        what={speaker.say('app.take.of.weather')}
+        what={() => speaker.say('app.take.of.weather')}
         draw={(width) => <WeatherDays width={width} {...drawn} />}
         summary={drawn.summary}
         table={() => monthsTable(record, usual, daysMeasured(record, forecastOf(kept)))}

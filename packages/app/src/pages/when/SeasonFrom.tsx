@@ -74,7 +74,7 @@ function Drawn({ summary, name, look, link }: Omit<Props, 'plan' | 'crop'> & { s
       <TakePicture
         name="bulbs"
         day={startDay}
-        what={words}
+        what={() => words}
         draw={(width) => <SectionRow width={width} {...picture} />}
         summary={picture.summary}
         table={() => table}

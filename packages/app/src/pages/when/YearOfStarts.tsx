@@ -91,7 +91,7 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
         <TakePicture
           opener={say('app.when.take.year')}
           name="year"
-          what={say('app.take.of.place-year')}
+          what={() => say('app.take.of.place-year')}
           draw={(width) => <YearLine id="kept-year" width={width} {...line} note={null} />}
           summary={line.summary}
           note={note}
@@ -101,7 +101,7 @@ export function YearOfStarts({ answer, year, needSunUpH, day, onDay, best }: Pro
         <TakePicture
           opener={say('app.when.take.starts')}
           name="starts"
-          what={say('app.when.year')}
+          what={() => say('app.when.year')}
           draw={(width) => (
             <StartHills
               id="kept-hills"

@@ -27,7 +27,7 @@ export function YearFigure({ picture: { year, needSunUpH, days }, best: { summar
       <YearTwin year={year} />
       <TakePicture
         name="year"
-        what={speaker.say('app.take.of.place-year')}
+        what={() => speaker.say('app.take.of.place-year')}
         draw={(width) => <YearLine id="kept-year" width={width} {...line} note={null} />}
         summary={line.summary}
         note={line.note}

@@ -130,7 +130,7 @@ export function AgainstBest({ own, grown, isFresh, isNamed, look }: Props) {
           <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
           <TakePicture
             name="against"
-            what={say('app.which.packet.against')}
+            what={() => say('app.which.packet.against')}
             draw={(width) => <SectionRow width={width} {...picture} />}
             summary={picture.summary}
             table={() => table}

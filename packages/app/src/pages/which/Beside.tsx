@@ -39,7 +39,7 @@ export function Beside({ seasons }: { seasons: Seasons }) {
       <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
       <TakePicture
         name="beside"
-        what={say('app.which.beside')}
+        what={() => say('app.which.beside')}
         draw={(width) => <SectionRow width={width} {...picture} />}
         summary={picture.summary}
         table={() => table}

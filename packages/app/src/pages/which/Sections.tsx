@@ -38,7 +38,7 @@ function Taken({ choices }: Props) {
   return (
     <TakePicture
       name="kinds"
-      what={voice.value.say('app.which.sections')}
+      what={() => voice.value.say('app.which.sections')}
       draw={(width) => <SectionRow width={width} {...picture} />}
       summary={picture.summary}
       table={() => table}

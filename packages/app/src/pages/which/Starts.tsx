@@ -29,7 +29,7 @@ export function StartsDrawn({ choices }: { choices: readonly Choice[] }) {
       <FitWidth>{(width) => <SectionRow width={width} {...picture} />}</FitWidth>
       <TakePicture
         name="starts"
-        what={speaker.say('app.which.starts', { name: choices[0].kind.names[0] })}
+        what={() => speaker.say('app.which.starts', { name: choices[0].kind.names[0] })}
         draw={(width) => <SectionRow width={width} {...picture} />}
         summary={picture.summary}
         table={() => table}

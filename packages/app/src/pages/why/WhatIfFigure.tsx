@@ -15,7 +15,7 @@ export function WhatIfFigure({ whatIf }: { whatIf: WhatIf }) {
   const told = {
     name: 'what-if',
     day: grown.plan.startDay,
-    what: say('app.take.of.what-if'),
+    what: () => say('app.take.of.what-if'),
     weather: grownSite.value?.weather ? 'some' : 'drawn',
   } as const;
   if (measureOf(change, atWork, grown) === 'sound') {
