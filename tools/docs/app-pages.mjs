@@ -36,7 +36,12 @@ const pages = [
   },
   { name: 'map-page', hash: '#/map?view=europe&today=2027-03-01', size: desk, scheme: 'light' },
   { name: 'together', hash: '#/together?today=2027-05-03', size: desk, scheme: 'light' },
-  { name: 'latitudes', hash: '#/latitudes?latitude=52&date=2027-03-20&today=2027-03-01', size: desk, scheme: 'light' },
+  {
+    name: 'latitudes',
+    hash: '#/latitudes?latitude=52&date=2027-03-20&today=2027-03-01',
+    size: desk,
+    scheme: 'light',
+  },
   { name: 'sheet', hash: `#/sheet?${garden}&heading=Garden+club`, size: desk, scheme: 'light' },
   { name: 'questions', hash: `#/questions?${garden}&shows=kitchen-onions`, size: desk, scheme: 'light' },
 ];
@@ -157,7 +162,9 @@ for (const { name, hash, size, scheme, gardenFile: held, gives } of pages) {
   await page.locator('main :is(h1, [role=alert])').first().waitFor();
   // a map has a button to stop it until it is whole
   const unfinished = '[data-waiting], .atlas-progress button';
-  await page.waitForFunction((waits) => document.querySelector(waits) === null, unfinished, { timeout: 600_000 });
+  await page.waitForFunction((waits) => document.querySelector(waits) === null, unfinished, {
+    timeout: 600_000,
+  });
   if (gives) {
     // the page goes to what was found
     await page.locator('input[type=file]').setInputFiles(gives);
