@@ -47,8 +47,6 @@ const levels: Record<string, string[][]> = {
   pictures: [
     ['drawing'],
     ['section'],
-    foldersIn('packages/pictures/src').filter((name) => !['drawing', 'section', 'sheet'].includes(name)),
-    ['sheet'],
     ['year-line'],
     foldersIn('packages/pictures/src').filter((name) => !['drawing', 'section', 'year-line'].includes(name)),
   ],
