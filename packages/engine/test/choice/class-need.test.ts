@@ -5,10 +5,11 @@ import { classNeedSunUpH, dayLengthClasses, dayNumber } from '../../src/index.ts
 const spring = dayNumber(2027, 3, 25);
 
 describe('what a class asks of the days of a place', () => {
-  test.each([0, 15, 30, 40, 45.75, 52, 60, -34])('grows from short to long at %s°', (latitudeDeg) => {
+  test.each([0, 15, 30, 40, 45.75, 52, 60, -34])('is least for short-day onions at %s°', (latitudeDeg) => {
     const point = { latitudeDeg, longitudeDeg: 0 };
     const needs = dayLengthClasses.map((one) => classNeedSunUpH(point, one, 'direct-seed', spring));
-    expect(needs).toEqual(needs.toSorted((a, b) => a - b));
+    // kinds bred to winter, which long-day packets hold in places, start sooner than intermediate ones
+    expect(needs[0]).toBeLessThan(Math.min(needs[1], needs[2]));
     // common practice, no source: packets say 10–12 h, 12–14 h and 14–16 h
     expect(needs[0]).toBeGreaterThan(9.5);
     expect(needs[2]).toBeLessThan(17);
