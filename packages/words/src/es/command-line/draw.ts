@@ -9,5 +9,5 @@ export const drawCommand = {
 
   'error.picture-ending': '--out {value}: se esperaba el nombre de un archivo que acabe en {expected}.',
   'error.picture-numbers':
-    '--json solo va con --picture year: `neckfall {command} --json` tiene los números de --picture {value}.',
+    '--json solo va con la imagen del año: `neckfall {command} --json` tiene los números de --picture {value}.',
 } as const;
