@@ -18,6 +18,7 @@ export function atlasGrounds(settings: AtlasSettings, speaker: Speaker): AtlasGr
       warmerC === null ? say('assumed.warmer', { warmer }) : say('assumed.warmer-given', { warmer, way }),
       sunHours === null ? say('assumed.open') : say('assumed.sun', { hours: dayLength(sunHours) }),
       sizesAssumption(planDefaults.water, speaker),
+      say('mapping.sure'),
     ],
     sources: sourceNames(speaker),
   };

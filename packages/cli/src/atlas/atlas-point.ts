@@ -1,5 +1,5 @@
 import { locatePoint, type PlaceAssets } from '@neckfall/answers';
-import { practiceNear } from '@neckfall/data';
+import { siteOptionsAt, usualSite } from '@neckfall/data';
 import { publishedPractice } from '@neckfall/data/node';
 import {
   type AtlasEntry,
@@ -7,12 +7,10 @@ import {
   atlasEntries,
   formatDay,
   type GridPoint,
-  landWarmingSinceNormalsC,
   leadAt,
   leadingEntry,
   openSite,
   parseDay,
-  warmed,
 } from '@neckfall/engine';
 import { round } from '../documents/values.ts';
 import type { AtlasSettings } from './settings.ts';
@@ -46,12 +44,8 @@ export function atlasPoint(
   if ('problem' in place) return null;
   if (settings.country !== null && place.near?.town.country !== settings.country) return null;
   const { years, seed, sunHours, from } = settings;
-  const site = openSite({
-    climate: warmed(place.climate, settings.warmerC ?? landWarmingSinceNormalsC),
-    years,
-    seed,
-    practice: practiceNear(publishedPractice, place.climate),
-  });
+  const warmerC = settings.warmerC ?? usualSite.warmerC;
+  const site = openSite(siteOptionsAt(place.climate, publishedPractice, { years, seed, warmerC }));
   const options = { sunHours };
   const at = { ...point, elevationM: place.elevationM };
   if (!settings.isFull) return { ...at, ...rowOf(leadAt(site, from, settings, options)) };

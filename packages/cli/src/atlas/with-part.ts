@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type GrowingPart, growPart } from './part-file.ts';
@@ -6,14 +6,14 @@ import type { AtlasSettings } from './settings.ts';
 
 /**
  * Does some work on the part of a map: beside the file that the map is for, where a run that was stopped has left it, and
- * gone once the work is done; of a map that is only printed, in a folder that goes in any case.
+ * gone once the work is done; of a map that is printed or goes into a pipe, in a folder that goes in any case.
  */
 export async function withPart(
   out: string | undefined,
   settings: AtlasSettings,
   work: (part: GrowingPart, path: string) => Promise<void>,
 ): Promise<void> {
-  const folder = out === undefined ? mkdtempSync(join(tmpdir(), 'neckfall-atlas-')) : null;
+  const folder = out === undefined || !isPlain(out) ? mkdtempSync(join(tmpdir(), 'neckfall-atlas-')) : null;
   const clear = () => void (folder && rmSync(folder, { recursive: true, force: true }));
   process.on('exit', clear);
   const path = folder ? join(folder, 'map.part') : `${out}.part`;
@@ -26,4 +26,9 @@ export async function withPart(
     clear();
   }
   rmSync(path, { force: true });
+}
+
+/** Whether a file stands there, or can: a device or a pipe keeps nothing beside it. */
+function isPlain(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isFile() ?? true;
 }
