@@ -12,8 +12,8 @@ const pictures: [hash: string, part: string, name: string, opener?: string][] = 
   [`#/where?${lyon}`, '.seen', 'neckfall-lyon-year'],
   [bank, '.the-year', 'neckfall-pencarreg-bank-2027-02-20-year'],
   [bank, '.cut', 'neckfall-pencarreg-bank-2027-02-20-bulbs'],
-  [`#/when?${lyon}&class=long&start=sets`, 'main', 'neckfall-lyon-year', 'Take the year along'],
-  [`#/when?${lyon}&class=long&start=sets`, 'main', 'neckfall-lyon-starts', 'Take the starts along'],
+  [`#/when?${lyon}&class=long&start=sets`, 'main', 'neckfall-lyon-year', 'Keep the year'],
+  [`#/when?${lyon}&class=long&start=sets`, 'main', 'neckfall-lyon-starts', 'Keep the starts'],
   [`#/which?${lyon}`, 'main', 'neckfall-lyon-kinds'],
   [`#/keep?${lyon}&people=2`, 'main', 'neckfall-lyon-store'],
 ];

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 export type Taken = { names: string[]; svg: string; png: Buffer; html: string };
 
 /** Opens what a picture is taken along as, inside a part of a page, and keeps all of it. */
-export async function taken(page: Page, part: string, opener = 'Take this picture along'): Promise<Taken> {
+export async function taken(page: Page, part: string, opener = 'Keep this picture'): Promise<Taken> {
   const row = page.locator(`${part} details.take`, { hasText: opener }).first();
   await row.locator('summary').click();
   const names: string[] = [];

@@ -46,7 +46,7 @@ function svgOf(
   const words = { ...mapKeyWords(speaker), summary };
   const picture = AtlasMap({ region, points, stepDeg, shows, outline, words, ...size });
   const caption = [mapSource({ region: name, stepDeg, years, today: from }, speaker)];
-  return svgText(picture, { colours: paperColours, title: name, description: summary, caption });
+  return svgText(picture, { colours: paperColours, title: summary, caption });
 }
 
 /** What a map is of in words: a part of the Earth by its name, anything else as it was typed. */

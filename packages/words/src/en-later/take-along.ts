@@ -15,6 +15,6 @@ export const takeAlong = {
   'app.take.of.store': 'Onions in store through the year',
   'app.take.of.what-if': 'The crop with and without the cause',
   'app.why.picture.comes': 'What comes of it',
-  'app.when.take.year': 'Take the year along',
-  'app.when.take.starts': 'Take the starts along',
+  'app.when.take.year': 'Keep the year',
+  'app.when.take.starts': 'Keep the starts',
 } as const;

@@ -1,4 +1,4 @@
 /** The line under every picture that opens what it is kept as. */
 export const take = {
-  'app.take': 'Take this picture along',
+  'app.take': 'Keep this picture',
 } as const;

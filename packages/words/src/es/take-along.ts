@@ -1,5 +1,5 @@
 export const takeAlong = {
-  'app.take': 'Llevarse esta imagen',
+  'app.take': 'Guardar esta imagen',
 
   'picture.source':
     'Neckfall {version} · {place} · {weather, select, measured {días medidos allí} some {{years, plural, one {# año} other {# años}} de tiempo: días medidos allí y el resto sacado del clima de 1961–2013} other {{years, plural, one {# año} other {# años}} de tiempo sacados del clima de 1961–2013}} · {sources} · hecho el {date}',
@@ -16,6 +16,6 @@ export const takeAlong = {
   'app.take.of.store': 'Las cebollas guardadas a lo largo del año',
   'app.take.of.what-if': 'El cultivo con la causa y sin ella',
   'app.why.picture.comes': 'Lo que sale',
-  'app.when.take.year': 'Llevarse el año',
-  'app.when.take.starts': 'Llevarse los comienzos',
+  'app.when.take.year': 'Guardar el año',
+  'app.when.take.starts': 'Guardar los comienzos',
 } as const;

@@ -49,8 +49,7 @@ export function TakeMap({ region, regionName, shows, outline, leads, wholeDeg, l
     return svgText(<AtlasMap {...all} words={{ ...mapKeyWords(speaker), summary }} />, {
       // kept to be put on paper, which is light whatever the page is
       colours: paperColours,
-      title: regionName,
-      description: summary,
+      title: summary,
       caption: [
         mapSource({ region: regionName, stepDeg: wholeDeg, years: mapYears, today: today.value }, speaker),
       ],
