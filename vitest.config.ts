@@ -36,6 +36,7 @@ export default defineConfig({
           exclude: ['**/node_modules/**', ...appTests],
           testTimeout: 60_000,
           globalSetup: 'tools/setup/vitest-build.mjs',
+          setupFiles: 'tools/setup/vitest-words.ts',
           // they expect English, whatever the machine speaks
           env: { LC_ALL: 'C.UTF-8' },
         },

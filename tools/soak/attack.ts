@@ -1,4 +1,8 @@
+import { loadLater } from '@neckfall/words';
 import fc from 'fast-check';
+
+// as the command line does before it runs anything
+await loadLater();
 
 /** One class of hostile input, with its own generator and its own judge. */
 export type Attack = {

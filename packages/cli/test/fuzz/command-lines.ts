@@ -20,6 +20,7 @@ const likely: Record<string, readonly string[]> = {
   '--note': ['After rain.', ' '],
   '--noticed': ['01', '2027-01', '2026-12-24', '13'],
   '--year': ['2025', '2026', '1900'],
+  '--region': ['44,4,46,5', 'luxembourg', '90,0,80,0', 'utopia'],
 };
 const numbers = ['0', '1', '2', '7', '12', '14.5', '16', '40', '100', '110', '3,5'];
 const places = ['Lyon', 'Springfield, US', 'Quito', 'Lyno', 'Paris, XX', 'sao paulo', 'Nowhereville'];
@@ -103,18 +104,24 @@ function lineOf(
     fc.constantFrom(...options).chain((option) => given(option, files)),
     { maxLength: 4 },
   );
-  const first = command === 'record' ? fc.constantFrom(...files).map((file) => [file]) : place;
-  return fc.tuple(first, base, some, fc.constantFrom('1', '2', '3')).map(([where, plan, extra, years]) => [
-    command,
-    ...where,
-    ...plan,
-    ...extra.flat(),
-    // few years, for speed; a later --years of the hostile kind wins
-    ...(options.some(({ flag }) => flag === '--years') &&
-    !extra.flat().some((word) => word.startsWith('--years'))
-      ? ['--years', years]
-      : []),
-  ]);
+  const firsts: Record<string, fc.Arbitrary<string[]>> = {
+    record: fc.constantFrom(...files).map((file) => [file]),
+    // left out it is the whole world, which takes minutes
+    atlas: fc.constantFrom('45,4,45.5,5', 'Luxembourg').map((region) => ['--region', region]),
+  };
+  return fc
+    .tuple(firsts[command] ?? place, base, some, fc.constantFrom('1', '2', '3'))
+    .map(([where, plan, extra, years]) => [
+      command,
+      ...where,
+      ...plan,
+      ...extra.flat(),
+      // few years, for speed; a later --years of the hostile kind wins
+      ...(options.some(({ flag }) => flag === '--years') &&
+      !extra.flat().some((word) => word.startsWith('--years'))
+        ? ['--years', years]
+        : []),
+    ]);
 }
 
 function given({ flag, takes }: Completed, files: readonly string[]): fc.Arbitrary<string[]> {
