@@ -89,7 +89,7 @@ describe.skipIf(!hasChromium)('a picture taken along', () => {
   test('is light whatever the page is, and is offered again in another language', async () => {
     const page = await app.page(`#/where?${lyon}`, { dark: true, locale: 'es' });
     await ready(page);
-    const { svg } = await taken(page, '.seen', 'Llevarse esta imagen');
+    const { svg } = await taken(page, '.seen', 'Guardar esta imagen');
     expect(svg).toContain('fill="#fbf7ee"');
     expect(svg).toContain('30 años de tiempo');
     await page.close();

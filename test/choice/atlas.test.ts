@@ -56,10 +56,10 @@ const hopeful = found.flatMap(({ entries, all }) =>
 );
 
 describe('the best starts of a map, against every fortnight on every year', () => {
-  test('are the same in 19 of 20, and in 98 of 100 worth no more than 0.07 less', () => {
+  test('are the same in 9 of 10, and in 98 of 100 worth no more than 0.07 less', () => {
     const short = hopeful.map(({ entry, best }) => best.worth - entry.worth);
     expect(hopeful.length).toBeGreaterThan(120);
-    expect(short.filter((by) => by < 1e-6).length / short.length).toBeGreaterThanOrEqual(0.95);
+    expect(short.filter((by) => by < 1e-6).length / short.length).toBeGreaterThanOrEqual(0.9);
     expect(short.filter((by) => by <= 0.07).length / short.length).toBeGreaterThanOrEqual(0.98);
     expect(Math.min(...short)).toBeGreaterThan(-1e-6);
   });

@@ -6,19 +6,10 @@ import { tilesOf } from './tiles.ts';
 /** A tile worked out: the points on its land, in the order of the grid. */
 export type Tile = { tile: number; points: AtlasPointRow[] };
 
-/** @param tidy done after each point: gives back the weather of the last */
-export function tileMaker(
-  settings: AtlasSettings,
-  assets: PlaceAssets,
-  tidy: () => void,
-): (tile: number) => Tile {
+export function tileMaker(settings: AtlasSettings, assets: PlaceAssets): (tile: number) => Tile {
   const tiles = tilesOf(settings);
   return (tile) => ({
     tile,
-    points: tiles.points(tile).flatMap((point) => {
-      const found = atlasPoint(point, settings, assets);
-      if (found) tidy();
-      return found ?? [];
-    }),
+    points: tiles.points(tile).flatMap((point) => atlasPoint(point, settings, assets) ?? []),
   });
 }

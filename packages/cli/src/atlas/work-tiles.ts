@@ -1,5 +1,6 @@
+import { availableParallelism } from 'node:os';
 import { ownAssets } from '../place/assets.ts';
-import { type Pool, threadPool } from '../threads/thread-pool.ts';
+import { leastYoungMb, type Pool, threadPool } from '../threads/thread-pool.ts';
 import type { GrowingPart } from './part-file.ts';
 import type { AtlasSettings, Shard } from './settings.ts';
 import { type Tile, tileMaker } from './tile-maker.ts';
@@ -38,10 +39,20 @@ export async function workTiles(
   }
 }
 
+/**
+ * MB that all threads together fill before they tidy up. A point makes some 10 MB to be dropped: with 4 MB a thread a
+ * third of the time went into tidying.
+ */
+const youngMbOfAll = 64;
+
 /** Threads run the bundled program; run from its sources, the work is done here. */
 function crewFor(settings: AtlasSettings): Pool<number, Tile> {
   const program = new URL(import.meta.url);
-  if (program.pathname.endsWith('.mjs')) return threadPool({ tiles: settings }, program);
-  const make = tileMaker(settings, ownAssets, () => {});
+  if (program.pathname.endsWith('.mjs')) {
+    const hands = availableParallelism();
+    const youngMb = Math.max(leastYoungMb, Math.floor(youngMbOfAll / hands));
+    return threadPool({ tiles: settings }, program, hands, youngMb);
+  }
+  const make = tileMaker(settings, ownAssets);
   return { hands: 1, answer: async (tile) => make(tile), dismiss: async () => {} };
 }

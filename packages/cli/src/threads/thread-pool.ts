@@ -18,13 +18,19 @@ type Thread<Answer> = {
   waiting: { resolve: (answer: Answer) => void; reject: (error: unknown) => void }[];
 };
 
-/** Threads of this same program, as many as there are cores, each started when there is work for it. */
+/**
+ * Threads of this same program, as many as there are cores, each started when there is work for it.
+ *
+ * @param youngMb room for what a thread has just made and may soon drop, MB: the more, the seldomer it tidies up
+ */
 export function threadPool<Asked, Answer>(
   workerData: object,
   program: URL,
   hands = availableParallelism(),
+  youngMb = leastYoungMb,
 ): Pool<Asked, Answer> {
   const threads: Thread<Answer>[] = [];
+  const resourceLimits = { maxYoungGenerationSizeMb: youngMb, maxOldGenerationSizeMb: 64 };
 
   function start(): Thread<Answer> {
     const worker = new Worker(program, { workerData, resourceLimits });
@@ -62,7 +68,7 @@ export function threadPool<Asked, Answer>(
 }
 
 /** A thread lives on some 10 MB beside its data: told so, it tidies up in time instead of growing into the room there is. */
-const resourceLimits = { maxYoungGenerationSizeMb: 4, maxOldGenerationSizeMb: 64 };
+export const leastYoungMb = 4;
 
 function again({ code, ...details }: Refusal): Error {
   const { field, expected, ...rest } = details;

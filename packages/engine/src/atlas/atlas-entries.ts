@@ -53,7 +53,7 @@ export function atlasEntries(site: Site, from: DayNumber, options: GrowingOption
 }
 
 /** An entry is given up when all it may come to lies so far behind one that is known, in good seasons of one. */
-const farBehind = 0.25;
+const farBehind = 0.2;
 
 /**
  * The entry that leads at a place: `leadingEntry` of all entries, where the others are followed up only as far as they may

@@ -1,4 +1,4 @@
-import type { DayNumber } from '../calendar/index.ts';
+import { type DayNumber, daysSinceLongest } from '../calendar/index.ts';
 import { type Site, startedOn, summarise } from '../season/index.ts';
 import { type Entrant, entrantsOf, tryOver } from './entrant.ts';
 import type { GrowingOptions } from './growing-options.ts';
@@ -32,7 +32,11 @@ const heats = [
   { years: 5, chance: 0.2, rest: 0.05 },
 ] as const;
 
-/** Where no start has ended well by then, the best of these years is taken: none is good. */
+/** Days after the longest day of starts that all race, as few weeks part winters that kill from such that bring flower. */
+const closeFrom = 35;
+const closeUntil = 120;
+
+/** Where no start has ended well by then, the best of these years is taken as it is: none is good. */
 const hopelessAfter = 3;
 
 /**
@@ -57,36 +61,56 @@ export function fortnightRace(
   ];
   const canBulb = entrants.some((entrant) => entrant.kind.canBulb);
 
+  const racing = everySecond(entrants, site.climate.latitudeDeg);
   let live = canBulb
-    ? entrants.filter(({ isHindered }) => !isHindered)
+    ? racing.filter(({ isHindered }) => !isHindered)
     : [bestOf(entrants, ({ hope }) => hope)];
-  let waiting = canBulb ? entrants.filter(({ isHindered }) => isHindered) : [];
+  let waiting = canBulb ? racing.filter(({ isHindered }) => isHindered) : [];
   let round = canBulb ? 0 : rounds.length - 1;
   let winner: Entrant | null = null;
+  let hope = 0;
   letIn();
 
-  /** Lets the hindered ones in when the others are done. */
+  /** Lets the hindered ones in when the others are done, and sees what may still come of all. */
   function letIn(): void {
-    if (live.length > 0) return;
     const floor = winner?.worth ?? Number.NEGATIVE_INFINITY;
-    live = waiting.filter(({ hope }) => hope > floor);
-    waiting = [];
-    round = 0;
+    if (live.length === 0) {
+      live = waiting.filter((entrant) => entrant.hope > floor);
+      waiting = [];
+      round = 0;
+    }
+    hope = floor;
+    for (const entrant of live) hope = Math.max(hope, entrant.hope);
+    for (const entrant of waiting) hope = Math.max(hope, entrant.hope);
   }
 
   function finish(entrant: Entrant): void {
-    tryOver(site, entrant, order, site.years);
     if (winner === null || entrant.worth > winner.worth) winner = entrant;
     live = [];
+  }
+
+  /** The best of a start and those next to it, and of those next to that, and so on. */
+  function bestAbout(entrant: Entrant): Entrant {
+    const at = entrants.indexOf(entrant);
+    const near = [entrants.at(at - 1), entrants[(at + 1) % entrants.length]].filter(
+      (one): one is Entrant => one?.isHindered === entrant.isHindered,
+    );
+    for (const one of near) tryOver(site, one, order, site.years);
+    const best = bestOf([entrant, ...near], ({ worth }) => worth);
+    return best === entrant ? entrant : bestAbout(best);
   }
 
   function goOn(): void {
     const heat = rounds[round++];
     for (const entrant of live) tryOver(site, entrant, order, heat.years);
     const isHopeless = heat.years === hopelessAfter && live.every(({ tally }) => tally.good === 0);
-    if (heat.years === site.years || isHopeless) finish(bestOf(live, ({ worth }) => worth));
+    const first = bestOf(live, ({ worth }) => worth);
+    if (isHopeless) {
+      tryOver(site, first, order, site.years);
+      finish(first);
+    } else if (heat.years === site.years) finish(canBulb ? bestAbout(first) : first);
     else {
-      const floor = Math.max(winner?.worth ?? Number.NEGATIVE_INFINITY, ...live.map(({ worth }) => worth));
+      const floor = Math.max(winner?.worth ?? Number.NEGATIVE_INFINITY, first.worth);
       for (const entrant of live) {
         const { chance } = entrant.parts;
         entrant.hope = entrant.worth - chance + Math.min(1, chance + heat.chance) + heat.rest;
@@ -99,12 +123,7 @@ export function fortnightRace(
   return {
     isOver: () => live.length === 0,
     goOn,
-    hope: () =>
-      Math.max(
-        winner?.worth ?? -Infinity,
-        ...live.map(({ hope }) => hope),
-        ...waiting.map(({ hope }) => hope),
-      ),
+    hope: () => hope,
     best: once(() => {
       while (live.length > 0) goOn();
       const { week, plan, kind, worth } = winner as Entrant;
@@ -117,4 +136,22 @@ export function fortnightRace(
 
 function bestOf(entrants: readonly Entrant[], by: (entrant: Entrant) => number): Entrant {
   return entrants.reduce((a, b) => (by(b) > by(a) ? b : a));
+}
+
+/**
+ * Of starts that follow each other and are alike in what they hold and what hinders them, the first, the third, …;
+ * and all from which a crop may just get through the winter, neither flowering nor freezing: those good lie close together.
+ */
+function everySecond(entrants: readonly Entrant[], latitudeDeg: number): Entrant[] {
+  let place = 0;
+  return entrants.filter((entrant, at) => {
+    const before = entrants[at - 1];
+    const isLike =
+      before?.kind === entrant.kind &&
+      before.isHindered === entrant.isHindered &&
+      before.hope === entrant.hope;
+    place = isLike ? place + 1 : 0;
+    const since = daysSinceLongest(entrant.plan.startDay, latitudeDeg);
+    return place % 2 === 0 || (since >= closeFrom && since < closeUntil);
+  });
 }

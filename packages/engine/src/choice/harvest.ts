@@ -40,8 +40,6 @@ export type Tally = {
   up: number;
   bulbs: number;
   over: number;
-  /** Seasons that there is room for. */
-  most: number;
   /** What those came to, each in order of size, from these places on: shares bolted, g of dry matter, days to neck fall. */
   columns: Float64Array;
   boltedAt: number;
@@ -52,10 +50,20 @@ export type Tally = {
 /** Numbers that a tally keeps for each season. */
 export const tallyColumns = 3;
 
-/** @param columns shared by tallies, this one's from place `at` on */
+/** @param most seasons that there is room for @param columns shared by tallies, this one's from place `at` on */
 export function emptyTally(most: number, columns = new Float64Array(tallyColumns * most), at = 0): Tally {
-  const none = { seasons: 0, good: 0, small: 0, up: 0, bulbs: 0, over: 0 };
-  return { ...none, most, columns, boltedAt: at, dryGAt: at + most, fellOnAt: at + 2 * most };
+  return {
+    seasons: 0,
+    good: 0,
+    small: 0,
+    up: 0,
+    bulbs: 0,
+    over: 0,
+    columns,
+    boltedAt: at,
+    dryGAt: at + most,
+    fellOnAt: at + 2 * most,
+  };
 }
 
 export function countIn(tally: Tally, outcome: Outcome, verdict: Verdict): void {
