@@ -7,6 +7,8 @@ const lyon = 'at=45.748,4.847&name=Lyon&today=2027-05-03';
 const bank =
   '#/season?at=52.08,-3.13&name=Pencarreg+Bank&class=long&start=raised-seedlings&date=2027-02-20&today=2027-06-20';
 
+const madeUp = '#/latitudes?latitude=52&date=2027-05-20&today=2027-05-03';
+
 /** Pages with the parts of them that hold a picture, and what its files are called. */
 const pictures: [hash: string, part: string, name: string, opener?: string][] = [
   [`#/where?${lyon}`, '.seen', 'neckfall-lyon-year'],
@@ -16,7 +18,20 @@ const pictures: [hash: string, part: string, name: string, opener?: string][] = 
   [`#/when?${lyon}&class=long&start=sets`, 'main', 'neckfall-lyon-starts', 'Keep the starts'],
   [`#/which?${lyon}`, 'main', 'neckfall-lyon-kinds'],
   [`#/keep?${lyon}&people=2`, 'main', 'neckfall-lyon-store'],
+  [`#/questions?${lyon}&shows=sets-flower`, 'main', 'neckfall-lyon-bulbs'],
+  [`#/questions?${lyon}&shows=too-late`, 'main', 'neckfall-lyon-starts'],
+  [`#/together?${lyon}&class=long&starts=sets~2027-03-25`, 'main', 'neckfall-sets-planted-25-march-starts'],
+  [madeUp, '.walk-ridge', 'neckfall-52-north-days'],
+  [madeUp, '[aria-labelledby="bulbs"]', 'neckfall-52-north-bulbs'],
+  [madeUp, '[aria-labelledby="line"]', 'neckfall-52-north-latitudes'],
 ];
+
+/** What a picture's title and its source line name. */
+const placesOf = (hash: string): [inTitle: string, inSource: string] => {
+  if (hash === madeUp) return ['52° north', '52° north, as warm as usual, a place made up'];
+  if (hash.includes('/together')) return ['Side by side: ', 'Lyon'];
+  return hash.includes('Lyon') ? ['Lyon', 'Lyon'] : ['Pencarreg Bank', 'Pencarreg Bank'];
+};
 
 describe.skipIf(!hasChromium)('a picture taken along', () => {
   let app: App;
@@ -39,10 +54,12 @@ describe.skipIf(!hasChromium)('a picture taken along', () => {
     }, svg);
     expect(read.isFaulty).toBe(false);
     expect(read.desc.length).toBeGreaterThan(20);
-    const place = hash.includes('Lyon') ? 'Lyon' : 'Pencarreg Bank';
-    expect(read.title).toContain(place);
+    const [inTitle, inSource] = placesOf(hash);
+    expect(read.title).toContain(inTitle);
     expect(read.source).toMatch(
-      new RegExp(`^Neckfall [\\d.]+ · ${place}.*30 years of weather.*CHELSA.*CRU.*GeoNames.*made .* 2027$`),
+      new RegExp(
+        `^Neckfall [\\d.]+ · ${inSource}.*\\d+ years of weather.*CHELSA.*CRU.*GeoNames.*made .* 2027$`,
+      ),
     );
     // PNG (ISO/IEC 15948): its mark, then the width as four bytes
     expect(png.subarray(1, 4).toString()).toBe('PNG');

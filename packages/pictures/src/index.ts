@@ -1,5 +1,6 @@
 /** Pictures: functions of plain props that draw SVG in the colours of the page. */
 export { ChanceBar } from './drawing/chance-bar.tsx';
+export { type Headed, stacked } from './drawing/composed.tsx';
 export { DataTable, type DataTableProps } from './drawing/data-table.tsx';
 export { dayAtX, dayAxis, xOfDay } from './drawing/day-axis.ts';
 export type { Drawn, DrawnNode } from './drawing/drawn.ts';

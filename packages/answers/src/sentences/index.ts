@@ -64,7 +64,7 @@ export { elsewhereSentence, kindsElsewhereSentence, noNameHereSentence } from '.
 export { leastBulbMm, seeSentence, topsSentence } from './now-sentences.ts';
 export { oddSentence } from './odd-sentence.ts';
 export { autumnAssumption, cultivarAssumption, packetAssumptions } from './onion-assumptions.ts';
-export { pictureSource } from './picture-source.ts';
+export { type PictureSource, pictureSource, sourcePlace } from './picture-source.ts';
 export { type QuestionsMeant, questionAsked, questionsMeant } from './question-asked.ts';
 export type { QuestionContext, QuestionSaid } from './question-context.ts';
 export { type QuestionTable, questionTable } from './question-rows.ts';

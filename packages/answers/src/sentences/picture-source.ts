@@ -3,9 +3,8 @@ import type { Speaker } from '@neckfall/words';
 import { coordinateWords, type LabelledPlace, placeLabel } from '../place/index.ts';
 
 export type PictureSource = {
-  place: LabelledPlace;
-  /** The reader's own name for it; null where there is none. */
-  ownName: string | null;
+  /** What it is of, in words; see {@link sourcePlace}. */
+  where: string;
   /** Made-up years of weather that the numbers rest on. */
   years: number;
   /** Whether days are those of the climate alone, some as measured, or all. */
@@ -16,11 +15,11 @@ export type PictureSource = {
 
 /** Where a picture comes from, in the one line that goes with it wherever it is taken: whose numbers, of which place, when. */
 export function pictureSource(source: PictureSource, speaker: Speaker): string {
-  const { years, weather, today } = source;
+  const { where, years, weather, today } = source;
   const { say } = speaker;
   return say('picture.source', {
     version: engineVersion,
-    place: placeWords(source, speaker),
+    place: where,
     years,
     weather,
     sources: [say('source.chelsa'), say('source.cru'), say('source.geonames')].join(', '),
@@ -28,7 +27,8 @@ export function pictureSource(source: PictureSource, speaker: Speaker): string {
   });
 }
 
-function placeWords({ place, ownName }: PictureSource, speaker: Speaker): string {
+/** A place with its degrees. @param ownName the reader's own name for it; null where there is none */
+export function sourcePlace(place: LabelledPlace, ownName: string | null, speaker: Speaker): string {
   const label = placeLabel(place, speaker);
   // a point without a name is called by its degrees
   if (ownName === null && place.town === null) return label;

@@ -1,4 +1,4 @@
-import { pictureSource } from '@neckfall/answers';
+import { type PictureSource, pictureSource, sourcePlace } from '@neckfall/answers';
 import { formatDay } from '@neckfall/engine';
 import { type DataTableProps, paperColours, stillFigure, svgText } from '@neckfall/pictures';
 import type { VNode } from 'preact';
@@ -28,8 +28,13 @@ export type PictureToTake = {
   table: () => DataTableProps | null;
   also?: () => DataTableProps | null;
   /** Whether its days are those of the climate alone, or some or all as measured. */
-  weather?: Parameters<typeof pictureSource>[0]['weather'];
+  weather?: PictureSource['weather'];
+  /** What it is of, where not of the reader's place alone. */
+  of?: PictureOf;
 };
+
+/** What files are called by, what the source line names, and years of weather behind the numbers. */
+export type PictureOf = { called: string; where: string; years: number };
 
 /** Pictures are drawn at the width of a desk, px, but for those of a fixed one. */
 const width = 960;
@@ -41,7 +46,7 @@ export function PictureCopies(picture: PictureToTake) {
   const { say, locale } = voice.value;
   const [told, tell] = useState<Told | null>(null);
   const { name, day = null, what, summary, note = null } = picture;
-  const called = asked.value.name ?? placeName.value;
+  const called = picture.of?.called ?? asked.value.name ?? placeName.value;
   const title = say('app.take.title', { what: what(), place: called });
 
   async function save(ending: string, make: () => Promise<Blob>): Promise<void> {
@@ -94,16 +99,15 @@ export function PictureCopies(picture: PictureToTake) {
   );
 }
 
-function sourceOf({ weather = 'drawn' }: PictureToTake): string {
+function sourceOf({ of, weather = 'drawn' }: PictureToTake): string {
+  const { where, years } = of ?? ofHere();
+  return pictureSource({ where, years, weather, today: today.value }, voice.value);
+}
+
+function ofHere(): Pick<PictureSource, 'where' | 'years'> {
   const here = place.value!;
-  return pictureSource(
-    {
-      place: here,
-      ownName: here.town ? null : asked.value.name,
-      years: site.value!.years,
-      weather,
-      today: today.value,
-    },
-    voice.value,
-  );
+  return {
+    where: sourcePlace(here, here.town ? null : asked.value.name, voice.value),
+    years: site.value!.years,
+  };
 }

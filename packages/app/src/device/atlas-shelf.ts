@@ -11,14 +11,16 @@ export type AtlasBatch = {
 };
 
 export type AtlasShelf = {
-  /** All that is kept of the answers asked for; of others it lets go. */
-  all: () => Promise<AtlasBatch[]>;
+  /** Hands over all that is kept of the answers asked for, a few batches a task; of others it lets go. */
+  each: (take: (batch: AtlasBatch) => void) => Promise<void>;
   keep: (batch: AtlasBatch) => Promise<void>;
 };
 
 /** Apart from the garden: it can be worked out again, and may go at any time. */
 const name = 'neckfall.map';
 const store = 'batches';
+/** Batches read in one task. */
+const together = 8;
 
 /**
  * Where points of a map are kept. A browser that refuses keeps none: they are worked out at each visit.
@@ -26,17 +28,23 @@ const store = 'batches';
  */
 export function openAtlasShelf(answers: string): AtlasShelf {
   const opened = open().catch(() => null);
-  const range = IDBKeyRange.bound([answers], [answers, []]);
+  const end = [answers, []];
   return {
-    async all() {
+    async each(take) {
       try {
         const held = await opened;
-        if (!held) return [];
+        if (!held) return;
         const others = (await settled(held.transaction(store).objectStore(store).getAllKeys())) as string[][];
         if (others.some(([key]) => key !== answers)) await letGo(held, others, answers);
-        return await settled(held.transaction(store).objectStore(store).getAll(range));
+        for (let last: IDBValidKey | undefined = [answers]; last !== undefined; ) {
+          const range = IDBKeyRange.bound(last, end, true);
+          const kept = held.transaction(store).objectStore(store);
+          const reading = settled(kept.getAllKeys(range, together));
+          for (const batch of await settled<AtlasBatch[]>(kept.getAll(range, together))) take(batch);
+          last = (await reading).at(-1);
+        }
       } catch {
-        return [];
+        // what can't be read is worked out anew
       }
     },
     async keep(batch) {
@@ -51,6 +59,15 @@ export function openAtlasShelf(answers: string): AtlasShelf {
       }
     },
   };
+}
+
+/** Lets go of all points: of a place of one's own they tell where it is. */
+export function dropAtlasShelf(): void {
+  try {
+    indexedDB.deleteDatabase(name);
+  } catch {
+    // a browser that keeps nothing
+  }
 }
 
 async function open(): Promise<IDBDatabase> {

@@ -1,5 +1,6 @@
 import type { Garden, GardenChange, OwnCultivar } from '@neckfall/engine';
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { dropAtlasShelf } from '../device/atlas-shelf.ts';
 import type { DeviceGarden, GardenStanding } from '../device/device-garden.ts';
 import type { Step } from '../device/garden-steps.ts';
 import { dataBaseName, lineName } from '../device/names.ts';
@@ -123,7 +124,8 @@ export function redoGarden(): Promise<boolean> {
   return work((held) => held.on());
 }
 
-/** Removes it with all its steps: nothing brings it back. */
+/** Removes it with all its steps: nothing brings it back. Kept points of maps go too: they tell of its place. */
 export function wipeGarden(): Promise<boolean> {
+  dropAtlasShelf();
   return work((held) => held.wipe());
 }

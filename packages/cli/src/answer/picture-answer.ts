@@ -1,4 +1,4 @@
-import { pictureSource } from '@neckfall/answers';
+import { pictureSource, sourcePlace } from '@neckfall/answers';
 import { type DataTableProps, paperColours, stillFigure, svgText } from '@neckfall/pictures';
 import type { VNode } from 'preact';
 import { type YearLineNumbers, yearLineDocument } from '../documents/year-line-document.ts';
@@ -55,8 +55,7 @@ export async function pictureFile(answer: PictureAnswer, form: PictureForm): Pro
 function sourceOf({ place, options, speaker }: Frame): string {
   return pictureSource(
     {
-      place,
-      ownName: null,
+      where: sourcePlace(place, null, speaker),
       years: options.years,
       weather: options.weather ? 'some' : 'drawn',
       today: options.today,

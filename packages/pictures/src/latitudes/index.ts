@@ -1,4 +1,4 @@
 export { LatitudeLine } from './latitude-line.tsx';
 export { type BestOfDegree, latitudeLineOf, latitudeTableOf } from './latitude-line-of.ts';
-export { LatitudeYear } from './latitude-year.tsx';
+export { keptLatitudeYear, LatitudeYear } from './latitude-year.tsx';
 export { latitudeYearOf } from './latitude-year-of.ts';

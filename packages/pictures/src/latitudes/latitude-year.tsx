@@ -1,3 +1,5 @@
+import type { VNode } from 'preact';
+import { overlaid } from '../drawing/composed.tsx';
 import { YearLine, type YearLineProps } from '../year-line/index.ts';
 import { type Waterline, Waterlines } from './waterlines.tsx';
 
@@ -11,4 +13,9 @@ export function LatitudeYear({ year, others }: Props) {
       <Waterlines year={year} lines={others} />
     </div>
   );
+}
+
+/** The same as one picture, to be kept. */
+export function keptLatitudeYear({ year, others }: Props): VNode {
+  return overlaid([<YearLine key="year" {...year} />, <Waterlines key="lines" year={year} lines={others} />]);
 }

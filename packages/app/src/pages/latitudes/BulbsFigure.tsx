@@ -3,10 +3,12 @@ import { SectionRow, sectionRowOf } from '@neckfall/pictures';
 import type { Speaker } from '@neckfall/words';
 import { useMemo } from 'preact/hooks';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
 import { Twin } from '../../controls/Twin.tsx';
 import { voice } from '../../state/settings.ts';
 import { InTurn } from '../../turns/InTurn.tsx';
 import { kindLooks } from './kind-looks.ts';
+import { madeUp } from './made-up.ts';
 
 /** Five large onions fill so many millimetres. */
 const rowMm = 440;
@@ -18,10 +20,13 @@ type Props = {
   summaries: readonly SeasonSummary[];
   /** Those whose numbers stand in the table, where they are others. */
   read?: readonly SeasonSummary[] | undefined;
+  /** Degrees, and °C warmer than usual. */
+  latitudeDeg: number;
+  warmerC: number;
 };
 
 /** Kinds cut through, in a row and to one scale, which stays the same while a slider is moved. */
-export function BulbsFigure({ title, summaries, read = summaries }: Props) {
+export function BulbsFigure({ title, summaries, read = summaries, latitudeDeg, warmerC }: Props) {
   const speaker = voice.value;
   const { picture } = rowOf(summaries, speaker);
   const table = useMemo(
@@ -40,6 +45,14 @@ export function BulbsFigure({ title, summaries, read = summaries }: Props) {
         )}
       </FitWidth>
       {table}
+      <TakePicture
+        name="bulbs"
+        what={() => title}
+        draw={(width) => <SectionRow width={width} {...rowOf(read, speaker).picture} />}
+        summary={picture.summary}
+        table={() => rowOf(read, speaker).table}
+        of={madeUp(latitudeDeg, warmerC)}
+      />
     </InTurn>
   );
 }

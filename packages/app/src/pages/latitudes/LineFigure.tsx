@@ -2,9 +2,11 @@ import { type LatitudeClimates, lastLatitude } from '@neckfall/engine';
 import { LatitudeLine, latitudeLineOf, latitudeTableOf } from '@neckfall/pictures';
 import { useMemo } from 'preact/hooks';
 import { FitWidth } from '../../controls/FitWidth.tsx';
+import { TakePicture } from '../../controls/TakePicture.tsx';
 import { Twin } from '../../controls/Twin.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { voice } from '../../state/settings.ts';
+import { madeUp } from './made-up.ts';
 import { useLine } from './use-line.ts';
 
 type Props = {
@@ -41,6 +43,16 @@ export function LineFigure({ climates, side, warmerC, from, here }: Props) {
     <div data-waiting={isWhole ? undefined : true}>
       <FitWidth>{(width) => <LatitudeLine id="latitude-line" width={width} {...line} />}</FitWidth>
       {table}
+      {isWhole && (
+        <TakePicture
+          name="latitudes"
+          what={() => speaker.say('app.latitudes.line')}
+          draw={(width) => <LatitudeLine id="kept-line" width={width} {...line} />}
+          summary={line.summary}
+          table={() => latitudeTableOf({ known, side, speaker })}
+          of={madeUp(side * here, warmerC)}
+        />
+      )}
     </div>
   );
 }

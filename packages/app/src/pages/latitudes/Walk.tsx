@@ -38,10 +38,14 @@ export function Walk({ climates }: { climates: LatitudeClimates }) {
   const rested = useRef<LatitudeReply | null>(null);
   if (reply && (rested.current === null || (isFresh && setting === resting))) rested.current = reply;
   const read = rested.current;
+  const at = useMemo(
+    () => ({ latitudeDeg: resting.latitudeDeg, warmerC: resting.warmerC }),
+    [resting.latitudeDeg, resting.warmerC],
+  );
   const said = useMemo(() => reply && <Said reply={reply} isFresh={isFresh} />, [reply, isFresh, speaker]);
   const ridge = useMemo(
-    () => reply && <RidgeFigure reply={reply} read={read ?? reply} />,
-    [reply, read, speaker],
+    () => reply && <RidgeFigure reply={reply} read={read ?? reply} {...at} />,
+    [reply, read, at, speaker],
   );
   const bulbs = useMemo(
     () => (
@@ -52,13 +56,14 @@ export function Walk({ climates }: { climates: LatitudeClimates }) {
             title={say('app.latitudes.bulbs.table')}
             summaries={reply.kinds.map(({ summary }) => summary)}
             read={read?.kinds.map(({ summary }) => summary)}
+            {...at}
           />
         ) : (
           <Working />
         )}
       </section>
     ),
-    [reply, read, speaker],
+    [reply, read, at, speaker],
   );
   const here = Math.abs(setting.latitudeDeg);
   const { warmerC } = resting;

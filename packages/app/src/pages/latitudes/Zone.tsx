@@ -51,7 +51,12 @@ function Opposite({ found }: { found: SameWinter }) {
           return (
             <div key={latitudeDeg}>
               <h3>{title}</h3>
-              <BulbsFigure title={title} summaries={at === 0 ? own : own.toReversed()} />
+              <BulbsFigure
+                title={title}
+                summaries={at === 0 ? own : own.toReversed()}
+                latitudeDeg={latitudeDeg}
+                warmerC={setting.warmerC}
+              />
               <p>{at === 0 ? one : other}</p>
               <Go setting={setting} place={place} />
             </div>

@@ -58,7 +58,7 @@ function openHeld(from: DayNumber): AtlasHeld {
       take(batch);
       void shelf.keep(batch);
     },
-    ready: shelf.all().then((batches) => batches.forEach(take)),
+    ready: shelf.each(take),
   };
 }
 

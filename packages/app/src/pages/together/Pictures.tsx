@@ -10,8 +10,8 @@ import {
   type Compared,
   type Drawn,
   type DrawnLine,
+  headOf,
   lineOn,
-  longName,
   pictureOf,
   toldLines,
 } from './drawn-lines.ts';
@@ -70,7 +70,7 @@ function Lines({ width, drawn, compared, pictures }: LinesProps) {
       <InTurn>
         {drawn.lines.map((line, i) => (
           <section key={line.asked.key} class="beside-line" aria-labelledby={`line-${i}`}>
-            <h2 id={`line-${i}`}>{compared === 'starts' ? told[i].name : longName(line, speaker)}</h2>
+            <h2 id={`line-${i}`}>{headOf(line, told[i], compared, speaker)}</h2>
             <p class="beside-crop">{lineSentence(told[i], speaker)}</p>
             <div class="beside-drag" {...drag}>
               <LowYearLine id={`beside-${i}`} width={width} {...pictures[i]} common={common} />

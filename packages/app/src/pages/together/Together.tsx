@@ -13,6 +13,7 @@ import { NotDrawn } from './NotDrawn.tsx';
 import { Numbers } from './Numbers.tsx';
 import { OnThatDay } from './OnThatDay.tsx';
 import { Pictures } from './Pictures.tsx';
+import { TakeLines } from './TakeLines.tsx';
 import { useComparison } from './use-comparison.ts';
 import { useDrawn } from './use-drawn.ts';
 import '../../look/together.css';
@@ -44,6 +45,7 @@ export function Together() {
         {!isShown && !isWhole && <Working />}
         {isShown && <OnThatDay drawn={drawn} compared={compared} />}
         {isShown && <Numbers drawn={drawn} compared={compared} />}
+        {isShown && <TakeLines drawn={drawn} compared={compared} />}
         <Change comparison={comparison} found={found} />
         <Cautions of={['app.caution.promise']} />
         <HowTogether found={found} />

@@ -75,6 +75,11 @@ function shortName(
   return line.found.located.town?.name ?? longName(line, speaker);
 }
 
+/** What stands over a line: its start where starts are compared, else its place in full. */
+export function headOf(line: DrawnLine, { name }: SetBeside, compared: Compared, speaker: Speaker): string {
+  return compared === 'starts' ? name : longName(line, speaker);
+}
+
 /** As in the bar at the head of the page: a town with its country, the reader's own name, or the point. */
 export function longName(
   { asked, found: { located } }: { asked: LineAsked; found: LineFound },

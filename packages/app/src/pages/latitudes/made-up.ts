@@ -1,0 +1,12 @@
+import { latitudeName, warmthWords } from '@neckfall/answers';
+import { latitudeYears } from '@neckfall/engine';
+import type { PictureOf } from '../../controls/PictureCopies.tsx';
+import { voice } from '../../state/settings.ts';
+
+/** Whose numbers a kept picture shows: those of no real place. */
+export function madeUp(latitudeDeg: number, warmerC: number): PictureOf {
+  const speaker = voice.value;
+  const place = latitudeName(latitudeDeg, speaker);
+  const where = speaker.say('app.latitudes.take.where', { place, warmth: warmthWords(warmerC, speaker) });
+  return { called: place, where, years: latitudeYears };
+}
