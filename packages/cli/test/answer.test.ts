@@ -68,6 +68,31 @@ describe('neckfall answer', () => {
     expect(document.seasonShares).toEqual(large.seasonShares);
   });
 
+  test('gives the picture of one answer, with the question and the answer over it', () => {
+    makeFolder();
+    const out = join(folder, 'flower.svg');
+    const { stdout } = neckfallQuick('answer', 'Leeds', 'sets-flower');
+    expect(neckfallQuick('answer', 'Leeds', 'sets-flower', '--out', out)).toMatchObject({
+      code: 0,
+      stdout: '',
+    });
+    const svg = readFileSync(out, 'utf8');
+    const [, title] = /<title>(.*?)<\/title>/.exec(svg)!;
+    expect(title).toMatch(
+      /^Why do my neighbo.*sets flower\? Leeds/,
+    );
+    expect(stdout).toContain(title.split('? ')[1].split('. ')[0]);
+    // whole words of it stand over the picture too
+    expect(
+      svg.replaceAll(/<metadata>.*<\/metadata>|<desc>.*<\/desc>/gs, '').match(/sets flower/g),
+    ).toHaveLength(2);
+    expect(svg).toContain('<metadata>Neckfall');
+    expect(neckfallQuick('answer', 'Leeds', '--out', join(folder, 'ten.png'))).toMatchObject({
+      code: 2,
+      stdout: '',
+    });
+  });
+
   test('lists the ten', () => {
     const list = JSON.parse(neckfall('answer', '--list', '--json').stdout);
     expect(list.map(({ id }: { id: string }) => id)).toEqual(commonQuestions);

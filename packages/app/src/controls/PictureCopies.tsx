@@ -61,11 +61,11 @@ export function PictureCopies(picture: PictureToTake) {
 
   const source = () => sourceOf(picture);
   // kept to be put on paper, which is light whatever the page is
-  const svg = (caption: readonly string[]) =>
-    svgText(picture.draw(width), { colours: paperColours, title, description: summary, caption });
+  const svg = (head: string, caption: readonly string[]) =>
+    svgText(picture.draw(width), { colours: paperColours, title, head, description: summary, caption });
   const page = () =>
     stillFigure({
-      svg: svg([]),
+      svg: svg('', []),
       title,
       summary,
       caption: [...(note === null ? [] : [note]), source()],
@@ -74,8 +74,8 @@ export function PictureCopies(picture: PictureToTake) {
       lang: locale,
     });
   const ways = [
-    { ending: '.svg', make: async () => new Blob([svg([source()])], { type: 'image/svg+xml' }) },
-    { ending: '.png', make: () => pngOfSvg(svg([source()])) },
+    { ending: '.svg', make: async () => new Blob([svg(title, [source()])], { type: 'image/svg+xml' }) },
+    { ending: '.png', make: () => pngOfSvg(svg(title, [source()])) },
     { ending: '.html', make: async () => new Blob([page()], { type: 'text/html' }) },
   ] as const;
   return (

@@ -42,7 +42,7 @@ export function answersAnswer(
   raw: RawQuestionOptions,
   speaker: Speaker,
   open: OpenFrame,
-): Answer {
+): Answer & { told: QuestionsTold } {
   const kitchen = readKitchen({ people: String(usualPeople), ...raw }, null, null, speaker);
   const frame = open(options, speaker);
   const { site, assumed, warnings } = frame;
@@ -77,6 +77,7 @@ export function answersAnswer(
     json: () => answersDocument(told),
     csv: () => csv(answerRows(answersDocument(told))),
     warnings,
+    told,
   };
 }
 

@@ -28,16 +28,16 @@ export type PictureAnswer = {
 export async function pictureFile(answer: PictureAnswer, form: PictureForm): Promise<string | Uint8Array> {
   const { frame, title, drawn, summary, note, table, numbers } = answer;
   const source = sourceOf(frame);
-  const svg = (caption: readonly string[]) =>
-    svgText(drawn, { colours: paperColours, title, description: summary, caption });
+  const svg = (head: string, caption: readonly string[]) =>
+    svgText(drawn, { colours: paperColours, title, head, description: summary, caption });
   switch (form) {
     case 'json':
       return jsonText(yearLineDocument(frame, numbers!), 1);
     case 'svg':
-      return svg([source]);
+      return svg(title, [source]);
     case 'html':
       return stillFigure({
-        svg: svg([]),
+        svg: svg('', []),
         title,
         summary,
         caption: [...(note === null ? [] : [note]), source],
@@ -47,7 +47,7 @@ export async function pictureFile(answer: PictureAnswer, form: PictureForm): Pro
     case 'png': {
       // the rasteriser is large, and no other command waits for it
       const { pngOfSvgText } = await import('../raster/png-of-svg-text.ts');
-      return pngOfSvgText(svg([source]));
+      return pngOfSvgText(svg(title, [source]));
     }
   }
 }

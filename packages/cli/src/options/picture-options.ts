@@ -18,10 +18,15 @@ export function readPicture({ picture = 'year' }: RawPicture, speaker: Speaker):
   return parseChoice(picture, '--picture', pictures, speaker);
 }
 
+/** The picture that a file is meant to be by its name; null where it is none. */
+export function pictureEnding(out: string | undefined): (typeof endings)[number] | null {
+  return endings.find((known) => out?.toLowerCase().endsWith(`.${known}`)) ?? null;
+}
+
 export function readPictureForm({ out, json }: RawPicture, speaker: Speaker): PictureForm {
   if (json) return 'json';
   if (out === undefined) return 'svg';
-  const ending = endings.find((known) => out.toLowerCase().endsWith(`.${known}`));
+  const ending = pictureEnding(out);
   if (ending) return ending;
   throw refuse('picture-ending', {
     field: '--out',

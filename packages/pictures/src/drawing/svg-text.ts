@@ -4,12 +4,14 @@ import { type InkColours, ink } from './ink.ts';
 import { markupText } from './markup-text.ts';
 import { px } from './path.ts';
 import { type as font, lineHeight, type Size } from './picture.tsx';
-import { wrapText } from './text-fit.ts';
+import { boldWidth, wrapText } from './text-fit.ts';
 
 export type SvgTextOptions = {
   colours: InkColours;
   /** Read out by programs that show the file. */
   title: string;
+  /** Words over the picture: what it is of, for those who meet it by itself. */
+  head?: string;
   /** What the picture says, for those who don't see it. */
   description?: string;
   /** Where it comes from: paragraphs of small words under the picture, which the file also keeps as its metadata. */
@@ -24,6 +26,9 @@ const usualFonts = "'Source Sans 3', Helvetica, Arial, sans-serif";
 const sidePad = 6;
 const captionTop = 12;
 const captionFoot = 8;
+/** Under a head, over the picture, px. */
+const headFoot = 6;
+const headLine = 21;
 
 /**
  * A picture as an SVG file that stands alone: colours written out, paper behind, a title, and under it where it comes from.
@@ -37,22 +42,26 @@ export function svgText(picture: VNode, options: SvgTextOptions): string {
 
 /** The same of a picture that is drawn already. */
 export function drawnText(svg: Drawn, options: SvgTextOptions): string {
-  const { colours, title, description, caption = [], fontFamily = usualFonts } = options;
+  const { colours, title, head = '', description, caption = [], fontFamily = usualFonts } = options;
   const { class: _, 'aria-hidden': __, ...own } = svg.attributes;
   const size = sizeOf(own.viewBox ?? '');
   const lines = caption.flatMap((paragraph) => wrapText(paragraph, size.width - 2 * sidePad, font.small));
+  const heads = head === '' ? [] : wrapText(head, size.width - 2 * sidePad, font.text * boldWidth);
+  const above = heads.length > 0 ? heads.length * headLine + headFoot : 0;
   const height = px(
-    size.height + (lines.length > 0 ? captionTop + lines.length * lineHeight + captionFoot : 0),
+    above + size.height + (lines.length > 0 ? captionTop + lines.length * lineHeight + captionFoot : 0),
   );
-  const grown = lines.length > 0 ? { ...own, height, viewBox: `0 0 ${px(size.width)} ${height}` } : own;
+  const grown = { ...own, height, viewBox: `0 0 ${px(size.width)} ${height}` };
+  const picture = svg.children.map(markup).join('');
   const parts = [
     `<svg xmlns="http://www.w3.org/2000/svg" font-family="${markupText(fontFamily)}"${written(grown)}>`,
     `<title>${markupText(title)}</title>`,
     description === undefined ? '' : `<desc>${markupText(description)}</desc>`,
     lines.length === 0 ? '' : `<metadata>${markupText(caption.join('\n'))}</metadata>`,
     `<rect width="100%" height="100%" fill="${ink.paper}"/>`,
-    svg.children.map(markup).join(''),
-    captionMarkup(lines, size),
+    headMarkup(heads),
+    above === 0 ? picture : `<g transform="translate(0 ${above})">${picture}</g>`,
+    captionMarkup(lines, { ...size, height: above + size.height }),
     '</svg>\n',
   ];
   return withColours(parts.join(''), colours);
@@ -62,6 +71,14 @@ export function drawnText(svg: Drawn, options: SvgTextOptions): string {
 function sizeOf(viewBox: string): Size {
   const [, , width, height] = viewBox.split(' ').map(Number);
   return { width, height };
+}
+
+function headMarkup(lines: readonly string[]): string {
+  if (lines.length === 0) return '';
+  const texts = lines.map((line, i) => {
+    return `<text x="${sidePad}" y="${px((i + 1) * headLine - 4)}">${markupText(line)}</text>`;
+  });
+  return `<g font-size="${font.text}" font-weight="600" fill="${ink.ink}">${texts.join('')}</g>`;
 }
 
 function captionMarkup(lines: readonly string[], { width, height }: Size): string {

@@ -5,7 +5,7 @@ import { boldWidth, textWidth } from '../drawing/text-fit.ts';
 import type { Trouble } from './start-hills-props.ts';
 
 export type PlacedWord = { text: string; x: number; y: number };
-export type KeyEntry = { trouble: Trouble; text: string; x: number; y: number };
+export type KeyEntry = { trouble: Trouble | 'barred'; text: string; x: number; y: number };
 type Slope = { upper: readonly Point[]; lower: readonly Point[] };
 type Spot = { x: number; y: number; score: number; wide: number };
 
@@ -54,7 +54,7 @@ export function placeWords(
 /** Entries of a key, in lines between the ends of an axis; y counts from its first line. */
 export function placeKey(
   axis: DayAxis,
-  entries: readonly { trouble: Trouble; text: string }[],
+  entries: readonly Pick<KeyEntry, 'trouble' | 'text'>[],
 ): { key: KeyEntry[]; height: number } {
   let x = axis.left;
   let line = 0;

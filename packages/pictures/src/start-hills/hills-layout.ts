@@ -2,6 +2,7 @@ import { type DayAxis, dayAtX, dayAxis, xOfDay } from '../drawing/day-axis.ts';
 import { type Point, px } from '../drawing/path.ts';
 import { type as font, lineHeight } from '../drawing/picture.tsx';
 import { wrapText } from '../drawing/text-fit.ts';
+import { type Barred, barredStretches } from './barred.ts';
 import { type KeyEntry, type PlacedWord, placeKey, placeWords } from './hill-words.ts';
 import { type HillStart, type StartHillsProps, type Trouble, troubles } from './start-hills-props.ts';
 
@@ -66,6 +67,8 @@ export type HillsLayout = HillsParts & {
   height: number;
   hill: Point[];
   hollows: { trouble: Trouble; upper: Point[]; lower: Point[] }[];
+  /** Stretches in which nobody starts. */
+  barred: Barred[];
   /** Words in hill and hollows. */
   words: PlacedWord[];
   /** Hollows too small for their words; y from {@link HillsLayout.keyTop}. */
@@ -101,17 +104,33 @@ export function hillsLayout(
     return [{ trouble, upper, lower }];
   });
   const hill = starts.map((start): Point => [x(start), ground - start.shares.good * hillHeight]);
+  // words belong where something may be started
+  const free = (points: readonly Point[], flat: readonly Point[]) =>
+    points.map((point, i) => (starts[i].barredBy === null ? point : flat[i]));
+  const level = hill.map(([at]): Point => [at, ground]);
+  const named = hollows
+    .map(({ trouble, upper, lower }) => ({
+      trouble,
+      text: props.troubleTexts[trouble],
+      upper,
+      lower: free(lower, upper),
+    }))
+    .filter(({ upper, lower }) => lower.some(([, y], i) => y > upper[i][1]));
   const { words, unnamed } = placeWords(
     axis,
-    { text: props.goodText, upper: hill, lower: hill.map(([at]): Point => [at, ground]) },
-    hollows.map((hollow) => ({ ...hollow, text: props.troubleTexts[hollow.trouble] })),
+    { text: props.goodText, upper: free(hill, level), lower: level },
+    named,
   );
+  const barred = barredStretches(starts, axis);
   const parts = hillsParts(props);
   const todayY = parts.leavesBottom + 15;
   const monthsY = parts.leavesBottom + 20 + (props.today ? lineHeight : 0);
   const key = placeKey(
     axis,
-    unnamed.map((trouble) => ({ trouble, text: props.troubleTexts[trouble] })),
+    [
+      ...unnamed.map((trouble) => ({ trouble, text: props.troubleTexts[trouble] })),
+      ...new Set(barred.filter(({ lines }) => lines === null).map(({ text }) => text)),
+    ].map((entry) => (typeof entry === 'string' ? { trouble: 'barred' as const, text: entry } : entry)),
   );
   return {
     ...parts,
@@ -122,6 +141,7 @@ export function hillsLayout(
     height: monthsY + 8 + (key.height > 0 ? key.height + 8 : 0),
     hill,
     hollows,
+    barred,
     words,
     key: key.key,
   };

@@ -19,7 +19,7 @@ const yearDays = 365;
 export function startHillsOf(input: StartHillsInput): Omit<StartHillsProps, 'id' | 'width'> {
   const { answer, firstDay, today, chosen, speaker } = input;
   const { say } = speaker;
-  const starts = startsFrom(answer, firstDay);
+  const starts = startsFrom(answer, firstDay, speaker);
   const best = answer.starts.find(({ dayOfYear }) => dayOfYear === answer.best) ?? answer.starts[0];
   const bestDay = dayInYear(best.summary.plan.startDay, firstDay);
   return {
@@ -46,9 +46,6 @@ export function startHillsOf(input: StartHillsInput): Omit<StartHillsProps, 'id'
 /** The same as a table, a start a row. */
 export function startHillsTableOf({ answer, firstDay, speaker }: StartHillsInput): DataTableProps {
   const { say } = speaker;
-  const hindrances = new Map(
-    answer.starts.map(({ hindrance, summary }) => [dayInYear(summary.plan.startDay, firstDay), hindrance]),
-  );
   return {
     caption: say('picture.hills.table'),
     head: [
@@ -58,14 +55,13 @@ export function startHillsTableOf({ answer, firstDay, speaker }: StartHillsInput
       say('picture.hills.column-across'),
       say('picture.hills.column-leaves'),
     ],
-    rows: startsFrom(answer, firstDay).map(({ day, shares, acrossMm, leavesGreen, tried }) => {
+    rows: startsFrom(answer, firstDay, speaker).map((start) => {
+      const { day, shares, acrossMm, leavesGreen, tried, barredBy } = start;
       const worst = worstOf(shares);
-      // whatever would come of it, nobody starts then
-      const hindrance = hindrances.get(day) ?? null;
       return [
         speaker.day(day),
         speaker.years(shares.good, tried),
-        say(hindrance ? `when.${hindrance}` : worst ? `picture.hills.${worst}` : 'picture.hills.nothing'),
+        barredBy ?? say(worst ? `picture.hills.${worst}` : 'picture.hills.nothing'),
         acrossMm === null ? say('none') : speaker.quantityRange('bulbLength', acrossMm.low, acrossMm.high),
         leavesGreen === null ? say('none') : speaker.number(leavesGreen),
       ];
@@ -74,9 +70,12 @@ export function startHillsTableOf({ answer, firstDay, speaker }: StartHillsInput
 }
 
 /** The answer's starts moved into the year from `firstDay` on; a start is taken to repeat every year. */
-function startsFrom({ starts }: WhenAnswer, firstDay: number): HillStart[] {
+function startsFrom({ starts }: WhenAnswer, firstDay: number, { say }: Speaker): HillStart[] {
   return starts
-    .map(({ summary }) => hillStart(summary, dayInYear(summary.plan.startDay, firstDay)))
+    .map(({ summary, hindrance }) => ({
+      ...hillStart(summary, dayInYear(summary.plan.startDay, firstDay)),
+      barredBy: hindrance && say(`when.${hindrance}`),
+    }))
     .sort((a, b) => a.day - b.day);
 }
 
@@ -87,7 +86,7 @@ function dayInYear(startDay: number, firstDay: number): number {
 function hillStart(
   { seasonShares, bulbDiameterMm, leavesGreenAtOnset, years }: SeasonSummary,
   day: number,
-): HillStart {
+): Omit<HillStart, 'barredBy'> {
   return {
     day,
     shares: seasonShares,

@@ -16,6 +16,8 @@ export type HillStart = {
   acrossMm: { low: number; middle: number; high: number } | null;
   /** Green leaves standing when bulbs start; null where they don't. */
   leavesGreen: number | null;
+  /** What keeps people from starting then, whatever would come of it; null where nothing does. */
+  barredBy: string | null;
 };
 
 export type StartHillsProps = {

@@ -4,6 +4,7 @@ import { MonthNames } from '../drawing/month-names.tsx';
 import { px, smoothArea, smoothBand, smoothLine } from '../drawing/path.ts';
 import { type as font, Label, Picture } from '../drawing/picture.tsx';
 import { textWidth } from '../drawing/text-fit.ts';
+import { BarredStretches } from './barred-stretches.tsx';
 import { downThrough, type HillsLayout, hillsLayout } from './hills-layout.ts';
 import { LeavesLine, SizeBand } from './lower-lines.tsx';
 import type { StartHillsProps } from './start-hills-props.ts';
@@ -12,7 +13,7 @@ import { TroublePatterns, troubleFill } from './trouble-patterns.tsx';
 
 /**
  * The year's starts as a landscape: hills as high as good bulbs are likely, hollows as deep as something goes wrong,
- * named in them; below, how wide bulbs get and on how many leaves.
+ * named in them; pale and crossed where nobody starts; below, how wide bulbs get and on how many leaves.
  */
 export function StartHills(props: StartHillsProps) {
   const { id, width, summary, today, marker } = props;
@@ -50,6 +51,7 @@ export function StartHills(props: StartHillsProps) {
         </g>
       ))}
       <path d={smoothLine(layout.hill)} fill="none" stroke={ink.leaf} stroke-width={2.2} />
+      <BarredStretches id={id} layout={layout} />
       <path d={`M${px(axis.left)} ${px(ground)}H${px(axis.right)}`} stroke={ink.earth} stroke-width={1.8} />
       {today && <TodayMark layout={layout} {...today} />}
       {marker && <StartMark axis={axis} parts={layout} {...marker} />}
@@ -70,7 +72,7 @@ function Key({ id, layout: { key, keyTop } }: { id: string; layout: HillsLayout 
   return (
     <>
       {key.map(({ trouble, text, x, y }) => (
-        <g key={trouble}>
+        <g key={text}>
           <rect
             x={px(x)}
             y={px(keyTop + y)}

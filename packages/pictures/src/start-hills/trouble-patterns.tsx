@@ -35,8 +35,11 @@ export function TroublePatterns({ id }: { id: string }) {
       >
         <path d="M0 0V5" stroke={ink.sky} stroke-width={2.4} />
       </pattern>
+      <pattern id={`${id}-barred`} width={7} height={7} patternUnits="userSpaceOnUse">
+        <path d="M1.5 5.5L5.5 1.5M1.5 1.5L5.5 5.5" stroke={ink.ink2} stroke-width={0.9} />
+      </pattern>
     </>
   );
 }
 
-export const troubleFill = (id: string, trouble: Trouble) => `url(#${id}-${trouble})`;
+export const troubleFill = (id: string, trouble: Trouble | 'barred') => `url(#${id}-${trouble})`;

@@ -28,6 +28,25 @@ describe('a picture as a file', () => {
     expect(svg).not.toMatch(/var\(|class=/);
   });
 
+  test('has its head above the picture, wrapped, and grows by it', () => {
+    const sized = (head: string) => {
+      const svg = svgText(picture('Ailsa'), { colours: everyInk, title: 'x', head });
+      return {
+        svg,
+        height: Number(
+          / height="([\d.]+)" viewBox/.exec(svg)?.[1] ?? /viewBox="0 0 300 ([\d.]+)"/.exec(svg)?.[1],
+        ),
+      };
+    };
+    const plain = sized('');
+    const one = sized('An onion');
+    const two = sized('An onion of the far north that was sown in spring');
+    expect(one.height).toBe(plain.height + 27);
+    expect(two.height).toBe(plain.height + 48);
+    expect(one.svg).toContain('>An onion</text>');
+    expect(plain.svg).not.toContain('translate(0 ');
+  });
+
   test('shows hostile words as words', () => {
     const svg = svgText(picture('"><script>alert(1)</script>'), { colours: everyInk, title: '</title><b>' });
     expect(svg).not.toMatch(/<script|<b>/);

@@ -34,6 +34,7 @@ const anyYear = fc
         tried: 30,
         acrossMm: null,
         leavesGreen: null,
+        barredBy: null,
       }),
     ),
   }));
@@ -69,6 +70,27 @@ describe('hills and hollows', () => {
           expect(x + 22 + textWidth(text, font.small)).toBeLessThanOrEqual(axis.right);
           expect(keyTop + y + 14).toBeLessThan(height);
         }
+      }),
+      seeded,
+    );
+  });
+
+  test('name the weeks in which nobody starts, and no hill or hollow there', () => {
+    fc.assert(
+      fc.property(anyYear, anyWidth, fc.integer({ min: 4, max: 30 }), (year, width, weeks) => {
+        const starts = year.starts.map((start, week) =>
+          week >= 10 && week < 10 + weeks ? { ...start, barredBy: 'bed too cold' } : start,
+        );
+        const { barred, words, key, axis } = hillsLayout({ width, ...texts, ...year, starts });
+        expect(barred).toHaveLength(1);
+        const [{ from, to, lines }] = barred;
+        expect(to - from).toBeCloseTo(((axis.right - axis.left) * 7 * weeks) / 365, 0);
+        expect(lines?.join(' ') ?? key.find(({ trouble }) => trouble === 'barred')?.text).toBe(
+          'bed too cold',
+        );
+        // a word is moved in from the ends of the axis alone
+        const inner = words.filter(({ x }) => x > from + 60 && x < to - 60);
+        expect(inner).toEqual([]);
       }),
       seeded,
     );

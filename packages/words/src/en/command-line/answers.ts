@@ -1,7 +1,9 @@
 /** The command that answers what people ask. */
 export const answersCommand = {
   'help.answer':
-    'Ten questions that home growers ask, answered for a place by growing it there: all ten in short, or one in full. --batch answers all ten for each row of a file.',
+    'Ten questions that home growers ask, answered for a place by growing it there: all ten in short, or one in full. --batch answers all ten for each row of a file. An --out that ends in .svg, .png or .html holds the picture of one answer.',
+  'error.picture-of-one':
+    '--out {value}: a picture is of one question; name it after the place, as --list has it.',
   'help.answer.question':
     'one of --list, by its name or in words of your own, such as "plant supermarket onions"; with --at it stands alone',
   'help.answer.list': 'lists the ten questions',

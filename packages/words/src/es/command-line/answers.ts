@@ -1,6 +1,8 @@
 export const answersCommand = {
   'help.answer':
-    'Diez preguntas de quienes cultivan en casa, respondidas para un lugar cultivándolo allí: las diez en breve, o una entera. --batch responde las diez para cada fila de un archivo.',
+    'Diez preguntas de quienes cultivan en casa, respondidas para un lugar cultivándolo allí: las diez en breve, o una entera. --batch responde las diez para cada fila de un archivo. Un --out que acabe en .svg, .png o .html guarda la imagen de una respuesta.',
+  'error.picture-of-one':
+    '--out {value}: una imagen es de una sola pregunta; nómbrela detrás del lugar, como está en --list.',
   'help.answer.question':
     'una de --list, por su nombre o con palabras propias, como "plantar cebollas del supermercado"; con --at va sola',
   'help.answer.list': 'enumera las diez preguntas',
