@@ -12,6 +12,8 @@ import type { CropLine, CropMark } from './year-line-props.ts';
 const bulbStepDays = 4;
 /** Two marks nearer than this are one, days. */
 const togetherDays = 3;
+/** What fewer of the years bring is no part of a year as it mostly goes. */
+const mostYears = 0.5;
 
 /** A crop of the year line in numbers alone, as they may travel; see `cropSaid` for the words. */
 export type CropFacts = Pick<CropLine, 'leaves' | 'bulb' | 'topsOver'> & {
@@ -65,8 +67,9 @@ function marksOf(summary: SeasonSummary, rows: readonly DayRow[]): CropFacts['ma
     if (long !== null) add('long', long);
     if (big !== null) add('big', big);
   }
-  if (onset.days) add('bulbs', Math.round(onset.days.p50), spanOf(onset.days));
-  if (neckFall.days) add('tops', Math.round(neckFall.days.p50), spanOf(neckFall.days));
+  if (onset.days && onset.share >= mostYears) add('bulbs', Math.round(onset.days.p50), spanOf(onset.days));
+  if (neckFall.days && neckFall.share >= mostYears)
+    add('tops', Math.round(neckFall.days.p50), spanOf(neckFall.days));
   return marks;
 }
 
