@@ -19,6 +19,8 @@ type Waiting = { point: GridPoint; site: SiteAsked };
 const groundTopic = 'atlasGround';
 /** Points whose ground is looked up together; most are sea. */
 const groundBatch = 240;
+/** The first are few, so that the engine has work while the next are looked up. */
+const firstBatch = 24;
 /** A thread's work comes back after about so long, ms, however fast it is. */
 const batchMs = 250;
 const mostTogether = 40;
@@ -58,7 +60,7 @@ export function runAtlas(region: Region, steps: readonly number[], held: AtlasHe
     let looking: Promise<void> | null = null;
     const look = () => {
       if (looking || next >= missing.length) return;
-      const points = missing.slice(next, next + groundBatch);
+      const points = missing.slice(next, next + (next === 0 ? firstBatch : groundBatch));
       next += points.length;
       looking = ground(points).then((waiting) => {
         ready.push(...waiting);
