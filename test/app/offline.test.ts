@@ -66,6 +66,21 @@ describe.skipIf(!hasChromium)('what is kept on the device', () => {
       await page.waitForFunction((wanted) => document.title.startsWith(wanted), name);
       await ready(page);
     }
+    for (const name of [
+      'The map',
+      'Side by side',
+      'Through the latitudes',
+      'A sheet to hand out',
+      'Ten questions',
+    ]) {
+      await page.getByRole('link', { name: 'Teach', exact: true }).click();
+      await page.getByRole('link', { name, exact: true }).click();
+      await page.waitForFunction(() => !document.title.startsWith('Teach'));
+      await ready(page);
+      expect(await page.locator('main h1').count()).toBe(1);
+    }
+    await page.getByRole('link', { name: 'About' }).last().click();
+    await page.waitForFunction(() => document.title.startsWith('About'));
     await page.reload();
     await ready(page);
     expect(await page.locator('main h1').count()).toBe(1);
