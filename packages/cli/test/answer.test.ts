@@ -78,9 +78,7 @@ describe('neckfall answer', () => {
     });
     const svg = readFileSync(out, 'utf8');
     const [, title] = /<title>(.*?)<\/title>/.exec(svg)!;
-    expect(title).toMatch(
-      /^Why do my neighbo.*sets flower\? Leeds/,
-    );
+    expect(title).toMatch(/^Why do my neighbo.*sets flower\? Leeds/);
     expect(stdout).toContain(title.split('? ')[1].split('. ')[0]);
     // whole words of it stand over the picture too
     expect(
