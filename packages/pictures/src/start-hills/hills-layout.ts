@@ -125,13 +125,10 @@ export function hillsLayout(
   const parts = hillsParts(props);
   const todayY = parts.leavesBottom + 15;
   const monthsY = parts.leavesBottom + 20 + (props.today ? lineHeight : 0);
-  const key = placeKey(
-    axis,
-    [
-      ...unnamed.map((trouble) => ({ trouble, text: props.troubleTexts[trouble] })),
-      ...new Set(barred.filter(({ lines }) => lines === null).map(({ text }) => text)),
-    ].map((entry) => (typeof entry === 'string' ? { trouble: 'barred' as const, text: entry } : entry)),
-  );
+  const key = placeKey(axis, [
+    ...unnamed.map((trouble) => ({ trouble, text: props.troubleTexts[trouble] })),
+    ...unsaid(barred).map((text) => ({ trouble: 'barred' as const, text })),
+  ]);
   return {
     ...parts,
     axis,
@@ -145,6 +142,12 @@ export function hillsLayout(
     words,
     key: key.key,
   };
+}
+
+/** Reasons that stand in none of their stretches. */
+function unsaid(barred: readonly Barred[]): string[] {
+  const said = new Set(barred.flatMap(({ text, lines }) => (lines === null ? [] : text)));
+  return [...new Set(barred.map(({ text }) => text))].filter((text) => !said.has(text));
 }
 
 /** The starts with the year closed at both ends: the last stands before the first and the first after the last. */

@@ -74,7 +74,7 @@ function startsFrom({ starts }: WhenAnswer, firstDay: number, { say }: Speaker):
   return starts
     .map(({ summary, hindrance }) => ({
       ...hillStart(summary, dayInYear(summary.plan.startDay, firstDay)),
-      barredBy: hindrance && say(`when.${hindrance}`),
+      barredBy: hindrance && say(`picture.hills.${hindrance}`),
     }))
     .sort((a, b) => a.day - b.day);
 }

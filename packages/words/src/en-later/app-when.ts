@@ -33,7 +33,7 @@ export const appWhen = {
   'app.when.year': 'Every week of the year tried',
   'app.when.year.lead':
     'Each week of the year as a day to start. The higher the hill, the more years end in good bulbs; the deeper the hollow, the more years something goes wrong.',
-  'app.when.year.read': 'How to read the pictures',
+  'app.when.year.read': 'Reading the pictures',
   'app.when.year.move':
     'Drag the onion, or move the slider, to another week: the season below changes with it.',
   'app.when.slider': 'Start',
