@@ -48,7 +48,10 @@ const levels: Record<string, string[][]> = {
     ['drawing'],
     ['section'],
     ['year-line'],
-    foldersIn('packages/pictures/src').filter((name) => !['drawing', 'section', 'year-line'].includes(name)),
+    foldersIn('packages/pictures/src').filter(
+      (name) => !['drawing', 'section', 'year-line', 'question'].includes(name),
+    ),
+    ['question'],
   ],
   // one file that a page loads, of a few modules
   element: [[]],

@@ -11,7 +11,7 @@ export { stillFigure } from './drawing/still-figure.ts';
 export { svgText } from './drawing/svg-text.ts';
 export * from './latitudes/index.ts';
 export * from './map/index.ts';
-export { type QuestionPicture, questionPictureOf } from './question/question-picture.tsx';
+export * from './question/index.ts';
 export * from './section/index.ts';
 export * from './sheet/index.ts';
 export * from './start-hills/index.ts';

@@ -1,0 +1,1 @@
+export { type QuestionPicture, questionPictureOf } from './question-picture.tsx';
