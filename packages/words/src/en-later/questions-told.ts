@@ -5,11 +5,15 @@ export const questionsTold = {
   'question.never.waits':
     'They begin bulbs only on days well over {needed}, and your longest day has {longest}: no feeding and no earlier sowing helps that.',
   'question.never.late':
-    '{place}: most likely it was sown too late. Seed sown about {date} or later makes no bulb {years}.',
+    '{place}: most likely it was sown too late. Seed of {kind} onions sown about {date} or later in the summer {end, select, winter {comes to no ripe bulb before winter takes it,} other {makes no bulb that year}} {years}.',
   'question.never.late-too':
-    'Seed of the right kind fails too when it is sown late: from about {date} on it makes no bulb {years}.',
+    'A late sowing fails too: seed of {kind} onions sown about {date} or later in the summer {end, select, winter {comes to no ripe bulb before winter takes it,} other {makes no bulb that year}} {years}.',
+  'question.never.place':
+    '{place}: most likely it was the place. Hardly any bulb onion does well in open ground here, whenever it is started.',
+  'question.never.place-best': 'The best of all that was tried: {crop}. Good bulbs come {years}.',
+  'question.never.place-instead': 'Grow {instead} instead.',
   'question.never.shade':
-    '{place}: each kind makes bulbs here when it is started in its season, so it was most likely shade, or seed of an unknown kind.',
+    '{place}: each kind makes bulbs here whenever people sow it, so it was most likely shade, or seed of an unknown kind.',
   'question.never.young':
     'A plant has to be old enough, and the days long enough, at the same time; what is sown late meets shortening days.',
   'question.never.own': 'What does well: {crop}. Good bulbs come {years}, about {size} across.',

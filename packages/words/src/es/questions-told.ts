@@ -5,11 +5,15 @@ export const questionsTold = {
   'question.never.waits':
     'Empieza a formar bulbo solo con días de bastante más de {needed}, y su día más largo tiene {longest}: ni abono ni siembra temprana lo remedian.',
   'question.never.late':
-    '{place}: lo más probable es que se sembrara tarde. La semilla sembrada hacia el {date} o después no forma bulbo {years}.',
+    '{place}: lo más probable es que se sembrara tarde. La semilla de cebolla {kind} sembrada hacia el {date}, o más tarde en el verano, {end, select, winter {no llega a bulbo maduro antes de que se la lleve el invierno,} other {no forma bulbo ese año}} {years}.',
   'question.never.late-too':
-    'La semilla de la clase debida también falla si se siembra tarde: desde hacia el {date} no forma bulbo {years}.',
+    'También falla la siembra tardía: la semilla de cebolla {kind} sembrada hacia el {date}, o más tarde en el verano, {end, select, winter {no llega a bulbo maduro antes de que se la lleve el invierno,} other {no forma bulbo ese año}} {years}.',
+  'question.never.place':
+    '{place}: lo más probable es que fuera el lugar. Casi ninguna cebolla de bulbo va bien aquí en terreno abierto, se empiece cuando se empiece.',
+  'question.never.place-best': 'Lo mejor de todo lo probado: {crop}. Buenos bulbos {years}.',
+  'question.never.place-instead': 'Cultive {instead} en su lugar.',
   'question.never.shade':
-    '{place}: aquí cada clase forma bulbos si se empieza en su época; lo más probable es que fuera la sombra, o semilla de clase desconocida.',
+    '{place}: aquí cada clase forma bulbos en cualquier fecha en que se siembra; lo más probable es que fuera la sombra, o semilla de clase desconocida.',
   'question.never.young':
     'La planta ha de tener edad y los días han de ser largos al mismo tiempo; lo que se siembra tarde encuentra días que menguan.',
   'question.never.own': 'Lo que va bien: {crop}. Buenos bulbos {years}, de unos {size}.',
