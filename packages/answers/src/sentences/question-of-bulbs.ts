@@ -42,7 +42,11 @@ export function tooSmallSaid(
     headline,
     because: [
       ...(others.length > 0
-        ? [say('question.small.others', { count: others.length, others: all(others) })]
+        ? [
+            isGood
+              ? say('question.small.others', { count: others.length, others: all(others) })
+              : say('question.small.worse', { others: all(others) }),
+          ]
         : []),
       say('question.small.own', words),
       ...(leaves > 0 ? [say('question.small.leaves', { leaves })] : []),

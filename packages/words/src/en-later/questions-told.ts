@@ -19,7 +19,8 @@ export const questionsTold = {
   'question.never.own': 'What does well: {crop}. Good bulbs come {years}, about {size} across.',
   'question.never.look': 'Deep shade, and much nitrogen late, keep plants green too.',
 
-  'question.late.head': '{place}: {still, select, yes {no, you are in time} other {yes, for now}}. {today}',
+  'question.late.head':
+    '{place}: {still, select, yes {no, not yet} never {the date is not what matters} other {yes, for now}}. {today}',
   'question.late.now': 'Begun now or soon, {crop} come good {years}, ripe about {ripe}.',
   'question.late.best': 'The best of the year: {crop}. Good bulbs come {years}.',
 
@@ -33,6 +34,7 @@ export const questionsTold = {
   'question.small.cause.unwatered': 'leaving the bed to the rain',
   'question.small.cause.shaded': 'shade with {hours} hours of sun',
   'question.small.cause.other-kind': 'growing {kind} onions',
+  'question.small.worse': 'What makes them smaller still: {others}.',
   'question.small.item': '{cause} ({size})',
   'question.small.others': 'Then {count, plural, one {comes} other {come}} {others}.',
   'question.small.own': 'All done well: {crop}. About {size} across, good bulbs {years}.',
@@ -45,7 +47,7 @@ export const questionsTold = {
     '{place}: here even large sets seldom flower: of those {large} across from a cold store, {many} do; of sets of {small}, {few}.',
   'question.sets.warm': 'Large ones kept in a warm room until planting: {some} flower.',
   'question.sets.why':
-    'An onion flowers in its second year, and a large set that has lain cold takes that cold for its winter; a small one is too young to.',
+    'An onion flowers in its second year, and a large set that has lain cold takes that cold for its winter; a small one is still too young for that.',
   'question.sets.undone': 'Warm days after planting undo what the cold of a store has done.',
   'question.sets.do':
     'Buy sets no wider than {small}. Plant larger ones apart and pull them green, and eat first what flowered.',
@@ -67,16 +69,18 @@ export const questionsTold = {
     'Some are treated so that they do not sprout; leave those that stay still.',
 
   'question.abroad.head': '{place}: {kinds}.',
+  'question.abroad.both':
+    '{ending, select, good {onions of the tropics and of the far north will both do here} gamble {onions of the tropics and of the far north are both a gamble here} small {onions of the tropics and of the far north both stay small here} bare {neither onions of the tropics nor of the far north make bulbs here} other {onions of the tropics and of the far north both do badly here}}: good bulbs come {tropics} of the first and {north} of the second',
   'question.abroad.good':
-    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} will do here, good bulbs {years}',
+    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} will do here (good bulbs {years})',
   'question.abroad.gamble':
-    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} is a gamble here, good bulbs {years}',
+    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} is a gamble here (good bulbs {years})',
   'question.abroad.small':
-    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} stays small here, about {size}, good bulbs {years}',
+    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} stays small here (about {size}, good bulbs {years})',
   'question.abroad.no-bulb':
     '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} makes no bulb here {bare}',
   'question.abroad.poor':
-    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} does badly here, good bulbs {years}',
+    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} does badly here (good bulbs {years})',
   'question.abroad.early':
     'Onions of the tropics begin bulbs once days pass about {needed}: here that comes while plants are still young.',
   'question.abroad.early-enough':
@@ -114,6 +118,7 @@ export const questionsTold = {
   'question.indoors.none':
     '{place}: no sowing of {kind} seed in trays comes good often enough here; buy plants or sets.',
   'question.indoors.odds': 'Good bulbs come {firstYears} from the first sowing, {bestYears} from the best.',
+  'question.indoors.odds-same': 'Good bulbs come {bestYears}, from the first sowing as from the best.',
   'question.indoors.last': 'Until about {last} it is still in time, for bulbs of about {lastSize}.',
   'question.indoors.bed': 'Sown in the bed about {date} they come to {size}, good ones {years}.',
   'question.indoors.flower': 'Of those sown first, {some} flower: they are large when the cold meets them.',
