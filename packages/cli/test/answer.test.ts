@@ -91,6 +91,17 @@ describe('neckfall answer', () => {
     });
   });
 
+  test.each([
+    ['how many for a family of four?', [], 4],
+    ['how many onions for 6 people', [], 6],
+    ['how many for a family of four?', ['--people', '3'], 3],
+    ['how many', [], 2],
+  ])('hears in "%s" %s how many eat', (text, options, people) => {
+    const [{ kitchen, answer }] = documentOf('Leeds', text, ...options).answers;
+    expect(kitchen.people).toBe(people);
+    expect(answer).toContain(`for ${people} people`);
+  });
+
   test('lists the ten', () => {
     const list = JSON.parse(neckfall('answer', '--list', '--json').stdout);
     expect(list.map(({ id }: { id: string }) => id)).toEqual(commonQuestions);
@@ -123,6 +134,9 @@ describe('neckfall answer', () => {
     ['no place', [], ['Which place?']],
     ['a question that is none', ['Leeds', 'xyzzyq'], ['"xyzzyq"', '--list']],
     ['what two questions might mean', ['Leeds', 'small sets in winter'], ['Nearest:']],
+    ['what dates answer', ['Leeds', 'when do I sow?'], ['none of the ten questions: `neckfall when PLACE`']],
+    ['what went wrong', ['Leeds', 'my onions rot'], ['`neckfall why PLACE`']],
+    ['what kinds answer', ['Leeds', 'sets or seed?'], ['`neckfall which PLACE`']],
     ['a kitchen of nobody', ['Leeds', '--people', '0'], ['--people 0']],
     ['a store that is none', ['Leeds', '--store', 'attic'], ['--store attic', 'cellar']],
     ['places and a file of places', ['Leeds', '--batch', 'x.csv'], ['Leeds']],

@@ -6,19 +6,36 @@ import { isGreenLot } from './keep-lots.ts';
 
 /** The bed that keeps the kitchen, until when, and when it is bare: the answer in one sentence. */
 export function keepHeadline({ lots, bedM2, gaps }: KeepYear, today: DayNumber, speaker: Speaker): string {
-  const { say, quantity, all } = speaker;
+  const { say, quantity } = speaker;
   const last = lastOfKeepers({ lots, gaps });
   if (last === null) return say('keep.none');
   return say('keep.answer', {
     area: quantity('area', bedM2),
     plants: lots.reduce((sum, { need }) => sum + need.plants, 0),
-    kinds: lots.length,
+    lots: lots.length,
+    // two lots of one kind are no two kinds
+    kinds: new Set(lots.map(({ kind }) => kind.type)).size === lots.length ? 'each' : 'some',
     last: comingDay(last, today, speaker),
-    bare:
-      gaps.length === 0
-        ? say('keep.answer.all-year')
-        : say('keep.answer.bare', { ranges: all(gaps.map((gap) => gapRange(gap, speaker))) }),
+    bare: bareWords(gaps, speaker),
   });
+}
+
+/** A gap that is so little longer in a poor year than in most is not told twice, days. */
+const aboutSame = 7;
+
+function bareWords(gaps: readonly KeepGap[], speaker: Speaker): string {
+  const { say, all } = speaker;
+  const ranges = (of: readonly Pick<KeepGap, 'from' | 'to'>[]) =>
+    all(of.map((gap) => gapRange(gap, speaker)));
+  const most = gaps.flatMap(({ mostly }) => mostly ?? []);
+  if (gaps.length === 0) return say('keep.answer.all-year');
+  if (most.length === 0) return say('keep.answer.bare', { ranges: ranges(gaps) });
+  const isSame = gaps.every(
+    ({ from, to, mostly }) => mostly && mostly.from - from <= aboutSame && to - mostly.to <= aboutSame,
+  );
+  return isSame
+    ? say('keep.answer.bare-most', { most: ranges(most) })
+    : say('keep.answer.bare-more', { most: ranges(most), ranges: ranges(gaps) });
 }
 
 /**
@@ -46,7 +63,7 @@ export function keepGapSentence(gap: KeepGap, speaker: Speaker): string {
   return say('keep.gap', { range, closers });
 }
 
-function gapRange({ from, to }: KeepGap, { day, dayRange }: Speaker): string {
+function gapRange({ from, to }: Pick<KeepGap, 'from' | 'to'>, { day, dayRange }: Speaker): string {
   return from === to ? day(from) : dayRange(from, to);
 }
 

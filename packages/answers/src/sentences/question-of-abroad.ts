@@ -8,11 +8,11 @@ export function fromAbroadSaid(
   { place, today }: QuestionContext,
   speaker: Speaker,
 ): QuestionSaid {
-  const { say, all, dayLength } = speaker;
+  const { say, dayLength } = speaker;
   return {
     headline: say('question.abroad.head', {
       place,
-      kinds: all(kinds.map((kind) => kindWords(kind, today, speaker))),
+      kinds: kindsWords(kinds, today, speaker),
     }),
     because: [
       ...kinds.map(({ from, summary, neededSunUpH }) => {
@@ -34,12 +34,30 @@ export function fromAbroadSaid(
   };
 }
 
-function kindWords({ from, summary }: FromAbroad, today: number, speaker: Speaker): string {
-  const { outcome, gamble } = summary;
-  const ending = gamble
-    ? 'gamble'
-    : outcome === 'good' || outcome === 'small' || outcome === 'no-bulb'
-      ? outcome
-      : 'poor';
-  return speaker.say(`question.abroad.${ending}`, { from, ...seasonWords(summary, today, speaker) });
+/** What ends alike is said once. */
+function kindsWords(kinds: readonly FromAbroad[], today: number, speaker: Speaker): string {
+  const { say } = speaker;
+  const yearsFrom = (of: FromAbroad['from']) => {
+    const kind = kinds.find(({ from }) => from === of);
+    return kind ? seasonWords(kind.summary, today, speaker).years : '';
+  };
+  const [first, second] = kinds;
+  if (second && endingOf(first) === endingOf(second)) {
+    const ending = endingOf(first) === 'no-bulb' ? 'bare' : endingOf(first);
+    const values = { ending, tropics: yearsFrom('tropics'), north: yearsFrom('north') };
+    return say('question.abroad.both', values);
+  }
+  return kinds
+    .map((kind) => kindWords(kind, today, speaker))
+    .reduceRight((rest, one) => say('list.parts', { first: one, rest }));
+}
+
+function kindWords(kind: FromAbroad, today: number, speaker: Speaker): string {
+  const { from, summary } = kind;
+  return speaker.say(`question.abroad.${endingOf(kind)}`, { from, ...seasonWords(summary, today, speaker) });
+}
+
+function endingOf({ summary: { outcome, gamble } }: FromAbroad) {
+  if (gamble) return 'gamble';
+  return outcome === 'good' || outcome === 'small' || outcome === 'no-bulb' ? outcome : 'poor';
 }

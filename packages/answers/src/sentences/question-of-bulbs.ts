@@ -2,48 +2,6 @@ import { type SmallTrial, smallHabits } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import { type AnswerTo, type QuestionContext, type QuestionSaid, seasonWords } from './question-context.ts';
 
-/** Why bulbs never came: the kind, or a late start. */
-export function neverBulbedSaid(
-  { own, stranger, late, longestSunUpH }: AnswerTo<'never-bulbed'>,
-  { place, today }: QuestionContext,
-  speaker: Speaker,
-): QuestionSaid {
-  const { say, dayLength } = speaker;
-  const lateWords = late && seasonWords(late, today, speaker);
-  const ownSaid = own.outcome === 'good' ? [say('question.never.own', seasonWords(own, today, speaker))] : [];
-  const look = say('question.never.look');
-  if (stranger) {
-    const { type } = stranger.summary.plan;
-    const values = {
-      place,
-      kind: say(`type-head.${type}`),
-      years: seasonWords(stranger.summary, today, speaker).bare,
-    };
-    return {
-      headline: say('question.never.stranger', values),
-      because: [
-        say('question.never.waits', {
-          needed: dayLength(stranger.neededSunUpH),
-          longest: dayLength(longestSunUpH),
-        }),
-        ...ownSaid,
-        ...(lateWords
-          ? [say('question.never.late-too', { date: lateWords.date, years: lateWords.bare })]
-          : []),
-        look,
-      ],
-      cautions: [],
-    };
-  }
-  if (lateWords)
-    return {
-      headline: say('question.never.late', { place, date: lateWords.date, years: lateWords.bare }),
-      because: [say('question.never.young'), ...ownSaid, look],
-      cautions: [],
-    };
-  return { headline: say('question.never.shade', { place }), because: [...ownSaid, look], cautions: [] };
-}
-
 /** Bulbs smaller by this share of the size are told. */
 const tellingShare = 0.05;
 /** Faults told after the first. */
@@ -84,7 +42,11 @@ export function tooSmallSaid(
     headline,
     because: [
       ...(others.length > 0
-        ? [say('question.small.others', { count: others.length, others: all(others) })]
+        ? [
+            isGood
+              ? say('question.small.others', { count: others.length, others: all(others) })
+              : say('question.small.worse', { others: all(others) }),
+          ]
         : []),
       say('question.small.own', words),
       ...(leaves > 0 ? [say('question.small.leaves', { leaves })] : []),

@@ -36,11 +36,12 @@ export function tooLateSaid(
   const isOpen = starts.some(
     ({ stillGoodUntil, ...start }) => stillGoodUntil !== null && start.class === lead.class,
   );
+  const isNever = starts.every((start) => start.class !== lead.class || start.nextFrom === null);
   const isLeadNow = now !== null && now.summary.plan.startDay === lead.summary.plan.startDay;
   return {
     headline: say('question.late.head', {
       place,
-      still: isOpen || now !== null ? 'yes' : 'no',
+      still: isOpen || now !== null ? 'yes' : isNever ? 'never' : 'no',
       today: todaySentence({ classes, today: starts }, today, speaker),
     }),
     because: [

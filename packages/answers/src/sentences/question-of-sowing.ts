@@ -110,7 +110,10 @@ export function startIndoorsSaid(
       way: isBigger ? 'bigger' : 'same',
     }),
     because: [
-      say('question.indoors.odds', { firstYears: first.years, bestYears: best.years }),
+      say(first.years === best.years ? 'question.indoors.odds-same' : 'question.indoors.odds', {
+        firstYears: first.years,
+        bestYears: best.years,
+      }),
       ...(flowering(stretch.first) >= 0.05
         ? [say('question.indoors.flower', { some: plants(flowering(stretch.first)) })]
         : []),

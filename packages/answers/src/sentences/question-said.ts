@@ -2,9 +2,10 @@ import type { CommonAnswer } from '@neckfall/engine';
 import type { Speaker } from '@neckfall/words';
 import type { QuestionContext, QuestionSaid } from './question-context.ts';
 import { fromAbroadSaid } from './question-of-abroad.ts';
-import { neverBulbedSaid, tooSmallSaid } from './question-of-bulbs.ts';
+import { tooSmallSaid } from './question-of-bulbs.ts';
 import { tooLateSaid, whichOnionSaid } from './question-of-buying.ts';
 import { howManySaid } from './question-of-keeping.ts';
+import { neverBulbedSaid } from './question-of-no-bulbs.ts';
 import { kitchenOnionsSaid, setsFlowerSaid } from './question-of-sets.ts';
 import { sowAutumnSaid, startIndoorsSaid } from './question-of-sowing.ts';
 

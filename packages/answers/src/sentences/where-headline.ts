@@ -41,7 +41,7 @@ export function whereHeadline(
   speaker: Speaker,
   among: Among = 'all',
 ): string {
-  const { say, years, any, quantity } = speaker;
+  const { say, years, quantity } = speaker;
   const { better } = advice;
   const { summary, verdict, gamble, type, bestStart } = namedOf(advice);
   const neckFall = summary.neckFall.days?.p50;
@@ -53,7 +53,7 @@ export function whereHeadline(
     years: years(summary.seasonShares.good, summary.years),
     size: summary.bulbDiameterMm ? quantity('bulbLength', summary.bulbDiameterMm.p50) : say('none'),
     neckFall: neckFall === undefined ? '' : comingDay(neckFall, today, speaker),
-    instead: any(insteads.map((instead) => say(instead))),
+    instead: insteadWords(speaker),
   };
   if (verdict === 'good') return say('where.good', values);
   const form = gamble ? 'gamble' : verdict === 'small' ? 'small' : 'none';
@@ -98,3 +98,8 @@ function buyWords(
 }
 
 const insteads = ['instead.bunching', 'instead.shallots', 'instead.potato-onions', 'instead.leeks'] as const;
+
+/** What to grow where no bulb onion does well. */
+export function insteadWords({ say, any }: Speaker): string {
+  return any(insteads.map((instead) => say(instead)));
+}

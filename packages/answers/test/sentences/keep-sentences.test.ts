@@ -28,7 +28,11 @@ const plain = (sentence: string) => sentence.replace(/\s*–\s*/g, '–').replac
 
 test('the answer: how much, until when, and when it is bare', () => {
   expect(plain(keepHeadline(keepYearWith({}), today, metric))).toBe(
-    'Plant 4.5 m²: 180 plants of two kinds; the last keepers go about 20 May 2028, and in a poor year the store is bare 1–30 June.',
+    'Plant 4.5 m²: 180 plants in two lots; the last keepers go about 20 May 2028, and in a poor year the store is bare 1–30 June.',
+  );
+  const other = { ...sets, kind: { ...sets.kind, type: 'intermediate' as const } };
+  expect(plain(keepHeadline(keepYearWith({ lots: [other, trays] }), today, metric))).toContain(
+    'of two kinds',
   );
   expect(plain(keepHeadline(keepYearWith({ gaps: [] }), today, us))).toContain('never runs out');
   expect(plain(keepHeadline(keepYearWith({}), today, us))).toContain('48 square feet');
@@ -45,6 +49,18 @@ test('the answer: how much, until when, and when it is bare', () => {
   const early = { ...next, ready: { share: 1, days: { p10: 0, p50: dayNumber(2028, 5, 25), p90: 0 } } };
   expect(keepHeadline(keepYearWith({ lots: [trays, early] }), today, metric)).toContain('20 May 2028');
   expect(keepHeadline(keepYearWith({ lots: [] }), today, metric)).toMatch(/^No onion/);
+});
+
+test('the answer tells of most years first where the store is bare in them too', () => {
+  const [gap] = keepYearWith({}).gaps;
+  const said = (from: number, to: number) => {
+    const mostly = { from: dayNumber(2028, 6, from), to: dayNumber(2028, 6, to) };
+    return plain(keepHeadline(keepYearWith({ gaps: [{ ...gap, mostly }] }), today, metric));
+  };
+  expect(said(12, 20)).toMatch(
+    /, and in most years the store is bare 12–20 June, in a poor one 1–30 June\.$/,
+  );
+  expect(said(2, 29)).toMatch(/, and in most years the store is bare 2–29 June\.$/);
 });
 
 test.each([

@@ -100,6 +100,7 @@ export function keepYearWith(changes: Partial<KeepYear>): KeepYear {
       {
         from: dayNumber(2028, 6, 1),
         to: dayNumber(2028, 6, 30),
+        mostly: null,
         closedBy: ['overwintered', 'green-onions'],
       },
     ],

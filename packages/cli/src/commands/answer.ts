@@ -49,6 +49,14 @@ function pictureOfOne(value: string) {
 }
 
 function answers(town: string | undefined, text: string | undefined, raw: RawAnswers) {
-  const question = text === undefined ? null : readQuestion(text, readersSpeaker(raw));
-  return answersAnswer(readPlaceOptions(town, raw), question, raw, speakerFor(raw), openFrame);
+  const read = text === undefined ? null : readQuestion(text, readersSpeaker(raw));
+  // an option goes before what the question says
+  const asked = read?.people && raw.people === undefined ? { ...raw, people: String(read.people) } : raw;
+  return answersAnswer(
+    readPlaceOptions(town, raw),
+    read?.question ?? null,
+    asked,
+    speakerFor(raw),
+    openFrame,
+  );
 }

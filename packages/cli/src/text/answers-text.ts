@@ -15,7 +15,7 @@ export function answersInShort(told: QuestionsTold): string {
   const lines = answers.map((answer, at) => {
     const { headline } = saidOf(answer, told);
     // the place stands at the head of all
-    const short = headline.startsWith(front) ? headline.slice(front.length).trim() : headline;
+    const short = headline.startsWith(front) ? capital(headline.slice(front.length).trim()) : headline;
     const asked = wrap(`${at + 1}. ${questionAsked(answer.question, speaker)} (${answer.question})`, 3);
     return `${asked}\n   ${wrap(short, 3)}`;
   });
@@ -47,6 +47,11 @@ export function answerInFull(told: QuestionsTold): string {
     ];
   });
   return `${[...sections, howWeKnow(frame, null, null)].join('\n\n')}\n`;
+}
+
+/** What follows a colon elsewhere begins the sentence here. */
+function capital(sentence: string): string {
+  return sentence[0].toUpperCase() + sentence.slice(1);
 }
 
 function titled(title: string, lines: readonly string[]): string[] {

@@ -22,7 +22,7 @@ export { type StartNow, surveyWays, type WaySurvey } from './survey-ways.ts';
 export { tryStarts } from './try-starts.ts';
 export { type ClassUse, isAutumnStart, typeForClass, usesOfClass } from './type-for-class.ts';
 export { type Way, waysOf } from './ways.ts';
-export { dayInYear, weekOf, weekStarts } from './week-starts.ts';
+export { dayInYear, weekOf, weekStarts, weeksAhead } from './week-starts.ts';
 export {
   type Nudged,
   type Pull,

@@ -68,7 +68,13 @@ export type KeepMonth = {
 export type GapCloser = 'overwintered' | 'green-onions' | 'shallots' | 'bought';
 
 /** Days for which no planting supplies enough in enough years. */
-export type KeepGap = { from: DayNumber; to: DayNumber; closedBy: readonly GapCloser[] };
+export type KeepGap = {
+  from: DayNumber;
+  to: DayNumber;
+  /** Of these days, those on which at least half of the years go short; null: poor years alone do. */
+  mostly: { from: DayNumber; to: DayNumber } | null;
+  closedBy: readonly GapCloser[];
+};
 
 /** How fast a store loses onions against the usual (1), the middle of what its looks leave likely. */
 export type StoreTaught = { looks: number; sproutingPace: number; rottingPace: number };

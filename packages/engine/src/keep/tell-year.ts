@@ -18,6 +18,7 @@ import { periodDays } from './kitchen-periods.ts';
 import type { CandidateLot } from './lot-supply.ts';
 import type { GrownStart } from './lot-survey.ts';
 import { kitchenYears } from './lot-years.ts';
+import { mostlyBare } from './mostly-bare.ts';
 import { startNeedOf } from './start-need.ts';
 
 /** A lot chosen for the kitchen. */
@@ -56,7 +57,7 @@ export function tellYear(
     gaps: gapsFrom(
       site,
       first,
-      fed,
+      { unfed: days.unfed, required: fed, years },
       // where some winter already, more of the kind is no help
       chosen.some(({ lot }) => lot.start.winters) ? [] : grown,
     ),
@@ -158,7 +159,7 @@ function suppliedShare(unfed: Float64Array, required: Uint8Array, years: number)
 function gapsFrom(
   site: Site,
   first: DayNumber,
-  required: Uint8Array,
+  { unfed, required, years }: { unfed: Float64Array; required: Uint8Array; years: number },
   grown: readonly GrownStart[],
 ): KeepGap[] {
   const begin = climateDayOf(first);
@@ -168,7 +169,13 @@ function gapsFrom(
       const lasts = Math.ceil((last + 1) * periodDays) - 1 - fromDay;
       const start = first + ((fromDay - begin + climateYearDays) % climateYearDays);
       const to = start + Math.min(lasts, climateYearDays - 1);
-      return { from: start, to, closedBy: closersOf(site, start, to, grown) };
+      const bare = mostlyBare(unfed, years, fromDay, to - start + 1);
+      return {
+        from: start,
+        to,
+        mostly: bare && { from: start + bare.from, to: start + bare.to },
+        closedBy: closersOf(site, start, to, grown),
+      };
     })
     .sort((a, b) => a.from - b.from);
 }

@@ -5,7 +5,16 @@ import type { ClassAnswer, SeasonSummary, TodayAnswer, WhenAnswer } from '../sea
 /** An onion that waits for days which never come, with the days it waits for, sun-up, h. */
 type Stranger = { summary: SeasonSummary; neededSunUpH: number };
 
-/** “Why did mine never bulb?”: the onion of the place, one that waits for longer days, one sown too late. */
+/** Seed sown in the bed so late that it mostly makes no bulb. */
+export type LateSowing = {
+  summary: SeasonSummary;
+  /** Share of the years in which no bulb comes of it, that of winter among them, 0…1. */
+  bulblessShare: number;
+  /** More often winter takes the plants than that they stay green. */
+  isWinter: boolean;
+};
+
+/** “Why did mine never bulb?”: the place, an onion that waits for longer days, one sown too late. */
 export type NeverBulbedAnswer = {
   question: 'never-bulbed';
   /** The onion that suits the place, at its best start. */
@@ -14,8 +23,10 @@ export type NeverBulbedAnswer = {
   longestSunUpH: number;
   /** The kind that often makes no bulbs here even at its best start, and waits for the longest days; null: each mostly makes some. */
   stranger: Stranger | null;
-  /** Seed of the own onion, sown in the bed in the first week after its best from which it mostly makes none; null: it always makes some. */
-  late: SeasonSummary | null;
+  /** Of the own onion, else of another of the place; null where no sowing comes too late. */
+  late: LateSowing | null;
+  /** Hardly any start of any kind does well here. */
+  isPlace: boolean;
 };
 
 /** “Which onion do I buy here?”: each class at its best start, and what is in time today. */

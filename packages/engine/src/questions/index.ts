@@ -6,6 +6,7 @@ export type {
   FromAbroadAnswer,
   HowManyAnswer,
   KitchenOnionsAnswer,
+  LateSowing,
   NeverBulbedAnswer,
   SetsFlowerAnswer,
   SmallTrial,

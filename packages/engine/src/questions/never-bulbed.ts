@@ -1,48 +1,46 @@
-import { surveyWays, typeForClass, waysOf } from '../choice/index.ts';
-import { classOfType } from '../plant/index.ts';
-import { neededSunUpH, runPlan, type SeasonSummary, type Site, startedOn } from '../season/index.ts';
+import type { SeasonSummary, Site } from '../season/index.ts';
+import { neededSunUpH } from '../season/index.ts';
 import type { NeverBulbedAnswer } from './common-answer.ts';
 import type { CommonAsked } from './common-asked.ts';
 import { kindFrom } from './from-abroad.ts';
+import { lateSowing } from './late-sowing.ts';
 
-/** From this share of the years on a sowing is too late to make bulbs. */
-const mostly = 0.5;
-/** From this share on a strange kind is the likeliest reason. */
+/** From this share of the years without a bulb on a strange kind is the likeliest reason. */
 const often = 0.3;
-/** Later starts are tried so far, weeks. */
-const mostWeeks = 40;
+/** Where not even the best start of a kind comes good so often, the place is the reason. */
+const hardlyEver = 0.3;
 
 /**
- * Why an onion never bulbed here: a kind that waits for days that hardly come, or seed of the own one sown too late. Of
- * sets and plants hardly any is started so late that it makes no bulb.
+ * Why an onion never bulbed here: the place, a kind that waits for days that hardly come, or seed sown too late. Of sets and
+ * plants hardly any is started so late that it makes no bulb.
  */
 export function neverBulbed(site: Site, asked: CommonAsked): NeverBulbedAnswer {
-  const { survey, today, options } = asked;
-  const [own, ...others] = survey.classes();
+  const classes = asked.survey.classes();
+  const [own, ...others] = classes;
   const north = kindFrom(site, 'north', asked);
   const strange = [...others.map(({ summary }) => summary), ...(north ? [north.summary] : [])]
     .filter(({ seasonShares }) => seasonShares['no-bulb'] >= often)
     .sort((a, b) => b.needPhotoperiodH - a.needPhotoperiodH);
-  const seed = surveyWays(site, waysOf(site, { class: own.class }, ['direct-seed']), today, options).best();
   return {
     question: 'never-bulbed',
     own: own.summary,
     longestSunUpH: site.longestDayH,
-    stranger: strange[0]
-      ? { summary: strange[0], neededSunUpH: neededSunUpH(site, strange[0].needPhotoperiodH) }
-      : null,
-    late: firstTooLate(site, seed.summary),
+    stranger: strange[0] ? strangerOf(site, strange[0]) : null,
+    late: firstLate(site, asked),
+    isPlace: classes.every(({ summary }) => summary.seasonShares.good < hardlyEver),
   };
 }
 
-/** While packets of the class hold the same plant: past summer they hold another. */
-function firstTooLate(site: Site, { plan }: SeasonSummary): SeasonSummary | null {
-  const printed = classOfType[plan.type];
-  for (let week = 0; week <= mostWeeks; week++) {
-    const day = plan.startDay + 7 * week;
-    if (typeForClass(site, printed, plan.start, day) !== plan.type) return null;
-    const summary = runPlan(site, startedOn(plan, day));
-    if (summary.seasonShares['no-bulb'] >= mostly) return summary;
+function strangerOf(site: Site, summary: SeasonSummary): NeverBulbedAnswer['stranger'] {
+  return { summary, neededSunUpH: neededSunUpH(site, summary.needPhotoperiodH) };
+}
+
+/** What is sold at a place is what may have been sown late. */
+function firstLate(site: Site, asked: CommonAsked): NeverBulbedAnswer['late'] {
+  const [own, ...others] = asked.survey.classes();
+  for (const one of [own, ...others.filter(({ isAtHome }) => isAtHome)]) {
+    const late = lateSowing(site, one.class, asked);
+    if (late) return late;
   }
   return null;
 }

@@ -43,7 +43,7 @@ export function seasonsIn(answer: CommonAnswer): SeasonInRole[] {
       return [
         ...of('own', answer.own),
         ...of('stranger', answer.stranger?.summary ?? null),
-        ...of('late-start', answer.late),
+        ...of('late-start', answer.late?.summary ?? null),
       ];
     case 'which-onion':
     case 'too-late':

@@ -5,12 +5,14 @@ import {
   type CommonQuestion,
   commonQuestions,
   dayNumber,
+  hindranceOn,
   kitchenBulbMm,
   openSite,
   planFields,
   runPlan,
   type Site,
   seasonsIn,
+  startedOn,
   surveyOf,
   tryStarts,
   waysOf,
@@ -117,9 +119,46 @@ test('a kitchen bulb is run as the largest set that a plan may say', () => {
 });
 
 test('seed of spring sown in summer is too late in England', () => {
-  const { late } = asking(siteOf(53.8, -1.55, 50))('never-bulbed');
-  expect(late?.plan.start).toBe('direct-seed');
-  expect(late?.plan.startDay).toBeGreaterThan(dayNumber(2026, 5, 1));
+  const { late, isPlace } = asking(siteOf(53.8, -1.55, 50))('never-bulbed');
+  expect(late?.summary.plan.start).toBe('direct-seed');
+  expect(late?.summary.plan.startDay).toBeGreaterThan(dayNumber(2026, 5, 1));
+  expect(isPlace).toBe(false);
+});
+
+test.each<[string, number, number, number]>([
+  ['Fargo', 46.88, -96.79, 279],
+  ['Seville', 37.38, -5.97, 10],
+])('seed of June comes too late at %s, of whichever kind', (_, latitude, longitude, elevation) => {
+  const { late } = asking(siteOf(latitude, longitude, elevation))('never-bulbed');
+  const day = late?.summary.plan.startDay ?? 0;
+  expect(day).toBeGreaterThan(dayNumber(2026, 5, 24));
+  expect(day).toBeLessThan(dayNumber(2026, 6, 28));
+  expect(late?.bulblessShare).toBeGreaterThanOrEqual(0.5);
+});
+
+test('where hardly any start does well the place is why, and no sowing is called late that no earlier one betters', () => {
+  const far: [number, number, number][] = [
+    [69.65, 18.96, 10],
+    [64.15, -21.94, 20],
+  ];
+  for (const point of far) {
+    const { isPlace, late } = asking(siteOf(...point))('never-bulbed');
+    expect({ isPlace, late }).toEqual({ isPlace: true, late: null });
+  }
+});
+
+test('a late sowing comes in a week in which beds can be worked, and an earlier one in such a week does clearly better', () => {
+  for (const [, ...point] of places) {
+    const site = siteOf(...point);
+    const { late } = asking(site)('never-bulbed');
+    if (late === null) continue;
+    const { plan } = late.summary;
+    expect(hindranceOn(site, plan.start, plan.startDay)).toBeNull();
+    const earlier = Array.from({ length: 16 }, (_, at) => plan.startDay - 7 * (at + 1))
+      .filter((day) => hindranceOn(site, plan.start, day) === null)
+      .map((day) => runPlan(site, startedOn(plan, day)).seasonShares['no-bulb']);
+    expect(Math.min(...earlier)).toBeLessThan(late.bulblessShare - 0.25);
+  }
 });
 
 test('in the far north frost takes what is sown in autumn', () => {

@@ -1,9 +1,11 @@
 /** A kitchen kept in onions: what to plant, how long it lasts, what to get. */
 export const keep = {
   'keep.answer':
-    'Plant {area}: {plants, plural, one {# plant} other {# plants}} {kinds, plural, one {of one kind} =2 {of two kinds} =3 {of three kinds} other {in # lots}}; the last keepers go about {last}, and {bare}.',
+    'Plant {area}: {plants, plural, one {# plant} other {# plants}} {kinds, select, each {{lots, plural, one {of one kind} =2 {of two kinds} =3 {of three kinds} other {in # lots}}} other {{lots, plural, =2 {in two lots} =3 {in three lots} other {in # lots}}}}; the last keepers go about {last}, and {bare}.',
   'keep.answer.all-year': 'the kitchen never runs out',
   'keep.answer.bare': 'in a poor year the store is bare {ranges}',
+  'keep.answer.bare-most': 'in most years the store is bare {most}',
+  'keep.answer.bare-more': 'in most years the store is bare {most}, in a poor one {ranges}',
   'keep.none': 'No onion that can be had here fills this kitchen’s store: buy bulbs, or grow green onions.',
 
   'keep.lot.direct-seed':

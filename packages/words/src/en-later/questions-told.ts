@@ -5,17 +5,22 @@ export const questionsTold = {
   'question.never.waits':
     'They begin bulbs only on days well over {needed}, and your longest day has {longest}: no feeding and no earlier sowing helps that.',
   'question.never.late':
-    '{place}: most likely it was sown too late. Seed sown about {date} or later makes no bulb {years}.',
+    '{place}: most likely it was sown too late. Seed of {kind} onions sown about {date} or later in the summer {end, select, winter {comes to no ripe bulb before winter takes it,} other {makes no bulb that year}} {years}.',
   'question.never.late-too':
-    'Seed of the right kind fails too when it is sown late: from about {date} on it makes no bulb {years}.',
+    'A late sowing fails too: seed of {kind} onions sown about {date} or later in the summer {end, select, winter {comes to no ripe bulb before winter takes it,} other {makes no bulb that year}} {years}.',
+  'question.never.place':
+    '{place}: most likely it was the place. Hardly any bulb onion does well in open ground here, whenever it is started.',
+  'question.never.place-best': 'The best of all that was tried: {crop}. Good bulbs come {years}.',
+  'question.never.place-instead': 'Grow {instead} instead.',
   'question.never.shade':
-    '{place}: each kind makes bulbs here when it is started in its season, so it was most likely shade, or seed of an unknown kind.',
+    '{place}: each kind makes bulbs here whenever people sow it, so it was most likely shade, or seed of an unknown kind.',
   'question.never.young':
     'A plant has to be old enough, and the days long enough, at the same time; what is sown late meets shortening days.',
   'question.never.own': 'What does well: {crop}. Good bulbs come {years}, about {size} across.',
   'question.never.look': 'Deep shade, and much nitrogen late, keep plants green too.',
 
-  'question.late.head': '{place}: {still, select, yes {no, you are in time} other {yes, for now}}. {today}',
+  'question.late.head':
+    '{place}: {still, select, yes {no, not yet} never {the date is not what matters} other {yes, for now}}. {today}',
   'question.late.now': 'Begun now or soon, {crop} come good {years}, ripe about {ripe}.',
   'question.late.best': 'The best of the year: {crop}. Good bulbs come {years}.',
 
@@ -29,6 +34,7 @@ export const questionsTold = {
   'question.small.cause.unwatered': 'leaving the bed to the rain',
   'question.small.cause.shaded': 'shade with {hours} hours of sun',
   'question.small.cause.other-kind': 'growing {kind} onions',
+  'question.small.worse': 'What makes them smaller still: {others}.',
   'question.small.item': '{cause} ({size})',
   'question.small.others': 'Then {count, plural, one {comes} other {come}} {others}.',
   'question.small.own': 'All done well: {crop}. About {size} across, good bulbs {years}.',
@@ -41,7 +47,7 @@ export const questionsTold = {
     '{place}: here even large sets seldom flower: of those {large} across from a cold store, {many} do; of sets of {small}, {few}.',
   'question.sets.warm': 'Large ones kept in a warm room until planting: {some} flower.',
   'question.sets.why':
-    'An onion flowers in its second year, and a large set that has lain cold takes that cold for its winter; a small one is too young to.',
+    'An onion flowers in its second year, and a large set that has lain cold takes that cold for its winter; a small one is still too young for that.',
   'question.sets.undone': 'Warm days after planting undo what the cold of a store has done.',
   'question.sets.do':
     'Buy sets no wider than {small}. Plant larger ones apart and pull them green, and eat first what flowered.',
@@ -63,16 +69,18 @@ export const questionsTold = {
     'Some are treated so that they do not sprout; leave those that stay still.',
 
   'question.abroad.head': '{place}: {kinds}.',
+  'question.abroad.both':
+    '{ending, select, good {onions of the tropics and of the far north will both do here} gamble {onions of the tropics and of the far north are both a gamble here} small {onions of the tropics and of the far north both stay small here} bare {neither onions of the tropics nor of the far north make bulbs here} other {onions of the tropics and of the far north both do badly here}}: good bulbs come {tropics} of the first and {north} of the second',
   'question.abroad.good':
-    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} will do here, good bulbs {years}',
+    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} will do here (good bulbs {years})',
   'question.abroad.gamble':
-    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} is a gamble here, good bulbs {years}',
+    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} is a gamble here (good bulbs {years})',
   'question.abroad.small':
-    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} stays small here, about {size}, good bulbs {years}',
+    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} stays small here (about {size}, good bulbs {years})',
   'question.abroad.no-bulb':
     '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} makes no bulb here {bare}',
   'question.abroad.poor':
-    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} does badly here, good bulbs {years}',
+    '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} does badly here (good bulbs {years})',
   'question.abroad.early':
     'Onions of the tropics begin bulbs once days pass about {needed}: here that comes while plants are still young.',
   'question.abroad.early-enough':
@@ -110,6 +118,7 @@ export const questionsTold = {
   'question.indoors.none':
     '{place}: no sowing of {kind} seed in trays comes good often enough here; buy plants or sets.',
   'question.indoors.odds': 'Good bulbs come {firstYears} from the first sowing, {bestYears} from the best.',
+  'question.indoors.odds-same': 'Good bulbs come {bestYears}, from the first sowing as from the best.',
   'question.indoors.last': 'Until about {last} it is still in time, for bulbs of about {lastSize}.',
   'question.indoors.bed': 'Sown in the bed about {date} they come to {size}, good ones {years}.',
   'question.indoors.flower': 'Of those sown first, {some} flower: they are large when the cold meets them.',

@@ -1,9 +1,11 @@
 /** Una cocina abastecida de cebollas: qué plantar, cuánto dura, qué comprar. */
 export const keep = {
   'keep.answer':
-    'Planta {area}: {plants, plural, one {# planta} other {# plantas}} {kinds, plural, one {de una clase} =2 {de dos clases} =3 {de tres clases} other {en # lotes}}; las últimas se acaban hacia el {last}, y {bare}.',
+    'Planta {area}: {plants, plural, one {# planta} other {# plantas}} {kinds, select, each {{lots, plural, one {de una clase} =2 {de dos clases} =3 {de tres clases} other {en # lotes}}} other {{lots, plural, =2 {en dos lotes} =3 {en tres lotes} other {en # lotes}}}}; las últimas se acaban hacia el {last}, y {bare}.',
   'keep.answer.all-year': 'nunca falta cebolla',
   'keep.answer.bare': 'en un año malo la despensa está vacía: {ranges}',
+  'keep.answer.bare-most': 'la mayoría de los años la despensa está vacía: {most}',
+  'keep.answer.bare-more': 'la mayoría de los años la despensa está vacía: {most}; en uno malo: {ranges}',
   'keep.none':
     'Ninguna cebolla que se consiga aquí llena la despensa de esta cocina: compra bulbos, o cultiva cebolletas.',
 

@@ -5,17 +5,22 @@ export const questionsTold = {
   'question.never.waits':
     'Empieza a formar bulbo solo con días de bastante más de {needed}, y su día más largo tiene {longest}: ni abono ni siembra temprana lo remedian.',
   'question.never.late':
-    '{place}: lo más probable es que se sembrara tarde. La semilla sembrada hacia el {date} o después no forma bulbo {years}.',
+    '{place}: lo más probable es que se sembrara tarde. La semilla de cebolla {kind} sembrada hacia el {date}, o más tarde en el verano, {end, select, winter {no llega a bulbo maduro antes de que se la lleve el invierno,} other {no forma bulbo ese año}} {years}.',
   'question.never.late-too':
-    'La semilla de la clase debida también falla si se siembra tarde: desde hacia el {date} no forma bulbo {years}.',
+    'También falla la siembra tardía: la semilla de cebolla {kind} sembrada hacia el {date}, o más tarde en el verano, {end, select, winter {no llega a bulbo maduro antes de que se la lleve el invierno,} other {no forma bulbo ese año}} {years}.',
+  'question.never.place':
+    '{place}: lo más probable es que fuera el lugar. Casi ninguna cebolla de bulbo va bien aquí en terreno abierto, se empiece cuando se empiece.',
+  'question.never.place-best': 'Lo mejor de todo lo probado: {crop}. Buenos bulbos {years}.',
+  'question.never.place-instead': 'Cultive {instead} en su lugar.',
   'question.never.shade':
-    '{place}: aquí cada clase forma bulbos si se empieza en su época; lo más probable es que fuera la sombra, o semilla de clase desconocida.',
+    '{place}: aquí cada clase forma bulbos en cualquier fecha en que se siembra; lo más probable es que fuera la sombra, o semilla de clase desconocida.',
   'question.never.young':
     'La planta ha de tener edad y los días han de ser largos al mismo tiempo; lo que se siembra tarde encuentra días que menguan.',
   'question.never.own': 'Lo que va bien: {crop}. Buenos bulbos {years}, de unos {size}.',
   'question.never.look': 'La sombra densa y mucho nitrógeno tardío también las dejan verdes.',
 
-  'question.late.head': '{place}: {still, select, yes {no, está a tiempo} other {sí, por ahora}}. {today}',
+  'question.late.head':
+    '{place}: {still, select, yes {no, todavía no} never {no depende de la fecha} other {sí, por ahora}}. {today}',
   'question.late.now': 'Si se empieza ahora o pronto, {crop}: salen bien {years}, maduras hacia el {ripe}.',
   'question.late.best': 'Lo mejor del año: {crop}. Buenos bulbos {years}.',
 
@@ -29,6 +34,7 @@ export const questionsTold = {
   'question.small.cause.unwatered': 'dejar el bancal a la lluvia',
   'question.small.cause.shaded': 'la sombra, con {hours} horas de sol',
   'question.small.cause.other-kind': 'cultivar cebollas {kind}',
+  'question.small.worse': 'Lo que las deja aún menores: {others}.',
   'question.small.item': '{cause} ({size})',
   'question.small.others': 'Después {count, plural, one {viene} other {vienen}} {others}.',
   'question.small.own': 'Con todo bien hecho: {crop}. Unos {size}, buenos bulbos {years}.',
@@ -42,7 +48,7 @@ export const questionsTold = {
   'question.sets.warm':
     'De los grandes guardados en una habitación templada hasta plantarlos florecen: {some}.',
   'question.sets.why':
-    'La cebolla florece en su segundo año, y un bulbillo grande que ha pasado frío toma ese frío por su invierno; uno pequeño es demasiado joven.',
+    'La cebolla florece en su segundo año, y un bulbillo grande que ha pasado frío toma ese frío por su invierno; uno pequeño es aún demasiado joven para eso.',
   'question.sets.undone': 'Los días cálidos tras plantar deshacen lo que hizo el frío del almacén.',
   'question.sets.do':
     'Compre bulbillos de no más de {small}. Plante aparte los mayores y arránquelos verdes, y coma primero lo que floreció.',
@@ -63,16 +69,18 @@ export const questionsTold = {
   'question.kitchen.caution.treated': 'Algunas están tratadas para que no broten; deje las que no se mueven.',
 
   'question.abroad.head': '{place}: {kinds}.',
+  'question.abroad.both':
+    '{ending, select, good {las cebollas de los trópicos y las del lejano norte irán bien aquí} gamble {las cebollas de los trópicos y las del lejano norte son aquí una apuesta} small {las cebollas de los trópicos y las del lejano norte se quedan aquí pequeñas} bare {ni las cebollas de los trópicos ni las del lejano norte forman bulbo aquí} other {las cebollas de los trópicos y las del lejano norte van mal aquí}}: buenos bulbos {tropics} de las primeras y {north} de las segundas',
   'question.abroad.good':
-    '{from, select, tropics {una cebolla de los trópicos} other {una cebolla del lejano norte}} irá bien aquí, buenos bulbos {years}',
+    '{from, select, tropics {una cebolla de los trópicos} other {una cebolla del lejano norte}} irá bien aquí (buenos bulbos {years})',
   'question.abroad.gamble':
-    '{from, select, tropics {una cebolla de los trópicos} other {una cebolla del lejano norte}} es aquí una apuesta, buenos bulbos {years}',
+    '{from, select, tropics {una cebolla de los trópicos} other {una cebolla del lejano norte}} es aquí una apuesta (buenos bulbos {years})',
   'question.abroad.small':
-    '{from, select, tropics {una cebolla de los trópicos} other {una cebolla del lejano norte}} se queda aquí pequeña, unos {size}, buenos bulbos {years}',
+    '{from, select, tropics {una cebolla de los trópicos} other {una cebolla del lejano norte}} se queda aquí pequeña (unos {size}, buenos bulbos {years})',
   'question.abroad.no-bulb':
     '{from, select, tropics {una cebolla de los trópicos} other {una cebolla del lejano norte}} no forma bulbo aquí {bare}',
   'question.abroad.poor':
-    '{from, select, tropics {una cebolla de los trópicos} other {una cebolla del lejano norte}} va mal aquí, buenos bulbos {years}',
+    '{from, select, tropics {una cebolla de los trópicos} other {una cebolla del lejano norte}} va mal aquí (buenos bulbos {years})',
   'question.abroad.early':
     'Las cebollas de los trópicos empiezan el bulbo cuando los días pasan de unos {needed}: aquí eso llega con plantas aún jóvenes.',
   'question.abroad.early-enough':
@@ -111,6 +119,8 @@ export const questionsTold = {
     '{place}: ninguna siembra de semilla {kind} en bandejas sale bien lo bastante a menudo aquí; compre plantones o bulbillos.',
   'question.indoors.odds':
     'Buenos bulbos salen {firstYears} con la primera siembra, {bestYears} con la mejor.',
+  'question.indoors.odds-same':
+    'Buenos bulbos salen {bestYears}, con la primera siembra igual que con la mejor.',
   'question.indoors.last': 'Hasta hacia el {last} se llega a tiempo, para bulbos de unos {lastSize}.',
   'question.indoors.bed': 'Sembradas en el bancal hacia el {date} llegan a {size}, buenas {years}.',
   'question.indoors.flower':

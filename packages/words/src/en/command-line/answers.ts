@@ -14,5 +14,5 @@ export const answersCommand = {
   'answers-told.list': 'What may be asked, by name or in words of your own:',
 
   'error.question-unknown':
-    '"{value}" is none of the ten questions.{near, plural, =0 {} other { Nearest: {nearest}.}} `neckfall answer --list` lists them.',
+    '"{value}" is none of the ten questions{elsewhere, select, why {: `neckfall why PLACE` asks what went wrong with a crop} which {: `neckfall which PLACE` sets the kinds and ways to start them side by side} when {: `neckfall when PLACE` tells the dates to sow and plant} other {}}.{near, plural, =0 {} other { Nearest: {nearest}.}} `neckfall answer --list` lists them.',
 } as const;

@@ -14,5 +14,5 @@ export const answersCommand = {
   'answers-told.list': 'Lo que se puede preguntar, por su nombre o con palabras propias:',
 
   'error.question-unknown':
-    '«{value}» no es ninguna de las diez preguntas.{near, plural, =0 {} other { Las más parecidas: {nearest}.}} `neckfall answer --list` las enumera.',
+    '«{value}» no es ninguna de las diez preguntas{elsewhere, select, why {: `neckfall why LUGAR` averigua qué le pasó a un cultivo} which {: `neckfall which LUGAR` compara las clases y las formas de empezarlas} when {: `neckfall when LUGAR` da las fechas de siembra y plantación} other {}}.{near, plural, =0 {} other { Las más parecidas: {nearest}.}} `neckfall answer --list` las enumera.',
 } as const;
