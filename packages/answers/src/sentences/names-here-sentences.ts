@@ -32,7 +32,7 @@ export function elsewhereSentence(
       .flatMap(({ kind }) => namesKnownHere(kind.names, country)),
     country,
   ).slice(0, othersSaid);
-  const values = { country: countryName(country) };
+  const values = { country: countryName(country), told: choice.kind.names.length };
   return names.length === 0
     ? say('which.kind-not-here', values)
     : say('which.others-here', { ...values, names: list(names), count: names.length });

@@ -90,8 +90,10 @@ describe('of names that are all from elsewhere', () => {
 
   test('it says so, with those of the kind that are known here', () => {
     expect(elsewhereSentence(nasik, all, 'KE', british)).toBe(
-      'As far as we know none of these is sold or grown here (Kenya); of the same kind Red Creole is.',
+      'As far as we know it is not sold or grown here (Kenya); of the same kind Red Creole is.',
     );
+    const several = choice({ names: ['Nasik Red', 'Pusa Red'], type: 'tropical-short' });
+    expect(elsewhereSentence(several, [several, creole], 'KE', british)).toContain('none of these is sold');
     expect(elsewhereSentence(creole, all, 'KE', british)).toBeNull();
     expect(elsewhereSentence(nasik, all, null, british)).toBeNull();
   });

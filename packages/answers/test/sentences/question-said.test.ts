@@ -39,7 +39,7 @@ describe('onions from abroad', () => {
 
   test('that end alike are told together', () => {
     expect(headline(kind('tropics', 1, 'good'), kind('north', 0.9, 'good'))).toBe(
-      'Sevilla: onions of the tropics and of the far north will both do here: good bulbs come in all 30 years tried of the first and in 9 years in 10 of the second.',
+      'Sevilla: onions of the tropics and of the far north will both do here: of the first, good bulbs come in all 30 years tried; of the second, in 9 years in 10.',
     );
     expect(headline(kind('tropics', 0, 'no-bulb'), kind('north', 0, 'no-bulb'))).toContain('neither onions');
   });

@@ -9,15 +9,13 @@ import { wrap } from './wrap.ts';
 /** All questions, each with its answer in a sentence or two. */
 export function answersInShort(told: QuestionsTold): string {
   const { frame, answers } = told;
-  const { speaker, label } = frame;
+  const { speaker, label, place } = frame;
   const { say } = speaker;
-  const front = say('app.answer.place', { place: label });
   const lines = answers.map((answer, at) => {
-    const { headline } = saidOf(answer, told);
-    // the place stands at the head of all
-    const short = headline.startsWith(front) ? capital(headline.slice(front.length).trim()) : headline;
+    // the place in full stands at the head of all
+    const { headline } = saidOf(answer, told, place.town?.name ?? label);
     const asked = wrap(`${at + 1}. ${questionAsked(answer.question, speaker)} (${answer.question})`, 3);
-    return `${asked}\n   ${wrap(short, 3)}`;
+    return `${asked}\n   ${wrap(headline, 3)}`;
   });
   const more = wrap(say('answers-told.more'));
   const head = say('answers-told.head', { place: label });
@@ -49,17 +47,12 @@ export function answerInFull(told: QuestionsTold): string {
   return `${[...sections, howWeKnow(frame, null, null)].join('\n\n')}\n`;
 }
 
-/** What follows a colon elsewhere begins the sentence here. */
-function capital(sentence: string): string {
-  return sentence[0].toUpperCase() + sentence.slice(1);
-}
-
 function titled(title: string, lines: readonly string[]): string[] {
   return lines.length === 0 ? [] : [[title, ...lines.map((line) => `  ${wrap(line, 2)}`)].join('\n')];
 }
 
-function saidOf(answer: CommonAnswer, { frame, country }: QuestionsTold) {
-  const context = { place: frame.label, today: frame.options.today, country };
+function saidOf(answer: CommonAnswer, { frame, country }: QuestionsTold, place = frame.label) {
+  const context = { place, today: frame.options.today, country };
   return questionSaid(answer, context, frame.speaker);
 }
 

@@ -15,7 +15,7 @@ import {
   worthShowing,
 } from '@neckfall/answers';
 import { type StartTopic, startFacts } from '@neckfall/data';
-import { type Choice, groupKinds, startMethods } from '@neckfall/engine';
+import { type Choice, groupKinds, startMethods, typicalOf } from '@neckfall/engine';
 import type { MessageKey, Speaker } from '@neckfall/words';
 import type { Frame } from '../frame/frame.ts';
 import { howWeKnow } from './how-we-know.ts';
@@ -87,13 +87,16 @@ export function whichText(
 function kindTable(choices: readonly Choice[], speaker: Speaker): string {
   const { say, number } = speaker;
   const titles = ['rank', 'onion', 'start', 'neck-fall', 'diameter', 'good', 'flower', 'keeps'] as const;
-  const rows = groupKinds(choices).map(({ type, choices: [best] }) => [
-    number(best.rank),
-    say(`type.${type}`),
-    startCell(best, speaker),
-    ...seasonCells(best, speaker),
-    keepingWords(best, speaker),
-  ]);
+  const rows = groupKinds(choices).map((group) => {
+    const typical = typicalOf(group);
+    return [
+      number(typical.rank),
+      say(`type.${group.type}`),
+      startCell(typical, speaker),
+      ...seasonCells(typical, speaker),
+      keepingWords(typical, speaker),
+    ];
+  });
   return `${say('which.table')}\n${table(
     titles.map((title) => ({ title: say(`which.column.${title}`), right: title === 'rank' })),
     rows,

@@ -12,7 +12,7 @@ export { classNeedSunUpH } from './class-need.ts';
 export { type FortnightRace, fortnightRace } from './fortnight-race.ts';
 export type { GrowingOptions } from './growing-options.ts';
 export { type Kind, kindsOf, type Offer, plantKey, usualMonths } from './kind.ts';
-export { dealKinds, groupKinds, type KindGroup } from './kind-groups.ts';
+export { dealKinds, groupKinds, type KindGroup, typicalOf } from './kind-groups.ts';
 export { type Packet, type PacketNote, type PacketPlant, plantOfPacket } from './packet.ts';
 export { type Choice, type ChoiceReason, choiceReasonCodes, rankChoices } from './rank.ts';
 export { type BestStart, type MeanTrial, type StartScan, scanStarts } from './start-scan.ts';

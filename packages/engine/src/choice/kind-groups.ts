@@ -1,4 +1,4 @@
-import type { OnionType, StartMethod } from '../plant/index.ts';
+import { defaultPlantValues, type OnionType, plantValuesOf, type StartMethod } from '../plant/index.ts';
 import type { Choice } from './rank.ts';
 
 /** Choices of one type started one way: what a grower decides before any name. */
@@ -19,6 +19,22 @@ export function groupKinds(choices: readonly Choice[]): KindGroup[] {
     else groups.set(`${type} ${start}`, { type, start, choices: [choice] });
   }
   return [...groups.values()];
+}
+
+/** What stands for a group: of its best the one most like the kind as such, which starts when that does. */
+export function typicalOf({ choices }: KindGroup): Choice {
+  const [first] = choices;
+  return choices
+    .filter(({ rank }) => rank === first.rank)
+    .reduce((a, b) => (unlikeType(b) < unlikeType(a) ? b : a));
+}
+
+/** How far a plant's values lie from its type's, in shares of these. */
+function unlikeType({ kind }: Choice): number {
+  const usual = defaultPlantValues.types[kind.type];
+  const own = plantValuesOf(defaultPlantValues, kind);
+  const values = ['criticalPhotoperiodH', 'ripeningTT', 'vernalHalfD', 'dryMatterShare'] as const;
+  return values.reduce((sum, value) => sum + Math.abs(own[value] / usual[value] - 1), 0);
 }
 
 /** Deals kinds into so many shares of about equal work, each type and start whole in one of them. */

@@ -70,7 +70,7 @@ export const questionsTold = {
 
   'question.abroad.head': '{place}: {kinds}.',
   'question.abroad.both':
-    '{ending, select, good {onions of the tropics and of the far north will both do here} gamble {onions of the tropics and of the far north are both a gamble here} small {onions of the tropics and of the far north both stay small here} bare {neither onions of the tropics nor of the far north make bulbs here} other {onions of the tropics and of the far north both do badly here}}: good bulbs come {tropics} of the first and {north} of the second',
+    '{ending, select, good {onions of the tropics and of the far north will both do here} gamble {onions of the tropics and of the far north are both a gamble here} small {onions of the tropics and of the far north both stay small here} bare {neither onions of the tropics nor of the far north make bulbs here} other {onions of the tropics and of the far north both do badly here}}: of the first, good bulbs come {tropics}; of the second, {north}',
   'question.abroad.good':
     '{from, select, tropics {an onion of the tropics} other {an onion of the far north}} will do here (good bulbs {years})',
   'question.abroad.gamble':

@@ -16,9 +16,9 @@ export const which = {
   'which.no-name-here':
     'Which onions are sold here ({country}) is not known: these names are from elsewhere. Ask for the kind, not the name.',
   'which.others-here':
-    'As far as we know none of these is sold or grown here ({country}); of the same kind {names} {count, plural, one {is} other {are}}.',
+    'As far as we know {told, plural, one {it is not} other {none of these is}} sold or grown here ({country}); of the same kind {names} {count, plural, one {is} other {are}}.',
   'which.kind-not-here':
-    'As far as we know none of these is sold or grown here ({country}): ask for the kind.',
+    'As far as we know {told, plural, one {it is not} other {none of these is}} sold or grown here ({country}): ask for the kind.',
   'which.kinds-not-here':
     'As far as we know no name of these kinds is sold or grown here ({country}): {kinds}. Ask for the kind.',
   'which.might': 'Some by name might: {names}. Try a few before you count on them.',

@@ -20,7 +20,7 @@ export const questionsTold = {
   'question.never.look': 'La sombra densa y mucho nitrógeno tardío también las dejan verdes.',
 
   'question.late.head':
-    '{place}: {still, select, yes {no, todavía no} never {no depende de la fecha} other {sí, por ahora}}. {today}',
+    '{place}: {still, select, yes {no, aún no} never {no depende de la fecha} other {sí, por ahora}}. {today}',
   'question.late.now': 'Si se empieza ahora o pronto, {crop}: salen bien {years}, maduras hacia el {ripe}.',
   'question.late.best': 'Lo mejor del año: {crop}. Buenos bulbos {years}.',
 
@@ -70,7 +70,7 @@ export const questionsTold = {
 
   'question.abroad.head': '{place}: {kinds}.',
   'question.abroad.both':
-    '{ending, select, good {las cebollas de los trópicos y las del lejano norte irán bien aquí} gamble {las cebollas de los trópicos y las del lejano norte son aquí una apuesta} small {las cebollas de los trópicos y las del lejano norte se quedan aquí pequeñas} bare {ni las cebollas de los trópicos ni las del lejano norte forman bulbo aquí} other {las cebollas de los trópicos y las del lejano norte van mal aquí}}: buenos bulbos {tropics} de las primeras y {north} de las segundas',
+    '{ending, select, good {las cebollas de los trópicos y las del lejano norte irán bien aquí} gamble {las cebollas de los trópicos y las del lejano norte son aquí una apuesta} small {las cebollas de los trópicos y las del lejano norte se quedan aquí pequeñas} bare {ni las cebollas de los trópicos ni las del lejano norte forman bulbo aquí} other {las cebollas de los trópicos y las del lejano norte van mal aquí}}: de las primeras, buenos bulbos {tropics}; de las segundas, {north}',
   'question.abroad.good':
     '{from, select, tropics {una cebolla de los trópicos} other {una cebolla del lejano norte}} irá bien aquí (buenos bulbos {years})',
   'question.abroad.gamble':

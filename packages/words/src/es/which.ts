@@ -19,9 +19,9 @@ export const which = {
   'which.no-name-here':
     'No se sabe qué cebollas se venden aquí ({country}): estos nombres son de otras tierras. Pide la clase, no el nombre.',
   'which.others-here':
-    'Que sepamos, ninguna de estas se vende ni se cultiva aquí ({country}); de la misma clase, {names} {count, plural, one {sí} other {sí}}.',
+    'Que sepamos, {told, plural, one {no} other {ninguna de estas}} se vende ni se cultiva aquí ({country}); de la misma clase, {names} {count, plural, one {sí} other {sí}}.',
   'which.kind-not-here':
-    'Que sepamos, ninguna de estas se vende ni se cultiva aquí ({country}): pide la clase.',
+    'Que sepamos, {told, plural, one {no} other {ninguna de estas}} se vende ni se cultiva aquí ({country}): pide la clase.',
   'which.kinds-not-here':
     'Que sepamos, ningún nombre de estas clases se vende ni se cultiva aquí ({country}): {kinds}. Pide la clase.',
   'which.might': 'Alguna podría, por su nombre: {names}. Prueba unas pocas antes de contar con ellas.',

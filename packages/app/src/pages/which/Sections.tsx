@@ -1,4 +1,4 @@
-import { type Choice, groupKinds } from '@neckfall/engine';
+import { type Choice, groupKinds, typicalOf } from '@neckfall/engine';
 import { DataTable, SectionRow, sectionRowOf } from '@neckfall/pictures';
 import { FitWidth } from '../../controls/FitWidth.tsx';
 import { TakePicture } from '../../controls/TakePicture.tsx';
@@ -62,10 +62,14 @@ function sectionsOf(choices: readonly Choice[], most: number) {
   const { say } = voice.value;
   const entries = groupKinds(choices)
     .slice(0, most)
-    .map(({ type, start, choices: [{ kind, summary }] }) => ({
-      name: say('which.kind', { type: say(`type-head.${type}`), start: say(`start.${start}`) }),
-      summary,
-      look: lookOf(kind),
-    }));
+    .map((group) => {
+      const { type, start } = group;
+      const { kind, summary } = typicalOf(group);
+      return {
+        name: say('which.kind', { type: say(`type-head.${type}`), start: say(`start.${start}`) }),
+        summary,
+        look: lookOf(kind),
+      };
+    });
   return sectionRowOf(entries, voice.value);
 }
