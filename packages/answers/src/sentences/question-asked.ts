@@ -19,7 +19,7 @@ const leastOfBest = 0.6;
 const sureFrom = 0.5;
 
 /** Commands that answer what people ask beside the ten: what went wrong, which kind, on which days. */
-export const elsewhere = ['why', 'which', 'when'] as const;
+const elsewhere = ['why', 'which', 'when'] as const;
 export type Elsewhere = (typeof elsewhere)[number];
 
 export type QuestionsMeant = {
