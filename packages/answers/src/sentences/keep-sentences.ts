@@ -38,16 +38,27 @@ function bareWords(gaps: readonly KeepGap[], speaker: Speaker): string {
     : say('keep.answer.bare-more', { most: ranges(most), ranges: ranges(gaps) });
 }
 
+/** What was ready so long before a gap is no new crop when that comes, days (our choice). */
+const oldCropDays = 60;
+
 /**
- * When the last of what is stored is over: of all, or the last before the longest gap ends, in whichever year, as the same
- * is planted each year; null where none comes to keep.
+ * When the last of what is stored is over, in whichever year, as the same is planted each year: of all, or where there is
+ * a gap the old crop that outlasts the longest, else what ends last before it is over; null where none comes to keep.
  */
 function lastOfKeepers({ lots, gaps }: Pick<KeepYear, 'lots' | 'gaps'>): DayNumber | null {
   const [longest] = [...gaps].sort((a, b) => b.to - b.from - (a.to - a.from));
-  const ends = lots.filter((lot) => !isGreenLot(lot)).flatMap(({ lastsUntil }) => lastsUntil.days?.p50 ?? []);
+  const stored = lots.flatMap((lot) => {
+    const end = lot.lastsUntil.days?.p50;
+    return isGreenLot(lot) || end === undefined ? [] : { end, ready: lot.ready.days?.p50 ?? end };
+  });
   const inYear = (days: number) => ((days % climateYearDays) + climateYearDays) % climateYearDays;
-  const daysBefore = (end: DayNumber) => (longest ? inYear(longest.to - end) : -end);
-  return ends.sort((a, b) => daysBefore(a) - daysBefore(b))[0] ?? null;
+  const daysBefore = ({ end, ready }: { end: DayNumber; ready: DayNumber }) => {
+    if (!longest) return -end;
+    const after = inYear(end - longest.to);
+    const isOld = end - after - (longest.to - longest.from) - oldCropDays > ready;
+    return isOld && after > 0 ? -after : inYear(longest.to - end);
+  };
+  return stored.sort((a, b) => daysBefore(a) - daysBefore(b))[0]?.end ?? null;
 }
 
 /** Days without onions of one's own, with what closes the gap. */

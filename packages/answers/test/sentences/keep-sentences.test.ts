@@ -48,6 +48,14 @@ test('the answer: how much, until when, and when it is bare', () => {
   expect(keepHeadline(keepYearWith({ lots: [sets, later] }), today, metric)).toContain('20 May 2029');
   const early = { ...next, ready: { share: 1, days: { p10: 0, p50: dayNumber(2028, 5, 25), p90: 0 } } };
   expect(keepHeadline(keepYearWith({ lots: [trays, early] }), today, metric)).toContain('20 May 2028');
+  // a gap of poor years alone is outlasted by the old crop in most
+  const outlasts = {
+    ...trays,
+    lastsUntil: { share: 1, days: { p10: 0, p50: dayNumber(2028, 7, 20), p90: 0 } },
+  };
+  expect(keepHeadline(keepYearWith({ lots: [sets, outlasts, next] }), today, metric)).toContain(
+    '20 July 2028',
+  );
   expect(keepHeadline(keepYearWith({ lots: [] }), today, metric)).toMatch(/^No onion/);
 });
 
