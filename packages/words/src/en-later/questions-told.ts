@@ -109,7 +109,7 @@ export const questionsTold = {
   'question.autumn.frost': 'Frost takes {middle} in a middling winter, {hard} in a hard one.',
   'question.autumn.fleece': 'Under fleece good bulbs come {years}.',
   'question.autumn.flower':
-    'Sow no sooner: plants as thick as a pencil when the cold comes flower the next year. Of these, {some} do.',
+    'Don’t sow weeks sooner: plants as thick as a pencil when the cold comes flower the next year. Of these, {some} do.',
 
   'question.indoors.head':
     '{place}: from about {first}, and best about {best}. {way, select, bigger {Early sowing does make bigger bulbs} other {Earlier does not make bigger bulbs}}: {firstSize} sown first, {bestSize} sown best.',

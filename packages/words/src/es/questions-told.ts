@@ -109,7 +109,7 @@ export const questionsTold = {
   'question.autumn.frost': 'La helada se lleva {middle} en un invierno medio, {hard} en uno duro.',
   'question.autumn.fleece': 'Bajo manta térmica salen buenos bulbos {years}.',
   'question.autumn.flower':
-    'No siembre antes: las plantas gruesas como un lápiz cuando llega el frío florecen al año siguiente. De estas: {some}.',
+    'No siembre semanas antes: las plantas gruesas como un lápiz cuando llega el frío florecen al año siguiente. De estas: {some}.',
 
   'question.indoors.head':
     '{place}: desde hacia el {first}, y mejor hacia el {best}. {way, select, bigger {Sembrar temprano sí da bulbos mayores} other {Sembrar antes no da bulbos mayores}}: {firstSize} con la primera siembra, {bestSize} con la mejor.',
