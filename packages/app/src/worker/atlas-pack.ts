@@ -1,4 +1,5 @@
 import {
+  type AtlasAsked,
   type AtlasEntry,
   classOfType,
   type DayNumber,
@@ -25,25 +26,40 @@ export function packEntries(entries: readonly AtlasEntry[], from: DayNumber): Fl
   return packed;
 }
 
-/** @param packed of one point */
-export function unpackEntries(packed: Float32Array, from: DayNumber): AtlasEntry[] {
-  return Array.from({ length: perPoint / perEntry }, (_, at): AtlasEntry => {
-    const [startDays, goodShare, fallDays, bulbMm, worth, code] = packed.subarray(at * perEntry);
-    const type = onionTypes[code >> 6];
-    return {
-      class: classOfType[type],
-      type,
-      start: startMethods[at % startMethods.length],
-      isAtHome: (code & 1) === 1,
-      startDay: from + startDays,
-      goodShare,
-      outcome: verdicts[(code >> 2) & 15],
-      gamble: (code & 2) === 2,
-      neckFallDay: Number.isNaN(fallDays) ? null : from + fallDays,
-      bulbDiameterMm: Number.isNaN(bulbMm) ? null : bulbMm,
-      worth,
-    };
-  });
+/** As `leadingEntry` of all entries of a point, where that one alone is unpacked. @param packed of one point */
+export function unpackLead(packed: Float32Array, from: DayNumber, among: AtlasAsked): AtlasEntry {
+  let best = -1;
+  for (let at = 0; at < perPoint / perEntry; at++) {
+    const isAmong =
+      (among.class === null || among.class === classOfType[typeAt(packed, at)]) &&
+      (among.start === null || among.start === startAt(at));
+    if (isAmong && (best < 0 || packed[at * perEntry + worthAt] > packed[best * perEntry + worthAt]))
+      best = at;
+  }
+  return unpackEntry(packed, best, from);
+}
+
+const worthAt = 4;
+const codeAt = 5;
+const startAt = (at: number) => startMethods[at % startMethods.length];
+const typeAt = (packed: Float32Array, at: number) => onionTypes[packed[at * perEntry + codeAt] >> 6];
+
+function unpackEntry(packed: Float32Array, at: number, from: DayNumber): AtlasEntry {
+  const [startDays, goodShare, fallDays, bulbMm, worth, code] = packed.subarray(at * perEntry);
+  const type = typeAt(packed, at);
+  return {
+    class: classOfType[type],
+    type,
+    start: startAt(at),
+    isAtHome: (code & 1) === 1,
+    startDay: from + startDays,
+    goodShare,
+    outcome: verdicts[(code >> 2) & 15],
+    gamble: (code & 2) === 2,
+    neckFallDay: Number.isNaN(fallDays) ? null : from + fallDays,
+    bulbDiameterMm: Number.isNaN(bulbMm) ? null : bulbMm,
+    worth,
+  };
 }
 
 function codeOf({ type, outcome, gamble, isAtHome }: AtlasEntry): number {

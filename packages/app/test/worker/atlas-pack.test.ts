@@ -1,6 +1,6 @@
-import { atlasEntries, leadingEntry, openSite } from '@neckfall/engine';
+import { atlasEntries, dayLengthClasses, leadingEntry, openSite, startMethods } from '@neckfall/engine';
 import { expect, test } from 'vitest';
-import { packEntries, perPoint, unpackEntries } from '../../src/worker/atlas-pack.ts';
+import { packEntries, perPoint, unpackLead } from '../../src/worker/atlas-pack.ts';
 import { temperate } from './a-site.ts';
 
 const from = 20_819;
@@ -10,8 +10,7 @@ test('entries come out as they went in, so that a map leads with what the engine
   const entries = atlasEntries(openSite({ climate, years: 3, seed: 1, practice }), from);
   const packed = packEntries(entries, from);
   expect(packed).toHaveLength(perPoint);
-  const back = unpackEntries(packed, from);
-  expect(back).toHaveLength(entries.length);
+  const back = entries.map((entry) => unpackLead(packed, from, entry));
   entries.forEach((entry, at) => {
     const { goodShare, bulbDiameterMm, neckFallDay, worth, ...rest } = entry;
     expect(back[at]).toMatchObject(rest);
@@ -22,9 +21,13 @@ test('entries come out as they went in, so that a map leads with what the engine
     if (neckFallDay === null) expect(back[at].neckFallDay).toBeNull();
     else expect(back[at].neckFallDay).toBeCloseTo(neckFallDay, 3);
   });
-  const any = { class: null, start: null };
-  expect(leadingEntry(back, any)).toMatchObject({
-    type: leadingEntry(entries, any).type,
-    start: leadingEntry(entries, any).start,
-  });
+  for (const oneClass of [null, ...dayLengthClasses]) {
+    for (const start of [null, ...startMethods]) {
+      const among = { class: oneClass, start };
+      const lead = unpackLead(packed, from, among);
+      expect(lead).toEqual(leadingEntry(back, among));
+      const { type, start: way } = leadingEntry(entries, among);
+      expect(lead).toMatchObject({ type, start: way });
+    }
+  }
 });

@@ -7,12 +7,11 @@ import {
   engineVersion,
   type GridPoint,
   gridPoints,
-  leadingEntry,
   type Region,
 } from '@neckfall/engine';
 import type { MapPoint } from '@neckfall/pictures';
 import { type AtlasBatch, type AtlasShelf, openAtlasShelf } from '../../device/atlas-shelf.ts';
-import { perPoint, unpackEntries } from '../../worker/atlas-pack.ts';
+import { perPoint, unpackLead } from '../../worker/atlas-pack.ts';
 
 /** Weather years tried at each point, and what the invented ones begin with: fewer years than a place is told from. */
 export const mapYears = 10;
@@ -72,7 +71,7 @@ export function leadsOf({ get, from }: AtlasHeld, among: AtlasAsked) {
   const leadAt = (point: GridPoint): MapPoint | null => {
     const packed = get(point);
     if (!packed) return null;
-    const entry = found.get(packed) ?? leadingEntry(unpackEntries(packed, from), among);
+    const entry = found.get(packed) ?? unpackLead(packed, from, among);
     found.set(packed, entry);
     return { ...point, entry };
   };
