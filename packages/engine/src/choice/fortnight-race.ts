@@ -32,7 +32,7 @@ const heats = [
   { years: 5, chance: 0.2, rest: 0.05 },
 ] as const;
 
-/** Days after the longest day of starts that all race, as few weeks part winters that kill from such that bring flower. */
+/** Days after the longest day of starts that all race, as few weeks part winters that kill from such that bring flower (our choice). */
 const closeFrom = 35;
 const closeUntil = 120;
 

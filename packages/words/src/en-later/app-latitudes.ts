@@ -38,6 +38,7 @@ export const appLatitudes = {
     'Every onion is sown in place in an open bed of loam, watered, at {density}. The five kinds are those of packets; what each asks of the day is fitted to field records, and moves a little with the latitude, since kinds are bred where they are sold.',
   'app.latitudes.how.line':
     'Which kind does best is judged as on the page Where: good bulbs in most years first, then size, keeping, flower stalks, time in the bed, and whether shops there have it.',
+  'app.latitudes.take.way': 'from the equator to {place}, {warmth}, places made up',
   'app.latitudes.take.where': '{place}, {warmth}, a place made up',
   'app.latitudes.real': 'For a real place, ask Where',
 

@@ -37,6 +37,7 @@ export const appLatitudes = {
     'Todas las cebollas se siembran de asiento en un bancal abierto de tierra franca, regado, a {density}. Los cinco tipos son los de los sobres; lo que cada uno pide del día está ajustado a registros de campo y cambia un poco con la latitud, pues las variedades se crían donde se venden.',
   'app.latitudes.how.line':
     'Qué tipo va mejor se juzga como en la página Dónde: primero buenos bulbos en la mayoría de los años, luego tamaño, conservación, tallos florales, tiempo en el bancal y si las tiendas de allí lo tienen.',
+  'app.latitudes.take.way': 'del ecuador a {place}, {warmth}, lugares inventados',
   'app.latitudes.take.where': '{place}, {warmth}, un lugar inventado',
   'app.latitudes.real': 'Para un lugar real, pregunte en Dónde',
 

@@ -6,7 +6,7 @@ import { TakePicture } from '../../controls/TakePicture.tsx';
 import { Twin } from '../../controls/Twin.tsx';
 import { Working } from '../../controls/Working.tsx';
 import { voice } from '../../state/settings.ts';
-import { madeUp } from './made-up.ts';
+import { madeUpWay } from './made-up.ts';
 import { useLine } from './use-line.ts';
 
 type Props = {
@@ -45,12 +45,12 @@ export function LineFigure({ climates, side, warmerC, from, here }: Props) {
       {table}
       {isWhole && (
         <TakePicture
-          name="latitudes"
+          name="best"
           what={() => speaker.say('app.latitudes.line')}
           draw={(width) => <LatitudeLine id="kept-line" width={width} {...line} />}
           summary={line.summary}
           table={() => latitudeTableOf({ known, side, speaker })}
-          of={madeUp(side * here, warmerC)}
+          of={madeUpWay(side, warmerC)}
         />
       )}
     </div>
