@@ -13,11 +13,15 @@ const messages = Object.entries(await allMessages('en')).map(([key, pattern]) =>
 }));
 const voice = speaker('metric');
 
+/** Each name once: a message that counts by a value in one place may show it as it is in another. */
 function placesOf(pattern: string): Place[] {
   const found = [...pattern.matchAll(/\{\s*(\w+)\s*(?:,\s*(\w+))?/g)];
-  const takes = (kind: string | undefined) =>
-    kind === undefined ? 'word' : kind === 'select' ? 'choice' : 'number';
-  return found.map(([, name, kind]) => ({ name, takes: takes(kind) }));
+  const kinds = new Map<string, Place['takes']>();
+  for (const [, name, kind] of found) {
+    if (kind !== undefined) kinds.set(name, kind === 'select' ? 'choice' : 'number');
+    else if (!kinds.has(name)) kinds.set(name, 'word');
+  }
+  return [...kinds].map(([name, takes]) => ({ name, takes }));
 }
 
 const inherited = fc.constantFrom(
