@@ -140,7 +140,10 @@ const program = findChromium();
 if (!program) throw new Error('no Chromium: install one or name it in CHROMIUM_PATH');
 await buildApp();
 const { server, url } = await serve(appFolder);
-const browser = await chromium.launch({ executablePath: program, args: ['--no-sandbox', '--disable-gpu'] });
+const browser = await chromium.launch({
+  executablePath: program,
+  args: ['--no-sandbox', '--disable-gpu', '--font-render-hinting=none'],
+});
 mkdirSync(target, { recursive: true });
 for (const { name, hash, size, scheme, gardenFile: held, gives } of pages) {
   const context = await browser.newContext({

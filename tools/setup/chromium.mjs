@@ -2,7 +2,14 @@ import { accessSync, constants, existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { show } from './steps.mjs';
 
-const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'];
+// the headless shell is the same engine without windows, which takes a fifth less time
+const names = [
+  'chromium-headless-shell',
+  'chromium',
+  'chromium-browser',
+  'google-chrome-stable',
+  'google-chrome',
+];
 const fixed = [
   '/Applications/Chromium.app/Contents/MacOS/Chromium',
   '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
@@ -21,11 +28,10 @@ export function findChromium() {
   if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
     process.stderr.write('Installing Chromium for the browser tests (once)…\n');
     const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-    if (
-      show('apt-get', ['-q', 'update'], env) === 0 &&
-      show('apt-get', ['-qy', '--no-install-recommends', 'install', 'chromium'], env) === 0
-    ) {
-      return search();
+    if (show('apt-get', ['-q', 'update'], env) !== 0) return null;
+    // the second for systems that have no such package as the first
+    for (const wanted of ['chromium-headless-shell', 'chromium']) {
+      if (show('apt-get', ['-qy', '--no-install-recommends', 'install', wanted], env) === 0) return search();
     }
   }
   return null;

@@ -59,7 +59,8 @@ function common({ scale }: Pick<Sheet, 'scale'>): string {
   const column = gaps.column / scale;
   return [
     '.sheet,.sheet *{box-sizing:content-box}',
-    `.sheet{background:${sheetColours.paper};color:${sheetColours.ink};color-scheme:light;text-align:left;hyphens:manual;-webkit-text-size-adjust:none;text-size-adjust:none;overflow-wrap:break-word;print-color-adjust:exact;-webkit-print-color-adjust:exact}`,
+    // geometricPrecision: letters as wide as the measure has them, not as a screen's pixels would round them
+    `.sheet{background:${sheetColours.paper};color:${sheetColours.ink};color-scheme:light;text-align:left;text-rendering:geometricPrecision;hyphens:manual;-webkit-text-size-adjust:none;text-size-adjust:none;overflow-wrap:break-word;print-color-adjust:exact;-webkit-print-color-adjust:exact}`,
     '.sheet h1,.sheet h2,.sheet h3,.sheet p,.sheet ul,.sheet figure,.sheet table{margin:0;padding:0;max-width:none}',
     `.sheet .heading{${set('heading')};text-wrap:initial}`,
     ...(['dateline', 'verdict', 'because'] as const).map(
