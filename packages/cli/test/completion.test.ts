@@ -91,7 +91,7 @@ describe.skipIf(!has('fish'))('fish completes', () => {
 
   test('commands, options, words and files', () => {
     expect(offered('neckfall sea')).toEqual(['season']);
-    expect(offered('neckfall season --plant')).toEqual(['--plant-out']);
+    expect(offered('neckfall season --plant')).toEqual(['--planting', '--plant-out']);
     expect(offered('neckfall season --class l')).toEqual(['long']);
     expect(offered('neckfall where --batch gar')).toEqual(['garden plan.csv']);
   });

@@ -50,7 +50,7 @@ describe.each(['Leeds', 'Nairobi', 'Dunedin', 'Austin, US'])('the sheet of %s', 
     const { jobs } = documentOf('jobs', town, ...plan);
     const day = (date: string) => Number(date.slice(8));
     const lift = jobs.find(({ job }: { job: string }) => job === 'lift');
-    const row = sheet.work.find(({ what }: { what: string }) => /^(Lift|Pull)/.test(what));
+    const row = sheet.work.find(({ what }: { what: string }) => /^(Lift|Pull as)/.test(what));
     expect(row.days).toContain(String(day(lift.from)));
     expect(row.days).toContain(String(day(lift.to)));
     expect(sheet.work.length).toBeGreaterThanOrEqual(8);
