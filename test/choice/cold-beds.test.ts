@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { climateDayOf } from '../../packages/engine/src/calendar/index.ts';
-import { workableBedC } from '../../packages/engine/src/choice/workable.ts';
+import { rootingDays, workableBedC } from '../../packages/engine/src/choice/workable.ts';
 import { readCalendarRows } from '../../tools/score/calendar-rows.ts';
 import { siteOf } from './published.ts';
 
@@ -17,7 +17,16 @@ const windows = readCalendarRows(calendars).flatMap((row) => {
   if (!window || (row.outcome !== null && row.outcome !== 'good')) return [];
   const { soilMeanC } = siteOf(row).mean('none');
   const at = (day: number) => soilMeanC[climateDayOf(day)];
-  return [{ id: row.id, first: at(window.from), middle: at((window.from + window.to) >> 1) }];
+  return [
+    {
+      id: row.id,
+      first: at(window.from),
+      middle: at((window.from + window.to) >> 1),
+      daysToCold: Array.from({ length: 60 }, (_, ahead) => ahead).find(
+        (ahead) => at(window.to + ahead) < workableBedC,
+      ),
+    },
+  ];
 });
 
 test('published calendars hardly ever sow or plant in a bed that counts as too cold to work', () => {
@@ -25,4 +34,11 @@ test('published calendars hardly ever sow or plant in a bed that counts as too c
   expect(Math.min(...windows.map(({ middle }) => middle))).toBeGreaterThan(workableBedC - 0.5);
   const cold = windows.filter(({ first }) => first < workableBedC);
   expect(cold.length / windows.length, cold.map(({ id }) => id).join(', ')).toBeLessThan(0.1);
+});
+
+test('published windows before winter end about a fortnight or more before beds turn too cold for roots', () => {
+  const beforeWinter = windows.filter(({ daysToCold = 0 }) => daysToCold > 0);
+  expect(beforeWinter.length).toBeGreaterThan(4);
+  for (const { id, daysToCold } of beforeWinter)
+    expect(daysToCold, id).toBeGreaterThanOrEqual(rootingDays - 1);
 });

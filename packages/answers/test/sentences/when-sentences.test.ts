@@ -93,7 +93,7 @@ describe('what goes wrong beside a window', () => {
     }
     const edges = windowEdges(answer, answer.windows[0], british);
     expect(edges).toEqual({
-      earlier: `Started before ${british.dayOfYear(from)}: bed too cold to work.`,
+      earlier: `Started before ${british.dayOfYear(from)}: bed too cold for roots.`,
       later: `Started later than ${british.dayOfYear(to)}: no sound sets to be had.`,
     });
   });

@@ -10,9 +10,19 @@ import { isOnSale } from './on-sale.ts';
  */
 export const workableBedC = 6;
 
-/** Whether a bed can usually be sown or planted on a day; trays don't wait for it. */
+/**
+ * Roots take hold before beds turn colder than that, days: published windows for planting out in autumn end 13 to 20 days
+ * before (test/choice/cold-beds.test.ts).
+ */
+export const rootingDays = 14;
+
+/** Whether a bed can usually be sown or planted on a day, and stays warm enough to root in; trays don't wait for it. */
 export function isWorkable(site: Site, start: StartMethod, day: DayNumber): boolean {
-  return startWays[start].standsInTrays || site.mean('none').soilMeanC[climateDayOf(day)] >= workableBedC;
+  if (startWays[start].standsInTrays) return true;
+  const { soilMeanC } = site.mean('none');
+  return (
+    soilMeanC[climateDayOf(day)] >= workableBedC && soilMeanC[climateDayOf(day + rootingDays)] >= workableBedC
+  );
 }
 
 /** Seedlings are planted out no sooner and stand no longer in their trays, weeks (common practice, no source). */
@@ -37,16 +47,21 @@ export function hindranceOn(site: Site, start: StartMethod, day: DayNumber): Hin
   return from === 'seed' || isOnSale(site, start, day) ? null : `no-${from}`;
 }
 
-/** A bed too cold to start in: its temperature that day, °C, and the day from which it can be worked, null where there is none. */
-export type ColdBed = { soilC: number; workableFrom: DayNumber | null };
+/**
+ * A bed too cold to start in, or about to turn so: its temperature that day, °C, and the next day from which it can be worked,
+ * null where there is none.
+ */
+export type ColdBed = { soilC: number; isTurning: boolean; workableFrom: DayNumber | null };
 
-/** Whether a start comes while beds are usually too cold; null where it does not. */
+/** Whether a start comes while beds are usually too cold or soon will be; null where it does not. */
 export function coldBed(site: Site, start: StartMethod, day: DayNumber): ColdBed | null {
   if (isWorkable(site, start, day)) return null;
   let ahead = 1;
   while (ahead < climateYearDays && !isWorkable(site, start, day + ahead)) ahead++;
+  const soilC = site.mean('none').soilMeanC[climateDayOf(day)];
   return {
-    soilC: site.mean('none').soilMeanC[climateDayOf(day)],
+    soilC,
+    isTurning: soilC >= workableBedC,
     workableFrom: ahead < climateYearDays ? day + ahead : null,
   };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dayNumber } from '../../src/calendar/index.ts';
-import { coldBed, hindranceOn, isWorkable, workableBedC } from '../../src/choice/workable.ts';
+import { coldBed, hindranceOn, isWorkable, rootingDays, workableBedC } from '../../src/choice/workable.ts';
 import { openSite } from '../../src/season/index.ts';
 import { climateOf } from '../weather/climates.ts';
 
@@ -17,6 +17,18 @@ test('a frozen bed is told, with the first day on which it can be worked', () =>
   expect(isWorkable(cold, 'sets', from - 1)).toBe(false);
   expect(from).toBeGreaterThan(dayNumber(2027, 4, 1));
   expect(from).toBeLessThan(dayNumber(2027, 6, 1));
+});
+
+test('a bed that turns cold within a fortnight takes no more plants', () => {
+  const { soilMeanC } = cold.mean('none');
+  const newYear = dayNumber(2027, 1, 1);
+  const days = Array.from({ length: 365 }, (_, day) => day);
+  const lastWarm = days.findLast((day) => soilMeanC[day] >= workableBedC)!;
+  expect(isWorkable(cold, 'sets', newYear + lastWarm - rootingDays)).toBe(true);
+  const tooLate = newYear + lastWarm - rootingDays + 1;
+  expect(coldBed(cold, 'sets', tooLate)).toMatchObject({ isTurning: true });
+  expect(coldBed(cold, 'sets', newYear + lastWarm + 1)).toMatchObject({ isTurning: false });
+  expect(isWorkable(cold, 'raised-seedlings', tooLate)).toBe(true);
 });
 
 test('trays wait for no bed, and a warm bed is worked at once', () => {

@@ -17,7 +17,7 @@ export const when = {
     '{way, select, earlier {Started before {date}} other {Started later than {date}}}: {what} {years}. {reason}',
   'when.edge-hindered':
     '{way, select, earlier {Started before {date}} other {Started later than {date}}}: {what}.',
-  'when.cold-bed': 'bed too cold to work',
+  'when.cold-bed': 'bed too cold for roots',
   'when.long-tray': 'seedlings would stand too long in trays',
   'when.no-sets': 'no sound sets to be had',
   'when.no-plants': 'no plants on sale',

@@ -18,7 +18,7 @@ export const when = {
     '{way, select, earlier {Si se empieza antes del {date}} other {Si se empieza después del {date}}}: {what} {years}. {reason}',
   'when.edge-hindered':
     '{way, select, earlier {Si se empieza antes del {date}} other {Si se empieza después del {date}}}: {what}.',
-  'when.cold-bed': 'bancal demasiado frío para trabajarlo',
+  'when.cold-bed': 'bancal demasiado frío para arraigar',
   'when.long-tray': 'las plántulas estarían demasiado tiempo en bandejas',
   'when.no-sets': 'no se consiguen bulbillos sanos',
   'when.no-plants': 'no hay plántulas a la venta',
