@@ -117,7 +117,7 @@ export function startIndoorsSaid(
       ...(flowering(stretch.first) >= 0.05
         ? [say('question.indoors.flower', { some: plants(flowering(stretch.first)) })]
         : []),
-      say('question.indoors.last', { last: last.date, lastSize: last.size }),
+      say('question.indoors.last', { last: last.date, lastSize: last.size, lastYears: last.years }),
       ...bedSaid,
       light,
     ],

@@ -119,7 +119,8 @@ export const questionsTold = {
     '{place}: no sowing of {kind} seed in trays comes good often enough here; buy plants or sets.',
   'question.indoors.odds': 'Good bulbs come {firstYears} from the first sowing, {bestYears} from the best.',
   'question.indoors.odds-same': 'Good bulbs come {bestYears}, from the first sowing as from the best.',
-  'question.indoors.last': 'Until about {last} it is still in time, for bulbs of about {lastSize}.',
+  'question.indoors.last':
+    'Until about {last} it is still in time, for bulbs of about {lastSize}, good ones {lastYears}.',
   'question.indoors.bed': 'Sown in the bed about {date} they come to {size}, good ones {years}.',
   'question.indoors.flower': 'Of those sown first, {some} flower: they are large when the cold meets them.',
   'question.indoors.light':

@@ -121,7 +121,8 @@ export const questionsTold = {
     'Buenos bulbos salen {firstYears} con la primera siembra, {bestYears} con la mejor.',
   'question.indoors.odds-same':
     'Buenos bulbos salen {bestYears}, con la primera siembra igual que con la mejor.',
-  'question.indoors.last': 'Hasta hacia el {last} se llega a tiempo, para bulbos de unos {lastSize}.',
+  'question.indoors.last':
+    'Hasta hacia el {last} se llega a tiempo, para bulbos de unos {lastSize}, buenos {lastYears}.',
   'question.indoors.bed': 'Sembradas en el bancal hacia el {date} llegan a {size}, buenas {years}.',
   'question.indoors.flower':
     'De las sembradas primero florecen: {some}; son grandes cuando les llega el frío.',
