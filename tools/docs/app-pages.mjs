@@ -142,6 +142,7 @@ await buildApp();
 const { server, url } = await serve(appFolder);
 const browser = await chromium.launch({
   executablePath: program,
+  // letters as most screens show them, whichever Chromium it is
   args: ['--no-sandbox', '--disable-gpu', '--font-render-hinting=none'],
 });
 mkdirSync(target, { recursive: true });

@@ -11,6 +11,13 @@ test('a start while beds are frozen is warned of, with the day from which they c
   expect(stdout).toMatch(/^Helsinki, Finland: /);
 });
 
+test('a start shortly before beds turn too cold for roots is warned of too', () => {
+  const { stderr } = neckfallQuick('season', 'Leeds', ...sets.slice(1), '--date', '2026-11-25');
+  expect(stderr).toMatch(
+    /^Around 25 November beds here are still about [67]°C, but within two weeks too cold for roots to take hold: wait until about \d+ March\.$/m,
+  );
+});
+
 test('a start in a bed that can be worked is not', () => {
   expect(neckfallQuick('season', ...sets, '--date', '2027-05-10').stderr).toBe('');
 });

@@ -59,7 +59,7 @@ export const season = {
   'season.cold-bed':
     'Around {date} beds here are usually too cold to work, about {soil}: wait until about {from}.',
   'season.cold-bed-soon':
-    'Around {date} beds here, then about {soil}, are within two weeks of turning too cold for roots to take hold: wait until about {from}.',
+    'Around {date} beds here are still about {soil}, but within two weeks too cold for roots to take hold: wait until about {from}.',
   'season.cold-bed-always':
     'Beds here are too cold to work the whole year, about {soil} around {date}: only a frame or a tunnel will do.',
 } as const;

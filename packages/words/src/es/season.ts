@@ -59,7 +59,7 @@ export const season = {
   'season.cold-bed':
     'Hacia el {date} los bancales de aquí suelen estar demasiado fríos para trabajarlos, a unos {soil}: espera hasta cerca del {from}.',
   'season.cold-bed-soon':
-    'Hacia el {date} a los bancales de aquí, entonces a unos {soil}, les faltan menos de dos semanas para estar demasiado fríos para que arraigue nada: espera hasta cerca del {from}.',
+    'Hacia el {date} los bancales de aquí están aún a unos {soil}, pero en menos de dos semanas estarán demasiado fríos para arraigar: espera hasta cerca del {from}.',
   'season.cold-bed-always':
     'Los bancales de aquí están demasiado fríos para trabajarlos todo el año, a unos {soil} hacia el {date}: solo servirá una cajonera o un túnel.',
 } as const;
